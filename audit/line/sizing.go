@@ -1,0 +1,68 @@
+package line
+
+import "strconv"
+
+// Size is a conductor size that can be bought.
+type Size struct {
+	Name    string // "16 AWG", "1.5 mm2"
+	AreaMM2 float64
+}
+
+// AWGSizes returns the gauges that loudspeaker cable is commonly sold in,
+// thinnest first. Common practice, no source.
+func AWGSizes() []Size {
+	var sizes []Size
+	for gauge := 24; gauge >= 6; gauge -= 2 {
+		sizes = append(sizes, Size{strconv.Itoa(gauge) + " AWG", awgAreaMM2(gauge)})
+	}
+	return sizes
+}
+
+// MM2Sizes returns the nominal cross-sections of IEC 60228 from 0.5 to 10 mm2,
+// thinnest first.
+func MM2Sizes() []Size {
+	var sizes []Size
+	for _, row := range maxima {
+		sizes = append(sizes, Size{strconv.FormatFloat(row.areaMM2, 'g', -1, 64) + " mm2", row.areaMM2})
+	}
+	return sizes
+}
+
+// AllowedLoopOhms returns the loop resistance that costs exactly lossDB when
+// all the load, of loadOhms, is at the far end: loadOhms (10^(lossDB/20) - 1).
+func AllowedLoopOhms(loadOhms, lossDB float64) float64 {
+	return loadOhms * LoopShare(lossDB)
+}
+
+// LongestRunM returns the one-way length in metres at which a load of loadOhms
+// at the far end of the conductor loses lossDB. Errors are those of OhmPerMetre.
+func LongestRunM(c Conductor, loadOhms, lossDB float64) (float64, error) {
+	r, err := c.OhmPerMetre()
+	if err != nil {
+		return 0, err
+	}
+	return AllowedLoopOhms(loadOhms, lossDB) / (2 * r), nil
+}
+
+// Thinnest returns the first of the sizes, thinnest first, for which fits says
+// yes. fits is handed the conductor with that size's area and all else
+// unchanged, and its resistance in ohm per metre of one conductor. A size that
+// the conductor's IEC 60228 class does not have is passed over. It reports
+// false when none fits.
+func Thinnest(sizes []Size, c Conductor, fits func(c Conductor, ohmPerMetre float64) bool) (Size, bool) {
+	for _, size := range sizes {
+		c.AreaMM2 = size.AreaMM2
+		if r, err := c.OhmPerMetre(); err == nil && fits(c, r) {
+			return size, true
+		}
+	}
+	return Size{}, false
+}
+
+// ThinnestForLoop is Thinnest for a run of lengthM metres, one way, whose loop
+// may have at most maxLoopOhms. At the limit passes, within rounding.
+func ThinnestForLoop(sizes []Size, c Conductor, lengthM, maxLoopOhms float64) (Size, bool) {
+	return Thinnest(sizes, c, func(_ Conductor, ohmPerMetre float64) bool {
+		return 2*lengthM*ohmPerMetre <= maxLoopOhms*(1+1e-9)
+	})
+}
