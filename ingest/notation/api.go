@@ -1,0 +1,434 @@
+package notation
+
+// A Style is the decimal mark of a column.
+type Style uint8
+
+// The styles.
+const (
+	Auto  Style = iota // not known: each figure is judged alone
+	Point              // 1,234.5
+	Comma              // 1.234,5
+)
+
+// DetectStyle decides the decimal mark of a column from its cells. It returns
+// Auto when no cell decides it or when cells contradict each other.
+func DetectStyle(samples []string) Style { return Auto }
+
+// A Number is a plain figure.
+type Number struct {
+	Value  float64
+	Other  float64 // the second reading when Doubts has DecimalMark, else equal to Value
+	Doubts Doubts
+}
+
+// ParseNumber reads a figure without a unit: "7.5", "7,5", "1 200", "½",
+// "1 1/2", ".5". It never returns a negative, infinite or NaN value.
+func ParseNumber(s string, style Style) (Number, error) {
+	return Number{}, fail("number", s, ErrNotUnderstood)
+}
+
+// A Power is one plain power.
+type Power struct {
+	W      float64 // watts, > 0 or = 0 where zero was written
+	Doubts Doubts
+}
+
+// ParseWatts reads one power: "5W", "0.24 kW", "7500 mW", "60 watts", "½ W".
+// A bare figure is returned with the doubt Bare. It returns ErrAmbiguous for
+// several powers.
+func ParseWatts(s string, style Style) (Power, error) {
+	return Power{}, fail("power", s, ErrNotUnderstood)
+}
+
+// PowersIn finds the powers inside a sentence or description, in order. Only
+// figures with a unit count, and none that is part of a longer code.
+func PowersIn(s string, style Style) []Power { return nil }
+
+// A TapKind says what kind of tap setting was written.
+type TapKind uint8
+
+// The kinds of tap.
+const (
+	TapNone      TapKind = iota
+	TapWatts             // LowW = HighW is the setting
+	TapRange             // undecided between LowW and HighW
+	TapList              // OfferedW are on offer, none is chosen; LowW and HighW are their ends
+	TapImpedance         // set by primary impedance, in Ohms: P = V²/Ohms
+	TapPosition          // a position of the switch, in Position: needs the model's list
+	TapFraction          // a share of the rated power, in Fraction
+	TapDirect            // no transformer: low impedance, Ohms if written
+)
+
+// A TapAt is a power at a line voltage.
+type TapAt struct{ W, V float64 }
+
+// A TapGroup is a number of loudspeakers on one tap.
+type TapGroup struct {
+	Count int
+	W     float64 // watts of each
+}
+
+// A Tap is what a cell says of the transformer setting of a loudspeaker.
+type Tap struct {
+	Kind        TapKind
+	LowW, HighW float64    // watts of one loudspeaker, for TapWatts, TapRange and TapList
+	AtV         []float64  // line voltages the power is stated at; none if not written
+	OtherW      []TapAt    // the same tap named at further line voltages
+	OfferedW    []float64  // every tap named, in the order written, when several are
+	RatedW      float64    // rated power when it is written beside the tap, else 0
+	Count       int        // loudspeakers, when the cell says so, else 0
+	Groups      []TapGroup // "12 @ 1W, 6 @ 1/2W": every group, when there is more than one
+	Ohms        float64    // for TapImpedance and TapDirect, else 0
+	Position    int        // for TapPosition, from 1; also the second reading of WattsOrPosition
+	Fraction    float64    // for TapFraction, 0 to 1; also the second reading of FractionOfRated
+	Doubts      Doubts
+}
+
+// ParseTap reads a tap setting.
+func ParseTap(s string, style Style) (Tap, error) {
+	return Tap{}, fail("tap", s, ErrNotUnderstood)
+}
+
+// A LineKind says what kind of line a voltage cell means.
+type LineKind uint8
+
+// The kinds of line.
+const (
+	LineNone         LineKind = iota
+	ConstantVoltage           // V holds the line voltage or several
+	HighImpedance             // constant voltage, value not written
+	LowImpedanceLine          // direct connection, Ohms if written
+)
+
+// A LineVoltage is what a cell says of the line voltage.
+type LineVoltage struct {
+	Kind   LineKind
+	V      []float64 // as written, ascending; several when the text names several
+	Ohms   float64   // for LowImpedanceLine, else 0
+	Doubts Doubts
+}
+
+// ParseLineVoltage reads "70V", "70.7 V", "100 V-Linie", "25/70V", "Hi-Z",
+// "Lo-Z", "8Ω". Several voltages in one cell are several values of V.
+func ParseLineVoltage(s string, style Style) (LineVoltage, error) {
+	return LineVoltage{}, fail("line voltage", s, ErrNotUnderstood)
+}
+
+// An Impedance is one impedance.
+type Impedance struct {
+	Ohms   float64
+	Doubts Doubts
+}
+
+// ParseOhms reads "83 Ω", "1.2 kΩ", "500 ohm", "8R".
+func ParseOhms(s string, style Style) (Impedance, error) {
+	return Impedance{}, fail("impedance", s, ErrNotUnderstood)
+}
+
+// A Quantity is a number of devices.
+type Quantity struct {
+	Count  int    // devices installed
+	Spare  int    // devices written as spare, apart from Count
+	Unit   string // "pieces", "pairs" (already multiplied out) or "" if none was written
+	Doubts Doubts
+}
+
+// ParseQuantity reads "(3)", "2 ea", "4 no.", "6x", "3 Stk", "3 + 1 spare",
+// "twelve". It returns ErrNotWhole for fractions and ErrLump for lots and sets.
+func ParseQuantity(s string, style Style) (Quantity, error) {
+	return Quantity{}, fail("quantity", s, ErrNotUnderstood)
+}
+
+// CountInName finds a count inside a device's name: "CEILING (X4)", "(8 nos)".
+func CountInName(s string) (int, bool) { return 0, false }
+
+// A LengthUnit is the unit of a length column.
+type LengthUnit uint8
+
+// The units of length. Others (km, cm, yards, inches) are converted to these.
+const (
+	UnitUnknown LengthUnit = iota
+	Metre
+	Foot
+)
+
+// A Length is what a cell says of the length of a cable, or of a depth.
+type Length struct {
+	Low, High float64    // in Unit, for one run; equal unless a range was written
+	Unit      LengthUnit // UnitUnknown when neither the cell nor the header gave one
+	Times     int        // runs of that length, 1 if not written
+	Loop      bool       // written as there and back
+	OneWay    bool       // written as one way
+	Slack     float64    // in Unit, written beside the length and not part of it
+	Doubts    Doubts
+}
+
+// Metres returns the ends in metres, and whether the unit is known.
+func (l Length) Metres() (low, high float64, ok bool) { return 0, 0, false }
+
+// ParseLength reads a length; header is the unit in the column's header, used
+// for a bare figure.
+func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
+	return Length{}, fail("length", s, ErrNotUnderstood)
+}
+
+// A SizeHint says what a bare figure in a conductor column is.
+type SizeHint uint8
+
+// The hints.
+const (
+	HintNone SizeHint = iota
+	HintAWG
+	HintMM2
+	HintDiameter // mm
+)
+
+// A Material is the metal of a conductor.
+type Material string
+
+// The materials. MaterialUnknown means that none was written.
+const (
+	MaterialUnknown Material = ""
+	Copper          Material = "copper"
+	TinnedCopper    Material = "tinned copper"
+	CopperClad      Material = "copper-clad aluminium"
+	Aluminium       Material = "aluminium"
+)
+
+// A Strands is a conductor given by its wires, such as 24/0.2.
+type Strands struct {
+	Count      int
+	DiameterMM float64
+}
+
+// A Conductor is what a cell says of a cable's conductors.
+type Conductor struct {
+	AWG        *int     // gauge number, nil if none was written; 0 is 1/0, -1 is 2/0 and so on
+	AreaMM2    float64  // area written or following from Strands or DiameterMM; 0 if neither
+	DiameterMM float64  // solid diameter written, else 0
+	Strands    *Strands // nil if not written
+	Cores      int      // conductors in all, 0 if not written
+	Pairs      int      // pairs, 0 if not written
+	Parallel   int      // conductors joined in parallel for each leg, or cables side by side; 1 if not written
+	Solid      bool
+	Stranded   bool
+	Shielded   bool
+	Material   Material
+	Marks      []string // jacket and fire words as written: "CL3P", "LSZH", "E30"
+	Type       string   // cable type as written: "NYM-J", "Cat5e"
+	Doubts     Doubts
+}
+
+// ParseConductor reads a conductor size. hint says what a bare figure is.
+func ParseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
+	return Conductor{}, fail("conductor", s, ErrNotUnderstood)
+}
+
+// ParseMaterial reads a conductor metal: "Cu", "tinned", "CCA", "Aluminium".
+func ParseMaterial(s string) (Material, Doubts, error) {
+	return "", 0, fail("material", s, ErrNotUnderstood)
+}
+
+// A RatedOutput is one rating of an amplifier, channel or control.
+type RatedOutput struct {
+	Channels     int       // outputs of W each; 0 if not written
+	W            float64   // watts, of one channel where Channels is set
+	AtV          []float64 // line voltages it is stated at; none if not written
+	Ohms         float64   // load it is stated at, 0 if not written
+	LowImpedance bool      // a rating into 2 to 16 Ω, which says nothing of a line
+	PerChannel   bool      // written as "per channel"
+	Total        bool      // written as a total
+	Max          bool      // written as a maximum, "up to", "not exceeding"
+	Peak         bool      // peak or programme, not continuous
+	Bridged      bool
+	Method       string // "1 kHz", "EIAJ": how it was measured, if written
+}
+
+// A Rating is what a cell says of the power that a thing may give or carry.
+type Rating struct {
+	Outputs []RatedOutput // in the order written: alternatives, or ratings at several voltages
+	Doubts  Doubts
+}
+
+// ParseRating reads the rating of an amplifier, a channel or a control.
+func ParseRating(s string, style Style) (Rating, error) {
+	return Rating{}, fail("rating", s, ErrNotUnderstood)
+}
+
+// A ModelRating is a power that may be hidden in a model name.
+type ModelRating struct {
+	W    float64
+	Text string // the part of the name it was taken from
+	Unit bool   // a W stood behind the figure
+}
+
+// ModelRatings finds the powers that a model name may contain: "WK-35",
+// "VC100W". They are guesses, the likeliest first.
+func ModelRatings(model string) []ModelRating { return nil }
+
+// A ChannelRef names one or more outputs of an amplifier.
+type ChannelRef struct {
+	Amplifier string   // as written without its kind word: "1", "A1", "PA-02"; "" if none
+	Channels  []string // in order: "1", "B"; empty when only the amplifier is named
+	Bridged   bool
+	Parallel  bool
+	AB        bool // a pair of interleaved circuits A and B
+	Doubts    Doubts
+}
+
+// ParseChannel reads "A1.2", "AMP 1 CH B", "1-3", "Amp 2 / ch 3+4 bridged".
+func ParseChannel(s string) (ChannelRef, error) {
+	return ChannelRef{}, fail("channel", s, ErrNotUnderstood)
+}
+
+// Tags is a list of device tags.
+type Tags struct {
+	List   []string // expanded, as written, zero padding kept
+	Ranged bool     // at least one range was expanded
+}
+
+// MaxTags is the most tags that one cell may expand to.
+const MaxTags = 10000
+
+// ParseTags expands "LS-1..LS-8", "S101-S108, S110", "SPK 1/2/3".
+func ParseTags(s string) (Tags, error) { return Tags{}, fail("tags", s, ErrNotUnderstood) }
+
+// A KeyKind is the kind of thing that a name starts with.
+type KeyKind string
+
+// The kinds of key.
+const (
+	KeyNone        KeyKind = ""
+	KeyZone        KeyKind = "zone"
+	KeyChannel     KeyKind = "channel"
+	KeyAmplifier   KeyKind = "amplifier"
+	KeyControl     KeyKind = "control"
+	KeyLine        KeyKind = "line"
+	KeyLoudspeaker KeyKind = "loudspeaker"
+	KeyCable       KeyKind = "cable"
+	KeyRack        KeyKind = "rack"
+)
+
+// A Key is a name in comparable form: "Zone 1", "Z-01", "1 - Orangery".
+type Key struct {
+	Kind    KeyKind
+	Letters string // lower-case letters before the number that name no kind
+	ID      string // number without zero padding, with suffix: "1", "1.2", "1a"; "" if none
+	Name    string // free name, folded: "orangery"
+}
+
+// KeyOf returns the key of a name. A blank or missing mark has the zero Key.
+func KeyOf(s string) Key { return Key{} }
+
+// A Likeness says how well two keys fit.
+type Likeness uint8
+
+// From worst to best.
+const (
+	Different Likeness = iota
+	Possible           // nothing against it, little for it
+	Likely             // one side says less: "Zone 1" and "1 - Orangery"
+	Same
+)
+
+// Match compares two keys.
+func (k Key) Match(other Key) Likeness { return Different }
+
+// A Status is what a schedule says has become of a device.
+type Status string
+
+// The states.
+const (
+	StatusNone      Status = ""
+	StatusInstalled Status = "installed"
+	StatusNew       Status = "new"
+	StatusExisting  Status = "existing"
+	StatusSpare     Status = "spare"
+	StatusFuture    Status = "future"
+	StatusRemoved   Status = "removed"
+	StatusByOthers  Status = "by others"
+	StatusStandby   Status = "standby"
+)
+
+// A Mention is a word of the vocabulary found in a text.
+type Mention struct {
+	Kind string // what it means
+	Text string // as it stood in the text, cleaned
+	Sure bool   // false for words that have other meanings too
+}
+
+// Statuses finds status words in a text, in order.
+func Statuses(s string) []Mention { return nil }
+
+// Emergency finds words for emergency use: voice alarm, evacuation, A/B circuits.
+func Emergency(s string) []Mention { return nil }
+
+// Override finds words for an emergency override of a control.
+func Override(s string) []Mention { return nil }
+
+// OffStep reports whether a text says that a control has an OFF position
+// (has), or that it has none, and whether it says so at all (stated).
+func OffStep(s string) (has, stated bool) { return false, false }
+
+// A MissingKind is why a value is missing.
+type MissingKind string
+
+// The kinds of missing mark.
+const (
+	MissingNone          MissingKind = ""
+	MissingBlank         MissingKind = "blank"
+	MissingDash          MissingKind = "dash"
+	MissingNotApplicable MissingKind = "not applicable"
+	MissingToBeConfirmed MissingKind = "to be confirmed"
+	MissingUnknown       MissingKind = "unknown"
+	MissingByOthers      MissingKind = "by others"
+	MissingFieldSet      MissingKind = "set in the field"
+	MissingSeePlan       MissingKind = "see plan"
+)
+
+// Missing reports whether a whole cell is a mark for a missing value.
+func Missing(s string) (MissingKind, bool) { return "", false }
+
+// Ditto reports whether a whole cell repeats the one above.
+func Ditto(s string) bool { return false }
+
+// A Column says what a column holds, for RecoverFraction.
+type Column uint8
+
+// The columns that a spreadsheet program turns into dates.
+const (
+	TapColumn Column = iota
+	GaugeColumn
+	ChannelColumn
+	QuantityColumn
+)
+
+// A Recovered is what was probably typed where a cell shows a date.
+type Recovered struct {
+	Texts     []string // likeliest first, such as "1/2"
+	Ambiguous bool     // two readings fit the column
+}
+
+// RecoverFraction says what was typed in a cell that the spreadsheet program
+// turned into a date.
+func RecoverFraction(year, month, day int, shown string, column Column) (Recovered, error) {
+	return Recovered{}, fail("date", shown, ErrNotUnderstood)
+}
+
+// RecoverSerial is RecoverFraction for a date serial of the 1900 system.
+func RecoverSerial(serial float64, shown string, column Column) (Recovered, error) {
+	return Recovered{}, fail("date", shown, ErrNotUnderstood)
+}
+
+// A Level is the setting of a control.
+type Level struct {
+	Percent   float64 // of full travel; valid if IsPercent
+	DB        float64 // decibels, 0 or below; valid if not IsPercent
+	IsPercent bool
+	Doubts    Doubts
+}
+
+// ParseLevel reads "75 %", "-6 dB".
+func ParseLevel(s string, style Style) (Level, error) {
+	return Level{}, fail("level", s, ErrNotUnderstood)
+}
