@@ -69,20 +69,21 @@ type Row struct {
 // Hiding says whether and how a row is hidden.
 type Hiding uint8
 
-// A row hidden by a filter that was left on is still part of the schedule;
-// one hidden by hand is not.
+// A row hidden by a filter that was left on, or folded away in a collapsed
+// outline group, is still part of the schedule; one hidden by hand is not.
 const (
 	Shown Hiding = iota
 	HiddenByHand
 	HiddenByFilter
+	HiddenByOutline
 )
 
 // A Cell is one non-empty cell.
 type Cell struct {
 	Col     int     // from 1
 	Kind    Kind    // what is stored
-	Text    string  // as a person sees it, number format applied, space-trimmed of nothing
-	Number  float64 // value of Number, Date (days as the file stores them, 1900 system) and Boolean (0 or 1) cells
+	Text    string  // as a person sees it, number format applied, space-trimmed of nothing; "" if the format hides a number
+	Number  float64 // value of Number, Date (days of the 1900 system, whatever the file uses) and Boolean (0 or 1) cells; finite
 	Format  string  // number format code, "" for General
 	Formula bool    // the value is the stored result of a formula
 	Struck  Strike  // strike-through
