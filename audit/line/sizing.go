@@ -35,8 +35,16 @@ func AllowedLoopOhms(loadOhms, lossDB float64) float64 {
 }
 
 // LongestRunM returns the one-way length in metres at which a load of loadOhms
-// at the far end of the conductor loses lossDB. Errors are those of OhmPerMetre.
+// at the far end of the conductor loses lossDB. It returns an error wrapping
+// ErrValue for a load that is not > 0 or a loss that is not >= 0, and the
+// errors of OhmPerMetre.
 func LongestRunM(c Conductor, loadOhms, lossDB float64) (float64, error) {
+	if !positive(loadOhms) {
+		return 0, badValue("load ohms", loadOhms)
+	}
+	if !notNegative(lossDB) {
+		return 0, badValue("loss dB", lossDB)
+	}
 	r, err := c.OhmPerMetre()
 	if err != nil {
 		return 0, err
