@@ -1,0 +1,62 @@
+// Package data writes the audit as data files: the CSV tables and findings.json.
+package data
+
+import (
+	"encoding/csv"
+	"io"
+	"strconv"
+	"strings"
+
+	"lineaudit/report"
+)
+
+// WriteCSV writes one table with its header.
+func WriteCSV(w io.Writer, t report.Table) error {
+	c := csv.NewWriter(w)
+	header := make([]string, len(t.Columns))
+	for i, col := range t.Columns {
+		header[i] = col.Name
+	}
+	if err := c.Write(header); err != nil {
+		return err
+	}
+	record := make([]string, len(t.Columns))
+	for row := range t.Rows {
+		for i, v := range row {
+			record[i] = v.Text()
+			if !v.IsNum {
+				record[i] = KeepText(v.Words)
+			}
+		}
+		if err := c.Write(record); err != nil {
+			return err
+		}
+	}
+	c.Flush()
+	return c.Error()
+}
+
+// KeepText makes sure that a spreadsheet opening the data file takes a text
+// for a text: one that could start a formula gets an apostrophe in front.
+// Control characters become blanks.
+func KeepText(s string) string {
+	s = strings.Map(func(r rune) rune {
+		if r < ' ' && r != '\n' || r == 0x7f {
+			return ' '
+		}
+		return r
+	}, s)
+	t := strings.TrimLeft(s, " \u00a0\n")
+	if t == "" {
+		return s
+	}
+	switch t[0] {
+	case '=', '@':
+		return "'" + s
+	case '+', '-':
+		if _, err := strconv.ParseFloat(strings.Replace(t, ",", ".", 1), 64); err != nil && len(t) > 1 {
+			return "'" + s
+		}
+	}
+	return s
+}

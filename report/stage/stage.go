@@ -1,0 +1,151 @@
+// Package stage makes the output folder appear whole or not at all: everything
+// is written to a folder beside its place and moved there at the end.
+package stage
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+)
+
+// manifest lists what a run wrote, so that the next one can take away what it no longer writes and nothing else.
+const manifest = ".lineaudit"
+
+// A Stage is an output folder that is being written.
+type Stage struct {
+	out     string // the folder that people asked for
+	tmp     string // where everything is until Commit, inside out
+	made    bool   // out did not exist before
+	inputs  []string
+	written []string // slash paths relative to out
+}
+
+// New prepares to fill the folder out. Inputs are paths that must never be
+// written over. The folder is made if it does not exist.
+func New(out string, inputs []string) (*Stage, error) {
+	s := &Stage{out: out, inputs: inputs}
+	switch info, err := os.Stat(out); {
+	case errors.Is(err, fs.ErrNotExist):
+		s.made = true
+	case err != nil:
+		return nil, fmt.Errorf("output folder: %w", err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("output folder %s is a file; name a folder with --out", out)
+	}
+	if err := os.MkdirAll(out, 0o755); err != nil {
+		return nil, fmt.Errorf("output folder: %w", err)
+	}
+	tmp, err := os.MkdirTemp(out, ".unfinished-")
+	if err != nil {
+		return nil, fmt.Errorf("output folder: %w", err)
+	}
+	s.tmp = tmp
+	return s, nil
+}
+
+// Path returns the file to write for a slash-separated name inside the output
+// folder, its folders made. A name that leads out of the folder is an error.
+func (s *Stage) Path(name string) (string, error) {
+	if !filepath.IsLocal(filepath.FromSlash(name)) || name == "." {
+		return "", fmt.Errorf("output name %q leads out of the output folder", name)
+	}
+	full := filepath.Join(s.tmp, filepath.FromSlash(name))
+	if err := os.MkdirAll(filepath.Dir(full), 0o755); err != nil {
+		return "", err
+	}
+	s.written = append(s.written, path.Clean(name))
+	return full, nil
+}
+
+// Drop forgets a file that was begun with Path and is not to appear.
+func (s *Stage) Drop(name string) {
+	name = path.Clean(name)
+	os.Remove(filepath.Join(s.tmp, filepath.FromSlash(name)))
+	s.written = slices.DeleteFunc(s.written, func(w string) bool { return w == name })
+}
+
+// Commit moves everything to its place and takes away what an earlier run wrote
+// there and this one did not. On an error nothing more is moved.
+func (s *Stage) Commit() error {
+	defer os.RemoveAll(s.tmp)
+	for _, name := range s.written {
+		if err := s.refuseInput(s.dest(name)); err != nil {
+			return err
+		}
+	}
+	old := s.manifest()
+	if err := s.writeManifest(); err != nil {
+		return fmt.Errorf("output folder: %w", err)
+	}
+	for _, name := range append(s.written, manifest) {
+		if err := os.MkdirAll(filepath.Dir(s.dest(name)), 0o755); err != nil {
+			return fmt.Errorf("output folder: %w", err)
+		}
+		if err := os.Rename(filepath.Join(s.tmp, filepath.FromSlash(name)), s.dest(name)); err != nil {
+			return fmt.Errorf("output folder: %w; close the file if another program has it open", err)
+		}
+	}
+	for _, name := range old {
+		if filepath.IsLocal(filepath.FromSlash(name)) && !slices.Contains(s.written, name) && s.refuseInput(s.dest(name)) == nil {
+			os.Remove(s.dest(name))
+			os.Remove(filepath.Dir(s.dest(name))) // only if it is empty now
+		}
+	}
+	return nil
+}
+
+// Discard takes away everything that was written and not committed.
+func (s *Stage) Discard() {
+	os.RemoveAll(s.tmp)
+	if s.made {
+		os.Remove(s.out) // only if it is empty
+	}
+}
+
+func (s *Stage) dest(name string) string { return filepath.Join(s.out, filepath.FromSlash(name)) }
+
+// refuseInput returns an error when the file to be written is one of the inputs.
+func (s *Stage) refuseInput(dest string) error {
+	info, err := os.Stat(dest)
+	if err != nil {
+		return nil // it does not exist
+	}
+	for _, in := range s.inputs {
+		if other, err := os.Stat(in); err == nil && os.SameFile(info, other) {
+			return fmt.Errorf("%s is an input and would be written over; name another folder with --out", in)
+		}
+	}
+	return nil
+}
+
+func (s *Stage) manifest() []string {
+	b, err := os.ReadFile(s.dest(manifest))
+	if err != nil {
+		return nil
+	}
+	return strings.Split(strings.TrimSpace(string(b)), "\n")
+}
+
+func (s *Stage) writeManifest() error {
+	f, err := os.Create(filepath.Join(s.tmp, manifest))
+	if err != nil {
+		return err
+	}
+	w := bufio.NewWriter(f)
+	for _, name := range s.written {
+		fmt.Fprintln(w, name)
+	}
+	return errors.Join(w.Flush(), f.Close())
+}
+
+// Holds reports whether a folder was filled by an earlier run.
+func Holds(dir string) bool {
+	_, err := os.Stat(filepath.Join(dir, manifest))
+	return err == nil
+}
