@@ -1,0 +1,259 @@
+package xls
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/budget"
+)
+
+// A sheetReader gathers one sheet.
+type sheetReader struct {
+	w        *workbook
+	s        recordStream
+	spent    *budget.Budget
+	sheet    *grid.Sheet
+	rows     map[int]int  // row number to index in sheet.Rows
+	hidden   map[int]bool // by row number: whether its Row record hides it
+	hideAll  bool         // rows without a Row record are hidden
+	filtered bool         // some rows are hidden by a filter now
+	pending  *pendingText // a formula whose text follows in a String record
+	object   int          // number of the drawing object read last, -1 if none
+	notes    sheetNotes   // comments on cells
+	remarks  []grid.Note  // ours, for the person who reads the audit
+	unsorted bool         // cells came out of order
+}
+
+// readSheet reads the sheet that an entry of the list points to.
+func (w *workbook) readSheet(e sheetEntry, filter grid.Range, spent *budget.Budget) (*grid.Sheet, []grid.Note, error) {
+	r := &sheetReader{
+		w: w, spent: spent, object: -1,
+		s:      recordStream{b: w.stream, pos: e.start},
+		sheet:  &grid.Sheet{Name: e.name, Hidden: e.hidden, Filtered: filter},
+		rows:   map[int]int{},
+		hidden: map[int]bool{},
+		notes:  newSheetNotes(),
+	}
+	if err := r.readAll(); err != nil {
+		return nil, nil, err
+	}
+	if err := r.finish(); err != nil {
+		return nil, nil, err
+	}
+	return r.sheet, r.remarks, nil
+}
+
+// readAll reads the records from the sheet's BOF to its EOF.
+func (r *sheetReader) readAll() error {
+	bof, err := r.s.next()
+	if err != nil || bof.id != recBOF {
+		return damaged("it does not begin where the list of sheets says")
+	}
+	for depth := 0; ; {
+		rec, err := r.s.next()
+		if errors.Is(err, io.EOF) {
+			return damaged("the stream ends before the sheet does")
+		}
+		if err != nil {
+			return err
+		}
+		switch {
+		case rec.id == recBOF: // a chart within the sheet
+			depth++
+		case rec.id == recEOF && depth == 0:
+			return nil
+		case rec.id == recEOF:
+			depth--
+		case depth == 0:
+			if err := r.read(rec); err != nil {
+				return err
+			}
+		}
+	}
+}
+
+// read takes in one record of the sheet itself.
+func (r *sheetReader) read(rec record) error {
+	switch rec.id {
+	case recLabelSST, recLabel, recRString, recNumber, recRK, recMulRk, recBoolErr, recFormula:
+		if err := r.flushPending(); err != nil {
+			return err
+		}
+		return r.readCell(rec)
+	case recString:
+		return r.readString(rec)
+	case recRow:
+		if err := rec.need(14); err != nil {
+			return err
+		}
+		const zeroHeight = 0x20
+		r.hidden[int(u16(rec.data))+1] = rec.data[12]&zeroHeight != 0
+	case recDefaultHeight:
+		const zeroHeight = 0x02
+		r.hideAll = len(rec.data) >= 4 && rec.data[0]&zeroHeight != 0
+	case recColInfo:
+		return r.readColumns(rec)
+	case recMergeCells:
+		return r.readMerges(rec)
+	case recFilterMode:
+		r.filtered = true
+	case recUncalced:
+		r.remarks = append(r.remarks, grid.Note{Sheet: r.sheet.Name, Text: "its formulas were not recalculated before the workbook was saved"})
+	case recObj:
+		r.object = objectNumber(rec.data)
+	case recTxO:
+		return r.readObjectText(rec)
+	case recNote:
+		return r.readNote(rec)
+	}
+	return nil
+}
+
+// add places a cell. row and c.Col count from 1.
+func (r *sheetReader) add(row int, c grid.Cell) error {
+	if err := r.spent.Cell(&c); err != nil {
+		return err
+	}
+	i, ok := r.rows[row]
+	if !ok {
+		if err := r.spent.Row(); err != nil {
+			return err
+		}
+		i = len(r.sheet.Rows)
+		r.rows[row] = i
+		r.sheet.Rows = append(r.sheet.Rows, grid.Row{Number: row})
+		if i > 0 && r.sheet.Rows[i-1].Number > row {
+			r.unsorted = true
+		}
+	}
+	cells := r.sheet.Rows[i].Cells
+	if n := len(cells); n > 0 && cells[n-1].Col >= c.Col {
+		r.unsorted = true
+	}
+	r.sheet.Rows[i].Cells = append(cells, c)
+	return nil
+}
+
+// finish puts rows, notes, merges and hiding in order.
+func (r *sheetReader) finish() error {
+	if err := r.flushPending(); err != nil {
+		return err
+	}
+	if r.unsorted {
+		r.sortCells()
+	}
+	if err := r.attachNotes(); err != nil {
+		return err
+	}
+	for i := range r.sheet.Rows {
+		row := &r.sheet.Rows[i]
+		row.Hidden = r.hiding(row.Number)
+	}
+	r.sheet.HiddenCols = joinSpans(r.sheet.HiddenCols)
+	return nil
+}
+
+// sortCells orders rows and cells. Of two records for one cell the later
+// holds, as it does when a spreadsheet program loads the file.
+func (r *sheetReader) sortCells() {
+	slices.SortFunc(r.sheet.Rows, func(a, b grid.Row) int { return a.Number - b.Number })
+	twice, first := 0, place{}
+	for i := range r.sheet.Rows {
+		row := &r.sheet.Rows[i]
+		slices.SortStableFunc(row.Cells, func(a, b grid.Cell) int { return a.Col - b.Col })
+		kept := row.Cells[:0]
+		for j, c := range row.Cells {
+			if j+1 < len(row.Cells) && row.Cells[j+1].Col == c.Col {
+				if twice++; twice == 1 {
+					first = place{row.Number, c.Col}
+				}
+				continue
+			}
+			kept = append(kept, c)
+		}
+		row.Cells = kept
+		r.rows[row.Number] = i
+	}
+	if twice > 0 {
+		r.remarks = append(r.remarks, grid.Note{
+			Sheet: r.sheet.Name, Row: first.row, Col: first.col,
+			Text: fmt.Sprintf("%d cells are stored twice, this one first; the later value was taken", twice),
+		})
+	}
+}
+
+// hiding says how a row is hidden. While a filter is on, rows in its area are
+// hidden by it; where the file does not say the area, all are.
+func (r *sheetReader) hiding(row int) grid.Hiding {
+	hidden, ok := r.hidden[row]
+	if !ok {
+		hidden = r.hideAll
+	}
+	f := r.sheet.Filtered
+	switch {
+	case !hidden:
+		return grid.Shown
+	case r.filtered && (f == grid.Range{} || f.Row1 <= row && row <= f.Row2):
+		return grid.HiddenByFilter
+	}
+	return grid.HiddenByHand
+}
+
+// readColumns notes the columns of a ColInfo record that are hidden or have
+// no width.
+func (r *sheetReader) readColumns(rec record) error {
+	if err := rec.need(10); err != nil {
+		return err
+	}
+	d := rec.data
+	first, last := int(u16(d))+1, int(u16(d[2:]))+1
+	if (u16(d[8:])&1 != 0 || u16(d[4:]) == 0) && first <= last {
+		r.sheet.HiddenCols = append(r.sheet.HiddenCols, grid.Span{First: first, Last: last})
+	}
+	return nil
+}
+
+// joinSpans orders spans and joins those that touch.
+func joinSpans(in []grid.Span) []grid.Span {
+	slices.SortFunc(in, func(a, b grid.Span) int { return a.First - b.First })
+	var out []grid.Span
+	for _, s := range in {
+		if n := len(out); n > 0 && s.First <= out[n-1].Last+1 {
+			out[n-1].Last = max(out[n-1].Last, s.Last)
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+func (r *sheetReader) readMerges(rec record) error {
+	if err := rec.need(2); err != nil {
+		return err
+	}
+	n := int(u16(rec.data))
+	if err := rec.need(2 + 8*n); err != nil {
+		return err
+	}
+	for d := rec.data[2 : 2+8*n]; len(d) > 0; d = d[8:] {
+		m := grid.Range{
+			Row1: int(u16(d)) + 1, Row2: int(u16(d[2:])) + 1,
+			Col1: int(u16(d[4:])) + 1, Col2: int(u16(d[6:])) + 1,
+		}
+		if m.Row2 < m.Row1 || m.Col2 < m.Col1 || m.Row1 == m.Row2 && m.Col1 == m.Col2 {
+			continue // merges nothing
+		}
+		if err := r.spent.Merge(); err != nil {
+			return err
+		}
+		r.sheet.Merges = append(r.sheet.Merges, m)
+	}
+	return nil
+}
+
+// clean drops the NUL characters that some exporters end texts with.
+func clean(s string) string { return strings.TrimRight(s, "\x00") }
