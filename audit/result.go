@@ -94,6 +94,8 @@ type Finding struct {
 	Remedies []Remedy
 	NoRemedy string // why paper offers none, and what to measure on site
 
+	ExpectedOhm Interval // what an impedance meter should show there at 1 kHz, where the place is a line
+
 	Score   float64 // 0 to 100
 	Factors Factors
 	Rank    int // over the archive, from 1; set by Rank, 0 for superseded jobs
