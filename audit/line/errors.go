@@ -23,6 +23,9 @@ var (
 // anything on a line, and far from where products would overflow.
 const maxMagnitude = 1e9
 
+// minRatio is the smallest voltage ratio of a control, -120 dB: silence.
+const minRatio = 1e-6
+
 // NodeError says which node of a network an error is about.
 type NodeError struct {
 	Node int // index in the slice handed to Solve

@@ -11,12 +11,13 @@ const Source = -1
 // Node is one place on a line: the segment of cable that leads to it, a control
 // if one sits there, and the load that hangs on it behind the control.
 // Everything whose Parent is this node is fed from behind its control.
+// No quantity may be negative or above 1e9.
 type Node struct {
 	Parent      int     // index of the node that feeds this one, or Source
-	LoopOhms    float64 // out-and-back resistance of the segment leading here, >= 0
-	ControlOhms float64 // series resistance of the control, >= 0
-	Ratio       float64 // voltage ratio of the control, in (0, 1]; 0 is taken as 1
-	LoadSiemens float64 // the load here, >= 0: n equal loudspeakers are n times one
+	LoopOhms    float64 // out-and-back resistance of the segment leading here; may be 0
+	ControlOhms float64 // series resistance of the control; may be 0
+	Ratio       float64 // voltage ratio of the control, 1e-6 to 1; 0 is taken as 1
+	LoadSiemens float64 // the load here; may be 0; n equal loudspeakers are n times one
 }
 
 // NodeResult is what one node gets and carries.
@@ -50,10 +51,19 @@ type Solution struct {
 // value is ready. A Solver must not be used by two goroutines at once.
 type Solver struct {
 	solution Solution
-	pending  []int     // per node: children not yet summed
-	order    []int     // nodes, every child before its parent
-	siemens  []float64 // per node: own load and everything below, behind the control
+	sums     []sum // per node
+	order    []int // nodes, every child before its parent
 }
+
+// sum is what has been folded into a node so far.
+type sum struct {
+	siemens float64 // own load and everything below, as seen behind the control
+	nominal float64 // the same in siemens without cable, controls fully on
+	pending int     // children not yet folded in; folded once it is itself
+}
+
+// folded marks a node that has been folded into its parent.
+const folded = -1
 
 // Solve works out a tree of nodes fed with the given RMS volts, exactly and in
 // time proportional to the number of nodes, whatever their order and depth.
@@ -98,16 +108,14 @@ func Solve(volts float64, nodes []Node) (*Solution, error) {
 // prepare makes room for n nodes and clears what is summed into.
 func (s *Solver) prepare(n int) {
 	if cap(s.order) < n {
-		s.pending = make([]int, n)
+		s.sums = make([]sum, n)
 		s.order = make([]int, 0, n)
-		s.siemens = make([]float64, n)
 		s.solution.Nodes = make([]NodeResult, n)
 	}
-	s.pending = s.pending[:n]
-	s.siemens = s.siemens[:n]
-	s.solution.Nodes = s.solution.Nodes[:n]
+	s.sums = s.sums[:n]
 	s.order = s.order[:0]
-	clear(s.pending)
+	s.solution.Nodes = s.solution.Nodes[:n]
+	clear(s.sums)
 }
 
 // count checks every node and counts children.
@@ -118,10 +126,10 @@ func (s *Solver) count(nodes []Node) error {
 			return &NodeError{Node: i, Err: err}
 		}
 		if n.Parent != Source {
-			s.pending[n.Parent]++
+			s.sums[n.Parent].pending++
 		}
-		s.siemens[i] = n.LoadSiemens
-		s.solution.Nodes[i].NominalWatts = n.LoadSiemens
+		s.sums[i].siemens = n.LoadSiemens
+		s.sums[i].nominal = n.LoadSiemens
 	}
 	return nil
 }
@@ -136,7 +144,7 @@ func (n *Node) check(i, count int) error {
 		return badValue("loop ohms", n.LoopOhms)
 	case !notNegative(n.ControlOhms):
 		return badValue("control ohms", n.ControlOhms)
-	case !(n.Ratio >= 0 && n.Ratio <= 1):
+	case n.Ratio != 0 && !(n.Ratio >= minRatio && n.Ratio <= 1):
 		return badValue("control ratio", n.Ratio)
 	case !notNegative(n.LoadSiemens):
 		return badValue("load siemens", n.LoadSiemens)
@@ -153,32 +161,30 @@ func (n *Node) ratio() float64 {
 }
 
 // fold sums admittances from the leaves to the source, a node as soon as all
-// its children are in, and returns what the source sees. Until unfold, the
-// NominalWatts of a node hold the siemens of its own load and all below.
+// its children are in, and returns what the source sees.
 func (s *Solver) fold(nodes []Node) (total float64, err error) {
-	results := s.solution.Nodes
 	for leaf := range nodes {
-		// A node waits for its children: take each leaf, then climb for as
-		// long as it was the last child to be waited for.
-		for i := leaf; s.pending[i] == 0; {
-			s.pending[i] = -1
+		// From each leaf climb for as long as the parent waited for no other.
+		for i := leaf; s.sums[i].pending == 0; {
+			n, own := &nodes[i], &s.sums[i]
+			own.pending = folded
 			s.order = append(s.order, i)
-			n := &nodes[i]
-			seen := n.seenAhead(s.siemens[i])
+			seen := n.seenAhead(own.siemens)
 			seen /= 1 + n.LoopOhms*seen
 			if n.Parent == Source {
 				total += seen
 				break
 			}
-			s.siemens[n.Parent] += seen
-			results[n.Parent].NominalWatts += results[i].NominalWatts
-			s.pending[n.Parent]--
+			parent := &s.sums[n.Parent]
+			parent.siemens += seen
+			parent.nominal += own.nominal
+			parent.pending--
 			i = n.Parent
 		}
 	}
 	if len(s.order) < len(nodes) {
-		for i := range s.pending {
-			if s.pending[i] > 0 { // only the nodes of a ring wait for ever
+		for i := range s.sums {
+			if s.sums[i].pending > 0 { // only the nodes of a ring wait for ever
 				return 0, &NodeError{Node: i, Err: ErrCycle}
 			}
 		}
@@ -206,7 +212,7 @@ func (s *Solver) unfold(volts float64, nodes []Node) {
 			feedV, feedDB = parent.Volts, parent.LossDB
 		}
 		ratio := n.ratio()
-		behind := ratio * ratio * s.siemens[i]
+		behind := ratio * ratio * s.sums[i].siemens
 		controlDrop := 1 + n.ControlOhms*behind
 		ahead := behind / controlDrop
 		cableDrop := 1 + n.LoopOhms*ahead
@@ -220,7 +226,7 @@ func (s *Solver) unfold(volts float64, nodes []Node) {
 		res.CableWatts = res.Amps * res.Amps * n.LoopOhms
 		res.ControlWatts = res.Amps * res.Amps * n.ControlOhms
 		res.LoadWatts = res.Volts * res.Volts * n.LoadSiemens
-		res.NominalWatts *= volts * volts
+		res.NominalWatts = volts * volts * s.sums[i].nominal
 
 		sol.LoadWatts += res.LoadWatts
 		sol.CableWatts += res.CableWatts
