@@ -218,3 +218,62 @@ func tagLength(data []byte) int {
 	}
 	return -1
 }
+
+// Children reads the content of the element whose start was read last, up to
+// its end. For each child it calls elem, which must read that child to its
+// end (with Children or Skip); text between them goes to text, if not nil.
+func (r *Reader) Children(elem func(Token) error, text func([]byte) error) error {
+	for {
+		t, err := r.Next()
+		if err != nil {
+			return err
+		}
+		switch t.Kind {
+		case EOF:
+			return grid.Damaged("the text ends inside an element")
+		case End:
+			return nil
+		case Start:
+			err = elem(t)
+		case Text:
+			if text != nil {
+				err = text(t.Text)
+			}
+		}
+		if err != nil {
+			return err
+		}
+	}
+}
+
+// Root reads up to the first element and returns its start.
+func (r *Reader) Root() (Token, error) {
+	for {
+		t, err := r.Next()
+		if err != nil {
+			return Token{}, err
+		}
+		switch t.Kind {
+		case EOF:
+			return Token{}, grid.Damaged("it holds no element")
+		case Start:
+			return t, nil
+		}
+	}
+}
+
+// Finish checks that nothing but white space follows the root element.
+func (r *Reader) Finish() error {
+	for {
+		t, err := r.Next()
+		if err != nil {
+			return err
+		}
+		switch {
+		case t.Kind == EOF:
+			return nil
+		case t.Kind == Start, t.Kind == Text && len(bytes.TrimSpace(t.Text)) > 0:
+			return grid.Damaged("something follows the end of the document")
+		}
+	}
+}

@@ -1,0 +1,141 @@
+package ods
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/numfmt"
+	"lineaudit/ingest/grid/strike"
+	"lineaudit/ingest/grid/xmltok"
+)
+
+// readCell reads a table:table-cell or table:covered-table-cell whose start
+// was read last and says whether it holds anything. Its style is the one
+// given, and decides on strike-through and number format.
+func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c grid.Cell, ok bool, err error) {
+	text := &paragraphs{d: d, r: r}
+	var note *paragraphs
+	struck := d.styles.struck("table-cell", style, false)
+	err = r.Children(func(t xmltok.Token) error {
+		switch t.Name {
+		case "text:p", "text:h":
+			return text.paragraph(t, struck)
+		case "office:annotation":
+			note = &paragraphs{d: d, r: r}
+			return note.annotation()
+		}
+		return r.Skip()
+	}, nil)
+	if err != nil {
+		return c, false, err
+	}
+	c.Format = d.styles.format(style)
+	d.setValue(&c, r, t, text)
+	if note != nil {
+		c.Note = note.String()
+	}
+	if c.Struck, c.Kept = strike.Of(text.runs); c.Kind == grid.Blank {
+		return c, c.Note != "", nil
+	}
+	if len(text.runs) == 0 && struck && c.Text != "" {
+		c.Struck = grid.WholeStruck
+	}
+	return c, true, nil
+}
+
+// annotation reads the paragraphs of a comment, not who wrote it and when.
+func (p *paragraphs) annotation() error {
+	return p.r.Children(func(t xmltok.Token) error {
+		switch t.Name {
+		case "text:p", "text:h":
+			return p.paragraph(t, false)
+		case "text:list", "text:list-item":
+			return p.annotation()
+		}
+		return p.r.Skip()
+	}, nil)
+}
+
+// setValue sets kind, number and text from the attributes of a cell and the
+// text it shows.
+func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, shown *paragraphs) {
+	_, c.Formula = r.Lookup(t, "table:formula")
+	c.Text = shown.String()
+	switch r.Attr(t, "office:value-type") {
+	case "float", "currency", "percentage":
+		v, err := strconv.ParseFloat(r.Attr(t, "office:value"), 64)
+		if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
+			c.Kind = grid.Error
+			c.Text = firstOf(c.Text, "#VALUE!")
+			return
+		}
+		c.Kind, c.Number = grid.Number, v
+		if shown.count == 0 {
+			c.Text = numfmt.Compile(c.Format).Text(v)
+		}
+	case "date":
+		d.setDate(c, r.Attr(t, "office:date-value"), serialOfDate)
+	case "time":
+		d.setDate(c, r.Attr(t, "office:time-value"), serialOfTime)
+	case "boolean":
+		c.Kind = grid.Boolean
+		v := r.Attr(t, "office:boolean-value")
+		if v == "true" || v == "1" {
+			c.Number = 1
+		}
+		c.Text = firstOf(c.Text, strings.ToUpper(v))
+	case "string":
+		c.Kind = grid.String
+		if v := r.Attr(t, "office:string-value"); shown.count == 0 && v != "" {
+			c.Text = v
+		}
+		if c.Text == "" && !c.Formula {
+			c.Kind = grid.Blank
+		}
+	default:
+		switch {
+		case c.Text != "":
+			c.Kind = grid.String
+		case c.Formula:
+			c.Kind = grid.NoValue
+		}
+	}
+	if r.Attr(t, "calcext:value-type") == "error" || c.Formula && isError(c.Text) {
+		c.Kind, c.Number = grid.Error, 0
+		c.Text = firstOf(c.Text, "#VALUE!")
+	}
+}
+
+// setDate makes c a date, or the text it shows where the value is no date.
+func (d *document) setDate(c *grid.Cell, value string, parse func(string) (float64, bool)) {
+	v, ok := parse(value)
+	if !ok {
+		c.Kind = grid.String
+		c.Text = firstOf(c.Text, value)
+		return
+	}
+	c.Kind, c.Number = grid.Date, v
+	c.Text = firstOf(c.Text, value)
+}
+
+// isError reports whether a formula's text is an error value as spreadsheet
+// programs write them.
+func isError(s string) bool {
+	switch s {
+	case "#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A":
+		return true
+	}
+	n, ok := strings.CutPrefix(s, "Err:")
+	_, err := strconv.Atoi(n)
+	return ok && err == nil
+}
+
+// firstOf returns a, or b where a is empty.
+func firstOf(a, b string) string {
+	if a != "" {
+		return a
+	}
+	return b
+}

@@ -1,0 +1,124 @@
+package ods
+
+import (
+	"strconv"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/strike"
+	"lineaudit/ingest/grid/xmltok"
+)
+
+// A paragraphs gathers the text of a cell or a comment. White space collapses
+// as OpenDocument 1.3 part 3, 6.1.2 says.
+type paragraphs struct {
+	d       *document
+	r       *xmltok.Reader
+	runs    []strike.Run
+	size    int  // bytes so far
+	count   int  // paragraphs so far
+	blank   bool // the text so far ends in white space, or the paragraph begins
+	pending bool // white space was met and waits for text behind it
+}
+
+// add appends text in one style.
+func (p *paragraphs) add(text string, struck bool) error {
+	if p.size += len(text); p.d.spent.Limits().MaxCellText > 0 && p.size > p.d.spent.Limits().MaxCellText {
+		return grid.TooLarge("more than %d bytes of text in one cell", p.d.spent.Limits().MaxCellText)
+	}
+	if n := len(p.runs); n > 0 && p.runs[n-1].Struck == struck {
+		p.runs[n-1].Text += text
+		return nil
+	}
+	p.runs = append(p.runs, strike.Run{Text: text, Struck: struck})
+	return nil
+}
+
+// collapse appends text as it stands in the file.
+func (p *paragraphs) collapse(b []byte, struck bool) error {
+	var out strings.Builder
+	for _, c := range b {
+		if c == ' ' || c == '\t' || c == '\n' || c == '\r' {
+			p.pending = !p.blank
+			continue
+		}
+		if p.pending {
+			out.WriteByte(' ')
+		}
+		p.pending, p.blank = false, false
+		out.WriteByte(c)
+	}
+	if out.Len() == 0 {
+		return nil
+	}
+	return p.add(out.String(), struck)
+}
+
+// exact appends white space that an element stands for.
+func (p *paragraphs) exact(text string, struck bool) error {
+	if p.pending {
+		text = " " + text
+	}
+	p.pending, p.blank = false, false
+	return p.add(text, struck)
+}
+
+// paragraph reads a text:p or text:h whose start was read last.
+func (p *paragraphs) paragraph(t xmltok.Token, struck bool) error {
+	if p.count++; p.count > 1 {
+		if err := p.add("\n", struck); err != nil {
+			return err
+		}
+	}
+	p.blank, p.pending = true, false
+	struck = p.d.styles.struck("paragraph", p.r.Attr(t, "text:style-name"), struck)
+	return p.inline(struck)
+}
+
+// inline reads the content of a paragraph or of an element within one.
+func (p *paragraphs) inline(struck bool) error {
+	return p.r.Children(func(t xmltok.Token) error {
+		switch t.Name {
+		case "text:s":
+			n, err := strconv.Atoi(p.r.Attr(t, "text:c"))
+			if err != nil || n < 1 {
+				n = 1
+			}
+			if err := p.exact(strings.Repeat(" ", min(n, 1<<16)), struck); err != nil {
+				return err
+			}
+			return p.r.Skip()
+		case "text:tab":
+			if err := p.exact("\t", struck); err != nil {
+				return err
+			}
+			return p.r.Skip()
+		case "text:line-break":
+			if err := p.exact("\n", struck); err != nil {
+				return err
+			}
+			p.blank = true
+			return p.r.Skip()
+		case "text:span":
+			return p.inline(p.d.styles.struck("text", p.r.Attr(t, "text:style-name"), struck))
+		case "text:note", "text:ruby-text", "office:annotation", "office:annotation-end":
+			return p.r.Skip()
+		}
+		if strings.HasPrefix(t.Name, "draw:") || strings.HasPrefix(t.Name, "?:") {
+			return p.r.Skip()
+		}
+		return p.inline(struck) // links and fields
+	}, func(b []byte) error { return p.collapse(b, struck) })
+}
+
+// String returns the whole text.
+func (p *paragraphs) String() string {
+	if len(p.runs) == 1 {
+		return p.runs[0].Text
+	}
+	var b strings.Builder
+	for _, r := range p.runs {
+		b.WriteString(r.Text)
+	}
+	return b.String()
+}
