@@ -1,0 +1,225 @@
+package vocabulary
+
+import (
+	"embed"
+	"encoding/csv"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+)
+
+//go:embed headers.csv concepts.csv meanings.csv
+var data embed.FS
+
+// A phrase is one field that a whole header may mean.
+type phrase struct {
+	field  Field
+	lang   string
+	weight float64
+}
+
+// A sense is one concept that a word may stand for.
+type sense struct {
+	concept int
+	lang    string
+}
+
+// A meaning says which field a set of concepts makes.
+type meaning struct {
+	field    Field
+	weight   float64
+	concepts []int
+}
+
+// A lexicon is the three data files, indexed.
+type lexicon struct {
+	phrases  map[string][]phrase // folded header
+	sorted   map[string][]phrase // stems in alphabetical order
+	words    map[string][]sense  // folded word
+	stems    map[string][]sense
+	single   map[string][]phrase // one-word headers that are no concept
+	meanings []meaning
+	names    []string         // of the concepts
+	byLength [32][]string     // every word that may be misspelt, by length
+	fields   map[string]Field // folded name of a field
+}
+
+// lex is the lexicon, read once. The data is part of the program: an error in
+// it is a broken invariant, which a test finds.
+var lex = sync.OnceValue(func() *lexicon {
+	l, err := loadLexicon()
+	if err != nil {
+		panic(err)
+	}
+	return l
+})
+
+func records(name string, columns int) ([][]string, error) {
+	f, err := data.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.FieldsPerRecord = columns
+	rows, err := r.ReadAll()
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	return rows[1:], nil
+}
+
+func loadLexicon() (*lexicon, error) {
+	l := &lexicon{phrases: map[string][]phrase{}, sorted: map[string][]phrase{}, words: map[string][]sense{},
+		stems: map[string][]sense{}, single: map[string][]phrase{}, fields: map[string]Field{}}
+	ids := map[string]int{}
+	rows, err := records("concepts.csv", 3)
+	if err != nil {
+		return nil, err
+	}
+	for _, row := range rows {
+		id, ok := ids[row[0]]
+		if !ok {
+			id = len(l.names)
+			ids[row[0]] = id
+			l.names = append(l.names, row[0])
+		}
+		for w := range strings.SplitSeq(row[2], ";") {
+			w = strings.ReplaceAll(Fold(w), " ", "")
+			l.words[w] = addSense(l.words[w], sense{id, row[1]})
+			l.stems[stem(w)] = addSense(l.stems[stem(w)], sense{id, row[1]})
+		}
+	}
+	if rows, err = records("meanings.csv", 3); err != nil {
+		return nil, err
+	}
+	for _, row := range rows {
+		m := meaning{field: Field(row[0])}
+		if m.weight, err = strconv.ParseFloat(row[1], 64); err != nil {
+			return nil, fmt.Errorf("meanings.csv: %w", err)
+		}
+		for c := range strings.FieldsSeq(row[2]) {
+			id, ok := ids[c]
+			if !ok {
+				return nil, fmt.Errorf("meanings.csv: no concept %q", c)
+			}
+			m.concepts = append(m.concepts, id)
+		}
+		l.meanings = append(l.meanings, m)
+		l.fields[Fold(row[0])] = m.field
+	}
+	if rows, err = records("headers.csv", 4); err != nil {
+		return nil, err
+	}
+	for _, row := range rows {
+		weight, err := strconv.ParseFloat(row[2], 64)
+		if err != nil {
+			return nil, fmt.Errorf("headers.csv: %w", err)
+		}
+		p := phrase{Field(row[0]), row[1], weight}
+		l.fields[Fold(row[0])] = p.field
+		for text := range strings.SplitSeq(row[3], ";") {
+			l.addPhrase(strings.TrimSpace(text), p)
+		}
+	}
+	for w := range l.words {
+		l.addSpelling(w)
+	}
+	for w := range l.single {
+		if l.words[w] == nil {
+			l.addSpelling(w)
+		}
+	}
+	for i := range l.byLength {
+		slices.Sort(l.byLength[i])
+	}
+	return l, nil
+}
+
+func (l *lexicon) addSpelling(w string) {
+	if n := len(w); n < len(l.byLength) {
+		l.byLength[n] = append(l.byLength[n], w)
+	}
+}
+
+func (l *lexicon) addPhrase(text string, p phrase) {
+	words := split(text)
+	if len(words) == 0 { // a sign such as €: kept as it is
+		l.phrases[text] = append(l.phrases[text], p)
+		return
+	}
+	key := joined(words)
+	l.phrases[key] = append(l.phrases[key], p)
+	if len(words) > 1 {
+		s := sortedStems(words)
+		l.sorted[s] = append(l.sorted[s], p)
+	} else if len(key) > 3 {
+		l.single[key] = append(l.single[key], p)
+	}
+	// The words without unit and voltage say the same thing a little less surely.
+	rest, _, _ := measure(text)
+	if w := split(rest); len(w) > 0 && joined(w) != key {
+		q := p
+		q.weight *= 0.97
+		l.phrases[joined(w)] = append(l.phrases[joined(w)], q)
+	}
+}
+
+func addSense(list []sense, s sense) []sense {
+	for _, o := range list {
+		if o.concept == s.concept {
+			return list
+		}
+	}
+	return append(list, s)
+}
+
+func joined(words []word) string {
+	var b strings.Builder
+	for i, w := range words {
+		if i > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteString(w.text)
+	}
+	return b.String()
+}
+
+func sortedStems(words []word) string {
+	s := make([]string, 0, len(words))
+	for _, w := range words {
+		if !little[w.text] {
+			s = append(s, stem(w.text))
+		}
+	}
+	slices.Sort(s)
+	return strings.Join(s, " ")
+}
+
+// little are the words that join others and say nothing of a field when they
+// are not alone.
+var little = set("of the at in on and or for with a an is as incl by de du des la le les l d el los las del der die das den dem im am und mit y e o di della dei delle degli il lo i gli het van voor op met en et ou pour sur au aux da al von zu je")
+
+func set(words string) map[string]bool {
+	m := map[string]bool{}
+	for w := range strings.FieldsSeq(words) {
+		m[w] = true
+	}
+	return m
+}
+
+// Named returns the field with that name, as it is written in this package's
+// constants, whatever the case ("Line voltage"), and whether there is one.
+func Named(name string) (Field, bool) {
+	f, ok := lex().fields[Fold(name)]
+	return f, ok
+}
+
+// Known reports whether the very words of the header, case, accents and
+// punctuation aside, stand in the vocabulary's list of headers.
+func Known(header string) bool {
+	_, ok := lex().phrases[joined(split(header))]
+	return ok
+}

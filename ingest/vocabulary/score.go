@@ -1,0 +1,257 @@
+package vocabulary
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// A Candidate is a field that a header may mean.
+type Candidate struct {
+	Field    Field
+	Score    float64 // 0 to 1
+	Evidence string  // in words: "header 'Abgriff' (de)"
+	Language string  // of the words: en, de, fr, es, it, nl; "" when not told
+}
+
+// A Header is what the words of a header say by themselves.
+type Header struct {
+	Candidates []Candidate // best first
+	Unit       string      // "W", "V", "ft", "m", "AWG", "mm2", "ohm", "%", "money", ...; "" if none
+	Volts      float64     // the line voltage named, else 0
+	Numbered   bool        // it holds a number that is no voltage: "Zone 3" is rather a value than a header
+	Words      int         // number of words
+	Explained  float64     // share of the words that were understood
+}
+
+// Best returns the best candidate, or the zero Candidate.
+func (h *Header) Best() Candidate {
+	if len(h.Candidates) == 0 {
+		return Candidate{}
+	}
+	return h.Candidates[0]
+}
+
+// Of returns the score of one field.
+func (h *Header) Of(f Field) float64 {
+	for _, c := range h.Candidates {
+		if c.Field == f {
+			return c.Score
+		}
+	}
+	return 0
+}
+
+// Score returns the fields that a header may mean, best first.
+func Score(header string) []Candidate {
+	h := NewScorer().Header(header)
+	return h.Candidates
+}
+
+// A Scorer reads headers and remembers what it has read. It is not safe for
+// use by several goroutines at once.
+type Scorer struct {
+	seen  map[string]*Header
+	words map[word]reading
+}
+
+// NewScorer returns an empty Scorer.
+func NewScorer() *Scorer {
+	return &Scorer{seen: map[string]*Header{}, words: map[word]reading{}}
+}
+
+// maxHeader bounds the text of a header; what is longer is prose.
+const maxHeader = 120
+
+// Header reads the words of a header.
+func (s *Scorer) Header(text string) *Header {
+	if h, ok := s.seen[text]; ok {
+		return h
+	}
+	h := s.read(text)
+	if len(s.seen) > 50000 {
+		clear(s.seen)
+		clear(s.words)
+	}
+	s.seen[text] = h
+	return h
+}
+
+func (s *Scorer) read(text string) *Header {
+	h := &Header{}
+	if len(text) > maxHeader || strings.TrimSpace(text) == "" {
+		return h
+	}
+	l := lex()
+	var rest string
+	rest, h.Unit, h.Volts = measure(text)
+	full := split(text)
+	best := map[Field]Candidate{}
+	offer := func(c Candidate) {
+		if c.Score > best[c.Field].Score {
+			best[c.Field] = c
+		}
+	}
+	exact := func(list []phrase, factor float64, how string) {
+		for _, p := range list {
+			offer(Candidate{p.field, p.weight * factor, fmt.Sprintf("header %q (%s)%s", text, p.lang, how), p.lang})
+		}
+	}
+	exact(l.phrases[joined(full)], 1, "")
+	if len(full) == 0 {
+		exact(l.phrases[strings.TrimSpace(text)], 1, "")
+	}
+	words := split(rest)
+	if len(words) > 0 {
+		exact(l.phrases[joined(words)], 0.98, "")
+		exact(l.sorted[sortedStems(words)], 0.95, ", words in another order or form")
+	}
+	if len(words) == 0 && h.Volts > 0 {
+		offer(Candidate{LineVoltage, 0.6, fmt.Sprintf("header %q names a voltage", text), ""})
+		offer(Candidate{Tap, 0.45, fmt.Sprintf("header %q names a voltage", text), ""})
+	}
+	if len(words) == 0 {
+		words = full
+	}
+	s.understand(h, text, words, offer)
+	if h.Unit != "" && len(full) > len(words) { // "Amplifier W": the unit is one of the words
+		numbered := h.Numbered
+		s.understand(h, text, full, offer)
+		h.Numbered = numbered
+	}
+	for _, c := range best {
+		c.Score *= Fits(c.Field, h.Unit)
+		h.Candidates = append(h.Candidates, c)
+	}
+	slices.SortFunc(h.Candidates, func(a, b Candidate) int {
+		return cmp.Or(cmp.Compare(b.Score, a.Score), cmp.Compare(a.Field, b.Field))
+	})
+	return h
+}
+
+// understand reads the words one by one and offers the fields that their
+// concepts make together.
+func (s *Scorer) understand(h *Header, text string, words []word, offer func(Candidate)) {
+	l := lex()
+	var parts []reading
+	counted := 0
+	quality := map[int]float64{}
+	owner := map[int]int{} // concept -> word
+	for i := 0; i < len(words); i++ {
+		w := words[i]
+		if w.text[0] >= '0' && w.text[0] <= '9' {
+			h.Numbered = true
+			counted++
+			parts = append(parts, reading{})
+			continue
+		}
+		if little[w.text] && len(words) > 1 {
+			continue
+		}
+		r := s.word(w)
+		if i+1 < len(words) && len(w.text)+len(words[i+1].text) > 4 { // two words that make one: "haut parleur", "cross section"
+			both := l.words[w.text+words[i+1].text]
+			if both != nil {
+				r = reading{senses: weigh(both, 0.98)}
+				i++
+			}
+		}
+		for _, g := range r.senses {
+			if g.quality > quality[g.concept] {
+				quality[g.concept] = g.quality
+				owner[g.concept] = len(parts)
+			}
+		}
+		parts = append(parts, r)
+		counted++
+	}
+	h.Words = counted
+	if counted == 0 {
+		return
+	}
+	understood := 0
+	for _, p := range parts {
+		if len(p.senses) > 0 || len(p.fields) > 0 {
+			understood++
+		}
+	}
+	h.Explained = float64(understood) / float64(counted)
+	if counted == 1 {
+		for _, f := range parts[0].fields {
+			offer(Candidate{f.field, f.weight * parts[0].quality, fmt.Sprintf("header %q read as %q (%s)", text, parts[0].as, f.lang), f.lang})
+		}
+	}
+	for _, m := range l.meanings {
+		q, words := 1.0, 0
+		var used [16]bool
+		lang := ""
+		for _, c := range m.concepts {
+			cq, ok := quality[c]
+			if !ok {
+				q = 0
+				break
+			}
+			q = min(q, cq)
+			o := owner[c]
+			if o < len(used) && !used[o] {
+				used[o] = true
+				words++
+			}
+			for _, g := range parts[o].senses {
+				if g.concept == c && (lang == "" || lang == "en") {
+					lang = g.lang
+				}
+			}
+		}
+		if q == 0 {
+			continue
+		}
+		// Several concepts may come out of one compound word; what they do not
+		// use of it counts as not understood.
+		covered := float64(words)
+		for o := range parts {
+			if o < len(used) && used[o] && parts[o].compound {
+				n := 0
+				for _, c := range m.concepts {
+					if owner[c] == o {
+						n++
+					}
+				}
+				covered -= 1 - float64(n)/float64(max(n, len(parts[o].senses)))
+			}
+		}
+		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted))
+		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
+	}
+}
+
+func (l *lexicon) conceptNames(ids []int) string {
+	var b strings.Builder
+	for i, id := range ids {
+		if i > 0 {
+			b.WriteString(" + ")
+		}
+		b.WriteString(l.names[id])
+	}
+	return b.String()
+}
+
+// Concepts returns the names of the concepts that the words of a text stand
+// for ("amplifier", "zone", "total"), each once, in the order of the words, and only where
+// the word is written out or is a usual abbreviation.
+func (s *Scorer) Concepts(text string) []string {
+	var names []string
+	l := lex()
+	if len(text) > maxHeader {
+		return nil
+	}
+	for _, w := range split(text) {
+		for _, g := range s.word(w).senses {
+			if g.quality >= 0.9 && !slices.Contains(names, l.names[g.concept]) {
+				names = append(names, l.names[g.concept])
+			}
+		}
+	}
+	return names
+}

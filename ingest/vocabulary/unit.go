@@ -1,0 +1,150 @@
+package vocabulary
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+// units maps what people write for a unit to one spelling of it.
+var units = map[string]string{
+	"w": "W", "watt": "W", "watts": "W", "wt": "W", "wrms": "W", "w rms": "W", "vatios": "W", "vatio": "W",
+	"kw": "kW", "va": "VA",
+	"v": "V", "volt": "V", "volts": "V", "vac": "V", "vrms": "V", "voltios": "V",
+	"m": "m", "mtr": "m", "mtrs": "m", "metre": "m", "metres": "m", "meter": "m", "meters": "m", "ml": "m", "lfm": "m",
+	"rmt": "m", "metros": "m", "metri": "m", "mètres": "m", "m.l.": "m", "mt": "m", "mts": "m",
+	"ft": "ft", "feet": "ft", "foot": "ft", "lf": "ft", "rft": "ft", "ft.": "ft", "pieds": "ft",
+	"km": "km", "cm": "cm", "mm": "mm", "in": "in", "inch": "in", "inches": "in", "yd": "yd", "yds": "yd", "yards": "yd",
+	"awg": "AWG", "ga": "AWG", "ga.": "AWG",
+	"mm2": "mm2", "mm²": "mm2", "mm^2": "mm2", "sqmm": "mm2", "sq mm": "mm2", "sq.mm": "mm2", "sq. mm": "mm2", "qmm": "mm2", "mmq": "mm2", "mm q": "mm2",
+	"ohm": "ohm", "ohms": "ohm", "Ω": "ohm", "ω": "ohm", "ohmios": "ohm", "kohm": "kohm", "kΩ": "kohm", "kω": "kohm",
+	"%": "%", "pct": "%", "percent": "%", "db": "dB",
+	"°c": "C", "degc": "C", "deg c": "C", "°f": "F",
+	"€": "money", "eur": "money", "£": "money", "gbp": "money", "$": "money", "usd": "money", "chf": "money", "fr.": "money", "euro": "money",
+	"pcs": "pcs", "ea": "pcs", "stk": "pcs", "stk.": "pcs", "stück": "pcs", "nos": "pcs", "uds": "pcs", "pz": "pcs", "st.": "pcs", "pc": "pcs", "st": "pcs",
+	"hz": "Hz", "khz": "kHz", "kg": "kg", "a": "A",
+}
+
+// unitWords are the units that name a unit even when they stand bare behind
+// the header's words. Letters that are also words need brackets or a slash.
+var unitWords = map[string]bool{"w": true, "watt": true, "watts": true, "v": true, "m": true, "ft": true, "km": true, "mm": true,
+	"awg": true, "mm2": true, "mm²": true, "sqmm": true, "qmm": true, "mmq": true, "ohm": true, "ohms": true, "ω": true, "%": true, "db": true,
+	"€": true, "£": true, "$": true, "eur": true, "kw": true, "cm": true, "volts": true, "volt": true, "mw": true}
+
+var (
+	// lineVolts finds the voltage of a line in a header.
+	lineVolts = regexp.MustCompile(`(?i)(?:[@~à]|\bat |\bbei |\ba )?\s*\b(\d{2,3}(?:[.,]\d)?)\s?-?\s?V(?:olts?|rms|ac)?\b`)
+	bracketed = regexp.MustCompile(`[(\[{]([^()\[\]{}]*)[)\]}]`)
+	inUnit    = regexp.MustCompile(`(?i)\s(?:in|en|in de)\s+(\S+)\s*$`)
+	tailUnit  = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
+)
+
+// voltClasses are the voltages of loudspeaker lines that a header may name.
+var voltClasses = map[float64]bool{25: true, 35: true, 50: true, 70: true, 70.7: true, 71: true, 100: true, 140: true, 141: true, 200: true}
+
+// unitOf returns the plain spelling of a unit, or "".
+func unitOf(s string) string {
+	s = strings.TrimSpace(s)
+	if s == "mW" {
+		return "mW"
+	}
+	return units[strings.Trim(strings.ToLower(s), " ")]
+}
+
+// measure takes the unit and the line voltage out of a header and returns what
+// is left of it.
+func measure(header string) (rest, unit string, volts float64) {
+	rest = header
+	found := lineVolts.FindAllStringSubmatchIndex(rest, -1)
+	for i := len(found) - 1; i >= 0; i-- {
+		m := found[i]
+		v, err := strconv.ParseFloat(strings.Replace(rest[m[2]:m[3]], ",", ".", 1), 64)
+		if err != nil || !voltClasses[v] {
+			continue
+		}
+		if volts != 0 && volts != v {
+			volts = -1 // several voltages: none is meant
+		} else {
+			volts = v
+		}
+		rest = rest[:m[0]] + " " + rest[m[1]:]
+	}
+	volts = max(volts, 0)
+	take := func(u string) bool {
+		if u == "" {
+			return false
+		}
+		if unit == "" {
+			unit = u
+		}
+		return true
+	}
+	rest = bracketed.ReplaceAllStringFunc(rest, func(in string) string {
+		inner := strings.TrimSpace(in[1 : len(in)-1])
+		if inner == "" || take(unitOf(inner)) {
+			return " "
+		}
+		for _, part := range strings.FieldsFunc(inner, func(r rune) bool { return strings.ContainsRune("/ ,@", r) }) {
+			if u := unitOf(part); u != "" && (u != "money" || unit == "") {
+				take(u)
+				return " " + strings.Replace(inner, part, " ", 1) + " "
+			}
+		}
+		return " " + inner + " "
+	})
+	if m := inUnit.FindStringSubmatchIndex(rest); m != nil && take(unitOf(rest[m[2]:m[3]])) {
+		rest = rest[:m[0]]
+	} else if m := tailUnit.FindStringSubmatchIndex(rest); m != nil {
+		t := rest[m[2]:m[3]]
+		slash := strings.ContainsAny(rest[m[0]:m[2]], "/,|")
+		if slash && unitOf(t) != "" || unitWords[strings.ToLower(t)] {
+			if strings.TrimSpace(rest[:m[0]]) == "" {
+				take(unitOf(t)) // the header is nothing but a unit: keep the word
+			} else if take(unitOf(t)) {
+				rest = rest[:m[0]]
+			}
+		}
+	}
+	if unit == "" { // a unit inside: "mm² per core", "W/ch"
+		for _, part := range strings.FieldsFunc(rest, func(r rune) bool { return strings.ContainsRune("/ ,@_-", r) }) {
+			if p := strings.ToLower(part); unitWords[p] && p != "m" && p != "v" {
+				unit = unitOf(part)
+				break
+			}
+		}
+	}
+	return strings.Join(strings.Fields(rest), " "), unit, volts
+}
+
+// fitting are the units that a field may have. A field that is not listed is a
+// name or a text and has none.
+var fitting = map[Field]string{
+	Tap: "W kW mW VA V ohm", TapList: "W VA V", TotalWatts: "W kW VA", RatedWatts: "W VA", ChannelWatts: "W kW VA", FrameWatts: "W kW VA",
+	ControlWatts: "W VA", Load: "W kW VA %", MeasuredLoad: "W kW VA", Headroom: "W % VA dB", Level: "% dB",
+	Impedance: "ohm kohm", Measured: "ohm kohm W", LineVoltage: "V", Length: "m ft km yd cm in", Height: "m ft mm cm in",
+	BoxDepth: "mm cm in", BoxName: "mm", Gauge: "mm2 AWG mm", AreaNeeded: "mm2 AWG", CableType: "mm2 AWG", Conductors: "pcs mm2",
+	InsertionLoss: "dB", Temperature: "C F", Quantity: "pcs", Price: "money", Ignored: "dB % kg Hz kHz A mm money",
+	Amplifier: "V", Circuit: "V", Channel: "V", Control: "V", Override: "V", ChannelCount: "pcs", Cable: "mm2 AWG",
+}
+
+// Fits returns how well a unit in a header suits a field: 1 when it does or
+// there is none, 0.6 where the field is a name, 0.3 where it has other units.
+func Fits(f Field, unit string) float64 {
+	if unit == "" {
+		return 1
+	}
+	list, ok := fitting[f]
+	if !ok {
+		return 0.6
+	}
+	for u := range strings.FieldsSeq(list) {
+		if u == unit {
+			return 1
+		}
+	}
+	switch f {
+	case Amplifier, Circuit, Channel, Control, Override, Cable, CableType:
+		return 0.6
+	}
+	return 0.3
+}
