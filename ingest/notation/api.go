@@ -1,94 +1,5 @@
 package notation
 
-// A Style is the decimal mark of a column.
-type Style uint8
-
-// The styles.
-const (
-	Auto  Style = iota // not known: each figure is judged alone
-	Point              // 1,234.5
-	Comma              // 1.234,5
-)
-
-// DetectStyle decides the decimal mark of a column from its cells. It returns
-// Auto when no cell decides it or when cells contradict each other.
-func DetectStyle(samples []string) Style { return Auto }
-
-// A Number is a plain figure.
-type Number struct {
-	Value  float64
-	Other  float64 // the second reading when Doubts has DecimalMark, else equal to Value
-	Doubts Doubts
-}
-
-// ParseNumber reads a figure without a unit: "7.5", "7,5", "1 200", "½",
-// "1 1/2", ".5". It never returns a negative, infinite or NaN value.
-func ParseNumber(s string, style Style) (Number, error) {
-	return Number{}, fail("number", s, ErrNotUnderstood)
-}
-
-// A Power is one plain power.
-type Power struct {
-	W      float64 // watts, > 0 or = 0 where zero was written
-	Doubts Doubts
-}
-
-// ParseWatts reads one power: "5W", "0.24 kW", "7500 mW", "60 watts", "½ W".
-// A bare figure is returned with the doubt Bare. It returns ErrAmbiguous for
-// several powers.
-func ParseWatts(s string, style Style) (Power, error) {
-	return Power{}, fail("power", s, ErrNotUnderstood)
-}
-
-// PowersIn finds the powers inside a sentence or description, in order. Only
-// figures with a unit count, and none that is part of a longer code.
-func PowersIn(s string, style Style) []Power { return nil }
-
-// A TapKind says what kind of tap setting was written.
-type TapKind uint8
-
-// The kinds of tap.
-const (
-	TapNone      TapKind = iota
-	TapWatts             // LowW = HighW is the setting
-	TapRange             // undecided between LowW and HighW
-	TapList              // OfferedW are on offer, none is chosen; LowW and HighW are their ends
-	TapImpedance         // set by primary impedance, in Ohms: P = V²/Ohms
-	TapPosition          // a position of the switch, in Position: needs the model's list
-	TapFraction          // a share of the rated power, in Fraction
-	TapDirect            // no transformer: low impedance, Ohms if written
-)
-
-// A TapAt is a power at a line voltage.
-type TapAt struct{ W, V float64 }
-
-// A TapGroup is a number of loudspeakers on one tap.
-type TapGroup struct {
-	Count int
-	W     float64 // watts of each
-}
-
-// A Tap is what a cell says of the transformer setting of a loudspeaker.
-type Tap struct {
-	Kind        TapKind
-	LowW, HighW float64    // watts of one loudspeaker, for TapWatts, TapRange and TapList
-	AtV         []float64  // line voltages the power is stated at; none if not written
-	OtherW      []TapAt    // the same tap named at further line voltages
-	OfferedW    []float64  // every tap named, in the order written, when several are
-	RatedW      float64    // rated power when it is written beside the tap, else 0
-	Count       int        // loudspeakers, when the cell says so, else 0
-	Groups      []TapGroup // "12 @ 1W, 6 @ 1/2W": every group, when there is more than one
-	Ohms        float64    // for TapImpedance and TapDirect, else 0
-	Position    int        // for TapPosition, from 1; also the second reading of WattsOrPosition
-	Fraction    float64    // for TapFraction, 0 to 1; also the second reading of FractionOfRated
-	Doubts      Doubts
-}
-
-// ParseTap reads a tap setting.
-func ParseTap(s string, style Style) (Tap, error) {
-	return Tap{}, fail("tap", s, ErrNotUnderstood)
-}
-
 // A LineKind says what kind of line a voltage cell means.
 type LineKind uint8
 
@@ -350,13 +261,6 @@ const (
 	StatusStandby   Status = "standby"
 )
 
-// A Mention is a word of the vocabulary found in a text.
-type Mention struct {
-	Kind string // what it means
-	Text string // as it stood in the text, cleaned
-	Sure bool   // false for words that have other meanings too
-}
-
 // Statuses finds status words in a text, in order.
 func Statuses(s string) []Mention { return nil }
 
@@ -369,28 +273,6 @@ func Override(s string) []Mention { return nil }
 // OffStep reports whether a text says that a control has an OFF position
 // (has), or that it has none, and whether it says so at all (stated).
 func OffStep(s string) (has, stated bool) { return false, false }
-
-// A MissingKind is why a value is missing.
-type MissingKind string
-
-// The kinds of missing mark.
-const (
-	MissingNone          MissingKind = ""
-	MissingBlank         MissingKind = "blank"
-	MissingDash          MissingKind = "dash"
-	MissingNotApplicable MissingKind = "not applicable"
-	MissingToBeConfirmed MissingKind = "to be confirmed"
-	MissingUnknown       MissingKind = "unknown"
-	MissingByOthers      MissingKind = "by others"
-	MissingFieldSet      MissingKind = "set in the field"
-	MissingSeePlan       MissingKind = "see plan"
-)
-
-// Missing reports whether a whole cell is a mark for a missing value.
-func Missing(s string) (MissingKind, bool) { return "", false }
-
-// Ditto reports whether a whole cell repeats the one above.
-func Ditto(s string) bool { return false }
 
 // A Column says what a column holds, for RecoverFraction.
 type Column uint8

@@ -1,0 +1,71 @@
+package notation
+
+import "strings"
+
+// A MissingKind is why a value is missing.
+type MissingKind string
+
+// The kinds of missing mark.
+const (
+	MissingNone          MissingKind = ""
+	MissingBlank         MissingKind = "blank"
+	MissingDash          MissingKind = "dash"
+	MissingNotApplicable MissingKind = "not applicable"
+	MissingToBeConfirmed MissingKind = "to be confirmed"
+	MissingUnknown       MissingKind = "unknown"
+	MissingByOthers      MissingKind = "by others"
+	MissingFieldSet      MissingKind = "set in the field"
+	MissingSeePlan       MissingKind = "see plan"
+)
+
+// Missing reports whether a whole cell is a mark for a missing value, and of
+// which kind: blank, a dash, "n/a", "TBC", "k.A.", "à définir", "by others".
+//
+// "s.o." is both a missing mark (French, sans objet) and a ditto mark (German,
+// siehe oben): Missing and Ditto both report it, and the language decides.
+func Missing(s string) (MissingKind, bool) {
+	text := Clean(s)
+	if text == "" {
+		return MissingBlank, true
+	}
+	if len(text) > 4*maxText {
+		return MissingNone, false
+	}
+	switch marks := strings.Map(dropSpace, text); {
+	case strings.Trim(marks, `-_./\*x`) == "" && strings.Trim(marks, "xX") != "" && !strings.Contains(marks, ","):
+		return MissingDash, true
+	case strings.Trim(marks, "?()[]") == "" && strings.Contains(marks, "?"):
+		return MissingUnknown, true
+	case strings.Trim(marks, "xX") == "" && len(marks) > 1:
+		return MissingToBeConfirmed, true
+	}
+	if e, ok := words("missing").whole(strings.TrimRight(text, "? ")); ok {
+		return MissingKind(e.kind), true
+	}
+	return MissingNone, false
+}
+
+// Ditto reports whether a whole cell repeats the one above: ", -do-, ditto,
+// "as above", dto., "wie oben", idem, "come sopra", "zie boven", ↓.
+func Ditto(s string) bool {
+	text := Clean(s)
+	if text == "" || len(text) > 4*maxText {
+		return false
+	}
+	marks := strings.Map(dropSpace, text)
+	if strings.Trim(marks, `-"'`) == "" && strings.ContainsAny(marks, `"'`) {
+		return true
+	}
+	if strings.Trim(marks, "↓⇓⬇▼|v") == "" && strings.ContainsAny(marks, "↓⇓⬇▼") {
+		return true
+	}
+	_, ok := words("ditto").whole(text)
+	return ok
+}
+
+func dropSpace(r rune) rune {
+	if r == ' ' || r == '\n' {
+		return -1
+	}
+	return r
+}

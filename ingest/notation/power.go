@@ -1,0 +1,116 @@
+package notation
+
+import (
+	"strings"
+)
+
+// A Power is one plain power.
+type Power struct {
+	W      float64 // watts, finite and not negative; 0 only where zero was written
+	Doubts Doubts
+}
+
+// MaxWatts is the largest power that is believed.
+const MaxWatts = 1e6
+
+// String returns the power so that ParseWatts reads it again.
+func (p Power) String() string { return plainFigure(p.W) + " W" }
+
+var powerItems = &itemiser{
+	dimensions: []dimension{powerUnits, voltageUnits, resistanceUnits},
+	classes:    []string{"joint", "load", "tap"},
+	codes:      map[string]byte{"noise": 'l', "rms": 'R', "rated": 'r', "program": 'p'},
+	fractions:  true,
+}
+
+// ParseWatts reads one power: "5W", "0.24 kW", "7500 mW", "60 watts", "½ W",
+// "total 96 W". A bare figure is returned with the doubt Bare. It returns an
+// error wrapping ErrAmbiguous for several powers, and ErrTooLarge above
+// MaxWatts.
+func ParseWatts(s string, style Style) (Power, error) {
+	const what = "power"
+	text, err := prepare(what, s)
+	if err != nil {
+		return Power{}, err
+	}
+	items, err := powerItems.items(what, text, style)
+	if err != nil {
+		return Power{}, err
+	}
+	doubts := allDoubts(items)
+	items = without(items, "lRr:=~.")
+	if len(items) == 2 && items[0].code == codeUnit && items[1].code == codeNumber {
+		items = items[1:]
+		items[0].code = codePower
+	}
+	if n := len(items); n >= 3 && items[0].code == '(' && items[n-1].code == ')' {
+		items = items[1 : n-1]
+	}
+	switch shape := shapeOf(items); {
+	case shape == "P":
+	case shape == "N" || shape == "F":
+		doubts |= Bare
+	case strings.Count(shape, "P") > 1:
+		return Power{}, fail(what, text, ErrAmbiguous)
+	default:
+		return Power{}, fail(what, text, ErrNotUnderstood)
+	}
+	if items[0].value > MaxWatts {
+		return Power{}, fail(what, text, ErrTooLarge)
+	}
+	return Power{W: items[0].value, Doubts: doubts}, nil
+}
+
+// PowersIn finds the powers inside a description, in order: "Ceiling
+// loudspeaker 6 W, white". Only figures with a unit count, and none that is
+// part of a longer code such as "A-7.5W-100".
+func PowersIn(s string, style Style) []Power {
+	tokens := lex(Clean(s), style)
+	var out []Power
+	for i := 0; i < len(tokens); i++ {
+		t := tokens[i]
+		if t.kind != figureToken || t.figure.bad || isPadded(t.raw) {
+			continue
+		}
+		value, n := t.figure.value, 1
+		if simpleFraction(tokens, i) && !(i > 0 && tokens[i-1].is("/")) {
+			value /= tokens[i+2].figure.value
+			n = 3
+		}
+		factor, taken, ok := unitAt(tokens, i+n, powerUnits.class)
+		if !ok {
+			continue
+		}
+		end := i + n + taken
+		if inCode(tokens, i, end) || value*factor > MaxWatts {
+			continue
+		}
+		out = append(out, Power{W: value * factor, Doubts: t.figure.doubts | SplitRead})
+		i = end - 1
+	}
+	return out
+}
+
+// inCode reports whether tokens[start:end] is glued by letters, digits or
+// hyphens to something that makes it part of a code.
+func inCode(tokens []token, start, end int) bool {
+	if start > 0 && !tokens[start].gap {
+		p := tokens[start-1]
+		if p.kind == wordToken && p.text != "x" {
+			return true
+		}
+		if p.is("-") && !p.gap && start > 1 && tokens[start-2].kind == wordToken {
+			return true
+		}
+	}
+	if end < len(tokens) && !tokens[end].gap {
+		n := tokens[end]
+		if n.kind == figureToken {
+			return true
+		}
+		if n.is("-") && end+1 < len(tokens) && !tokens[end+1].gap && tokens[end+1].kind != markToken {
+			return tokens[end+1].kind == figureToken || len(tokens[end+1].text) < 3
+		}
+	}
+	return false
+}

@@ -1,0 +1,574 @@
+package notation
+
+import (
+	"math"
+	"regexp"
+	"slices"
+	"strings"
+)
+
+// Codes of words in a tap cell.
+const (
+	codeSet      = 's' // "tapped at", "eingestellt auf"
+	codeTap      = 't' // "tap", "Abgriff"
+	codePosition = 'n' // "no.", "position"
+	codeRated    = 'r' // "rated", "max"
+	codeProgram  = 'p' // "programme", "peak"
+	codeDirect   = 'd' // "lo-Z", "bypass"
+	codeHigh     = 'h' // "hi-Z"
+	codeLine     = 'l' // "line", "system"
+	codeDevices  = 'k' // "speakers", "nos"
+	codeRMS      = 'R'
+)
+
+var tapItems = &itemiser{
+	dimensions: []dimension{powerUnits, voltageUnits, resistanceUnits},
+	classes:    []string{"tap", "joint"},
+	codes: map[string]byte{
+		"set": codeSet, "tap": codeTap, "position": codePosition, "rated": codeRated, "program": codeProgram,
+		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS,
+	},
+	fractions: true,
+}
+
+// ParseTap reads a tap setting: "5W", "T-5", "7,5 W @100V", "70V/7.5W",
+// "5/10W tapped 5", "(2) @ 5 W", "30/15/7.5 → 15", "6W - 10W", "667Ω", "Lo-Z",
+// "tap 3", "Abgriff 6 W", "réglé à 10 W". What the result means is in its Kind;
+// figures whose meaning is open are in Doubts.
+//
+// It returns an error wrapping ErrMissing for "field set", "by others" and the
+// like, ErrAmbiguous where no reading is better than the next, ErrTooLarge
+// above MaxTapW.
+func ParseTap(s string, style Style) (Tap, error) {
+	const what = "tap"
+	text, err := prepare(what, s)
+	if err != nil {
+		return Tap{}, err
+	}
+	items, err := tapItems.items(what, text, style)
+	if err != nil {
+		return Tap{}, err
+	}
+	r := &tapReading{items: items, doubts: allDoubts(items)}
+	tap, reason := r.read()
+	if reason != nil {
+		return Tap{}, fail(what, text, reason)
+	}
+	tap.Doubts |= r.doubts
+	if math.Max(math.Max(tap.LowW, tap.HighW), tap.RatedW) > MaxTapW {
+		return Tap{}, fail(what, text, ErrTooLarge)
+	}
+	return tap, nil
+}
+
+// A tapReading is a tap cell on its way from items to a Tap.
+type tapReading struct {
+	items  []item
+	doubts Doubts
+	tapped bool      // the word "tap" was there
+	atV    []float64 // line voltages taken out
+	count  int
+}
+
+// Patterns over the shape of a tap cell, after joining words and marks without
+// meaning are gone. v is a value: power, bare figure or bare fraction.
+var (
+	tapPoints   = regexp.MustCompile(`^[PNF][@/(]*V\)?(?:[,;/o\-+]?[PNF][@/(]*V\)?)+$`)
+	tapPointsVP = regexp.MustCompile(`^V[:/=]?[PNF](?:[,;/o]V[:/=]?[PNF])+$`)
+	tapGroups   = regexp.MustCompile(`^N[x@][PNF](?:[,;a+]N[x@][PNF])+$`)
+	tapGroupsOr = regexp.MustCompile(`^N[x@][PNF](?:o|[,;]?[oa]?)N[x@][PNF]`)
+	tapSingle   = regexp.MustCompile(`^[PNF]$`)
+	tapList     = regexp.MustCompile(`^[PNF](?:(?:[/,;\-oaB]|,[oa]|x)[PNF])+$`)
+	tapChosen   = regexp.MustCompile(`^[PNF](?:[/,;\-oa][PNF])*(?:[,;/]?s:?|>s?|[,;]?\(s?:?)([PNF])\)?$`)
+	tapSetFirst = regexp.MustCompile(`^s:?([PNF])(?:[,;/(]+[PNF](?:[/,;\-oa][PNF])*\)?)?$`)
+	tapRated    = regexp.MustCompile(`^[PNF]r$|^r:?[PNF]$`)
+	tapRatedSet = regexp.MustCompile(`^(?:([PNF])r|r:?([PNF]))[,;/]?\(?s:?([PNF])\)?$|^([PNF])r\(([PNF])\)$`)
+	tapSetRated = regexp.MustCompile(`^s?:?([PNF])[,;/]?\(?(?:([PNF])r|r:?([PNF]))\)?$`)
+	tapWithOhms = regexp.MustCompile(`^(?:([PNF])[@/,;(=]*O\)?|O[/,;(:=]*([PNF])\)?)$`)
+)
+
+// The marks that separate taps on offer.
+const listMarks = "/,;-oaB"
+
+func (r *tapReading) read() (Tap, error) {
+	r.tidy()
+	if tap, ok, err := r.points(); ok || err != nil {
+		return tap, err
+	}
+	if err := r.takeVoltages(); err != nil {
+		return Tap{}, err
+	}
+	if tap, ok, err := r.direct(); ok || err != nil {
+		return tap, err
+	}
+	if tap, ok, err := r.position(); ok || err != nil {
+		return tap, err
+	}
+	r.takeTapWord()
+	if tap, ok, err := r.groups(); ok || err != nil {
+		return tap, err
+	}
+	if err := r.takeCount(); err != nil {
+		return Tap{}, err
+	}
+	tap, err := r.value()
+	if err != nil {
+		return Tap{}, err
+	}
+	if tap.Kind != TapFraction && !r.hasUnit() {
+		r.doubts |= Bare
+	}
+	tap.AtV, tap.Count = r.atV, r.count
+	return tap, nil
+}
+
+func (r *tapReading) shape() string { return shapeOf(r.items) }
+
+func (r *tapReading) hasUnit() bool { return strings.ContainsAny(r.shape(), "PuO") }
+
+// tidy removes what says nothing of the tap: "line", "RMS", "each", marks at
+// the ends; and the programme power beside a tap.
+func (r *tapReading) tidy() {
+	// 6 W RMS / 10 W programme: the programme power is not the tap.
+	shape := r.shape()
+	if i := strings.Index(shape, "p"); i > 0 && strings.ContainsRune("PN", rune(shape[i-1])) {
+		start := i - 1
+		if start > 0 && strings.IndexByte("/,;(", shape[start-1]) >= 0 {
+			start--
+		}
+		end := i + 1
+		if end < len(shape) && shape[end] == ')' {
+			end++
+		}
+		if strings.ContainsAny(shape[:start]+shape[end:], "PNF") {
+			r.items = slices.Delete(slices.Clone(r.items), start, end)
+		}
+	}
+	r.items = without(r.items, "lheR.~:=!&\"'")
+	for len(r.items) > 0 && strings.IndexByte(",;/-+", r.items[len(r.items)-1].code) >= 0 {
+		r.items = r.items[:len(r.items)-1]
+	}
+	for len(r.items) > 1 && (r.items[0].code == '@' || r.items[0].code == '>' || strings.IndexByte(",;/+", r.items[0].code) >= 0) {
+		r.items = r.items[1:]
+	}
+	if shape := r.shape(); len(shape) > 2 && shape[0] == '(' && strings.IndexByte(shape, ')') == len(shape)-1 {
+		r.items = r.items[1 : len(shape)-1]
+	}
+	// W: 5, W = 5, Ω 500
+	if shape := r.shape(); len(shape) == 2 && shape[0] == codeUnit && shape[1] == codeNumber {
+		unit := codePower
+		if raw := r.items[0].token.text; raw == "Ω" || raw == "ohm" || raw == "ohms" {
+			unit = codeOhms
+		}
+		r.items = r.items[1:]
+		r.items[0].code = byte(unit)
+	}
+	// 5 W @ 70: the figure behind a power is a line voltage
+	for i := 2; i < len(r.items); i++ {
+		if r.items[i].code == codeNumber && r.items[i-1].code == codeAt && isLineVoltage(r.items[i].value) &&
+			(r.items[i-2].code == codePower || r.items[i-2].code == codeNumber && r.items[i].value >= 70) {
+			r.items[i].code = codeVolts
+			r.doubts |= VoltsTaken
+		}
+	}
+	// 70/100 V: both are voltages
+	for i := len(r.items) - 3; i >= 0; i-- {
+		if r.items[i].code == codeNumber && strings.IndexByte("/-,o", r.items[i+1].code) >= 0 && r.items[i+2].code == codeVolts &&
+			isLineVoltage(r.items[i].value) && isLineVoltage(r.items[i+2].value) {
+			r.items[i].code = codeVolts
+		}
+	}
+}
+
+// points reads one tap named at several line voltages.
+func (r *tapReading) points() (Tap, bool, error) {
+	shape := r.shape()
+	if !tapPoints.MatchString(shape) && !tapPointsVP.MatchString(shape) {
+		return Tap{}, false, nil
+	}
+	var watts, volts []float64
+	for _, it := range r.items {
+		switch it.code {
+		case codePower, codeNumber, codeFraction:
+			watts = append(watts, it.value)
+		case codeVolts:
+			volts = append(volts, it.value)
+		}
+	}
+	if !r.hasUnit() {
+		r.doubts |= Bare
+	}
+	if len(watts) != len(volts) {
+		return Tap{}, false, ErrNotUnderstood
+	}
+	tap := Tap{Kind: TapWatts, LowW: watts[0], HighW: watts[0], AtV: volts[:1]}
+	for i := 1; i < len(watts); i++ {
+		if slices.Contains(volts[:i], volts[i]) {
+			return Tap{}, false, ErrAmbiguous // two taps at one voltage
+		}
+		tap.OtherW = append(tap.OtherW, TapAt{watts[i], volts[i]})
+	}
+	r.doubts |= OnePrimary
+	return tap, true, nil
+}
+
+// takeVoltages moves line voltages out of the items, with the marks that tie
+// them to the power.
+func (r *tapReading) takeVoltages() error {
+	items := r.items
+	for {
+		i := slices.IndexFunc(items, func(it item) bool { return it.code == codeVolts })
+		if i < 0 {
+			break
+		}
+		end := i + 1
+		r.atV = append(r.atV, items[i].value)
+		for end+1 < len(items) && strings.IndexByte("/-,;oaB", items[end].code) >= 0 && items[end+1].code == codeVolts {
+			r.atV = append(r.atV, items[end+1].value)
+			end += 2
+		}
+		start := i
+		switch {
+		case start > 0 && items[start-1].code == codeAt:
+			start--
+			if start > 0 && items[start-1].code == '(' && end < len(items) && items[end].code == ')' {
+				start--
+				end++
+			}
+		case start > 0 && items[start-1].code == '(' && end < len(items) && items[end].code == ')':
+			start--
+			end++
+		case start > 0 && strings.IndexByte("/,;-", items[start-1].code) >= 0:
+			start--
+		case start == 0 && end < len(items) && strings.IndexByte("/,;-@", items[end].code) >= 0:
+			end++
+		}
+		if start > 0 && end < len(items) && strings.IndexByte("/,;", items[end].code) >= 0 && isValue(items[start-1].code) &&
+			end+1 < len(items) && isValue(items[end+1].code) {
+			return ErrAmbiguous // 5 W 70 V / 10 W: which of them is at 70 V?
+		}
+		items = slices.Delete(slices.Clone(items), start, end)
+	}
+	if len(r.atV) > 1 {
+		slices.Sort(r.atV)
+		r.atV = slices.Compact(r.atV)
+	}
+	if len(items) == 0 {
+		return ErrNotUnderstood // a line voltage, not a tap
+	}
+	r.items = items
+	return nil
+}
+
+func isValue(code byte) bool {
+	return code == codePower || code == codeNumber || code == codeFraction
+}
+
+// direct reads loudspeakers without a transformer and taps named by their
+// impedance.
+func (r *tapReading) direct() (Tap, bool, error) {
+	shape := r.shape()
+	hasDirect := strings.IndexByte(shape, codeDirect) >= 0
+	ohms := strings.Count(shape, "O")
+	if !hasDirect && ohms == 0 {
+		return Tap{}, false, nil
+	}
+	if ohms > 1 {
+		return Tap{}, false, ErrAmbiguous
+	}
+	items := without(r.items, "tds@()/,;-=")
+	tap := Tap{Kind: TapDirect, AtV: r.atV}
+	var watts []item
+	for _, it := range items {
+		switch {
+		case it.code == codeOhms:
+			tap.Ohms = it.value
+		case isValue(it.code):
+			watts = append(watts, it)
+		case it.code == codeRated:
+		default:
+			return Tap{}, false, ErrNotUnderstood
+		}
+	}
+	if len(watts) > 1 {
+		return Tap{}, false, ErrAmbiguous
+	}
+	switch {
+	case hasDirect || tap.Ohms <= maxDirectOhms:
+		if ohms == 1 && (tap.Ohms <= 0 || tap.Ohms > maxDirectOhms) {
+			return Tap{}, false, ErrAmbiguous
+		}
+		if len(watts) == 1 {
+			if watts[0].code != codePower && hasDirect {
+				// "direct 8": the figure is no power
+				return Tap{}, false, ErrAmbiguous
+			}
+			tap.RatedW = watts[0].value
+		}
+		return tap, true, nil
+	case tap.Ohms < minPrimaryOhms:
+		return Tap{}, false, ErrAmbiguous
+	case len(watts) == 1:
+		if !tapWithOhms.MatchString(shape) {
+			return Tap{}, false, ErrNotUnderstood
+		}
+		tap.Kind, tap.LowW, tap.HighW = TapWatts, watts[0].value, watts[0].value
+		return tap, true, nil
+	}
+	tap.Kind = TapImpedance
+	return tap, true, nil
+}
+
+// position reads "position 3", "#2", "tap no. 3".
+func (r *tapReading) position() (Tap, bool, error) {
+	shape := strings.TrimLeft(r.shape(), "st")
+	items := r.items[len(r.items)-len(shape):]
+	if shape == "#N" || shape == "nN" || shape == "n-N" || shape == "n#N" {
+		n := items[len(items)-1]
+		if !isCount(n) || n.value > 2*mostPositions {
+			return Tap{}, false, ErrNotUnderstood
+		}
+		return Tap{Kind: TapPosition, Position: int(n.value), AtV: r.atV}, true, nil
+	}
+	return Tap{}, false, nil
+}
+
+// takeTapWord removes the word "tap" and the hyphen of "T-5".
+func (r *tapReading) takeTapWord() {
+	var out []item
+	for i := 0; i < len(r.items); i++ {
+		it := r.items[i]
+		if it.code == codeTap {
+			r.tapped = true
+			if i+2 < len(r.items) && r.items[i+1].code == '-' && isValue(r.items[i+2].code) {
+				i++
+			}
+			continue
+		}
+		out = append(out, it)
+	}
+	r.items = out
+}
+
+// groups reads "12 @ 1W, 6 @ 1/2W".
+func (r *tapReading) groups() (Tap, bool, error) {
+	r.items = dropBefore(r.items, codeDevices, "x@", codeDevices)
+	shape := strings.ReplaceAll(r.shape(), "k", "")
+	items := without(r.items, "k")
+	if !tapGroups.MatchString(shape) {
+		if tapGroupsOr.MatchString(shape) && strings.Contains(shape, "o") {
+			return Tap{}, false, ErrAmbiguous // alternatives
+		}
+		return Tap{}, false, nil
+	}
+	tap := Tap{Kind: TapWatts, AtV: r.atV, LowW: math.Inf(1)}
+	bare := true
+	for i := 0; i < len(items); i += 4 {
+		if !isCount(items[i]) {
+			return Tap{}, false, ErrNotUnderstood
+		}
+		g := TapGroup{Count: int(items[i].value), W: items[i+2].value}
+		bare = bare && items[i+2].code != codePower
+		tap.Groups = append(tap.Groups, g)
+		tap.LowW, tap.HighW = min(tap.LowW, g.W), max(tap.HighW, g.W)
+	}
+	if bare {
+		r.doubts |= Bare
+	}
+	if tap.LowW != tap.HighW {
+		tap.Kind = TapWatts
+	}
+	return tap, true, nil
+}
+
+// dropBefore removes items of code drop that stand beside one of marks.
+func dropBefore(items []item, drop byte, marks string, _ byte) []item {
+	var out []item
+	for i, it := range items {
+		if it.code == drop && i+1 < len(items) && strings.IndexByte(marks, items[i+1].code) >= 0 {
+			continue
+		}
+		out = append(out, it)
+	}
+	return out
+}
+
+// Shapes of a count beside a tap; k are the devices' words, n "no.".
+var (
+	countFirst = regexp.MustCompile(`^(?:N[kn]?[x@]|\(N[kn]?x?\)[x@]?k?@?|N[kn]@?|xN[@,]?)[PNF]`)
+	countLast  = regexp.MustCompile(`[PNF](?:x[N]|\(xN\)|\(Nx\)|[,/;(]?N[kn]\)?|\(?N[kn]\)?)$`)
+)
+
+// takeCount moves a number of loudspeakers out of the items.
+func (r *tapReading) takeCount() error {
+	shape := r.shape()
+	switch {
+	case countFirst.MatchString(shape) && !strings.HasPrefix(shape, "NN") && !strings.HasPrefix(shape, "NP"):
+		end := len(countFirst.FindString(shape)) - 1
+		if err := r.setCount(r.items[:end]); err != nil {
+			return err
+		}
+		r.items = r.items[end:]
+	case countLast.MatchString(shape):
+		at := countLast.FindStringIndex(shape)[0] + 1
+		if err := r.setCount(r.items[at:]); err != nil {
+			return err
+		}
+		r.items = r.items[:at]
+	}
+	r.items = without(r.items, "k")
+	return nil
+}
+
+func (r *tapReading) setCount(items []item) error {
+	for _, it := range items {
+		if it.code != codeNumber {
+			continue
+		}
+		if !isCount(it) || r.count != 0 {
+			return ErrNotUnderstood
+		}
+		r.count = int(it.value)
+	}
+	return nil
+}
+
+// value reads what is left: one value, a list, or a list and the tap chosen.
+func (r *tapReading) value() (Tap, error) {
+	shape := r.shape()
+	values := func(text string, offset int) []item {
+		var out []item
+		for i := range text {
+			if isValue(text[i]) {
+				out = append(out, r.items[offset+i])
+			}
+		}
+		return out
+	}
+	all := values(shape, 0)
+	switch {
+	case shape == "N%" && all[0].value > 0 && all[0].value <= 100:
+		return Tap{Kind: TapFraction, Fraction: all[0].value / 100}, nil
+	case tapSingle.MatchString(shape):
+		return r.single(all[0])
+	case tapRated.MatchString(shape):
+		w := all[0].value
+		return Tap{Kind: TapWatts, LowW: w, HighW: w, RatedW: w}, nil
+	case tapRatedSet.MatchString(shape) && len(all) == 2:
+		return Tap{Kind: TapWatts, LowW: all[1].value, HighW: all[1].value, RatedW: all[0].value}, nil
+	case tapSetRated.MatchString(shape) && len(all) == 2:
+		return Tap{Kind: TapWatts, LowW: all[0].value, HighW: all[0].value, RatedW: all[1].value}, nil
+	case tapSetFirst.MatchString(shape):
+		return chosen(all[0], all[1:])
+	case tapChosen.MatchString(shape):
+		last := all[len(all)-1]
+		offered := all[:len(all)-1]
+		if !strings.ContainsAny(shape, "s>") && len(offered) == 1 {
+			// 10 W (5 W): which of them is the tap is not said
+			return listed(all), nil
+		}
+		return chosen(last, offered)
+	case tapList.MatchString(shape):
+		return r.list(all, shape)
+	}
+	return Tap{}, ErrNotUnderstood
+}
+
+// single reads one value.
+func (r *tapReading) single(it item) (Tap, error) {
+	w := it.value
+	tap := Tap{Kind: TapWatts, LowW: w, HighW: w}
+	switch {
+	case it.code == codeFraction && w == 1:
+		return Tap{Kind: TapFraction, Fraction: 1}, nil
+	case it.code == codeFraction && w < 1:
+		tap.Fraction = w
+		r.doubts |= FractionOfRated
+	case it.code == codeNumber && r.tapped && isCount(it) && w <= mostPositions:
+		tap.Position = int(w)
+		r.doubts |= WattsOrPosition
+	}
+	return tap, nil
+}
+
+// chosen returns a tap that was picked from those on offer, or from a rated
+// power.
+func chosen(pick item, offered []item) (Tap, error) {
+	tap := Tap{Kind: TapWatts, LowW: pick.value, HighW: pick.value}
+	switch {
+	case len(offered) == 1:
+		tap.RatedW = offered[0].value
+	case len(offered) > 1:
+		tap.OfferedW = figures(offered)
+	}
+	return tap, nil
+}
+
+func figures(items []item) []float64 {
+	out := make([]float64, len(items))
+	for i, it := range items {
+		out[i] = it.value
+	}
+	return out
+}
+
+// listed returns taps on offer of which none is chosen.
+func listed(items []item) Tap {
+	w := figures(items)
+	return Tap{Kind: TapList, OfferedW: w, LowW: slices.Min(w), HighW: slices.Max(w)}
+}
+
+// list reads several values that no word ranks.
+func (r *tapReading) list(all []item, shape string) (Tap, error) {
+	if strings.ContainsRune(shape, codeTimes) {
+		return r.product(all, shape)
+	}
+	fractions := strings.Count(shape, "F")
+	switch {
+	case fractions == len(all) && slices.ContainsFunc(all, func(it item) bool { return it.value == 1 }):
+		return Tap{}, ErrAmbiguous // 1/1, 3/4, 1/2: shares of the rated power, none chosen
+	case fractions > 0 && !strings.Contains(shape, "P"):
+		r.doubts |= FractionOfRated
+		t := listed(all)
+		r.doubts &^= FractionOfRated
+		return t, nil
+	}
+	tap := listed(all)
+	dashed := strings.ContainsAny(shape, "-B")
+	if !dashed {
+		return tap, nil
+	}
+	if len(all) == 2 {
+		tap.Kind, tap.OfferedW = TapRange, nil
+		if strings.Contains(shape, "-") {
+			r.doubts |= RangeOrList
+		}
+		if tap.LowW == tap.HighW {
+			return Tap{}, ErrNotUnderstood
+		}
+		return tap, nil
+	}
+	if strings.Contains(shape, "B") || !monotone(tap.OfferedW) {
+		return Tap{}, ErrNotUnderstood
+	}
+	return tap, nil
+}
+
+// product reads "2 x 6": two loudspeakers of six watts.
+func (r *tapReading) product(all []item, shape string) (Tap, error) {
+	if len(all) != 2 || !isCount(all[0]) || r.count != 0 || !strings.HasPrefix(shape, "Nx") {
+		return Tap{}, ErrNotUnderstood
+	}
+	r.count = int(all[0].value)
+	return Tap{Kind: TapWatts, LowW: all[1].value, HighW: all[1].value}, nil
+}
+
+// monotone reports whether figures strictly rise or strictly fall.
+func monotone(v []float64) bool {
+	up, down := true, true
+	for i := 1; i < len(v); i++ {
+		up = up && v[i] > v[i-1]
+		down = down && v[i] < v[i-1]
+	}
+	return up || down
+}
