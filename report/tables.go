@@ -345,7 +345,7 @@ func (a *Audit) AssumptionsTable() Table {
 		Columns: []Column{text("file", "File", 30), text("sheet", "Sheet", 16), text("cell", "Cell", 8), text("field", "Field", 18), text("written", "Written", 22),
 			text("taken_as", "Taken as", 22), text("how", "How", 20), long("because", "Because", 50)},
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
-			for _, s := range r.Job.Assumptions {
+			for _, s := range r.Assumptions {
 				if !yield(words(cmp.Or(s.At.File, r.Job.File)), words(s.At.Sheet), words(s.At.Cell()), words(s.Field), words(s.Written), words(s.TakenAs),
 					words(s.How.String()), words(s.Because)) {
 					return false

@@ -1,0 +1,197 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/pflag"
+
+	"lineaudit/audit"
+	"lineaudit/report"
+)
+
+// settings are what the flags say.
+type settings struct {
+	paths        []string
+	out          string
+	house        string
+	dispositions string
+	encoding     string
+	units        string
+	reader       report.Reader
+	date         string
+	grade        audit.Grade
+	failAt       audit.Grade // meaningful when fails is set
+	fails        bool
+	workers      int
+	quiet        bool
+	explain      string
+}
+
+// errHelp and errVersion end a run before it begins, without an error.
+var errHelp, errVersion = errors.New("help"), errors.New("version")
+
+const usage = `lineaudit reads device schedules of constant-voltage (70.7 V and 100 V) loudspeaker
+systems and audits what every control, channel, amplifier and cable run carries.
+
+Usage:
+  lineaudit [flags] PATH...        audit files, folders and zips of schedules
+  lineaudit read [flags] PATH...   show how each file was understood
+  lineaudit rules [NAME]           what is checked, with limits and sources
+  lineaudit house FILE.xlsx        write an empty house book with explanations
+  lineaudit schema                 print the JSON schema of findings.json
+
+Examples:
+  lineaudit samples/archive
+  lineaudit --for bid --out review tender.xlsx
+  lineaudit --house house.xlsx --fail-at danger archive
+  lineaudit read job.xlsx --explain C12
+
+Flags:
+`
+
+// parse reads the flags of the audit and of read.
+func parse(args []string, reading bool) (*settings, string, error) {
+	s := &settings{}
+	fs := pflag.NewFlagSet("lineaudit", pflag.ContinueOnError)
+	fs.SortFlags = false
+	fs.SetOutput(nowhere{})
+	var grade, failAt, reader string
+	var help, version bool
+	if !reading {
+		fs.StringVarP(&s.out, "out", "o", "out", "folder for the results; it appears whole or not at all")
+		fs.StringVar(&reader, "for", "service", "whom the audit is written for: service, bid or compliance")
+		fs.StringVar(&grade, "grade", "caution", "lowest grade listed on the terminal: danger, fault, caution or unknown")
+		fs.StringVar(&failAt, "fail-at", "", "exit with 1 when a finding is at or above this grade")
+		fs.StringVar(&s.date, "date", "", "date of the audit, YYYY-MM-DD, printed in the reports; without it they leave a blank line")
+		fs.StringVar(&s.dispositions, "dispositions", "", "an earlier audit.xlsx whose disposition column is carried over by finding id")
+	} else {
+		fs.StringVar(&s.explain, "explain", "", "tell the story of one cell, such as C12 or 'Rink!C12'")
+	}
+	fs.StringVar(&s.house, "house", "", "house book: a workbook or a folder of CSVs with names, limits and ratings")
+	fs.StringVar(&s.units, "units", "", "unit of lengths that nothing else tells: m or ft")
+	fs.StringVar(&s.encoding, "encoding", "", "encoding of text files that are not UTF-8, UTF-16 or Windows-1252, such as iso-8859-2")
+	fs.IntVar(&s.workers, "workers", runtime.GOMAXPROCS(0), "files read at once")
+	fs.BoolVarP(&s.quiet, "quiet", "q", false, "print the summary line alone")
+	fs.BoolVar(&version, "version", false, "print the version")
+	fs.BoolVarP(&help, "help", "h", false, "print this help")
+	text := usage + fs.FlagUsagesWrapped(100) + exitCodes
+	if err := fs.Parse(args); err != nil {
+		return nil, text, suggestFlag(fs, err)
+	}
+	switch {
+	case help:
+		return nil, text, errHelp
+	case version:
+		return nil, text, errVersion
+	}
+	var err error
+	if !reading {
+		if s.grade, err = gradeNamed("--grade", grade); err != nil {
+			return nil, text, err
+		}
+		if s.fails = failAt != ""; s.fails {
+			if s.failAt, err = gradeNamed("--fail-at", failAt); err != nil {
+				return nil, text, err
+			}
+		}
+		readers := []string{"service", "bid", "compliance"}
+		if !slices.Contains(readers, reader) {
+			return nil, text, oneOf("--for", reader, readers)
+		}
+		s.reader = report.Reader(reader)
+		if s.date != "" {
+			if _, err := time.Parse(time.DateOnly, s.date); err != nil {
+				return nil, text, fmt.Errorf("--date %q is not a date such as 2026-11-25", s.date)
+			}
+		}
+		if strings.TrimSpace(s.out) == "" {
+			return nil, text, errors.New("--out is empty; name a folder")
+		}
+		s.out = filepath.Clean(s.out)
+	}
+	if s.units != "" && s.units != "m" && s.units != "ft" {
+		return nil, text, oneOf("--units", s.units, []string{"m", "ft"})
+	}
+	if s.workers < 1 {
+		return nil, text, fmt.Errorf("--workers %d: at least 1", s.workers)
+	}
+	if s.paths = fs.Args(); len(s.paths) == 0 {
+		return nil, text, errors.New("name at least one file or folder of schedules")
+	}
+	return s, text, nil
+}
+
+const exitCodes = `
+Exit codes: 0 done; 1 findings at or above --fail-at; 2 wrong use; 3 something could not be read,
+checked or written (1 beats 3).
+`
+
+func gradeNamed(flag, name string) (audit.Grade, error) {
+	names := []string{"unknown", "caution", "fault", "danger"}
+	if i := slices.Index(names, name); i >= 0 {
+		return audit.Grade(i), nil
+	}
+	slices.Reverse(names)
+	return 0, oneOf(flag, name, names)
+}
+
+// oneOf says which words are valid and which is the nearest.
+func oneOf(flag, got string, valid []string) error {
+	return fmt.Errorf("%s %q: one of %s%s", flag, got, strings.Join(valid, ", "), nearest(got, valid))
+}
+
+// nearest suggests the valid word that a mistyped one is close to.
+func nearest(got string, valid []string) string {
+	best, at := 3, -1
+	for i, v := range valid {
+		if d := distance(strings.ToLower(got), v); d < best {
+			best, at = d, i
+		}
+	}
+	if at < 0 {
+		return ""
+	}
+	return fmt.Sprintf("; did you mean %s?", valid[at])
+}
+
+// distance is the number of letters to change, add or drop.
+func distance(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		last := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			cost := last
+			if a[i] != b[j] {
+				cost++
+			}
+			last = row[j+1]
+			row[j+1] = min(cost, row[j]+1, last+1)
+		}
+	}
+	return row[len(b)]
+}
+
+// suggestFlag adds the nearest flag to the error for an unknown one.
+func suggestFlag(fs *pflag.FlagSet, err error) error {
+	var unknown *pflag.NotExistError
+	if !errors.As(err, &unknown) {
+		return err
+	}
+	var names []string
+	fs.VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
+	return fmt.Errorf("%w%s", err, strings.Replace(nearest(unknown.GetSpecifiedName(), names), "did you mean ", "did you mean --", 1))
+}
+
+type nowhere struct{}
+
+func (nowhere) Write(p []byte) (int, error) { return len(p), nil }
