@@ -21,7 +21,7 @@ func Civil(serial int) (year, month, day int) {
 		return 1900, 1, serial
 	}
 	// Days since 1 March of year 0, in 400-year eras whose years begin in March.
-	z := serial + 693901
+	z := serial + 693899
 	era := z / 146097
 	doe := z % 146097
 	yoe := (doe - doe/1460 + doe/36524 - doe/146096) / 365
@@ -45,7 +45,7 @@ func Serial(year, month, day int) int {
 		y--
 		m += 12
 	}
-	return 365*y + y/4 - y/100 + y/400 + (153*(m-3)+2)/5 + day - 1 - 693901
+	return 365*y + y/4 - y/100 + y/400 + (153*(m-3)+2)/5 + day - 1 - 693899
 }
 
 // appendDate shows v as a date or time. What no calendar holds is shown as

@@ -89,7 +89,7 @@ func (s *section) has(k itemKind) bool {
 }
 
 func (s *section) literal(t string) {
-	if n := len(s.items); n > 0 && s.items[n-1].kind == itemLiteral {
+	if n := len(s.items); n > 0 && s.items[n-1].kind == itemLiteral && s.items[n-1].char == 0 {
 		s.items[n-1].lit += t
 		return
 	}

@@ -1,0 +1,107 @@
+package text
+
+import (
+	"math"
+	"strings"
+)
+
+// looked is how many records are looked at to find out how a text is written.
+const looked = 300
+
+// separatorLine takes the line "sep=;" that tells a spreadsheet the delimiter
+// and that the spreadsheet does not show. The delimiter is 0 without one.
+func separatorLine(text string) (rest string, delimiter byte) {
+	line, rest := text, ""
+	if i := strings.IndexAny(text, "\r\n"); i >= 0 {
+		line, rest = text[:i], text[i:]
+	}
+	line = strings.Trim(strings.TrimRight(line, " "), `"`)
+	if len(line) != 5 || !strings.EqualFold(line[:4], "sep=") || line[4] == '"' {
+		return text, 0
+	}
+	rest = strings.TrimPrefix(rest, "\r")
+	return strings.TrimPrefix(rest, "\n"), line[4]
+}
+
+// findDelimiter returns the one of , ; TAB | that cuts the text most evenly;
+// the comma if none cuts it at all.
+func findDelimiter(text string) byte {
+	best, most := byte(','), 0.0
+	for _, d := range []byte{',', ';', '\t', '|'} {
+		if strings.IndexByte(text, d) < 0 {
+			continue
+		}
+		if e := evenness(&splitter{text: text, delimiter: d}); e > most+1e-9 {
+			best, most = d, e
+		}
+	}
+	return best
+}
+
+// evenness scores a way of cutting: the share of records of the most common
+// width, times the share of cells without another delimiter in them, with
+// some favour for more columns. It is 0 when most records are not cut at all.
+func evenness(s *splitter) float64 {
+	var (
+		widths       = map[int]int{}
+		records      int
+		cells, clean int
+		fields       []string
+		ok           bool
+	)
+	for n := 0; n < looked; n++ {
+		if fields, ok = s.next(fields[:0]); !ok {
+			break
+		}
+		if len(fields) == 1 && strings.TrimSpace(fields[0]) == "" {
+			continue
+		}
+		records++
+		widths[len(fields)]++
+		for _, f := range fields {
+			cells++
+			if isClean(strings.TrimSpace(f)) {
+				clean++
+			}
+		}
+	}
+	width, common := 0, 0
+	for w, n := range widths {
+		if n > common || n == common && w > width {
+			width, common = w, n
+		}
+	}
+	if width < 2 {
+		return 0
+	}
+	return float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width)))
+}
+
+// isClean reports whether a cell holds no other delimiter, unless it is a
+// number with a decimal comma or thousands marks.
+func isClean(f string) bool {
+	if !strings.ContainsAny(f, ",;\t|") {
+		return true
+	}
+	for i, c := range f {
+		if (c < '0' || c > '9') && c != '.' && c != ',' && !(i == 0 && (c == '-' || c == '+')) && !(i == len(f)-1 && c == '%') {
+			return false
+		}
+	}
+	return true
+}
+
+// dittos reports whether a cell of a single quote is a ditto mark in this
+// text: that cuts it more evenly than reading the quote as an opening one.
+func dittos(text string, delimiter byte) bool {
+	s := splitter{delimiter: delimiter}
+	found := false
+	for i := 0; i+1 < len(text) && !found; i++ {
+		found = text[i] == '"' && s.ends(text[i+1]) && (i == 0 || s.ends(text[i-1]))
+	}
+	if !found {
+		return false
+	}
+	usual := evenness(&splitter{text: text, delimiter: delimiter})
+	return evenness(&splitter{text: text, delimiter: delimiter, dittos: true}) > usual+1e-9
+}

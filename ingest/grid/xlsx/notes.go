@@ -1,0 +1,155 @@
+package xlsx
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+)
+
+// place is a cell of the sheet.
+type place struct{ row, col int }
+
+// notes reads the notes of the sheet and the comments threaded on it, and
+// puts them on their cells. Where a cell has both, the note only repeats the
+// thread for old programs, and the thread counts.
+func (r *sheetReader) notes(rels []rel) error {
+	found := map[place]string{}
+	for _, x := range rels {
+		if x.kind == "comments" {
+			if err := r.readNotes(x.target, found); err != nil {
+				return err
+			}
+		}
+	}
+	threads := map[place]string{}
+	for _, x := range rels {
+		if x.kind == "threadedComment" {
+			if err := r.readThreads(x.target, threads); err != nil {
+				return err
+			}
+		}
+	}
+	for at, text := range threads {
+		found[at] = text
+	}
+	if len(found) == 0 {
+		return nil
+	}
+	places := make([]place, 0, len(found))
+	for at := range found {
+		places = append(places, at)
+	}
+	slices.SortFunc(places, func(a, b place) int { return cmp.Or(cmp.Compare(a.row, b.row), cmp.Compare(a.col, b.col)) })
+	for _, at := range places {
+		if err := r.count(len(found[at])); err != nil {
+			return err
+		}
+	}
+	r.attach(places, found)
+	return nil
+}
+
+func (r *sheetReader) readNotes(part string, found map[place]string) error {
+	s, err := r.archive.open(part)
+	if err != nil {
+		return err
+	}
+	defer s.release()
+	var at place
+	return s.walk(func() error {
+		switch string(s.name) {
+		case "comment":
+			row, col, ok := reference(rawAttr(s, "ref"))
+			if !ok {
+				return s.broken("has a note on a cell that does not exist")
+			}
+			at = place{row, col}
+		case "text":
+			if at.row == 0 {
+				break
+			}
+			text, _, err := s.readText(nil, nil)
+			if err != nil {
+				return err
+			}
+			found[at] = string(text)
+		}
+		return nil
+	})
+}
+
+func (r *sheetReader) readThreads(part string, found map[place]string) error {
+	s, err := r.archive.open(part)
+	if err != nil {
+		return err
+	}
+	defer s.release()
+	var at place
+	return s.walk(func() error {
+		switch string(s.name) {
+		case "threadedComment":
+			row, col, ok := reference(rawAttr(s, "ref"))
+			if !ok {
+				return s.broken("has a comment on a cell that does not exist")
+			}
+			at = place{row, col}
+		case "text":
+			if at.row == 0 || s.empty {
+				break
+			}
+			var text []byte
+			for d := s.depth(); s.depth() >= d; {
+				if err := s.next(); err != nil {
+					return err
+				}
+				if s.kind == charData {
+					var ok bool
+					if text, ok = appendText(text, s.raw, s.cdata); !ok {
+						return s.broken("holds a character or an entity that XML does not allow")
+					}
+				}
+			}
+			if old := found[at]; old != "" {
+				found[at] = old + "\n" + string(text)
+			} else {
+				found[at] = string(text)
+			}
+		}
+		return nil
+	})
+}
+
+// attach puts notes on cells, adding rows and cells that hold nothing else.
+func (r *sheetReader) attach(places []place, found map[place]string) {
+	rows := r.sheet.Rows
+	added := false
+	for _, at := range places {
+		text := strings.TrimRight(found[at], "\n")
+		if text == "" {
+			continue
+		}
+		i, ok := slices.BinarySearchFunc(rows[:len(r.sheet.Rows)], at.row, func(row grid.Row, n int) int { return cmp.Compare(row.Number, n) })
+		if !ok {
+			if n := len(rows); n > len(r.sheet.Rows) && rows[n-1].Number == at.row {
+				rows[n-1].Cells = append(rows[n-1].Cells, grid.Cell{Col: at.col, Note: text})
+				continue
+			}
+			rows = append(rows, grid.Row{Number: at.row, Cells: []grid.Cell{{Col: at.col, Note: text}}})
+			added = true
+			continue
+		}
+		row := &rows[i]
+		if c := row.Cell(at.col); c != nil {
+			c.Note = text
+			continue
+		}
+		j, _ := slices.BinarySearchFunc(row.Cells, at.col, func(c grid.Cell, n int) int { return cmp.Compare(c.Col, n) })
+		row.Cells = slices.Insert(row.Cells[:len(row.Cells):len(row.Cells)], j, grid.Cell{Col: at.col, Note: text})
+	}
+	r.sheet.Rows = rows
+	if added {
+		slices.SortStableFunc(r.sheet.Rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
+	}
+}

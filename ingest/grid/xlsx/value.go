@@ -1,0 +1,350 @@
+package xlsx
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/numfmt"
+)
+
+// Cells are handed out from blocks that grow with the workbook.
+const (
+	smallBlock = 256
+	largeBlock = 4096
+)
+
+// add appends an empty cell to the row being read and returns it; it is valid
+// until the next call.
+func (r *sheetReader) add(col int) (*grid.Cell, error) {
+	if r.cells++; r.lim.MaxCells > 0 && r.cells > r.lim.MaxCells {
+		return nil, grid.TooLarge("more than %d cells", r.lim.MaxCells)
+	}
+	n := len(r.row.Cells)
+	if n == cap(r.row.Cells) {
+		size := smallBlock
+		if r.cells > 4*smallBlock {
+			size = largeBlock
+		}
+		block := make([]grid.Cell, 0, size+2*n)
+		r.row.Cells = append(block, r.row.Cells...)
+		r.block = block[:0]
+	}
+	r.row.Cells = r.row.Cells[:n+1]
+	c := &r.row.Cells[n]
+	*c = grid.Cell{Col: col}
+	return c, nil
+}
+
+// later remembers that the text of the last cell is texts[from:].
+func (r *sheetReader) later(from int) error {
+	r.pending = append(r.pending, pendingText{cell: len(r.row.Cells) - 1, from: from, to: len(r.texts)})
+	return r.count(len(r.texts) - from)
+}
+
+// flush turns the texts at hand into strings, many with one allocation.
+func (r *sheetReader) flush() {
+	if len(r.pending) == 0 {
+		return
+	}
+	all := string(r.texts)
+	for _, p := range r.pending {
+		r.row.Cells[p.cell].Text = all[p.from:p.to]
+	}
+	r.pending, r.texts = r.pending[:0], r.texts[:0]
+}
+
+// count bounds the text of the book.
+func (r *sheetReader) count(n int) error {
+	if r.text += int64(n); r.lim.MaxText > 0 && r.text > r.lim.MaxText {
+		return grid.TooLarge("more than %d MiB of text in its cells", r.lim.MaxText>>20)
+	}
+	return nil
+}
+
+// style returns the format of a cell; a number that names none is plain.
+func (r *sheetReader) style(c *stored) *style {
+	if c.style >= 0 && c.style < len(r.styles) {
+		return &r.styles[c.style]
+	}
+	if (c.style != 0 || len(r.styles) > 0) && !r.badStyles {
+		r.badStyles = true
+		r.note(r.sheet.Name, c.row, c.col, "the cell names a format that the workbook does not hold; its value is shown plain")
+	}
+	return &plainStyle
+}
+
+// keep files a stored cell, unless it is empty.
+func (r *sheetReader) keep(c *stored) error {
+	if c.typ == typeNumber && c.inline {
+		c.typ = typeInline
+	}
+	switch c.typ {
+	case typeInline:
+		if c.inline {
+			return r.keepInline(c)
+		}
+		if c.has { // some writers put the text where values go
+			return r.keepText(c)
+		}
+	case typeShared:
+		if len(c.value) > 0 {
+			return r.keepShared(c)
+		}
+	case typeFormula:
+		if c.has { // an empty text is a result like any other
+			return r.keepText(c)
+		}
+	default:
+		if !blankOnly(c.value) {
+			return r.keepValue(c)
+		}
+	}
+	if !c.formula {
+		return nil
+	}
+	cell, err := r.add(c.col)
+	if err != nil {
+		return err
+	}
+	st := r.style(c)
+	cell.Kind, cell.Formula, cell.Format = grid.NoValue, true, st.code
+	return nil
+}
+
+func (r *sheetReader) keepShared(c *stored) error {
+	i, ok := digits(c.value)
+	if !ok || i >= len(r.strings.ends) {
+		return r.s.broken("refers to a text that the workbook does not hold, in cell " + grid.A1(c.row, c.col))
+	}
+	text := r.strings.at(i)
+	if text == "" {
+		return nil
+	}
+	return r.putText(c, text, r.strings.rich[i])
+}
+
+func (r *sheetReader) keepInline(c *stored) error {
+	if len(r.scratch) == 0 {
+		return nil
+	}
+	text := string(r.scratch)
+	return r.putText(c, text, summary(text, r.runs))
+}
+
+func (r *sheetReader) keepText(c *stored) error {
+	from := len(r.texts)
+	var ok bool
+	if r.texts, ok = appendText(r.texts, c.value, c.cdata); !ok {
+		return r.s.broken("holds a character or an entity that XML does not allow, in cell " + grid.A1(c.row, c.col))
+	}
+	text := string(r.texts[from:])
+	r.texts = r.texts[:from]
+	if text == "" {
+		return nil
+	}
+	if r.lim.MaxCellText > 0 && len(text) > r.lim.MaxCellText {
+		return grid.TooLarge("a text of more than %d bytes", r.lim.MaxCellText)
+	}
+	return r.putText(c, text, nil)
+}
+
+// putText files a text cell.
+func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
+	if err := r.count(len(text)); err != nil {
+		return err
+	}
+	cell, err := r.add(c.col)
+	if err != nil {
+		return err
+	}
+	st := r.style(c)
+	cell.Kind, cell.Text, cell.Formula, cell.Format = grid.String, text, c.formula, st.code
+	if !st.format.PlainText() {
+		if shown := st.format.ShowText(text); shown != "" {
+			cell.Text = shown
+		} else {
+			r.note(r.sheet.Name, c.row, c.col, "the number format hides this text; it was read all the same")
+		}
+	}
+	switch {
+	case rich != nil:
+		font := 0
+		if st.strike {
+			font = 1
+		}
+		cell.Struck, cell.Kept = rich.strike[font], rich.kept[font]
+	case st.strike:
+		cell.Struck = grid.WholeStruck
+	}
+	return nil
+}
+
+// keepValue files a number, date, truth value or error.
+func (r *sheetReader) keepValue(c *stored) error {
+	v := c.value
+	if v[0] <= ' ' || v[len(v)-1] <= ' ' {
+		v = []byte(strings.Trim(string(v), " \t\r\n"))
+	}
+	st := r.style(c)
+	var number float64
+	ok := true
+	switch c.typ {
+	case typeNumber:
+		number, ok = parseNumber(v)
+	case typeBool:
+		switch string(v) {
+		case "1", "true":
+			number = 1
+		case "0", "false":
+		default:
+			ok = false
+		}
+	case typeDate:
+		number, ok = parseISO(string(v))
+	case typeUnknown:
+		ok = false
+	}
+	if !ok {
+		r.note(r.sheet.Name, c.row, c.col, "the stored value is not of the kind that the file says; it was taken as text")
+		return r.keepText(c)
+	}
+	cell, err := r.add(c.col)
+	if err != nil {
+		return err
+	}
+	cell.Formula, cell.Format = c.formula, st.code
+	if st.strike {
+		cell.Struck = grid.WholeStruck
+	}
+	switch c.typ {
+	case typeError:
+		cell.Kind = grid.Error
+		from := len(r.texts)
+		if r.texts, ok = appendText(r.texts, v, c.cdata); !ok {
+			return r.s.broken("holds a character or an entity that XML does not allow, in cell " + grid.A1(c.row, c.col))
+		}
+		return r.later(from)
+	case typeBool:
+		cell.Kind, cell.Number, cell.Text = grid.Boolean, number, "FALSE"
+		if number == 1 {
+			cell.Text = "TRUE"
+		}
+		return nil
+	}
+	return r.putNumber(cell, st, number, v, c.typ == typeDate)
+}
+
+// putNumber fills a cell with a number or date and shows it by its format.
+func (r *sheetReader) putNumber(cell *grid.Cell, st *style, number float64, raw []byte, iso bool) error {
+	cell.Kind, cell.Number = grid.Number, number
+	from := len(r.texts)
+	switch {
+	case st.date || iso:
+		cell.Kind = grid.Date
+		if r.date904 && !iso && st.format.IsCalendar() {
+			cell.Number += 1462 // days from 1 January 1900 to 1 January 1904
+		}
+		if iso && !st.date {
+			r.texts = append(r.texts, raw...)
+			break
+		}
+		r.texts = st.format.Append(r.texts, cell.Number)
+	case st.general && plainDigits(raw):
+		r.texts = append(r.texts, raw...)
+	default:
+		r.texts = st.format.Append(r.texts, number)
+	}
+	return r.later(from)
+}
+
+// plainDigits reports whether a stored number reads the same in the general
+// format, as most do.
+func plainDigits(b []byte) bool {
+	if len(b) > 11 || len(b) == 0 {
+		return false
+	}
+	if b[0] == '0' && len(b) > 1 && b[1] != '.' {
+		return false
+	}
+	dot := -1
+	for i, c := range b {
+		switch {
+		case c >= '0' && c <= '9':
+		case c == '.' && dot < 0 && i > 0:
+			dot = i
+		default:
+			return false
+		}
+	}
+	return dot < 0 || b[len(b)-1] != '0' && dot != len(b)-1
+}
+
+var powers = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15}
+
+// parseNumber reads a stored number: a full stop, no thousands marks, and
+// finite.
+func parseNumber(b []byte) (float64, bool) {
+	i, neg := 0, false
+	if len(b) > 0 && b[0] == '-' {
+		neg, i = true, 1
+	}
+	mantissa, count, dot := uint64(0), 0, -1
+	for ; i < len(b); i++ {
+		c := b[i]
+		if d := c - '0'; d <= 9 {
+			mantissa = mantissa*10 + uint64(d)
+			count++
+			continue
+		}
+		if c != '.' || dot >= 0 {
+			return parseLong(b)
+		}
+		dot = i
+	}
+	if count == 0 || count > 15 { // up to 15 digits and a power of ten are exact
+		return parseLong(b)
+	}
+	f := float64(mantissa)
+	if dot >= 0 {
+		f /= powers[len(b)-dot-1]
+	}
+	if neg {
+		f = -f
+	}
+	return f, true
+}
+
+func parseLong(b []byte) (float64, bool) {
+	for _, c := range b { // no hexadecimal, underscores, Inf or NaN
+		if (c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E' {
+			return 0, false
+		}
+	}
+	f, err := strconv.ParseFloat(string(b), 64)
+	return f, err == nil && !math.IsInf(f, 0)
+}
+
+// parseISO reads a date, time or both in ISO 8601 and returns days of the
+// 1900 system.
+func parseISO(s string) (float64, bool) {
+	s = strings.TrimSuffix(s, "Z")
+	for _, layout := range []string{"2006-01-02T15:04:05", "2006-01-02", "2006-01-02T15:04", "15:04:05", "15:04", "T15:04:05"} {
+		t, err := time.Parse(layout, s)
+		if err != nil {
+			continue
+		}
+		part := (float64(t.Hour())*3600 + float64(t.Minute())*60 + float64(t.Second()) + float64(t.Nanosecond())/1e9) / 86400
+		if t.Year() == 0 {
+			return part, true
+		}
+		day := numfmt.Serial(t.Year(), int(t.Month()), t.Day())
+		if day < 61 { // before 1 March 1900 the system's leap day that never was is not yet counted
+			day--
+		}
+		return float64(day) + part, day >= 0
+	}
+	return 0, false
+}
