@@ -23,6 +23,9 @@ var (
 // anything on a line, and far from where products would overflow.
 const maxMagnitude = 1e9
 
+// minVolts is the least voltage of a source: any less is no line.
+const minVolts = 1e-3
+
 // minRatio is the smallest voltage ratio of a control, -120 dB: silence.
 const minRatio = 1e-6
 
@@ -42,6 +45,8 @@ func notNegative(v float64) bool { return v >= 0 && v <= maxMagnitude }
 
 // positive reports whether v is a usable quantity above 0.
 func positive(v float64) bool { return v > 0 && v <= maxMagnitude }
+
+func usableVolts(v float64) bool { return v >= minVolts && v <= maxMagnitude }
 
 func badValue(what string, v float64) error {
 	if math.IsNaN(v) {

@@ -53,17 +53,14 @@ type Solver struct {
 	solution Solution
 	sums     []sum // per node
 	order    []int // nodes, every child before its parent
+	pending  []int // per node: children not yet in order
 }
 
-// sum is what has been folded into a node so far.
+// sum is what has been folded into a node.
 type sum struct {
 	siemens float64 // own load and everything below, as seen behind the control
-	nominal float64 // the same in siemens without cable, controls fully on
-	pending int     // children not yet folded in; folded once it is itself
+	nominal float64 // the same without cable and with the controls fully on
 }
-
-// folded marks a node that has been folded into its parent.
-const folded = -1
 
 // Solve works out a tree of nodes fed with the given RMS volts, exactly and in
 // time proportional to the number of nodes, whatever their order and depth.
@@ -74,21 +71,23 @@ const folded = -1
 // admittance Y behind a segment of R ohms is Y/(1 + R Y). Folding goes from the
 // leaves to the source; volts then go from the source to the leaves.
 //
-// It returns ErrValue for volts that are not > 0, and a *NodeError wrapping
+// It returns ErrValue for volts outside 0.001 to 1e9, and a *NodeError wrapping
 // ErrValue, ErrParent or ErrCycle for a node that cannot be solved.
 // The Solution belongs to the Solver and is valid until the next call.
 func (s *Solver) Solve(volts float64, nodes []Node) (*Solution, error) {
-	if !positive(volts) {
+	if !usableVolts(volts) {
 		return nil, badValue("source volts", volts)
 	}
 	s.prepare(len(nodes))
-	if err := s.count(nodes); err != nil {
+	for i := range nodes {
+		if err := nodes[i].check(i, len(nodes)); err != nil {
+			return nil, &NodeError{Node: i, Err: err}
+		}
+	}
+	if err := s.sort(nodes); err != nil {
 		return nil, err
 	}
-	total, err := s.fold(nodes)
-	if err != nil {
-		return nil, err
-	}
+	total := s.fold(nodes)
 	sol := &s.solution
 	*sol = Solution{Volts: volts, Nodes: sol.Nodes, Worst: -1, LoadOhms: math.Inf(1)}
 	sol.Amps = volts * total
@@ -105,35 +104,21 @@ func Solve(volts float64, nodes []Node) (*Solution, error) {
 	return new(Solver).Solve(volts, nodes)
 }
 
-// prepare makes room for n nodes and clears what is summed into.
+// prepare makes room for n nodes.
 func (s *Solver) prepare(n int) {
 	if cap(s.order) < n {
 		s.sums = make([]sum, n)
 		s.order = make([]int, 0, n)
+		s.pending = make([]int, n)
 		s.solution.Nodes = make([]NodeResult, n)
 	}
 	s.sums = s.sums[:n]
 	s.order = s.order[:0]
+	s.pending = s.pending[:n]
 	s.solution.Nodes = s.solution.Nodes[:n]
-	clear(s.sums)
 }
 
-// count checks every node and counts children.
-func (s *Solver) count(nodes []Node) error {
-	for i := range nodes {
-		n := &nodes[i]
-		if err := n.check(i, len(nodes)); err != nil {
-			return &NodeError{Node: i, Err: err}
-		}
-		if n.Parent != Source {
-			s.sums[n.Parent].pending++
-		}
-		s.sums[i].siemens = n.LoadSiemens
-		s.sums[i].nominal = n.LoadSiemens
-	}
-	return nil
-}
-
+// check says what makes the i-th of count nodes impossible to solve.
 func (n *Node) check(i, count int) error {
 	switch {
 	case n.Parent == i:
@@ -160,36 +145,59 @@ func (n *Node) ratio() float64 {
 	return n.Ratio
 }
 
-// fold sums admittances from the leaves to the source, a node as soon as all
-// its children are in, and returns what the source sees.
-func (s *Solver) fold(nodes []Node) (total float64, err error) {
-	for leaf := range nodes {
-		// From each leaf climb for as long as the parent waited for no other.
-		for i := leaf; s.sums[i].pending == 0; {
-			n, own := &nodes[i], &s.sums[i]
-			own.pending = folded
+// sort lists the nodes with every child before its parent, or finds a ring.
+func (s *Solver) sort(nodes []Node) error {
+	clear(s.pending)
+	parentsFirst := true
+	for i := range nodes {
+		if p := nodes[i].Parent; p != Source {
+			s.pending[p]++
+			parentsFirst = parentsFirst && p < i
+		}
+	}
+	if parentsFirst { // as most lists are written
+		for i := len(nodes) - 1; i >= 0; i-- {
 			s.order = append(s.order, i)
-			seen := n.seenAhead(own.siemens)
-			seen /= 1 + n.LoopOhms*seen
-			if n.Parent == Source {
-				total += seen
-				break
-			}
-			parent := &s.sums[n.Parent]
-			parent.siemens += seen
-			parent.nominal += own.nominal
-			parent.pending--
-			i = n.Parent
 		}
+		return nil
 	}
-	if len(s.order) < len(nodes) {
-		for i := range s.sums {
-			if s.sums[i].pending > 0 { // only the nodes of a ring wait for ever
-				return 0, &NodeError{Node: i, Err: ErrCycle}
+	const done = -1
+	for leaf := range nodes {
+		// From each leaf climb for as long as the parent waits for no other.
+		for i := leaf; i != Source && s.pending[i] == 0; i = nodes[i].Parent {
+			s.pending[i] = done
+			s.order = append(s.order, i)
+			if p := nodes[i].Parent; p != Source {
+				s.pending[p]--
 			}
 		}
 	}
-	return total, nil
+	for i := range s.pending {
+		if s.pending[i] != done { // only the nodes of a ring wait for ever
+			return &NodeError{Node: i, Err: ErrCycle}
+		}
+	}
+	return nil
+}
+
+// fold sums admittances from the leaves to the source and returns what the
+// source sees.
+func (s *Solver) fold(nodes []Node) (total float64) {
+	for i := range nodes {
+		s.sums[i] = sum{nodes[i].LoadSiemens, nodes[i].LoadSiemens}
+	}
+	for _, i := range s.order {
+		n, own := &nodes[i], s.sums[i]
+		seen := n.seenAhead(own.siemens)
+		seen /= 1 + n.LoopOhms*seen
+		if n.Parent == Source {
+			total += seen
+			continue
+		}
+		s.sums[n.Parent].siemens += seen
+		s.sums[n.Parent].nominal += own.nominal
+	}
+	return total
 }
 
 // seenAhead returns the siemens seen ahead of the node's control when there

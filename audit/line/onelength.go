@@ -26,7 +26,7 @@ func FarEnd(volts, loadWatts, loopOhms float64) (Reading, error) {
 // n outside 1 to MaxEven.
 func EvenlySpaced(volts, loadWatts, loopOhms float64, n int) (Reading, error) {
 	switch {
-	case !positive(volts):
+	case !usableVolts(volts):
 		return Reading{}, badValue("source volts", volts)
 	case !notNegative(loadWatts):
 		return Reading{}, badValue("load watts", loadWatts)
