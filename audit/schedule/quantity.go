@@ -26,6 +26,7 @@ const (
 	CarriedDown       // merged cell, ditto mark, blank under a filled cell
 	FromTitle         // said once for the sheet or the job, in a title block or section title
 	UnitAssumed       // written without a unit
+	LikelierReading   // one text, two readings: the likelier was taken
 	FromHouseBook     // the firm's own ratings, limits and names
 	FromModelName     // read out of a model name such as "WK-35"
 	RecoveredDate     // a fraction that the spreadsheet turned into a date
@@ -34,7 +35,7 @@ const (
 	Default           // the tool's own default
 )
 
-var howNames = [...]string{"not had", "stated", "carried down", "from the title", "unit assumed", "from the house book",
+var howNames = [...]string{"not had", "stated", "carried down", "from the title", "unit assumed", "likelier reading", "from the house book",
 	"from the model name", "recovered from a date", "computed", "estimated", "default"}
 
 func (h How) String() string { return howNames[h] }
