@@ -212,6 +212,7 @@ func TestConductorTemperatureAndParallel(t *testing.T) {
 		{"50 degC", Conductor{AreaMM2: 1.5}.At(50), 1.1179},
 		{"0 degC", Conductor{AreaMM2: 1.5}.At(0), 0.9214},
 		{"aluminium at 50 degC", Conductor{AreaMM2: 1.5, Material: Aluminium}.At(50), 1.1209 / 0.61},
+		{"copper-clad at 50 degC", Conductor{AreaMM2: 1.5, Material: CopperCladAluminium}.At(50), 1.1209 / 0.629},
 		{"two in parallel", Conductor{AreaMM2: 1.5, Parallel: 2}, 0.5},
 		{"one in parallel", Conductor{AreaMM2: 1.5, Parallel: 1}, 1},
 		{"class 5 at 50 degC", Conductor{AreaMM2: 1.5, Class: 5}.At(50), 1.1179 * 0.0133 / (1 / 87.0)},
@@ -248,6 +249,7 @@ func TestConductorErrors(t *testing.T) {
 		{"negative parallel", Conductor{AreaMM2: 1, Parallel: -1}, ErrValue},
 		{"no such class", Conductor{AreaMM2: 1, Class: 3}, ErrValue},
 		{"size not in the standard", Conductor{AreaMM2: 1.2, Class: 5}, ErrNoStandardValue},
+		{"a gauge near a size of the standard", Conductor{AreaMM2: 0.518, Class: 5}, ErrNoStandardValue}, // 20 AWG
 		{"flexible aluminium", Conductor{AreaMM2: 10, Class: 5, Material: Aluminium}, ErrNoStandardValue},
 		{"thin aluminium", Conductor{AreaMM2: 1.5, Class: 2, Material: Aluminium}, ErrNoStandardValue},
 		{"copper-clad", Conductor{AreaMM2: 1.5, Class: 5, Material: CopperCladAluminium}, ErrNoStandardValue},

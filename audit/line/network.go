@@ -80,7 +80,7 @@ func (s *Solver) Solve(volts float64, nodes []Node) (*Solution, error) {
 	}
 	s.prepare(len(nodes))
 	for i := range nodes {
-		if err := nodes[i].check(i, len(nodes)); err != nil {
+		if err := nodes[i].check(len(nodes)); err != nil {
 			return nil, &NodeError{Node: i, Err: err}
 		}
 	}
@@ -118,11 +118,9 @@ func (s *Solver) prepare(n int) {
 	s.solution.Nodes = s.solution.Nodes[:n]
 }
 
-// check says what makes the i-th of count nodes impossible to solve.
-func (n *Node) check(i, count int) error {
+// check says what makes a node, one of count, impossible to solve by itself.
+func (n *Node) check(count int) error {
 	switch {
-	case n.Parent == i:
-		return ErrCycle
 	case n.Parent < Source || n.Parent >= count:
 		return fmt.Errorf("parent %d: %w", n.Parent, ErrParent)
 	case !notNegative(n.LoopOhms):

@@ -295,6 +295,20 @@ func TestNoLoad(t *testing.T) {
 	}
 }
 
+// TestWorstOfEquals: among equals the first in the list is the worst, so that
+// a report does not depend on the way the tree was walked.
+func TestWorstOfEquals(t *testing.T) {
+	load := Siemens(100, 10)
+	for _, nodes := range [][]Node{
+		{{Parent: Source, LoopOhms: 5}, {Parent: 0, LoopOhms: 5, LoadSiemens: load}, {Parent: 0, LoopOhms: 5, LoadSiemens: load}},
+		{{Parent: Source, LoadSiemens: load}, {Parent: 3, LoopOhms: 5, LoadSiemens: load}, {Parent: 3, LoopOhms: 5, LoadSiemens: load}, {Parent: Source, LoopOhms: 5}},
+	} {
+		if got := must(Solve(100, nodes))(t).Worst; got != 1 {
+			t.Errorf("worst is %d, want 1: %+v", got, nodes)
+		}
+	}
+}
+
 func TestSolveErrors(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
 	good := Node{Parent: Source, LoopOhms: 1, LoadSiemens: 0.01}
@@ -315,6 +329,10 @@ func TestSolveErrors(t *testing.T) {
 		{"negative control", 100, []Node{good, {ControlOhms: -1}}, ErrValue, 1},
 		{"NaN control", 100, []Node{good, {ControlOhms: nan}}, ErrValue, 1},
 		{"control that amplifies", 100, []Node{good, {Ratio: 1.01}}, ErrValue, 1},
+		{"cable past all sense", 100, []Node{good, {LoopOhms: 2e9}}, ErrValue, 1},
+		{"load past all sense", 100, []Node{good, {LoadSiemens: 2e9}}, ErrValue, 1},
+		{"volts past all sense", 2e9, []Node{good}, ErrValue, -1},
+		{"silent ratio", 100, []Node{good, {Ratio: 9e-7}}, ErrValue, 1},
 		{"negative ratio", 100, []Node{good, {Ratio: -0.5}}, ErrValue, 1},
 		{"NaN ratio", 100, []Node{good, {Ratio: nan}}, ErrValue, 1},
 		{"negative load", 100, []Node{good, {LoadSiemens: -0.01}}, ErrValue, 1},

@@ -74,6 +74,9 @@ func TestThinnestForLoop(t *testing.T) {
 		if same, ok := ThinnestForLoop(tt.sizes, tt.c, longest, limit); !ok || same != got {
 			t.Errorf("%s: at its longest run %+v, want %+v", tt.name, same, got)
 		}
+		if next, _ := ThinnestForLoop(tt.sizes, tt.c, longest*1.0001, limit); next == got {
+			t.Errorf("%s: %s past its longest run", tt.name, got.Name)
+		}
 	}
 }
 

@@ -58,7 +58,7 @@ func circuit01() *circuit {
 func circuit02() *circuit {
 	c := newCircuit(70.7)
 	at := c.add("n1", Source, feetOhms(100, 4.0160), 5)
-	for _, name := range strings.Fields("n2 n3 n4 n5 n6 n7 n8 n9 n10 n11 n12") {
+	for name := range strings.FieldsSeq("n2 n3 n4 n5 n6 n7 n8 n9 n10 n11 n12") {
 		at = c.add(name, at, feetOhms(25, 4.0160), 5)
 	}
 	return c
