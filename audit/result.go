@@ -13,6 +13,11 @@ type Result struct {
 	Passed    []Pass     // every check that held, with its figures
 	Unshown   []Unshown  // every check that could not be decided
 	Broken    []string   // rules that failed to run: "rule: what happened"
+	Waived    []Waived   // findings that the house book accepts; in no count and no rank
+
+	// Assumptions are those of the reading and those of the audit itself
+	// (a line voltage taken from the taps, a metal that was not stated).
+	Assumptions []schedule.Assumption
 
 	Zones      []ZoneLoad
 	Channels   []ChannelLoad
@@ -99,6 +104,19 @@ type Finding struct {
 	Score   float64 // 0 to 100
 	Factors Factors
 	Rank    int // over the archive, from 1; set by Rank, 0 for superseded jobs
+
+	key       string      // the place within the job, as it entered the ID
+	equipment []equipment // what kind of thing or habit stands behind it
+	emergency bool
+	pieces    float64 // loudspeakers that hang on it
+}
+
+// A Waived is a finding that the house book accepts as it is.
+type Waived struct {
+	Finding *Finding
+	Reason  string
+	By      string
+	At      schedule.Ref // the row of the house book
 }
 
 // Factors are what a score is made of; each is shown beside it.

@@ -23,7 +23,8 @@ type Rule struct {
 
 // A Limit is one named limit of a rule.
 type Limit struct {
-	Grade   Grade        // what passing it is
+	Name    string       // "caution", "fault", "danger", or the name of a setting that grades nothing by itself
+	Grade   Grade        // what passing it is; Unknown for a setting
 	Use     schedule.Use // the use it holds for; AnyUse for all others
 	Default float64
 	Unit    string // "of rating", "dB", "W", ...

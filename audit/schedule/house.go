@@ -53,3 +53,12 @@ type WaiverRow struct {
 	At                           Ref
 	Rule, Job, Place, Reason, By Text
 }
+
+// A HouseError is one thing wrong with the house book, at one cell.
+type HouseError struct {
+	At   Ref
+	Text string // lower case, without the place
+}
+
+// Error returns the place and what is wrong there.
+func (e HouseError) Error() string { return e.At.String() + ": " + e.Text }

@@ -1,0 +1,455 @@
+package audit
+
+import (
+	"lineaudit/audit/line"
+	"lineaudit/audit/schedule"
+)
+
+// A circuit is one job as a network: which loudspeaker hangs on which control,
+// channel and frame, and what each of those carries. It is worked out once a
+// job; every rule reads it.
+type circuit struct {
+	job *schedule.Job
+	set *Settings
+
+	rows       []row // one for each of job.Loudspeakers
+	zones      []node
+	controls   []node
+	channels   []node
+	amplifiers []node
+
+	zoneAt      map[*schedule.Zone]int
+	controlAt   map[*schedule.Control]int
+	channelAt   map[*schedule.Channel]int
+	amplifierAt map[*schedule.Amplifier]int
+	// head is, for each channel, the channel that stands for its bridged group.
+	head []int
+	// serves is the only control of each zone that no loudspeaker names a
+	// control in, -1 for other zones: it is taken to carry the zone.
+	serves []int
+
+	limits    plausible
+	usualV    float64 // line voltage taken where none is stated; 0: unknown
+	emergency bool    // the schedule says that the system serves emergency use
+	assumed   []schedule.Assumption
+	rings     []*schedule.Control // one control of each ring of controls
+
+	chain  []int // buffers of place
+	feeds  []int
+	shares []Interval
+}
+
+// A node is one place that carries load: a zone, control, channel or frame.
+type node struct {
+	members   []member
+	load      Load
+	total     Interval // like load.Watts, before a group of equal controls is divided up
+	marked    Interval // the load if every tap drew what is marked on it
+	lineV     float64  // 0: unknown
+	emergency bool
+	lowRows   int // rows kept out as low impedance
+	oddRows   int // rows kept out as implausible
+	openRows  int // rows without any bound
+	rating    rating
+	verdict   Verdict
+	downward  []int // controls: those fed directly by this one
+}
+
+// A member is a row that hangs on a node, with the share of it that does.
+type member struct {
+	row   int
+	share Interval
+}
+
+var whole = Exact(1)
+
+// newCircuit works the network of a job out. The job is not changed.
+func newCircuit(job *schedule.Job, set *Settings) *circuit {
+	c := &circuit{job: job, set: set,
+		rows:       make([]row, len(job.Loudspeakers)),
+		zones:      make([]node, len(job.Zones)),
+		controls:   make([]node, len(job.Controls)),
+		channels:   make([]node, len(job.Channels)),
+		amplifiers: make([]node, len(job.Amplifiers)),
+	}
+	c.limits = set.plausible()
+	c.zoneAt = positions(job.Zones)
+	c.controlAt = positions(job.Controls)
+	c.channelAt = positions(job.Channels)
+	c.amplifierAt = positions(job.Amplifiers)
+	c.joinBridged()
+	c.findSoleControls()
+	c.usualV = c.commonTapVolts()
+	c.emergency = systemEmergency(job)
+	c.nodeVolts()
+	for i := range c.rows {
+		c.rows[i].l = job.Loudspeakers[i]
+		c.hang(i)
+	}
+	c.countOnce()
+	for i := range c.rows {
+		c.rows[i].work(c)
+		c.place(i)
+	}
+	c.sum()
+	c.rate()
+	return c
+}
+
+func positions[T any](all []*T) map[*T]int {
+	at := make(map[*T]int, len(all))
+	for i, p := range all {
+		at[p] = i
+	}
+	return at
+}
+
+// indexOf looks p up; -1 for nil or a stranger.
+func indexOf[T any](at map[*T]int, p *T) int {
+	if p == nil {
+		return -1
+	}
+	if i, ok := at[p]; ok {
+		return i
+	}
+	return -1
+}
+
+// joinBridged lets the first of several channels that name each other as
+// bridged partners stand for all of them.
+func (c *circuit) joinBridged() {
+	c.head = make([]int, len(c.job.Channels))
+	for i, ch := range c.job.Channels {
+		c.head[i] = i
+		for _, partner := range ch.Bridged {
+			if j := indexOf(c.channelAt, partner); j >= 0 && j < i && mentions(partner.Bridged, ch) {
+				c.head[i] = min(c.head[i], c.head[j])
+			}
+		}
+	}
+}
+
+func mentions(list []*schedule.Channel, ch *schedule.Channel) bool {
+	for _, x := range list {
+		if x == ch {
+			return true
+		}
+	}
+	return false
+}
+
+// findSoleControls finds the zones whose loudspeakers name no control although
+// the zone has exactly one: a list of controls by zone beside a list of
+// loudspeakers by zone says so.
+func (c *circuit) findSoleControls() {
+	c.serves = make([]int, len(c.job.Zones))
+	for i := range c.serves {
+		c.serves[i] = -1
+	}
+	if len(c.job.Controls) == 0 || len(c.job.Zones) == 0 {
+		return
+	}
+	const none, several = -1, -2
+	for i, ctl := range c.job.Controls {
+		z := indexOf(c.zoneAt, ctl.Zone)
+		if z < 0 || ctl.Remote.Yes || ctl.Status != schedule.Installed {
+			continue
+		}
+		if c.serves[z] == none && ctl.Zone.Control == nil {
+			c.serves[z] = i
+		} else {
+			c.serves[z] = several
+		}
+	}
+	for _, l := range c.job.Loudspeakers {
+		if l.Control == nil {
+			continue
+		}
+		if z := indexOf(c.zoneAt, l.Zone); z >= 0 {
+			c.serves[z] = several
+		}
+		for z, ctl := range c.serves {
+			if ctl >= 0 && c.job.Controls[ctl] == l.Control {
+				c.serves[z] = several
+			}
+		}
+	}
+	for z, ctl := range c.serves {
+		if ctl < 0 {
+			c.serves[z] = -1
+			continue
+		}
+		k := c.job.Controls[ctl]
+		c.assumed = append(c.assumed, schedule.Assumption{At: k.At, Field: "loudspeakers behind the control", Written: k.Name,
+			TakenAs: "zone " + c.job.Zones[z].Name, How: schedule.Computed, Because: "the only control of the zone, and its loudspeakers name none"})
+	}
+}
+
+// commonTapVolts is the line voltage that all taps agree on, for a job that
+// states no line voltage.
+func (c *circuit) commonTapVolts() float64 {
+	missing := false
+	for _, ch := range c.job.Channels {
+		missing = missing || !c.job.LineVoltsOf(ch).Had()
+	}
+	if !missing && (len(c.job.Channels) > 0 || c.job.LineVolts.Had()) {
+		return 0
+	}
+	common := 0.0
+	var from schedule.Source
+	for _, l := range c.job.Loudspeakers {
+		v, ok := l.TapVolts.Exact()
+		if !ok || v <= 0 {
+			continue
+		}
+		nominal := line.Nominal(float64(v))
+		if common != 0 && nominal != common {
+			return 0
+		}
+		if common == 0 {
+			common, from = nominal, l.TapVolts.Source
+		}
+	}
+	if common != 0 {
+		c.assumed = append(c.assumed, schedule.Assumption{At: from.At, Field: "line voltage", Written: from.Written,
+			TakenAs: volts(common), How: schedule.Computed, Because: "not stated; every tap is given for this voltage"})
+	}
+	return common
+}
+
+// voltsOf is the nominal line voltage of a channel (nil: of the job), 0 when unknown.
+func (c *circuit) voltsOf(ch *schedule.Channel) float64 {
+	q := c.job.LineVoltsOf(ch)
+	if v, ok := q.Exact(); ok && v > 0 {
+		return line.Nominal(float64(v))
+	}
+	return c.usualV
+}
+
+// nodeVolts gives every channel its line voltage; other nodes get that of what feeds them.
+func (c *circuit) nodeVolts() {
+	for i, ch := range c.job.Channels {
+		c.channels[i].lineV = c.voltsOf(ch)
+	}
+	for i, ctl := range c.job.Controls {
+		c.controls[i].lineV = c.voltsOf(c.channelOfControl(ctl))
+		if p := indexOf(c.controlAt, ctl.Parent); p >= 0 && p != i {
+			c.controls[p].downward = append(c.controls[p].downward, i)
+		}
+	}
+}
+
+// channelOfControl is the channel that feeds a control: its own, else that of
+// the control above it, else that of its zone. Nil when unknown.
+func (c *circuit) channelOfControl(ctl *schedule.Control) *schedule.Channel {
+	for k, hops := ctl, 0; k != nil && hops <= len(c.job.Controls); k, hops = k.Parent, hops+1 {
+		if k.Channel != nil {
+			return k.Channel
+		}
+	}
+	for k, hops := ctl, 0; k != nil && hops <= len(c.job.Controls); k, hops = k.Parent, hops+1 {
+		if k.Zone != nil && k.Zone.Channel != nil {
+			return k.Zone.Channel
+		}
+	}
+	return nil
+}
+
+// hang finds the control, zone and channels of a row.
+func (c *circuit) hang(i int) {
+	r := &c.rows[i]
+	l := r.l
+	r.zone = indexOf(c.zoneAt, l.Zone)
+	r.control = -1
+	ctl := l.Control
+	if ctl == nil && l.Zone != nil {
+		ctl = l.Zone.Control
+	}
+	if ctl == nil && r.zone >= 0 && c.serves[r.zone] >= 0 {
+		if k := c.job.Controls[c.serves[r.zone]]; k.Room.Value == "" || l.Room.Value == "" || folded(k.Room.Value) == folded(l.Room.Value) {
+			ctl = k
+		}
+	}
+	r.control = indexOf(c.controlAt, ctl)
+	r.channels = c.channelsOf(l, ctl)
+	var ch *schedule.Channel
+	if len(r.channels) > 0 {
+		ch = c.job.Channels[r.channels[0]]
+	}
+	r.lineV = c.voltsOf(ch)
+}
+
+// channelsOf lists the channels that feed a loudspeaker: more than one when it
+// or its zone is split. A standby channel takes no share while another is there.
+func (c *circuit) channelsOf(l *schedule.Loudspeaker, ctl *schedule.Control) []int {
+	switch {
+	case len(l.Split) > 1:
+		return c.working(l.Split)
+	case l.Channel != nil:
+		return c.working([]*schedule.Channel{l.Channel})
+	}
+	if ctl != nil {
+		for k, hops := ctl, 0; k != nil && hops <= len(c.job.Controls); k, hops = k.Parent, hops+1 {
+			if k.Channel != nil {
+				return c.working([]*schedule.Channel{k.Channel})
+			}
+		}
+	}
+	if z := l.Zone; z != nil {
+		if len(z.Channels) > 1 {
+			return c.working(z.Channels)
+		}
+		if z.Channel != nil {
+			return c.working([]*schedule.Channel{z.Channel})
+		}
+	}
+	if len(c.job.Channels) == 1 {
+		c.takeOnlyChannel()
+		return []int{0}
+	}
+	return nil
+}
+
+// takeOnlyChannel records, once, that loudspeakers without a channel are taken
+// to hang on the only one that the job lists.
+func (c *circuit) takeOnlyChannel() {
+	const field = "channel of the loudspeakers"
+	for _, a := range c.assumed {
+		if a.Field == field {
+			return
+		}
+	}
+	ch := c.job.Channels[0]
+	c.assumed = append(c.assumed, schedule.Assumption{At: ch.At, Field: field, Written: ch.Name, TakenAs: ch.Label(),
+		How: schedule.Computed, Because: "the only channel of the job"})
+}
+
+// working turns channels into positions, bridged partners into the one that
+// stands for them, and leaves standby ones out while another is there.
+func (c *circuit) working(list []*schedule.Channel) []int {
+	var out, standby []int
+	for _, ch := range list {
+		i := indexOf(c.channelAt, ch)
+		if i < 0 {
+			continue
+		}
+		i = c.head[i]
+		if isStandby(ch) {
+			standby = appendNew(standby, i)
+		} else {
+			out = appendNew(out, i)
+		}
+	}
+	if len(out) == 0 {
+		return standby
+	}
+	return out
+}
+
+func isStandby(ch *schedule.Channel) bool {
+	return ch.Standby || ch.Amplifier != nil && ch.Amplifier.Status == schedule.Standby
+}
+
+func appendNew(list []int, v int) []int {
+	for _, x := range list {
+		if x == v {
+			return list
+		}
+	}
+	return append(list, v)
+}
+
+// above fills c.chain with the positions of the controls on the path of a row,
+// the nearest first. Controls that carry no loudspeaker power, and those that
+// are not installed, are passed over.
+func (c *circuit) above(control int) []int {
+	c.chain = c.chain[:0]
+	for i, hops := control, 0; i >= 0; hops++ {
+		k := c.job.Controls[i]
+		if hops > len(c.job.Controls) {
+			c.noteRing(k)
+			break
+		}
+		if !k.Remote.Yes && k.Status == schedule.Installed {
+			c.chain = appendNew(c.chain, i)
+		}
+		i = indexOf(c.controlAt, k.Parent)
+	}
+	return c.chain
+}
+
+// noteRing remembers a control that is fed, in the end, by itself.
+func (c *circuit) noteRing(k *schedule.Control) {
+	first := k
+	for i, p := 0, k; i <= len(c.job.Controls) && p != nil; i, p = i+1, p.Parent {
+		if p.Key < first.Key {
+			first = p
+		}
+	}
+	for _, r := range c.rings {
+		if r == first {
+			return
+		}
+	}
+	c.rings = append(c.rings, first)
+}
+
+// place enters a row into every node that carries it.
+func (c *circuit) place(i int) {
+	r := &c.rows[i]
+	if r.part == notCounted {
+		return
+	}
+	if r.zone >= 0 {
+		c.zones[r.zone].add(i, whole, r)
+		if c.zones[r.zone].lineV == 0 {
+			c.zones[r.zone].lineV = r.lineV
+		}
+	}
+	for _, k := range c.above(r.control) {
+		n := &c.controls[k]
+		n.add(i, whole, r)
+		if n.lineV == 0 {
+			n.lineV = r.lineV
+		}
+	}
+	c.feeds, c.shares = c.feeds[:0], c.shares[:0]
+	for _, ch := range r.channels {
+		share := r.shareOf()
+		c.channels[ch].add(i, share, r)
+		a := indexOf(c.amplifierAt, c.job.Channels[ch].Amplifier)
+		if a < 0 {
+			continue
+		}
+		at := position(c.feeds, a)
+		if at < 0 {
+			c.feeds, c.shares = append(c.feeds, a), append(c.shares, share)
+			continue
+		}
+		c.shares[at] = c.shares[at].plus(share)
+	}
+	for n, a := range c.feeds {
+		share := c.shares[n]
+		if len(c.feeds) == 1 {
+			share = whole
+		}
+		share.High = min(share.High, 1)
+		c.amplifiers[a].add(i, share, r)
+	}
+}
+
+func position(list []int, v int) int {
+	for i, x := range list {
+		if x == v {
+			return i
+		}
+	}
+	return -1
+}
+
+func (n *node) add(i int, share Interval, r *row) {
+	n.members = append(n.members, member{i, share})
+	if r.part == counts {
+		n.emergency = n.emergency || r.emergency
+	}
+}

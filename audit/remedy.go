@@ -1,0 +1,3 @@
+package audit
+
+func (x *Examination) remedy(r *Result) {}

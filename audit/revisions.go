@@ -1,0 +1,3 @@
+package audit
+
+func supersede(results []*Result) {}
