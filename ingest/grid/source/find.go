@@ -1,0 +1,255 @@
+package source
+
+import (
+	"cmp"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"syscall"
+
+	"lineaudit/ingest/grid"
+)
+
+// deepest is how many folders deep Find follows.
+const deepest = 64
+
+// Find lists the files under paths - files, folders, zips - that may hold a
+// schedule. Links are followed; what is reached twice is listed once. What
+// cannot be opened is listed too, and Read says why. An error means that one
+// of paths is not there, or is that of ctx.
+func Find(ctx context.Context, paths []string, opt Options) (*Listing, error) {
+	w := &walker{ctx: ctx, lim: opt.limits(), seen: map[string]bool{}, exclude: map[string]bool{}}
+	for _, p := range opt.Exclude {
+		w.exclude[real(p)] = true
+	}
+	names := labels(paths)
+	for i, p := range paths {
+		info, err := os.Stat(p)
+		if err != nil && (errors.Is(err, fs.ErrNotExist) || len(paths) == 1 && !errors.Is(err, fs.ErrPermission)) {
+			return nil, fmt.Errorf("%s: %w", p, plain(err))
+		}
+		label := names[i]
+		switch {
+		case err != nil:
+			w.list(broken(label, p, unopened(err)))
+		case info.IsDir():
+			if len(paths) == 1 {
+				label = ""
+			}
+			w.folder(p, label, 0)
+		default:
+			w.file(p, label, info)
+		}
+	}
+	for len(w.links) > 0 { // real folders first, so that names do not depend on links into them
+		l := w.links[0]
+		w.links = w.links[1:]
+		w.folder(l.path, l.name, l.depth)
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, err
+	}
+	slices.SortStableFunc(w.out.Files, func(a, b File) int { return cmp.Compare(a.Name, b.Name) })
+	slices.SortStableFunc(w.out.Skipped, func(a, b Skip) int { return cmp.Compare(a.Name, b.Name) })
+	distinct(w.out.Files)
+	return &w.out, nil
+}
+
+// A walker collects a Listing.
+type walker struct {
+	ctx     context.Context
+	lim     grid.Limits
+	out     Listing
+	seen    map[string]bool // real paths
+	exclude map[string]bool // real paths
+	links   []link          // folders behind links, for later
+	held    int64           // bytes of zips within zips kept in memory
+}
+
+type link struct {
+	path, name string
+	depth      int
+}
+
+func (w *walker) list(f File)              { w.out.Files = append(w.out.Files, f) }
+func (w *walker) skip(name, reason string) { w.out.Skipped = append(w.out.Skipped, Skip{name, reason}) }
+
+// real returns the path without links, or the path itself where that fails.
+func real(p string) string {
+	if abs, err := filepath.Abs(p); err == nil {
+		p = abs
+	}
+	if r, err := filepath.EvalSymlinks(p); err == nil {
+		return r
+	}
+	return p
+}
+
+// visit reports whether the path is new and not left out.
+func (w *walker) visit(p, name string) bool {
+	r := real(p)
+	switch {
+	case w.exclude[r]:
+		w.skip(name, "left out as asked")
+		return false
+	case w.seen[r]:
+		w.skip(name, "the same as one already listed")
+		return false
+	}
+	w.seen[r] = true
+	return true
+}
+
+// folder lists what is in the folder at p, whose name people see as name.
+func (w *walker) folder(p, name string, depth int) {
+	if w.ctx.Err() != nil || !w.visit(p, name) {
+		return
+	}
+	if depth > deepest {
+		w.list(broken(name, p, &grid.Unreadable{Reason: fmt.Sprintf("the folder lies more than %d folders deep", deepest), Advice: "give it as a start of its own"}))
+		return
+	}
+	entries, err := os.ReadDir(p)
+	if err != nil {
+		w.list(broken(cmp.Or(name, "."), p, unopened(err)))
+		return
+	}
+	for _, e := range entries {
+		at := filepath.Join(p, e.Name())
+		entry := path.Join(name, shown(e.Name()))
+		if reason := passedOver(e.Name()); reason != "" {
+			w.skip(entry, reason)
+			continue
+		}
+		info, err := os.Stat(at)
+		switch {
+		case err != nil && e.Type()&fs.ModeSymlink != 0 && !errors.Is(err, fs.ErrPermission):
+			w.list(broken(entry, at, &grid.Unreadable{Reason: "the link leads nowhere, or round in circles", Advice: "remove it, or put the file in its place"}))
+		case err != nil:
+			w.list(broken(entry, at, unopened(err)))
+		case info.IsDir() && e.Type()&fs.ModeSymlink != 0:
+			w.links = append(w.links, link{at, entry, depth + 1})
+		case info.IsDir():
+			w.folder(at, entry, depth+1)
+		default:
+			w.file(at, entry, info)
+		}
+	}
+}
+
+// passedOver says why a name is no schedule of anybody's, "" if it may be one.
+func passedOver(name string) string {
+	switch low := strings.ToLower(name); {
+	case strings.HasPrefix(name, "~$"), strings.HasPrefix(name, ".~lock."):
+		return "left by a program that has the workbook open, or crashed"
+	case strings.HasPrefix(name, "._"), low == "__macosx":
+		return "companion file of a Macintosh"
+	case strings.HasPrefix(name, "."):
+		return "hidden"
+	case low == "thumbs.db", low == "desktop.ini":
+		return "kept by the system"
+	}
+	return ""
+}
+
+// file lists the file at p, or the members if it is a zip of files.
+func (w *walker) file(p, name string, info fs.FileInfo) {
+	if w.ctx.Err() != nil {
+		return
+	}
+	if !info.Mode().IsRegular() {
+		w.skip(name, "not a file: a device, pipe or socket")
+		return
+	}
+	if !w.visit(p, name) {
+		return
+	}
+	f := File{Name: name, Path: p, load: func(_ context.Context, lim grid.Limits) ([]byte, error) { return loadFile(p, lim) }}
+	if head := firstBytes(p); head != "PK\x03\x04" && head != "PK\x05\x06" {
+		w.list(f)
+		return
+	}
+	w.zipFile(f, info.Size())
+}
+
+func firstBytes(p string) string {
+	f, err := os.Open(p)
+	if err != nil {
+		return ""
+	}
+	defer f.Close()
+	var b [4]byte
+	n, _ := io.ReadFull(f, b[:])
+	return string(b[:n])
+}
+
+// loadFile reads a regular file whole.
+func loadFile(p string, lim grid.Limits) ([]byte, error) {
+	info, err := os.Stat(p)
+	if err != nil {
+		return nil, unopened(err)
+	}
+	if !info.Mode().IsRegular() { // opening a pipe would wait for its writer
+		return nil, &grid.Unreadable{Reason: "it is a device, pipe or socket, not a file"}
+	}
+	if lim.MaxBytes > 0 && info.Size() > lim.MaxBytes {
+		return nil, grid.TooLarge("%d MiB, the limit is %d", info.Size()>>20, lim.MaxBytes>>20)
+	}
+	f, err := os.Open(p)
+	if err != nil {
+		return nil, unopened(err)
+	}
+	defer f.Close()
+	var r io.Reader = f
+	if lim.MaxBytes > 0 {
+		r = io.LimitReader(f, lim.MaxBytes+1)
+	}
+	data := make([]byte, 0, info.Size()+1)
+	for {
+		if len(data) == cap(data) {
+			data = append(data, 0)[:len(data)]
+		}
+		n, err := r.Read(data[len(data):cap(data)])
+		data = data[:len(data)+n]
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			return nil, unopened(err)
+		}
+	}
+	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
+		return nil, grid.TooLarge("it grew past %d MiB while it was read", lim.MaxBytes>>20)
+	}
+	return data, nil
+}
+
+// unopened says why the system does not hand out a file.
+func unopened(err error) *grid.Unreadable {
+	switch {
+	case errors.Is(err, fs.ErrPermission):
+		return &grid.Unreadable{Reason: "reading it is not permitted", Advice: "ask its owner for the right to read it"}
+	case errors.Is(err, fs.ErrNotExist):
+		return &grid.Unreadable{Reason: "it is not there any more", Advice: "run again"}
+	}
+	return &grid.Unreadable{Reason: "the system cannot read it: " + plain(err).Error(), Advice: "check the disk or the connection to it"}
+}
+
+// plain drops the operation and path from an error of the system.
+func plain(err error) error {
+	var p *fs.PathError
+	if errors.As(err, &p) {
+		err = p.Err
+	}
+	if errors.Is(err, syscall.ELOOP) {
+		return errors.New("links that lead round in circles")
+	}
+	return err
+}
