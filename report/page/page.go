@@ -1,0 +1,254 @@
+// Package page writes audit.html: one file, no network, to read, filter and print.
+package page
+
+import (
+	"embed"
+	"encoding/json"
+	"fmt"
+	"html/template"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+	"lineaudit/report"
+)
+
+//go:embed page.html page.css page.js
+var files embed.FS
+
+// maxRows is how many rows of a table the page carries; the rest is in the data files.
+const maxRows = 5000
+
+// Write writes the page. Marked says which files have a marked copy, as a path
+// relative to the page.
+func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
+	t, err := template.New("page.html").Funcs(template.FuncMap{"figure": report.Figure, "plural": report.Plural}).ParseFS(files, "page.html")
+	if err != nil {
+		return err
+	}
+	css, err := files.ReadFile("page.css")
+	if err != nil {
+		return err
+	}
+	js, err := files.ReadFile("page.js")
+	if err != nil {
+		return err
+	}
+	data, err := json.Marshal(content(a, marked))
+	if err != nil {
+		return err
+	}
+	return t.Execute(w, map[string]any{
+		"Audit": a, "Counts": a.Archive.Counts, "Grades": grades(a), "Style": template.CSS(css), "Script": template.JS(js),
+		// json.Marshal escapes <, > and &, so the text cannot end the script element.
+		"Data":   template.JS(data),
+		"Charts": charts(a), "Lead": leads[a.For], "Files": len(a.Files), "Sites": len(a.Archive.Sites), "Top": top(a, 25), "Broken": broken(a),
+	})
+}
+
+// leads says in one sentence what the page is for.
+var leads = map[report.Reader]string{
+	report.Service:    "Written for service: sites to visit first, what to measure there, what to change.",
+	report.Bid:        "Written for a bid review: what is under-sized, what does not add up, what to ask.",
+	report.Compliance: "Written for compliance: what is met, not met, or cannot be shown, with the source of every limit.",
+}
+
+type gradeCount struct {
+	Grade string
+	N     int
+	Means string
+}
+
+func grades(a *report.Audit) []gradeCount {
+	n := a.Archive.Counts
+	return []gradeCount{
+		{"danger", n.Danger, "heat, fire, damaged equipment, or an emergency message not heard"},
+		{"fault", n.Fault, "past a limit"},
+		{"caution", n.Caution, "inside the limit, short of good practice"},
+		{"unknown", n.Unknown, "cannot be shown"},
+	}
+}
+
+func broken(a *report.Audit) []string {
+	var out []string
+	for _, r := range a.Results() {
+		for _, b := range r.Broken {
+			out = append(out, report.JobName(r.Job)+": "+b)
+		}
+	}
+	return out
+}
+
+// pageData is what the script of the page reads.
+type pageData struct {
+	Findings []pageFinding     `json:"findings"`
+	Hidden   int               `json:"hidden"` // findings that did not fit
+	Tables   []pageTable       `json:"tables"`
+	Pictures map[string]string `json:"pictures"` // drawings of lines, by key
+}
+
+type pageFinding struct {
+	Rank      int         `json:"rank"`
+	Score     float64     `json:"score"`
+	Factors   string      `json:"factors"`
+	Grade     string      `json:"grade"`
+	Level     int         `json:"level"`
+	Certainty string      `json:"certainty"`
+	Rule      string      `json:"rule"`
+	Title     string      `json:"title"`
+	Why       string      `json:"why"`
+	Site      string      `json:"site"`
+	Job       string      `json:"job"`
+	Place     string      `json:"place"`
+	Room      string      `json:"room"`
+	File      string      `json:"file"`
+	Cell      string      `json:"cell"`
+	Link      string      `json:"link,omitempty"`
+	Message   string      `json:"message"`
+	Higher    string      `json:"higher,omitempty"`
+	Ask       string      `json:"ask,omitempty"`
+	Limit     string      `json:"limit,omitempty"`
+	Source    string      `json:"source,omitempty"`
+	Ohm       string      `json:"ohm,omitempty"`
+	Evidence  [][3]string `json:"evidence"`
+	Assumed   []string    `json:"assumed"`
+	Remedies  []string    `json:"remedies"`
+	NoRemedy  string      `json:"noRemedy,omitempty"`
+	Cautions  []string    `json:"cautions"`
+	Picture   string      `json:"picture,omitempty"`
+	ID        string      `json:"id"`
+}
+
+type pageTable struct {
+	Name    string       `json:"name"`
+	Title   string       `json:"title"`
+	Note    string       `json:"note"`
+	Columns []pageColumn `json:"columns"`
+	Rows    [][]any      `json:"rows"`
+	Hidden  int          `json:"hidden"`
+	Open    bool         `json:"open"`
+}
+
+type pageColumn struct {
+	Label   string `json:"label"`
+	Numeric bool   `json:"numeric"`
+}
+
+// open lists the tables that stand open on the page, by reader, in order.
+var open = map[report.Reader][]string{
+	report.Service:    {"sites", "visits", "first"},
+	report.Bid:        {"questions", "remedies", "first"},
+	report.Compliance: {"register", "passed", "first"},
+}
+
+func content(a *report.Audit, marked map[string]string) pageData {
+	d := pageData{Findings: []pageFinding{}, Pictures: map[string]string{}}
+	results := map[*audit.Finding]*audit.Result{}
+	for _, r := range a.Archive.Results {
+		for _, f := range r.Findings {
+			results[f] = r
+		}
+	}
+	for i, f := range a.Archive.Findings {
+		if i == 2*maxRows {
+			d.Hidden = len(a.Archive.Findings) - i
+			break
+		}
+		p := findingOf(f, results[f])
+		if path, ok := marked[f.At.File]; ok {
+			p.Link = path
+		}
+		if key, picture := pictureOf(f, results[f]); key != "" {
+			d.Pictures[key], p.Picture = picture, key
+		}
+		d.Findings = append(d.Findings, p)
+	}
+	tables := []report.Table{a.SitesTable(), a.VisitsTable(), a.FirstTable(), a.QuestionsTable(), a.RegisterTable(), a.RemediesTable(), a.ChannelsTable(), a.ControlsTable(),
+		a.AmplifiersTable(), a.LinesTable(), a.ZonesTable(), a.PassedTable(), a.AssumptionsTable(), a.RowsTable(), a.FilesTable(), a.RulesTable()}
+	leading := open[a.For]
+	place := func(t report.Table) int {
+		if i := slices.Index(leading, t.Name); i >= 0 {
+			return i - len(leading)
+		}
+		return 0
+	}
+	slices.SortStableFunc(tables, func(x, y report.Table) int { return place(x) - place(y) })
+	for _, t := range tables {
+		d.Tables = append(d.Tables, tableOf(t, slices.Contains(leading, t.Name)))
+	}
+	return d
+}
+
+func findingOf(f *audit.Finding, r *audit.Result) pageFinding {
+	p := pageFinding{Rank: f.Rank, Score: math.Round(f.Score*10) / 10, Grade: f.Grade.String(), Level: int(f.Grade), Certainty: f.Certainty.String(),
+		Rule: f.Rule.Name, Title: f.Rule.Title, Why: f.Rule.Why, Site: r.Job.Site.Value, Job: report.JobName(r.Job), Place: f.Place, Room: f.Room,
+		File: f.At.File, Cell: f.At.String(), Message: f.Message, Higher: f.Higher, Ask: f.Ask, Source: f.LimitSource, Ohm: report.Bounds(f.ExpectedOhm),
+		NoRemedy: f.NoRemedy, ID: f.ID, Evidence: [][3]string{}, Assumed: []string{}, Remedies: []string{}, Cautions: append([]string{}, f.Cautions...)}
+	p.Factors = fmt.Sprintf("100 × severity %s × extent %s × reach %s × certainty %s", report.Figure(f.Factors.Severity), report.Figure(f.Factors.Extent),
+		report.Figure(f.Factors.Reach), report.Figure(f.Factors.Certainty))
+	if f.Unit != "" {
+		p.Limit = strings.TrimSpace(report.Figure(f.Limit) + " " + f.Unit)
+	}
+	for i, e := range f.Cells {
+		if i == 200 {
+			p.Evidence = append(p.Evidence, [3]string{"", fmt.Sprintf("and %d more cells, in findings.json", len(f.Cells)-i), ""})
+			break
+		}
+		p.Evidence = append(p.Evidence, [3]string{e.At.String(), e.Written, e.Role})
+	}
+	for _, s := range f.Assumed {
+		p.Assumed = append(p.Assumed, assumption(s))
+	}
+	for _, m := range f.Remedies {
+		p.Remedies = append(p.Remedies, strings.TrimSpace(m.Change+". "+m.Effect))
+	}
+	return p
+}
+
+func assumption(s schedule.Assumption) string {
+	text := s.Field + ": " + s.TakenAs + " (" + s.How.String()
+	if s.Because != "" {
+		text += ", " + s.Because
+	}
+	return text + ")"
+}
+
+func tableOf(t report.Table, isOpen bool) pageTable {
+	p := pageTable{Name: t.Name, Title: t.Title, Note: t.Note, Open: isOpen, Rows: [][]any{}}
+	for _, c := range t.Columns {
+		if c.Data {
+			continue
+		}
+		label := c.Label
+		if c.Unit != "" {
+			label += " (" + c.Unit + ")"
+		}
+		p.Columns = append(p.Columns, pageColumn{label, c.Kind == report.Count || c.Kind == report.Figures})
+	}
+	for row := range t.Rows {
+		if len(p.Rows) == maxRows {
+			p.Hidden++
+			continue
+		}
+		var cells []any
+		for i, v := range row {
+			switch c := t.Columns[i]; {
+			case c.Data:
+			case v.IsNum:
+				cells = append(cells, math.Round(v.Number*1000)/1000)
+			default:
+				cells = append(cells, v.Words)
+			}
+		}
+		p.Rows = append(p.Rows, cells)
+	}
+	return p
+}
+
+// top lists the first findings for readers without scripts.
+func top(a *report.Audit, n int) []*audit.Finding {
+	return a.Archive.Findings[:min(n, len(a.Archive.Findings))]
+}
