@@ -306,3 +306,28 @@ func (a *Archive) EachFile(rename func(string) string) {
 		a.Names[i].File = rename(a.Names[i].File)
 	}
 }
+
+// NoSheets blanks the sheet of every row: a CSV has none.
+func (a *Archive) NoSheets() {
+	for i := range a.Loudspeakers {
+		a.Loudspeakers[i].Sheet = ""
+	}
+	for i := range a.Channels {
+		a.Channels[i].Sheet = ""
+	}
+	for i := range a.Amplifiers {
+		a.Amplifiers[i].Sheet = ""
+	}
+	for i := range a.Controls {
+		a.Controls[i].Sheet = ""
+	}
+	for i := range a.Lines {
+		a.Lines[i].Sheet = ""
+	}
+	for i := range a.Faults {
+		a.Faults[i].Sheet = ""
+	}
+	for i := range a.Rows {
+		a.Rows[i].Sheet = ""
+	}
+}

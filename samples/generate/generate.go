@@ -213,6 +213,7 @@ func (d *drawing) save(dir string, format Format) error {
 	name := d.file + ".xlsx"
 	if format == CSV {
 		name = d.file + ".csv"
+		d.truth.NoSheets()
 	}
 	d.rename(name)
 	f, err := os.Create(filepath.Join(dir, name))
