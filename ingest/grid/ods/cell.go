@@ -34,12 +34,12 @@ func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c g
 	c.Format = d.styles.format(style)
 	d.setValue(&c, r, t, text)
 	if note != nil {
-		c.Note = note.String()
+		c.Note = note.text.String()
 	}
-	if c.Struck, c.Kept = strike.Of(text.runs); c.Kind == grid.Blank {
+	if c.Struck, c.Kept = strike.Of(text.text.Runs()); c.Kind == grid.Blank {
 		return c, c.Note != "", nil
 	}
-	if len(text.runs) == 0 && struck && c.Text != "" {
+	if text.text.Len() == 0 && struck && c.Text != "" {
 		c.Struck = grid.WholeStruck
 	}
 	return c, true, nil
@@ -62,7 +62,7 @@ func (p *paragraphs) annotation() error {
 // text it shows.
 func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, shown *paragraphs) {
 	_, c.Formula = r.Lookup(t, "table:formula")
-	c.Text = shown.String()
+	c.Text = shown.text.String()
 	switch r.Attr(t, "office:value-type") {
 	case "float", "currency", "percentage":
 		v, err := strconv.ParseFloat(r.Attr(t, "office:value"), 64)
@@ -91,7 +91,7 @@ func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, show
 		if v := r.Attr(t, "office:string-value"); shown.count == 0 && v != "" {
 			c.Text = v
 		}
-		if c.Text == "" && !c.Formula {
+		if c.Text == "" {
 			c.Kind = grid.Blank
 		}
 	default:

@@ -29,6 +29,7 @@ var spaces = map[string]string{
 // Read reads the bytes of one .ods or .fods file. Every value is the one
 // stored in the file; nothing is recalculated. The error is a
 // *grid.Unreadable or comes from lim.Stop.
+// Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
 		return nil, grid.TooLarge("%d bytes, the limit is %d", len(data), lim.MaxBytes)
@@ -36,7 +37,7 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	d := &document{
 		styles: newStyles(),
 		spent:  budget.New(lim),
-		book:   &grid.Book{File: file, Format: grid.FODS, Size: int64(len(data))},
+		book:   &grid.Book{File: file, Format: grid.FODS},
 	}
 	parts := [][]byte{data}
 	if bytes.HasPrefix(data, []byte("PK")) {

@@ -20,7 +20,8 @@ type sheetReader struct {
 	r       *xmltok.Reader
 	sheet   *grid.Sheet
 	columns []columnRun
-	row     int // number of the next row
+	row     int  // number of the next row
+	folded  bool // something is folded away in an outline group
 }
 
 // A columnRun is a run of columns that are alike.
@@ -36,23 +37,32 @@ func (d *document) readSheet(r *xmltok.Reader, t xmltok.Token) error {
 		Hidden: d.styles.hidesSheet(r.Attr(t, "table:style-name")),
 	}}
 	d.book.Sheets = append(d.book.Sheets, s.sheet)
-	return s.readGroup(false)
+	if err := s.readGroup(outline{}); err != nil {
+		return err
+	}
+	if s.folded {
+		d.book.Notes = append(d.book.Notes, grid.Note{Sheet: s.sheet.Name, Text: "rows or columns are folded away in an outline group; they were read as if shown"})
+	}
+	return nil
 }
 
-// readGroup reads the rows and columns of a table, or of a group of them that
-// is folded away or not.
-func (s *sheetReader) readGroup(folded bool) error {
+// outline says whether rows or columns are in an outline group, and whether
+// that is folded away.
+type outline struct{ grouped, folded bool }
+
+// readGroup reads the rows and columns of a table, or of a group of them.
+func (s *sheetReader) readGroup(in outline) error {
 	return s.r.Children(func(t xmltok.Token) error {
 		switch t.Name {
 		case "table:table-column":
-			return s.readColumn(t, folded)
+			return s.readColumn(t, in)
 		case "table:table-row":
-			return s.readRow(t, folded)
+			return s.readRow(t, in)
 		case "table:table-row-group", "table:table-column-group":
-			return s.readGroup(folded || s.r.Attr(t, "table:display") == "false")
+			return s.readGroup(outline{true, in.folded || s.r.Attr(t, "table:display") == "false"})
 		case "table:table-columns", "table:table-header-columns",
 			"table:table-rows", "table:table-header-rows":
-			return s.readGroup(folded)
+			return s.readGroup(in)
 		}
 		return s.r.Skip()
 	}, nil)
@@ -69,7 +79,7 @@ func repeated(r *xmltok.Reader, t xmltok.Token, attr string) int {
 }
 
 // readColumn reads a run of columns.
-func (s *sheetReader) readColumn(t xmltok.Token, folded bool) error {
+func (s *sheetReader) readColumn(t xmltok.Token, in outline) error {
 	first := 1
 	if n := len(s.columns); n > 0 {
 		first = s.columns[n-1].span.Last + 1
@@ -80,7 +90,11 @@ func (s *sheetReader) readColumn(t xmltok.Token, folded bool) error {
 		return s.r.Skip()
 	}
 	s.columns = append(s.columns, run)
-	if v := s.r.Attr(t, "table:visibility"); folded || v == "collapse" || v == "filter" {
+	switch v := s.r.Attr(t, "table:visibility"); {
+	case !in.folded && v != "collapse" && v != "filter":
+	case in.grouped:
+		s.folded = true
+	default:
 		h := &s.sheet.HiddenCols
 		if n := len(*h); n > 0 && (*h)[n-1].Last+1 == first {
 			(*h)[n-1].Last = last
@@ -121,14 +135,16 @@ type rowReader struct {
 }
 
 // readRow reads the row whose start was read last.
-func (s *sheetReader) readRow(t xmltok.Token, folded bool) error {
+func (s *sheetReader) readRow(t xmltok.Token, in outline) error {
 	row := rowReader{sheetReader: s, style: s.r.Attr(t, "table:default-cell-style-name"), col: 1}
 	times := repeated(s.r, t, "table:number-rows-repeated")
 	hidden := grid.Shown
 	switch v := s.r.Attr(t, "table:visibility"); {
 	case v == "filter":
 		hidden = grid.HiddenByFilter
-	case v == "collapse" || folded:
+	case in.folded, in.grouped && v == "collapse":
+		hidden, s.folded = grid.HiddenByOutline, true
+	case v == "collapse":
 		hidden = grid.HiddenByHand
 	}
 	err := s.r.Children(func(t xmltok.Token) error {

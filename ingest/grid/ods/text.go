@@ -14,8 +14,7 @@ import (
 type paragraphs struct {
 	d       *document
 	r       *xmltok.Reader
-	runs    []strike.Run
-	size    int  // bytes so far
+	text    strike.Builder
 	count   int  // paragraphs so far
 	blank   bool // the text so far ends in white space, or the paragraph begins
 	pending bool // white space was met and waits for text behind it
@@ -23,14 +22,10 @@ type paragraphs struct {
 
 // add appends text in one style.
 func (p *paragraphs) add(text string, struck bool) error {
-	if p.size += len(text); p.d.spent.Limits().MaxCellText > 0 && p.size > p.d.spent.Limits().MaxCellText {
-		return grid.TooLarge("more than %d bytes of text in one cell", p.d.spent.Limits().MaxCellText)
+	p.text.Add(text, struck)
+	if limit := p.d.spent.Limits().MaxCellText; limit > 0 && p.text.Len() > limit {
+		return grid.TooLarge("more than %d bytes of text in one cell", limit)
 	}
-	if n := len(p.runs); n > 0 && p.runs[n-1].Struck == struck {
-		p.runs[n-1].Text += text
-		return nil
-	}
-	p.runs = append(p.runs, strike.Run{Text: text, Struck: struck})
 	return nil
 }
 
@@ -109,16 +104,4 @@ func (p *paragraphs) inline(struck bool) error {
 		}
 		return p.inline(struck) // links and fields
 	}, func(b []byte) error { return p.collapse(b, struck) })
-}
-
-// String returns the whole text.
-func (p *paragraphs) String() string {
-	if len(p.runs) == 1 {
-		return p.runs[0].Text
-	}
-	var b strings.Builder
-	for _, r := range p.runs {
-		b.WriteString(r.Text)
-	}
-	return b.String()
 }

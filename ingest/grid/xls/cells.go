@@ -10,9 +10,6 @@ import (
 // date1904Days is how far the two date systems are apart.
 const date1904Days = 1462
 
-// maxSerial is 31 December 9999, the last day a spreadsheet can show.
-const maxSerial = 2958465
-
 // readCell takes in one cell record. All begin with row, column and, but for
 // MulRk, the index of an XF record.
 func (r *sheetReader) readCell(rec record) error {
@@ -85,7 +82,7 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 		c = r.w.boolOrError(col, xf, v[2], v[0] == 2)
 		c.Formula = true
 	case 3: // an empty text
-		return r.addText(row, col, xf, richString{}, true)
+		return nil
 	default:
 		c = grid.Cell{Col: col, Kind: grid.NoValue, Formula: true, Format: r.w.format(xf).Code()}
 	}
@@ -129,14 +126,18 @@ func (r *sheetReader) flushPending() error {
 	return r.add(p.row, grid.Cell{Col: p.col, Kind: grid.NoValue, Formula: true, Format: r.w.format(p.xf).Code()})
 }
 
-// addText places a text. An empty text is placed only as a formula's result.
+// addText places a text, unless it is empty.
 func (r *sheetReader) addText(row, col, xf int, s richString, formula bool) error {
 	s.text = clean(s.text)
-	if s.text == "" && !formula {
+	if s.text == "" {
 		return nil
 	}
 	f := r.w.format(xf)
 	c := grid.Cell{Col: col, Kind: grid.String, Text: f.ShowText(s.text), Format: f.Code(), Formula: formula}
+	if c.Text == "" {
+		c.Text = s.text
+		r.remark(row, col, "the number format hides this text; it was read all the same")
+	}
 	c.Struck, c.Kept = r.w.struck(s, r.w.struckXF(xf))
 	return r.add(row, c)
 }
@@ -193,7 +194,7 @@ func (w *workbook) number(col, xf int, v float64) grid.Cell {
 		c.Kind, c.Number, c.Text = grid.Error, 0, "#NUM!"
 		return c
 	}
-	if f.IsDate() && v >= 0 && c.Number < maxSerial+1 {
+	if f.IsDate() {
 		c.Kind = grid.Date
 	}
 	c.Text = f.Text(c.Number)

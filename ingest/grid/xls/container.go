@@ -29,11 +29,12 @@ func workbookStream(data []byte) ([]byte, error) {
 		}
 		return data, nil
 	}
-	dir := &metered{r: bytes.NewReader(data), left: directoryBudget}
+	dir := &metered{r: bytes.NewReader(data), left: directoryBudget, pad: true}
 	doc, err := mscfb.New(dir)
 	if err != nil {
 		return nil, grid.Damaged("the container of the workbook cannot be opened (%s)", libraryWords(err))
 	}
+	dir.pad = false
 	dir.left = 4 * (int64(len(data)) + directoryBudget)
 	var workbook, book *mscfb.File
 	for _, f := range doc.File {
@@ -79,16 +80,26 @@ func readStream(f *mscfb.File, fileSize int64) ([]byte, error) {
 type metered struct {
 	r    *bytes.Reader
 	left int64
+	pad  bool
 }
 
 var errMetered = errors.New("its directory does not end")
 
-// ReadAt reads as io.ReaderAt does, until the budget is spent.
+// ReadAt reads as io.ReaderAt does, until the budget is spent. Some exporters
+// leave out the unused end of the last sector; while pad is set it reads as
+// 0xff, which the tables of a container take for "nothing here".
 func (m *metered) ReadAt(p []byte, off int64) (int, error) {
 	if m.left -= int64(len(p)); m.left < 0 {
 		return 0, errMetered
 	}
-	return m.r.ReadAt(p, off)
+	n, err := m.r.ReadAt(p, off)
+	if m.pad && errors.Is(err, io.EOF) && n > 0 {
+		for i := n; i < len(p); i++ {
+			p[i] = 0xff
+		}
+		return len(p), nil
+	}
+	return n, err
 }
 
 // libraryWords strips the library's name from its message.

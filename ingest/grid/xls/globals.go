@@ -92,10 +92,48 @@ func readGlobals(stream []byte) (*workbook, error) {
 			break
 		}
 	}
+	w.findSheets(s)
 	if len(w.sheets) == 0 {
 		return nil, grid.Damaged("the workbook lists no sheet")
 	}
 	return w, nil
+}
+
+// findSheets mends a list of sheets that points beside them: sheets follow
+// each other in the order of the list.
+func (w *workbook) findSheets(s *recordStream) {
+	right := true
+	for _, e := range w.sheets {
+		at := recordStream{b: w.stream, pos: e.start}
+		r, err := at.next()
+		right = right && err == nil && r.id == recBOF
+	}
+	if right {
+		return
+	}
+	var starts []int
+	for depth := 0; ; {
+		r, err := s.next()
+		if err != nil {
+			break
+		}
+		switch r.id {
+		case recBOF:
+			if depth == 0 {
+				starts = append(starts, r.pos)
+			}
+			depth++
+		case recEOF:
+			depth--
+		}
+	}
+	if len(starts) != len(w.sheets) {
+		return // reading the sheet will say what is wrong
+	}
+	for i := range w.sheets {
+		w.sheets[i].start = starts[i]
+	}
+	w.notes = append(w.notes, grid.Note{Text: "the list of sheets points beside the sheets; they were taken in their order"})
 }
 
 // inWorkbook makes damage met before the first sheet readable.
@@ -134,7 +172,7 @@ func (w *workbook) readVersion(s *recordStream) (lone bool, err error) {
 	case 0x0200, 0x0300, 0x0400:
 		return false, olderFormat("Excel " + strconv.Itoa(int(v>>8)))
 	default:
-		return false, damaged("version %#x of the format is unknown", v)
+		return false, olderFormat("unknown version " + strconv.Itoa(int(v)))
 	}
 	return u16(r.data[2:]) == 0x0010, nil
 }
@@ -195,8 +233,8 @@ func (w *workbook) readFormat(r record) error {
 		size = 2
 	}
 	code, err := w.text(r.data[2:], size)
-	if err != nil {
-		return err
+	if err != nil { // spoils how a number looks, not the number
+		w.notes = append(w.notes, grid.Note{Text: "a number format is cut off; its cells are shown in the general format"})
 	}
 	w.codes[int(u16(r.data))] = code
 	return nil
@@ -228,15 +266,14 @@ func (w *workbook) readSST(s *recordStream, r record) error {
 	if err != nil {
 		return err
 	}
-	count := int(u32(r.data[4:]))
+	// The count that the record begins with is wrong in files of several
+	// exporters. What counts is what is there: a cell that refers to a text
+	// that is not is damage.
 	p := &pieceReader{pieces: pieces, pos: 8}
-	for i := range count {
-		if !p.ready() {
-			return damaged("%d of %d shared texts are missing", count-i, count)
-		}
+	for p.ready() {
 		text, ok := p.richString()
 		if !ok {
-			return damaged("shared text %d of %d is cut off", i+1, count)
+			break
 		}
 		w.strings = append(w.strings, text)
 	}

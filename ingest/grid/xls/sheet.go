@@ -17,15 +17,16 @@ type sheetReader struct {
 	s        recordStream
 	spent    *budget.Budget
 	sheet    *grid.Sheet
-	rows     map[int]int  // row number to index in sheet.Rows
-	hidden   map[int]bool // by row number: whether its Row record hides it
-	hideAll  bool         // rows without a Row record are hidden
-	filtered bool         // some rows are hidden by a filter now
-	pending  *pendingText // a formula whose text follows in a String record
-	object   int          // number of the drawing object read last, -1 if none
-	notes    sheetNotes   // comments on cells
-	remarks  []grid.Note  // ours, for the person who reads the audit
-	unsorted bool         // cells came out of order
+	rows     map[int]int      // row number to index in sheet.Rows
+	hidden   map[int]rowState // by row number: whether its Row record hides it
+	hideAll  bool             // rows without a Row record are hidden
+	filtered bool             // some rows are hidden by a filter now
+	pending  *pendingText     // a formula whose text follows in a String record
+	object   int              // number of the drawing object read last, -1 if none
+	notes    sheetNotes       // comments on cells
+	remarks  []grid.Note      // ours, for the person who reads the audit
+	folded   bool             // something is folded away in an outline group
+	unsorted bool             // cells came out of order
 }
 
 // readSheet reads the sheet that an entry of the list points to.
@@ -35,7 +36,7 @@ func (w *workbook) readSheet(e sheetEntry, filter grid.Range, spent *budget.Budg
 		s:      recordStream{b: w.stream, pos: e.start},
 		sheet:  &grid.Sheet{Name: e.name, Hidden: e.hidden, Filtered: filter},
 		rows:   map[int]int{},
-		hidden: map[int]bool{},
+		hidden: map[int]rowState{},
 		notes:  newSheetNotes(),
 	}
 	if err := r.readAll(); err != nil {
@@ -90,8 +91,8 @@ func (r *sheetReader) read(rec record) error {
 		if err := rec.need(14); err != nil {
 			return err
 		}
-		const zeroHeight = 0x20
-		r.hidden[int(u16(rec.data))+1] = rec.data[12]&zeroHeight != 0
+		const level, zeroHeight = 0x07, 0x20
+		r.hidden[int(u16(rec.data))+1] = rowState{rec.data[12]&zeroHeight != 0, rec.data[12]&level != 0}
 	case recDefaultHeight:
 		const zeroHeight = 0x02
 		r.hideAll = len(rec.data) >= 4 && rec.data[0]&zeroHeight != 0
@@ -102,7 +103,7 @@ func (r *sheetReader) read(rec record) error {
 	case recFilterMode:
 		r.filtered = true
 	case recUncalced:
-		r.remarks = append(r.remarks, grid.Note{Sheet: r.sheet.Name, Text: "its formulas were not recalculated before the workbook was saved"})
+		r.remark(0, 0, "its formulas were not recalculated before the workbook was saved")
 	case recObj:
 		r.object = objectNumber(rec.data)
 	case recTxO:
@@ -154,6 +155,9 @@ func (r *sheetReader) finish() error {
 		row.Hidden = r.hiding(row.Number)
 	}
 	r.sheet.HiddenCols = joinSpans(r.sheet.HiddenCols)
+	if r.folded {
+		r.remark(0, 0, "rows or columns are folded away in an outline group; they were read as if shown")
+	}
 	return nil
 }
 
@@ -179,39 +183,62 @@ func (r *sheetReader) sortCells() {
 		r.rows[row.Number] = i
 	}
 	if twice > 0 {
-		r.remarks = append(r.remarks, grid.Note{
-			Sheet: r.sheet.Name, Row: first.row, Col: first.col,
-			Text: fmt.Sprintf("%d cells are stored twice, this one first; the later value was taken", twice),
-		})
+		r.remark(first.row, first.col, fmt.Sprintf("%d cells are stored twice, this one first; the later value was taken", twice))
 	}
 }
 
-// hiding says how a row is hidden. While a filter is on, rows in its area are
-// hidden by it; where the file does not say the area, all are.
+// maxRemarks bounds the remarks on one sheet.
+const maxRemarks = 200
+
+// remark tells the person who reads the audit about a place; row and col are
+// 0 for the whole sheet.
+func (r *sheetReader) remark(row, col int, text string) {
+	if len(r.remarks) < maxRemarks {
+		r.remarks = append(r.remarks, grid.Note{Sheet: r.sheet.Name, Row: row, Col: col, Text: text})
+	}
+}
+
+// A rowState is what a Row record says of hiding.
+type rowState struct {
+	hidden  bool
+	outline bool // the row is in an outline group
+}
+
+// hiding says how a row is hidden. While a filter is on, rows in its area but
+// the first, which is its header, are hidden by it; where the file does not
+// say the area, all are.
 func (r *sheetReader) hiding(row int) grid.Hiding {
-	hidden, ok := r.hidden[row]
+	state, ok := r.hidden[row]
 	if !ok {
-		hidden = r.hideAll
+		state.hidden = r.hideAll
 	}
 	f := r.sheet.Filtered
 	switch {
-	case !hidden:
+	case !state.hidden:
 		return grid.Shown
-	case r.filtered && (f == grid.Range{} || f.Row1 <= row && row <= f.Row2):
+	case r.filtered && (f == grid.Range{} || f.Row1 < row && row <= f.Row2):
 		return grid.HiddenByFilter
+	case state.outline:
+		r.folded = true
+		return grid.HiddenByOutline
 	}
 	return grid.HiddenByHand
 }
 
 // readColumns notes the columns of a ColInfo record that are hidden or have
-// no width.
+// no width. Those of an outline group are only folded away.
 func (r *sheetReader) readColumns(rec record) error {
 	if err := rec.need(10); err != nil {
 		return err
 	}
 	d := rec.data
-	first, last := int(u16(d))+1, int(u16(d[2:]))+1
-	if (u16(d[8:])&1 != 0 || u16(d[4:]) == 0) && first <= last {
+	first, last, flags := int(u16(d))+1, int(u16(d[2:]))+1, u16(d[8:])
+	const hidden, level = 1, 0x0700
+	switch {
+	case flags&hidden == 0 && u16(d[4:]) != 0 || first > last:
+	case flags&level != 0:
+		r.folded = true
+	default:
 		r.sheet.HiddenCols = append(r.sheet.HiddenCols, grid.Span{First: first, Last: last})
 	}
 	return nil

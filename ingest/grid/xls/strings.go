@@ -38,12 +38,18 @@ func (w *workbook) struck(s richString, cell bool) (grid.Strike, string) {
 // in characters, a byte of flags, the characters in one or two bytes each.
 // The formatting and phonetic parts that may follow are not read.
 func unicode8(b []byte, size int) (string, error) {
-	if len(b) < size+1 {
+	if len(b) < size {
 		return "", damaged("a text is cut off")
 	}
 	n := int(b[0])
 	if size == 2 {
 		n = int(u16(b))
+	}
+	if n == 0 { // some exporters leave out the flags of no text
+		return "", nil
+	}
+	if len(b) < size+1 {
+		return "", damaged("a text is cut off")
 	}
 	flags := b[size]
 	b = b[size+1:]
@@ -166,12 +172,12 @@ func (p *pieceReader) characters(n int, wide bool) (string, bool) {
 		}
 		rest := p.pieces[p.i][p.pos:]
 		if len(rest) == 0 {
-			p.i++
-			if p.i >= len(p.pieces) || len(p.pieces[p.i]) == 0 {
-				return "", false
+			if p.i++; p.i < len(p.pieces) && len(p.pieces[p.i]) > 0 {
+				wide = p.pieces[p.i][0]&1 != 0
+				p.pos = 1
+			} else {
+				p.pos = 0
 			}
-			wide = p.pieces[p.i][0]&1 != 0
-			p.pos = 1
 			continue
 		}
 		m := min(n, len(rest))

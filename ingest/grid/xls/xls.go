@@ -14,6 +14,7 @@ import (
 // Read reads the bytes of one .xls file. Every value is the one stored in the
 // file; nothing is recalculated. The error is a *grid.Unreadable or comes from
 // lim.Stop.
+// Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
 		return nil, grid.TooLarge("%d bytes, the limit is %d", len(data), lim.MaxBytes)
@@ -26,7 +27,7 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	book := &grid.Book{File: file, Format: grid.XLS, Size: int64(len(data)), Notes: w.notes}
+	book := &grid.Book{File: file, Format: grid.XLS, Notes: w.notes}
 	spent := budget.New(lim)
 	for i, b := range w.sheets {
 		if b.kind != worksheet {

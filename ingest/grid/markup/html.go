@@ -1,0 +1,210 @@
+package markup
+
+import (
+	"bytes"
+	"errors"
+	"io"
+	"path"
+	"strings"
+
+	"golang.org/x/net/html"
+	"golang.org/x/net/html/atom"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/budget"
+)
+
+// maxTag is the longest tag, comment or piece of text held at once, in bytes.
+const maxTag = 4 << 20
+
+// A page reads an HTML page the way a spreadsheet program does: one sheet,
+// the tables and the text around them below each other.
+type page struct {
+	tok   *html.Tokenizer
+	sheet *grid.Sheet
+	spent *budget.Budget
+	next  int          // number of the next row of the sheet
+	open  []*htmlTable // the tables that the reading position is in
+	block []*htmlTable // the outermost of them and all within, in order
+	found bool         // there was a table
+	frame bool         // there was a frame set
+	loose cellText     // text outside of tables
+	css   styleSheet
+	deep  []element // open elements that bear on the style of text
+	raw   rawText   // what the next text is, if not text of the page
+}
+
+// rawText says that a text is not part of what the page shows.
+type rawText uint8
+
+const (
+	pageText rawText = iota
+	styleText
+	otherText // a script, the title
+)
+
+func readHTML(book *grid.Book, data []byte, spent *budget.Budget) error {
+	text, remark, err := decodeHTML(data)
+	if err != nil {
+		return err
+	}
+	if remark != "" {
+		book.Notes = append(book.Notes, grid.Note{Text: remark})
+	}
+	base := path.Base(book.File)
+	p := &page{
+		tok:   html.NewTokenizer(bytes.NewReader(text)),
+		sheet: &grid.Sheet{Name: strings.TrimSuffix(base, path.Ext(base))},
+		spent: spent, next: 1, css: styleSheet{},
+	}
+	p.tok.SetMaxBuf(maxTag)
+	if err := p.readAll(); err != nil {
+		return err
+	}
+	switch {
+	case p.frame && !p.found:
+		return &grid.Unreadable{
+			Reason: "the file is only the frame of a saved web page; its sheets are in other files beside it",
+			Advice: "open it in a spreadsheet program together with its folder and save it as .xlsx",
+		}
+	case !p.found:
+		return &grid.Unreadable{Reason: "the page holds no table"}
+	}
+	if len(p.open) > 0 {
+		if p.open[len(p.open)-1].inCell {
+			return grid.Damaged("the page ends inside a table cell: it is cut short")
+		}
+		book.Notes = append(book.Notes, grid.Note{Sheet: p.sheet.Name, Text: "the page ends inside a table; it may be cut short"})
+		for len(p.open) > 0 {
+			if err := p.endTable(); err != nil {
+				return err
+			}
+		}
+	}
+	if err := p.flushLoose(false); err != nil {
+		return err
+	}
+	book.Sheets = []*grid.Sheet{p.sheet}
+	return nil
+}
+
+// readAll reads the page token by token.
+func (p *page) readAll() error {
+	for {
+		if err := p.spent.Step(); err != nil {
+			return err
+		}
+		raw := p.raw
+		p.raw = pageText
+		switch p.tok.Next() {
+		case html.ErrorToken:
+			switch err := p.tok.Err(); {
+			case errors.Is(err, io.EOF) && len(p.tok.Raw()) > 0:
+				return grid.Damaged("the page ends inside a tag: it is cut short")
+			case errors.Is(err, io.EOF):
+				return nil
+			default:
+				return grid.TooLarge("a tag or text of more than %d bytes", maxTag)
+			}
+		case html.TextToken:
+			switch raw {
+			case pageText:
+				if err := p.text(p.tok.Text()); err != nil {
+					return err
+				}
+			case styleText:
+				p.css.read(string(p.tok.Text()))
+			}
+		case html.StartTagToken, html.SelfClosingTagToken:
+			if err := p.startTag(p.tag()); err != nil {
+				return err
+			}
+		case html.EndTagToken:
+			name, _ := p.tok.TagName()
+			if err := p.endTag(atom.Lookup(name), string(name)); err != nil {
+				return err
+			}
+		}
+	}
+}
+
+// A tag is a start tag. Attributes of a name that was there already are dropped.
+type tag struct {
+	name atom.Atom
+	raw  string
+	attr map[string]string
+}
+
+// tag reads the start tag at hand.
+func (p *page) tag() tag {
+	name, more := p.tok.TagName()
+	t := tag{name: atom.Lookup(name), raw: string(name)}
+	for more {
+		var key, val []byte
+		key, val, more = p.tok.TagAttr()
+		if t.attr == nil {
+			t.attr = map[string]string{}
+		}
+		if _, ok := t.attr[string(key)]; !ok {
+			t.attr[string(key)] = string(val)
+		}
+	}
+	return t
+}
+
+// text takes in a piece of text.
+func (p *page) text(b []byte) error {
+	into := p.sink()
+	into.collapse(b, p.struck())
+	if limit := p.spent.Limits().MaxCellText; limit > 0 && into.text.Len() > limit {
+		return grid.TooLarge("more than %d bytes of text in one cell", limit)
+	}
+	return nil
+}
+
+// sink returns what text goes into: the innermost open cell, or the text
+// outside of tables.
+func (p *page) sink() *cellText {
+	for i := len(p.open) - 1; i >= 0; i-- {
+		if p.open[i].inCell {
+			return &p.open[i].text
+		}
+	}
+	return &p.loose
+}
+
+// flushLoose makes a row of the text gathered outside of tables. Behind a
+// paragraph or a heading a row stays empty, as in a spreadsheet program.
+func (p *page) flushLoose(gap bool) error {
+	c := grid.Cell{Col: 1}
+	ok := p.loose.fill(&c)
+	p.loose = cellText{}
+	if !ok {
+		return nil
+	}
+	if err := p.addRow(grid.Row{Number: p.next, Cells: []grid.Cell{c}}); err != nil {
+		return err
+	}
+	p.next++
+	if gap {
+		p.next++
+	}
+	return nil
+}
+
+// addRow adds a row to the sheet.
+func (p *page) addRow(r grid.Row) error {
+	if r.Number > maxRow {
+		return grid.TooLarge("a row with the number %d", r.Number)
+	}
+	if err := p.spent.Row(); err != nil {
+		return err
+	}
+	for i := range r.Cells {
+		if err := p.spent.Cell(&r.Cells[i]); err != nil {
+			return err
+		}
+	}
+	p.sheet.Rows = append(p.sheet.Rows, r)
+	return nil
+}

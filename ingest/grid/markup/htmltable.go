@@ -1,0 +1,227 @@
+package markup
+
+import (
+	"strconv"
+	"strings"
+
+	"golang.org/x/net/html/atom"
+
+	"lineaudit/ingest/grid"
+)
+
+// Spans of the HTML standard, 4.9.11.
+const (
+	maxColSpan = 1000
+	maxRowSpan = 65534
+)
+
+// An htmlTable is a table that is being read. Rows and columns count from 1
+// within it.
+type htmlTable struct {
+	row    int // number of the row being read, 0 before the first
+	col    int // number of the next column
+	inRow  bool
+	inCell bool
+	hidden bool  // the row is hidden
+	taken  []int // by column from 1: the last row that a cell from above takes up
+	rows   []grid.Row
+	merges []grid.Range
+	cell   grid.Cell // the open cell
+	struck bool      // its style strikes it through
+	text   cellText  // its text
+	cols   int       // columns that col tags told of so far
+	spans  []grid.Span
+	depth  int // open elements around the table
+}
+
+// startTable opens a table, in a cell of another or not.
+func (p *page) startTable() error {
+	if limit := p.spent.Limits().MaxDepth; limit > 0 && len(p.open) >= limit {
+		return grid.TooLarge("tables nested more than %d deep", limit)
+	}
+	if len(p.open) == 0 {
+		if err := p.flushLoose(false); err != nil {
+			return err
+		}
+	}
+	p.found = true
+	t := &htmlTable{depth: len(p.deep)}
+	p.open = append(p.open, t)
+	p.block = append(p.block, t)
+	return nil
+}
+
+// endTable closes the innermost table. When it is the outermost too, it and
+// the tables within are laid below each other on the sheet.
+func (p *page) endTable() error {
+	if err := p.endRow(); err != nil {
+		return err
+	}
+	t := p.top()
+	p.deep = p.deep[:min(t.depth, len(p.deep))]
+	p.open = p.open[:len(p.open)-1]
+	if len(p.open) > 0 {
+		return nil
+	}
+	if err := p.flushLoose(false); err != nil { // text that stood between cells
+		return err
+	}
+	for _, t := range p.block {
+		if err := p.lay(t); err != nil {
+			return err
+		}
+	}
+	p.block = nil
+	return nil
+}
+
+// lay puts a finished table on the sheet, below what is there.
+func (p *page) lay(t *htmlTable) error {
+	above := p.next - 1
+	for _, r := range t.rows {
+		r.Number += above
+		if err := p.addRow(r); err != nil {
+			return err
+		}
+	}
+	for _, m := range t.merges {
+		m.Row2 = min(m.Row2, t.row) // a span ends with its table
+		if m.Row1 == m.Row2 && m.Col1 == m.Col2 {
+			continue
+		}
+		if err := p.spent.Merge(); err != nil {
+			return err
+		}
+		m.Row1, m.Row2 = m.Row1+above, m.Row2+above
+		p.sheet.Merges = append(p.sheet.Merges, m)
+	}
+	if above == 0 { // columns are hidden for the whole sheet
+		p.sheet.HiddenCols = t.spans
+	}
+	p.next += t.row
+	return nil
+}
+
+// top returns the innermost open table, or nil.
+func (p *page) top() *htmlTable {
+	if len(p.open) == 0 {
+		return nil
+	}
+	return p.open[len(p.open)-1]
+}
+
+// column takes in a col tag.
+func (p *page) column(t tag) {
+	top := p.top()
+	if top == nil {
+		return
+	}
+	n := span(t.attr["span"], maxColSpan)
+	first := top.cols + 1
+	top.cols = min(top.cols+n, maxCol)
+	if p.css.of(t).hidden || t.attr["width"] == "0" {
+		top.spans = append(top.spans, grid.Span{First: first, Last: top.cols})
+	}
+}
+
+// startRow opens a row; a row that is open ends.
+func (p *page) startRow(t tag) error {
+	top := p.top()
+	if top == nil {
+		return nil
+	}
+	if err := p.endRow(); err != nil {
+		return err
+	}
+	top.row++
+	top.col, top.inRow, top.hidden = 1, true, p.css.of(t).hidden
+	if p.struckBy(t) && len(p.deep) < maxDeep {
+		p.deep = append(p.deep, element{t.name, t.raw, true})
+	}
+	return nil
+}
+
+// endRow closes the row of the innermost table, if one is open.
+func (p *page) endRow() error {
+	if err := p.endCell(); err != nil {
+		return err
+	}
+	if top := p.top(); top != nil {
+		top.inRow = false
+		p.deep = p.deep[:min(top.depth, len(p.deep))]
+	}
+	return nil
+}
+
+// startCell opens a cell at the next column that no cell from above takes up.
+func (p *page) startCell(t tag) error {
+	top := p.top()
+	if top == nil {
+		return nil
+	}
+	if err := p.endCell(); err != nil {
+		return err
+	}
+	if !top.inRow {
+		if err := p.startRow(tag{name: atom.Tr, raw: "tr"}); err != nil {
+			return err
+		}
+	}
+	for top.col <= len(top.taken) && top.taken[top.col-1] >= top.row {
+		top.col++
+	}
+	wide, high := span(t.attr["colspan"], maxColSpan), span(t.attr["rowspan"], maxRowSpan)
+	last := top.col + wide - 1
+	if last > maxCol {
+		return grid.TooLarge("a table of more than %d columns", maxCol)
+	}
+	if wide*high > 1 {
+		top.merges = append(top.merges, grid.Range{Row1: top.row, Col1: top.col, Row2: top.row + high - 1, Col2: last})
+		if err := p.spent.Step(); err != nil {
+			return err
+		}
+	}
+	for len(top.taken) < last {
+		top.taken = append(top.taken, 0)
+	}
+	for c := top.col; c <= last; c++ {
+		top.taken[c-1] = top.row + high - 1
+	}
+	top.cell = grid.Cell{Col: top.col}
+	p.stored(&top.cell, t)
+	top.struck = p.struckBy(t)
+	top.text = cellText{}
+	top.inCell, top.col = true, last+1
+	return nil
+}
+
+// endCell closes the cell of the innermost table, if one is open.
+func (p *page) endCell() error {
+	top := p.top()
+	if top == nil || !top.inCell {
+		return nil
+	}
+	top.inCell = false
+	if !top.text.fill(&top.cell) {
+		return nil
+	}
+	if n := len(top.rows); n == 0 || top.rows[n-1].Number != top.row {
+		row := grid.Row{Number: top.row}
+		if top.hidden {
+			row.Hidden = grid.HiddenByHand
+		}
+		top.rows = append(top.rows, row)
+	}
+	row := &top.rows[len(top.rows)-1]
+	row.Cells = append(row.Cells, top.cell)
+	return p.spent.Step()
+}
+
+// span reads a rowspan, colspan or span; what is no number above 0 is 1.
+func span(s string, limit int) int {
+	n, err := strconv.Atoi(strings.TrimSpace(s))
+	if err != nil || n < 1 {
+		return 1
+	}
+	return min(n, limit)
+}
