@@ -25,6 +25,16 @@ type Audit struct {
 	Version string
 	House   string      // name of the house book; "" if none
 	Shown   audit.Grade // the lowest grade listed on the terminal
+
+	Dispositions map[string]Disposition // what was decided in an earlier audit, by finding id
+	Unwritten    []string               // what could not be written, each with its reason
+	Beside       []string               // workbooks whose findings stand in one of their own, and why
+}
+
+// A Disposition is what a reader decided about a finding.
+type Disposition struct {
+	Decision string // accepted, fixed, wrong because ...
+	Remark   string
 }
 
 // A File is one input file and what became of it.

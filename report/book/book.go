@@ -178,13 +178,21 @@ func (b *builder) cells(t report.Table, row []report.Value, shown []report.Colum
 		}
 		out = append(out, cell)
 	}
-	for range b.extraColumns(t) {
-		out = append(out, excelize.Cell{StyleID: b.styles.fill})
-	}
 	if t.Name == "findings" {
-		out[len(out)-1] = excelize.Cell{StyleID: b.styles.text, Value: value(t, row, "id").Words}
+		id := value(t, row, "id").Words
+		d := b.audit.Dispositions[id]
+		out = append(out, excelize.Cell{StyleID: b.styles.fill, Value: filled(d.Decision)}, excelize.Cell{StyleID: b.styles.fill, Value: filled(d.Remark)},
+			excelize.Cell{StyleID: b.styles.text, Value: id})
 	}
 	return out
+}
+
+// filled is a text for a cell, nothing for none.
+func filled(s string) any {
+	if s == "" {
+		return nil
+	}
+	return clip(s)
 }
 
 // clip cuts a text to what a cell can hold and drops what XML cannot.
@@ -214,8 +222,8 @@ func (b *builder) extraColumns(t report.Table) []report.Column {
 		{Name: "id", Label: "Id", Width: 14}}
 }
 
-// Dispositions are the answers offered in the disposition column.
-var Dispositions = []string{"accepted", "fixed", "wrong because ..."}
+// answers are those offered in the disposition column.
+var answers = []string{"accepted", "fixed", "wrong because ..."}
 
 // dispositionList offers the usual answers as a drop-down list; any text may be typed.
 func (b *builder) dispositionList(t report.Table, columns int) error {
@@ -228,7 +236,7 @@ func (b *builder) dispositionList(t report.Table, columns int) error {
 	}
 	v := excelize.NewDataValidation(true)
 	v.Sqref = fmt.Sprintf("%s5:%s%d", col, col, maxRows+4)
-	if err := v.SetDropList(Dispositions); err != nil {
+	if err := v.SetDropList(answers); err != nil {
 		return err
 	}
 	v.SetError(excelize.DataValidationErrorStyleInformation, "Disposition", "accepted, fixed, or wrong because ...")

@@ -188,6 +188,13 @@ func rest(b *strings.Builder, a *report.Audit, o Options) {
 	if broken > 0 {
 		fmt.Fprintf(b, "\n%s failed to run and decided nothing; see the rules sheet.\n", report.Plural(broken, "check"))
 	}
+	for i, text := range a.Unwritten {
+		if i == 5 {
+			hidden(b, len(a.Unwritten)-i, "file", "files")
+			break
+		}
+		b.WriteString("\n" + fold("Not written: "+report.Plain(text), o.Width))
+	}
 	if o.Out != "" {
 		b.WriteString("\n" + fold(fmt.Sprintf("Everything is in %s: audit.html to read, audit.xlsx to work in, marked/ with the findings on their cells, the tables as CSV.", report.Plain(o.Out)), o.Width))
 	}

@@ -1,0 +1,175 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"sync"
+	"sync/atomic"
+	"time"
+
+	"github.com/jedib0t/go-pretty/v6/progress"
+
+	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/source"
+	"lineaudit/report"
+)
+
+// A pipeline is one run over an archive.
+type pipeline struct {
+	set      *settings
+	house    *schedule.HouseBook
+	limits   *audit.Settings
+	reading  source.Options
+	files    []source.File
+	outcomes []report.File // one slot for each file: no lock, no order of arrival
+}
+
+// prepare reads the house book and lists the files. Without a pipeline the
+// code is what to end with.
+func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
+	p := &pipeline{set: set, reading: source.Options{Encoding: set.encoding}}
+	if set.out != "" {
+		p.reading.Exclude = append(p.reading.Exclude, set.out)
+	}
+	if set.house != "" {
+		p.reading.Exclude = append(p.reading.Exclude, set.house)
+		house, problems, err := readHouse(ctx, set.house, p.reading)
+		if err != nil {
+			return nil, wrong(s, err)
+		}
+		limits, more := audit.NewSettings(house)
+		if problems = append(problems, more...); len(problems) > 0 {
+			fmt.Fprint(s.err, houseProblems(set.house, problems))
+			return nil, wrongUse
+		}
+		p.house, p.limits = house, limits
+	} else {
+		p.limits = audit.DefaultSettings()
+	}
+	listing, err := source.Find(ctx, set.paths, p.reading)
+	switch {
+	case errors.Is(err, context.Canceled):
+		return nil, failed(s, err)
+	case err != nil:
+		return nil, wrong(s, err)
+	case len(listing.Files) == 0:
+		return nil, failed(s, fmt.Errorf("no file to read below %v", set.paths))
+	}
+	p.files = listing.Files
+	return p, done
+}
+
+// each runs a step for every index, on as many workers as the flags say. It
+// stops early when the context ends.
+func (p *pipeline) each(ctx context.Context, n int, step func(i int)) error {
+	var next atomic.Int64
+	var wg sync.WaitGroup
+	for range min(p.set.workers, n) {
+		wg.Go(func() {
+			for {
+				i := int(next.Add(1)) - 1
+				if i >= n || ctx.Err() != nil {
+					return
+				}
+				step(i)
+			}
+		})
+	}
+	wg.Wait()
+	return ctx.Err()
+}
+
+// readAll reads and audits every file, with progress on a terminal.
+func (p *pipeline) readAll(ctx context.Context, s screen) error {
+	p.outcomes = make([]report.File, len(p.files))
+	tick, stop := p.progress(s)
+	defer stop()
+	return p.each(ctx, len(p.files), func(i int) {
+		p.outcomes[i] = p.one(ctx, p.files[i])
+		tick()
+	})
+}
+
+// one reads and audits one file.
+func (p *pipeline) one(ctx context.Context, f source.File) report.File {
+	out := report.File{Name: f.Name}
+	book, err := f.Read(ctx, p.reading)
+	var bad *grid.Unreadable
+	switch {
+	case errors.As(err, &bad):
+		out.Kind, out.Reason = report.Unreadable, bad.Reason
+		if bad.Advice != "" {
+			out.Reason += "; " + bad.Advice
+		}
+		return out
+	case err != nil:
+		out.Kind, out.Reason = report.Unreadable, err.Error()
+		return out
+	}
+	read := p.interpret(book)
+	out.Kind, out.Reason = report.Kind(read.Kind), read.Reason
+	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
+	out.NotTables = read.LeftOut
+	for _, job := range read.Jobs {
+		out.Results = append(out.Results, audit.Check(job, p.limits))
+	}
+	return out
+}
+
+// interpret turns cells into jobs; a fault of ours costs that file alone.
+func (p *pipeline) interpret(book *grid.Book) (read *ingest.File) {
+	defer func() {
+		if v := recover(); v != nil {
+			read = &ingest.File{Name: book.File, Kind: ingest.Unreadable, Reason: fmt.Sprintf("the reader failed on it (%v); please report the file", v)}
+		}
+	}()
+	return ingest.Read(book, ingest.Options{House: p.house, Units: p.set.units})
+}
+
+// audit ranks the results and gathers what the reports need.
+func (p *pipeline) audit() *report.Audit {
+	a := &report.Audit{Files: p.outcomes, For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade}
+	a.Archive = audit.Rank(a.Results())
+	return a
+}
+
+// progress shows how far the reading is, on a terminal and only when it takes
+// more than a moment.
+func (p *pipeline) progress(s screen) (tick, stop func()) {
+	if s.errWidth == 0 || p.set.quiet {
+		return func() {}, func() {}
+	}
+	w := progress.NewWriter()
+	w.SetOutputWriter(s.err)
+	w.SetAutoStop(false)
+	w.SetTrackerLength(max(10, min(40, s.errWidth-60)))
+	w.SetUpdateFrequency(200 * time.Millisecond)
+	w.SetStyle(progress.StyleBlocks)
+	w.Style().Visibility.Speed = false
+	tracker := &progress.Tracker{Message: "Reading schedules", Total: int64(len(p.files)), RemoveOnCompletion: true, DeferStart: false}
+	started := make(chan struct{})
+	timer := time.AfterFunc(700*time.Millisecond, func() {
+		w.AppendTracker(tracker)
+		go w.Render()
+		close(started)
+	})
+	return func() { tracker.Increment(1) }, func() {
+		if timer.Stop() {
+			return
+		}
+		<-started
+		tracker.MarkAsDone()
+		for !w.IsRenderInProgress() {
+			time.Sleep(5 * time.Millisecond)
+		}
+		w.Stop()
+		for w.IsRenderInProgress() {
+			time.Sleep(5 * time.Millisecond)
+		}
+		fmt.Fprint(s.err, "\r\x1b[K")
+	}
+}

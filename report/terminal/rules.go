@@ -1,0 +1,62 @@
+package terminal
+
+import (
+	"strings"
+
+	"github.com/jedib0t/go-pretty/v6/table"
+	"github.com/jedib0t/go-pretty/v6/text"
+
+	"lineaudit/audit"
+)
+
+// Rules lists every rule with the limits in force. A width of 0 is taken as 100.
+func Rules(s *audit.Settings, width int) string {
+	o := Options{Width: screenWidth(width)}
+	t := newTable(o)
+	rest := o.Width - 28
+	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1}, {Number: 2, WidthMax: rest / 2, WidthMaxEnforcer: text.WrapSoft},
+		{Number: 3, WidthMax: rest - rest/2, WidthMaxEnforcer: text.WrapSoft}})
+	t.AppendHeader(table.Row{"Rule", "Finds", "Limits"})
+	for _, r := range audit.Rules() {
+		limits, _ := s.Describe(r)
+		t.AppendRow(table.Row{r.Name, r.Title, limits})
+	}
+	return trimmed(t.Render()) + "\nlineaudit rules NAME tells one in full. A limit met exactly passes.\n"
+}
+
+// Rule tells one rule in full.
+func Rule(r *audit.Rule, s *audit.Settings, width int) string {
+	o := Options{Width: min(screenWidth(width), 100)}
+	var b strings.Builder
+	para := func(title, words string) {
+		if words != "" {
+			b.WriteString("\n" + title + "\n" + fold(words, o.Width))
+		}
+	}
+	b.WriteString(r.Name + ": " + r.Title + "\n")
+	para("Why it matters", r.Why)
+	if limits := s.Limits(r); len(limits) > 0 {
+		b.WriteString("\nLimits\n")
+		for _, l := range limits {
+			b.WriteString(fold("- "+l.String()+"; source: "+l.Source, o.Width))
+		}
+	}
+	if len(r.Silent) > 0 {
+		b.WriteString("\nSilent when\n")
+		for _, w := range r.Silent {
+			b.WriteString(fold("- "+w, o.Width))
+		}
+	}
+	para("Cautions", strings.Join(r.Cautions, " "))
+	if r.Doc != "" {
+		b.WriteString("\n" + strings.TrimSpace(r.Doc) + "\n")
+	}
+	return b.String()
+}
+
+func screenWidth(width int) int {
+	if width == 0 {
+		return 100
+	}
+	return max(width, 60)
+}
