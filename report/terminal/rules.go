@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"github.com/jedib0t/go-pretty/v6/table"
-	"github.com/jedib0t/go-pretty/v6/text"
 
 	"lineaudit/audit"
 )
@@ -14,8 +13,8 @@ func Rules(s *audit.Settings, width int) string {
 	o := Options{Width: screenWidth(width)}
 	t := newTable(o)
 	rest := o.Width - 28
-	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1}, {Number: 2, WidthMax: rest / 2, WidthMaxEnforcer: text.WrapSoft},
-		{Number: 3, WidthMax: rest - rest/2, WidthMaxEnforcer: text.WrapSoft}})
+	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1}, {Number: 2, WidthMax: rest / 2, WidthMaxEnforcer: wrap},
+		{Number: 3, WidthMax: rest - rest/2, WidthMaxEnforcer: wrap}})
 	t.AppendHeader(table.Row{"Rule", "Finds", "Limits"})
 	for _, r := range audit.Rules() {
 		limits, _ := s.Describe(r)
@@ -58,5 +57,5 @@ func screenWidth(width int) int {
 	if width == 0 {
 		return 100
 	}
-	return max(width, 60)
+	return max(width, 72)
 }

@@ -16,7 +16,7 @@ import (
 
 // Options say what the screen is like and how much to show.
 type Options struct {
-	Width    int    // columns; at least 60 are used
+	Width    int    // columns; at least 72 are used
 	Colour   bool   // never the only sign of anything
 	Quiet    bool   // the summary line alone
 	Sites    int    // sites shown; 0 means 8
@@ -26,7 +26,7 @@ type Options struct {
 
 // Write writes the audit. The error is that of the writer.
 func Write(w io.Writer, a *report.Audit, o Options) error {
-	o.Width = max(o.Width, 60)
+	o.Width = max(o.Width, 72)
 	if o.Sites == 0 {
 		o.Sites = 8
 	}
@@ -79,8 +79,8 @@ func sites(b *strings.Builder, a *report.Audit, o Options) {
 	t := newTable(o)
 	nameW := max(18, (o.Width-36)*45/100)
 	worstW := max(16, o.Width-36-nameW)
-	t.SetColumnConfigs([]table.ColumnConfig{right(1), {Number: 2, WidthMax: nameW, WidthMaxEnforcer: text.WrapSoft}, right(3), right(4), right(5), right(6),
-		{Number: 7, WidthMax: worstW, WidthMaxEnforcer: text.WrapSoft}})
+	t.SetColumnConfigs([]table.ColumnConfig{right(1), {Number: 2, WidthMax: nameW, WidthMaxEnforcer: wrap}, right(3), right(4), right(5), right(6),
+		{Number: 7, WidthMax: worstW, WidthMaxEnforcer: wrap}})
 	t.AppendHeader(table.Row{"#", "Site", "Score", "Dang.", "Fault", "Caut.", "Worst"})
 	for i, s := range a.Archive.Sites {
 		if i == o.Sites {
@@ -120,10 +120,10 @@ func findings(b *strings.Builder, a *report.Audit, o Options) {
 	rest := o.Width - 17
 	whereW, foundW := rest*32/100, rest*38/100
 	doW := rest - whereW - foundW
-	wrap := func(n, w int) table.ColumnConfig {
-		return table.ColumnConfig{Number: n, WidthMax: w, WidthMaxEnforcer: text.WrapSoft}
+	column := func(n, w int) table.ColumnConfig {
+		return table.ColumnConfig{Number: n, WidthMax: w, WidthMaxEnforcer: wrap}
 	}
-	t.SetColumnConfigs([]table.ColumnConfig{right(1), {Number: 2, WidthMax: 8}, wrap(3, whereW), wrap(4, foundW), wrap(5, doW)})
+	t.SetColumnConfigs([]table.ColumnConfig{right(1), {Number: 2, WidthMax: 8}, column(3, whereW), column(4, foundW), column(5, doW)})
 	t.AppendHeader(table.Row{"#", "Grade", "Where", "Found", "Do"})
 	for i, f := range shown {
 		if i == o.Findings {
@@ -159,8 +159,8 @@ func todo(f *audit.Finding) string {
 func unread(b *strings.Builder, a *report.Audit, o Options) {
 	t := newTable(o)
 	nameW := max(20, (o.Width-4)*40/100)
-	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1, WidthMax: nameW, WidthMaxEnforcer: text.WrapHard},
-		{Number: 2, WidthMax: o.Width - nameW - 3, WidthMaxEnforcer: text.WrapSoft}})
+	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1, WidthMax: nameW, WidthMaxEnforcer: wrap},
+		{Number: 2, WidthMax: o.Width - nameW - 3, WidthMaxEnforcer: wrap}})
 	n := 0
 	for _, kind := range []report.Kind{report.Unreadable, report.NotSchedule} {
 		for _, f := range a.Files {
@@ -263,8 +263,35 @@ func trimmed(s string) string {
 	return strings.Join(lines, "\n") + "\n"
 }
 
+// wrap breaks a text between words, and a word that is too long anywhere.
+func wrap(s string, width int) string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(s) {
+		for text.StringWidthWithoutEscSequences(word) > width {
+			if line != "" {
+				lines, line = append(lines, line), ""
+			}
+			head := text.Trim(word, width)
+			lines, word = append(lines, head), strings.TrimPrefix(word, head)
+		}
+		switch {
+		case line == "":
+			line = word
+		case text.StringWidthWithoutEscSequences(line)+1+text.StringWidthWithoutEscSequences(word) <= width:
+			line += " " + word
+		default:
+			lines, line = append(lines, line), word
+		}
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return strings.Join(lines, "\n")
+}
+
 // fold breaks a sentence into lines no wider than the screen.
-func fold(s string, width int) string { return text.WrapSoft(s, width) + "\n" }
+func fold(s string, width int) string { return wrap(s, width) + "\n" }
 
 // at is the sheet and cell of a finding.
 func at(f *audit.Finding) string {

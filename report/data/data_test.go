@@ -1,0 +1,147 @@
+package data_test
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/santhosh-tekuri/jsonschema/v6"
+
+	"lineaudit/report"
+	"lineaudit/report/data"
+	"lineaudit/report/reporttest"
+)
+
+// The columns that other programs rely on, in their order; more may follow.
+var columns = map[string]string{
+	"files":        "file,kind,job,site,revision,superseded,tables,rows_read,rows_left_out,reason",
+	"loudspeakers": "file,sheet,rows,job,zone,tag,model,count,tap_w,tap_v,line_v,control,amplifier,channel,status",
+	"zones":        "file,job,zone,loudspeakers,load_w,expected_ohm",
+	"channels":     "file,job,amplifier,channel,line_v,rated_w,load_w,load_pct,free_w,expected_ohm",
+	"amplifiers":   "file,job,amplifier,model,rated_w,load_w",
+	"controls":     "file,job,control,zone,rated_w,load_w,load_pct,free_w,expected_ohm",
+	"lines":        "file,job,line,zone,length_m,area_mm2,material,load_w,line_v,loop_ohm,loss_far_db,loss_even_db,loss_worst_db",
+	"findings":     "rank,score,grade,certainty,rule,job,site,place,file,sheet,cell,measured,limit,unit,measured_low,measured_high,remedy,id",
+	"questions":    "file,job,sheet,cell,field,question,settles",
+	"remedies":     "finding,kind,change,before,after,unit",
+	"assumptions":  "file,sheet,cell,field,written,taken_as,how",
+	"rows":         "file,sheet,row,kind,reason,text",
+}
+
+func written(t *testing.T, table report.Table) [][]string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := data.WriteCSV(&b, table); err != nil {
+		t.Fatal(err)
+	}
+	records, err := csv.NewReader(&b).ReadAll()
+	if err != nil {
+		t.Fatalf("%s.csv: %v", table.Name, err)
+	}
+	return records
+}
+
+func TestColumnsOthersRelyOn(t *testing.T) {
+	tables := reporttest.Overloaded().Tables()
+	if len(tables) != len(columns) {
+		t.Errorf("%d tables, want %d", len(tables), len(columns))
+	}
+	for _, table := range tables {
+		header := strings.Join(written(t, table)[0], ",")
+		if want := columns[table.Name]; want == "" || header != want && !strings.HasPrefix(header, want+",") {
+			t.Errorf("%s.csv begins with\n%s, want\n%s", table.Name, header, want)
+		}
+	}
+}
+
+// 8 x 10 W = 80 W on a 50 W control at 100 V: 160 %; 100^2/80 = 125 ohm. Hand calculation.
+func TestFiguresOfAControl(t *testing.T) {
+	records := written(t, reporttest.Overloaded().ControlsTable())
+	got := map[string]string{}
+	for i, name := range records[0] {
+		got[name] = records[1][i]
+	}
+	for name, want := range map[string]string{"control": "VC-1", "rated_w": "50", "load_w": "80", "load_pct": "160", "free_w": "-30", "expected_ohm": "125"} {
+		if got[name] != want {
+			t.Errorf("%s = %q, want %q", name, got[name], want)
+		}
+	}
+}
+
+func TestNothingBecomesAFormula(t *testing.T) {
+	for _, table := range reporttest.Hostile().Tables() {
+		for _, record := range written(t, table)[1:] {
+			for i, cell := range record {
+				if table.Columns[i].Kind == report.Words || table.Columns[i].Kind == report.Long {
+					if strings.HasPrefix(cell, "=") || strings.HasPrefix(cell, "@") || strings.HasPrefix(cell, "+1;") || strings.HasPrefix(cell, "-1+1") {
+						t.Errorf("%s.csv, %s: %q", table.Name, table.Columns[i].Name, cell)
+					}
+				}
+				if strings.ContainsAny(cell, "\x00\x07\x1b") {
+					t.Errorf("%s.csv, %s: control characters in %q", table.Name, table.Columns[i].Name, cell)
+				}
+			}
+		}
+	}
+}
+
+func TestKeepText(t *testing.T) {
+	for _, tt := range []struct{ in, want string }{
+		{"=1+1", "'=1+1"}, {" =1+1", "' =1+1"}, {"@SUM(A1)", "'@SUM(A1)"}, {"-1+1", "'-1+1"}, {"+49 30", "'+49 30"},
+		{"-", "-"}, {"-7.5", "-7.5"}, {"-7,5", "-7,5"}, {"Palm house", "Palm house"}, {"", ""}, {"\t=1", "' =1"},
+	} {
+		if got := data.KeepText(tt.in); got != tt.want {
+			t.Errorf("KeepText(%q) = %q, want %q", tt.in, got, tt.want)
+		}
+	}
+}
+
+func TestFindingsKeepTheirSchema(t *testing.T) {
+	schema, err := data.Schema()
+	if err != nil {
+		t.Fatal(err)
+	}
+	golden := "testdata/findings.schema.json"
+	if os.Getenv("UPDATE_GOLDEN") != "" {
+		os.MkdirAll("testdata", 0o755)
+		os.WriteFile(golden, schema, 0o644)
+	}
+	if want, _ := os.ReadFile(golden); !bytes.Equal(schema, want) {
+		t.Errorf("the published schema %s is not that of the types; set UPDATE_GOLDEN to write it", golden)
+	}
+	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(schema))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := jsonschema.NewCompiler()
+	if err := c.AddResource("findings.json", doc); err != nil {
+		t.Fatal(err)
+	}
+	compiled, err := c.Compile("findings.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, a := range map[string]*report.Audit{"overloaded": reporttest.Overloaded(), "hostile": reporttest.Hostile(), "empty": reporttest.Of()} {
+		var b bytes.Buffer
+		if err := data.WriteFindings(&b, a); err != nil {
+			t.Fatal(err)
+		}
+		inst, err := jsonschema.UnmarshalJSON(bytes.NewReader(b.Bytes()))
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		if err := compiled.Validate(inst); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		var back data.Findings
+		if err := json.Unmarshal(b.Bytes(), &back); err != nil {
+			t.Fatal(err)
+		}
+		if len(back.Findings) != len(a.AllFindings()) {
+			t.Errorf("%s: %d findings in the file, want %d", name, len(back.Findings), len(a.AllFindings()))
+		}
+	}
+}
