@@ -57,6 +57,10 @@ func lex(s string, style Style) []token {
 		case isLetter(r):
 			t.kind = wordToken
 			i = wordEnd(runes, i)
+			if x := i - 1; x > t.at && (runes[x] == 'x' || runes[x] == 'X') && i < len(runes) && isDigit(runes[i]) &&
+				!gap && len(out) > 0 && out[len(out)-1].kind == figureToken {
+				i = x // 6Wx2: the x stands alone
+			}
 			t.raw = string(runes[t.at:i])
 			t.text = fold(strings.ReplaceAll(t.raw, ".", ""))
 			if i < len(runes) && runes[i] == '.' && (i+1 == len(runes) || !isDigit(runes[i+1])) {

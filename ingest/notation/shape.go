@@ -14,6 +14,7 @@ import (
 type item struct {
 	code   byte
 	value  float64 // of a figure, in the base unit of its dimension
+	factor float64 // what value was multiplied by for its unit
 	figure figure
 	token  token // the first token
 	doubts Doubts
@@ -21,20 +22,23 @@ type item struct {
 
 // Codes shared by all parsers. Marks keep their own character.
 const (
-	codeNumber   = 'N' // bare figure
-	codeFraction = 'F' // bare fraction: 1/2, ½
-	codePower    = 'P'
-	codeVolts    = 'V'
-	codeOhms     = 'O'
-	codeTimes    = 'x'
-	codeAt       = '@'
-	codeRange    = 'B' // "to", "bis"
-	codeOr       = 'o'
-	codeAnd      = 'a'
-	codeApprox   = '~'
-	codeEach     = 'e'
-	codeArrow    = '>'
-	codeUnit     = 'u' // a unit word without a figure before it
+	codeNumber    = 'N' // bare figure
+	codeFraction  = 'F' // bare fraction: 1/2, ½
+	codePower     = 'P'
+	codeVolts     = 'V'
+	codeOhms      = 'O'
+	codeFrequency = 'f'
+	codeMetres    = 'M'
+	codeFeet      = 'T'
+	codeTimes     = 'x'
+	codeAt        = '@'
+	codeRange     = 'B' // "to", "bis"
+	codeOr        = 'o'
+	codeAnd       = 'a'
+	codeApprox    = '~'
+	codeEach      = 'e'
+	codeArrow     = '>'
+	codeUnit      = 'u' // a unit word without a figure before it
 )
 
 // jointCodes are the codes of the joining words.
@@ -52,6 +56,9 @@ var (
 	powerUnits      = dimension{"power", codePower}
 	voltageUnits    = dimension{"voltage", codeVolts}
 	resistanceUnits = dimension{"resistance", codeOhms}
+	frequencyUnits  = dimension{"frequency", codeFrequency}
+	metreUnits      = dimension{"metre", codeMetres}
+	footUnits       = dimension{"foot", codeFeet}
 )
 
 // An itemiser turns tokens into items.
@@ -63,12 +70,17 @@ type itemiser struct {
 	codes   map[string]byte
 	// fractions reads 1/2 and the like as one figure.
 	fractions bool
+	// prepare changes the tokens before they become items.
+	prepare func([]token) []token
 }
 
 // items returns the items of a text, or the reason why a token means nothing
 // here.
 func (z *itemiser) items(what, text string, style Style) ([]item, error) {
 	tokens := lex(text, style)
+	if z.prepare != nil {
+		tokens = z.prepare(tokens)
+	}
 	var out []item
 	for i := 0; i < len(tokens); {
 		t := tokens[i]
@@ -163,6 +175,7 @@ func (z *itemiser) figureItem(tokens []token, i int, before []item) (item, int) 
 		}
 		it.code = d.code
 		it.value *= factor
+		it.factor = factor
 		if factor == 0.001 && d.code == codePower && strings.HasPrefix(tokens[i+n].raw, "M") {
 			it.doubts |= UnitLetterCase
 		}
