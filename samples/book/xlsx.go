@@ -1,8 +1,12 @@
 package book
 
 import (
+	"archive/zip"
+	"bytes"
+	"cmp"
 	"fmt"
 	"io"
+	"slices"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -32,7 +36,31 @@ func (b *Book) XLSX(w io.Writer, password string) error {
 			}
 		}
 	}
-	return f.Write(w, excelize.Options{Password: password})
+	if password != "" {
+		return f.Write(w, excelize.Options{Password: password})
+	}
+	var whole bytes.Buffer
+	if err := f.Write(&whole); err != nil {
+		return err
+	}
+	return inOrder(w, whole.Bytes())
+}
+
+// inOrder copies a zip with its members sorted, the list of content types
+// first. The workbook library leaves several sheets in random order.
+func inOrder(w io.Writer, whole []byte) error {
+	in, err := zip.NewReader(bytes.NewReader(whole), int64(len(whole)))
+	if err != nil {
+		return err
+	}
+	slices.SortFunc(in.File, func(a, b *zip.File) int { return cmp.Compare(a.Name, b.Name) })
+	out := zip.NewWriter(w)
+	for _, m := range in.File {
+		if err := out.Copy(m); err != nil {
+			return err
+		}
+	}
+	return out.Close()
 }
 
 func (s *Sheet) write(f *excelize.File, looks map[Style]int) error {

@@ -46,8 +46,11 @@ func newJob(rng *rand.Rand, cfg Config, h *hand, lay *layout, n int) *job {
 	j.lineV = answer.Class(j.lineV)
 	j.ampRated = rng.IntN(2) == 0
 	j.chainLen = lay.cables && lay.single && rng.IntN(3) == 0
+	if lay.oneAmp {
+		j.ampRated = true
+	}
 	j.addZones(rng, cfg, h, lay)
-	j.addChannels(rng, h)
+	j.addChannels(rng, h, lay)
 	faulty := rng.Float64() < cfg.Faults
 	if faulty {
 		j.plantLoads(rng, cfg, lay, h)
@@ -100,6 +103,10 @@ func (j *job) fillZone(rng *rand.Rand, h *hand, lay *layout, z *zone, want int) 
 		}
 		k := &kinds[rng.IntN(len(kinds))]
 		tap := k.taps[rng.IntN(len(k.taps))]
+		if lay.fixedTap {
+			j.fillMixed(rng, r, k, n)
+			continue
+		}
 		for float64(n)*tap > 150 && len(k.taps) > 1 && tap != k.taps[len(k.taps)-1] {
 			tap = k.taps[len(k.taps)-1]
 		}
@@ -118,11 +125,27 @@ func (j *job) fillZone(rng *rand.Rand, h *hand, lay *layout, z *zone, want int) 
 	}
 }
 
+// fillMixed puts one or two models into a room, each at the tap that the whole
+// job gives that model.
+func (j *job) fillMixed(rng *rand.Rand, r *room, k *kind, n int) {
+	add := func(k *kind, n int) {
+		j.groups = append(j.groups, &group{count: n, kind: k, tapW: k.taps[j.n%len(k.taps)], room: r, status: "installed"})
+	}
+	if other := &kinds[rng.IntN(len(kinds))]; n > 3 && other != k && rng.IntN(2) == 0 {
+		add(other, n/3)
+		n -= n / 3
+	}
+	add(k, n)
+}
+
 // addChannels hands each zone a channel; now and then two share one.
-func (j *job) addChannels(rng *rand.Rand, h *hand) {
+func (j *job) addChannels(rng *rand.Rand, h *hand, lay *layout) {
 	size := []int{1, 2, 4, 8}[rng.IntN(4)]
 	if len(j.zones) < 3 {
 		size = min(size, 2)
+	}
+	if lay.oneAmp {
+		size = len(j.zones)
 	}
 	var c *channel
 	var a *amp
@@ -184,6 +207,9 @@ func (j *job) addLines(rng *rand.Rand, h *hand, lay *layout) {
 	for i, z := range j.zones {
 		l := &line{zone: z, tag: fmt.Sprintf("%s%02d", h.cablePrefix, i+1), material: "copper", inFeet: h.feet}
 		for try := 0; ; try++ {
+			if lay.oneAmp {
+				try = 9
+			}
 			if h.awg {
 				l.awg = []int{18, 16, 14, 12}[min(3, rng.IntN(3)+try/3)]
 				l.areaMM2 = answer.AreaAWG(l.awg)
@@ -244,7 +270,7 @@ func (j *job) cutLine(l *line) {
 
 // addIdle adds loudspeakers that are listed but not installed.
 func (j *job) addIdle(rng *rand.Rand, h *hand, lay *layout) {
-	if lay.uniform || j.chainLen {
+	if lay.uniform || lay.fixedTap || j.chainLen {
 		return
 	}
 	for _, status := range []string{"spare", "future", "removed"} {

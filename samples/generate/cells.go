@@ -99,7 +99,7 @@ func (t *table) cell(field string, it *item) book.Cell {
 		}
 	case "chans":
 		return book.Cell{Value: len(it.a.channels)}
-	case "cable", "gauge", "length", "material", "from", "to":
+	case "cable", "gauge", "length", "hop", "material", "from", "to":
 		return t.cableCell(field, it, l)
 	}
 	return book.Cell{}
@@ -144,6 +144,9 @@ func (t *table) deviceCell(field string, it *item) book.Cell {
 	}
 	switch field {
 	case "tag":
+		if it.kind == "zone" {
+			return book.Cell{}
+		}
 		return book.Cell{Value: d.tagText(g)}
 	case "model":
 		return book.Cell{Value: d.garble(g.kind.model)}
@@ -231,7 +234,7 @@ func (t *table) cableCell(field string, it *item, l *line) book.Cell {
 		return book.Cell{Value: l.tag}
 	case "gauge":
 		return t.d.gaugeCell(l)
-	case "length":
+	case "length", "hop":
 		if it.g != nil && it.g.step != nil {
 			return t.d.lengthCell(it.g.step.written, l.inFeet)
 		}
@@ -269,7 +272,7 @@ func (t *table) mark(field string, it *item, row, col int) {
 		it.a.row = at
 	case field == "amp" && it.a != nil && it.a.model != "" && t.has("model"):
 		it.a.modelDrawn = true
-	case field == "length" && l != nil && !l.row.drawn():
+	case (field == "length" || field == "hop") && l != nil && !l.row.drawn():
 		l.row = at
 	case field == "cable" && l != nil:
 		l.tagDrawn = true

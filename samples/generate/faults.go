@@ -176,7 +176,7 @@ func (j *job) plantControl(rule string, rng *rand.Rand, lay *layout) bool {
 	}
 	c := j.controls[rng.IntN(len(j.controls))]
 	load := j.controlLoad(c)
-	if load < 8 || c.upstream != nil || j.hasSpecial(c.zone) {
+	if load < 8 || c.upstream != nil || j.hasSpecial(c.zone) || slices.ContainsFunc(j.planted, func(p plant) bool { return p.control != nil }) {
 		return false
 	}
 	if rule == "control-voltage-mismatch" {
@@ -212,6 +212,9 @@ func (j *job) hasSpecial(z *zone) bool {
 }
 
 func (j *job) plantChannel(rule string, rng *rand.Rand, lay *layout) bool {
+	if lay.oneAmp {
+		return false
+	}
 	a := j.amps[rng.IntN(len(j.amps))]
 	c := a.channels[rng.IntN(len(a.channels))]
 	load := j.channelLoad(c)
@@ -273,10 +276,14 @@ func (j *job) plantCable(rule string, rng *rand.Rand, lay *layout) bool {
 	}
 	z := j.zones[rng.IntN(len(j.zones))]
 	l := z.line
-	if j.zoneLoad(z) < 10 || j.hasSpecial(z) || l.material != "copper" {
+	taken := func(p plant) bool { return p.zone == z && slices.Contains([]string{"line-loss", "clad-aluminium"}, p.rule) }
+	if j.zoneLoad(z) < 10 || j.hasSpecial(z) || slices.ContainsFunc(j.planted, taken) {
 		return false
 	}
 	if rule == "clad-aluminium" {
+		if lay.oneAmp {
+			return false
+		}
 		l.material = "copper-clad aluminium"
 		l.setLength(min(l.lengthM, j.longest(l, lossDB)))
 		j.planted = append(j.planted, plant{rule: rule, zone: z})

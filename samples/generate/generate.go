@@ -62,6 +62,7 @@ type drawing struct {
 	file  string
 	book  *book.Book
 	truth answer.Archive
+	drawn map[string]bool // the fields that loudspeakers were written with
 }
 
 type layout struct {
@@ -91,8 +92,11 @@ type layout struct {
 	fixedTap bool
 	// tags tells whether loudspeakers bear tags.
 	tags bool
-	// sheets tells whether more than one sheet is needed, so no CSV.
-	sheets bool
+	// oneAmp layouts state one rating and one cable for the whole job.
+	oneAmp bool
+	// inCSV names the layout that takes its place in a CSV, which has but one
+	// sheet.
+	inCSV Layout
 }
 
 // Layouts lists the names of every layout.
@@ -170,6 +174,14 @@ func (cfg Config) withDefaults() (Config, error) {
 	if !slices.Contains([]Format{XLSX, CSV, ODS, XLS, OfficeXLSX}, cfg.Format) {
 		return cfg, fmt.Errorf("unknown format %q", cfg.Format)
 	}
+	if cfg.Format == CSV {
+		cfg.Layouts = slices.Clone(cfg.Layouts)
+		for i, name := range cfg.Layouts {
+			if l := findLayout(name); l.inCSV != "" {
+				cfg.Layouts[i] = l.inCSV
+			}
+		}
+	}
 	if cfg.Noise < 0 || cfg.Noise > 3 {
 		return cfg, fmt.Errorf("noise %d is outside 0 to 3", cfg.Noise)
 	}
@@ -187,7 +199,7 @@ func (cfg Config) draw(n int) (*drawing, int, error) {
 	for i := range count {
 		jobs = append(jobs, newJob(rng, cfg, h, lay, n+i))
 	}
-	d := &drawing{hand: h, book: &book.Book{}}
+	d := &drawing{hand: h, book: &book.Book{}, drawn: map[string]bool{}}
 	d.file = fileName(rng, jobs[0], lay)
 	lay.draw(d, jobs)
 	for _, j := range jobs {

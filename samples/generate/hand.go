@@ -27,6 +27,8 @@ type hand struct {
 	outputForm                            int
 	plain                                 bool // no strike-through, no hidden rows: the file format drops them
 	names                                 map[any][]string
+	fields                                []string // columns chosen for the file
+	noHide                                bool     // rows cannot be hidden: something else stands beside them
 }
 
 func newHand(rng *rand.Rand, cfg Config, lang string) *hand {

@@ -10,7 +10,21 @@ import (
 var layouts = []layout{
 	{name: "flat", draw: drawFlat, single: true, controls: true, cables: true, total: true, taps: true, tags: true},
 	{name: "groups", draw: drawGroups, controls: true, cables: true, total: true, taps: true},
-	{name: "sheets", draw: drawSheets, controls: true, cables: true, series: true, total: true, frames: true, ampRows: true, taps: true, tags: true, sheets: true, single: true},
+	{name: "zones", draw: drawZones, uniform: true, controls: true, cables: true, taps: true},
+	{name: "sheets", draw: drawSheets, controls: true, cables: true, series: true, total: true, frames: true, ampRows: true, taps: true, tags: true, single: true, inCSV: "above"},
+	{name: "sections", draw: drawSections, controls: true, cables: true, total: true, taps: true},
+	{name: "above", draw: drawAbove, controls: true, cables: true, series: true, total: true, frames: true, ampRows: true, taps: true, tags: true, single: true},
+	{name: "beside", draw: drawBeside, controls: true, cables: true, series: true, total: true, frames: true, ampRows: true, taps: true},
+	{name: "transposed", draw: drawTransposed, uniform: true, controls: true, cables: true},
+	{name: "matrix-types", draw: drawMatrixTypes, fixedTap: true, frames: true, ampRows: true},
+	{name: "matrix-zones", draw: drawMatrixZones, fixedTap: true, frames: true, ampRows: true},
+	{name: "sheet-a-zone", draw: drawSheetAZone, controls: true, cables: true, total: true, frames: true, ampRows: true, taps: true, tags: true, single: true, inCSV: "sections"},
+	{name: "sheet-a-job", draw: drawSheetAJob, controls: true, cables: true, total: true, taps: true, jobs: 3, inCSV: "register"},
+	{name: "register", draw: drawRegister, controls: true, cables: true, total: true, taps: true, jobs: 4},
+	{name: "forms", draw: drawForms, uniform: true, controls: true, cables: true},
+	{name: "titleblock", draw: drawTitleBlock, controls: true, cables: true, total: true, oneAmp: true},
+	{name: "grouped-header", draw: drawGroupedHeader, controls: true, cables: true, total: true, taps: true},
+	{name: "offset", draw: drawOffset, single: true, controls: true, cables: true, total: true, taps: true, tags: true},
 }
 
 // titleBlock writes the head of a sheet and returns the next free row. All
@@ -130,6 +144,9 @@ func (d *drawing) deviceItems(j *job) []item {
 	if d.noise >= 2 && !d.plain {
 		hiding = []string{"", "hidden", "filtered", "struck"}[d.rng.IntN(4)]
 	}
+	if d.noHide && hiding != "struck" {
+		hiding = ""
+	}
 	for i, z := range j.zones {
 		from := len(items)
 		for _, g := range j.groupsIn(z) {
@@ -187,8 +204,17 @@ func (d *drawing) oneTableFields(j *job, lay string) []string {
 	if len(j.controls) > 0 {
 		fields = append(fields, "vcw")
 	}
-	fields = append(fields, "chw", "cable", "gauge", "length")
+	fields = append(append(fields, "chw"), j.cableFields()...)
 	return append(fields, d.extras()...)
+}
+
+// cableFields are the columns of a loudspeaker's cable: the whole of it, or
+// the piece from the loudspeaker before.
+func (j *job) cableFields() []string {
+	if j.chainLen {
+		return []string{"cable", "gauge", "hop"}
+	}
+	return []string{"cable", "gauge", "length"}
 }
 
 // drawSheets draws loudspeakers, amplifiers, controls and cables on a sheet

@@ -94,8 +94,17 @@ func (d *drawing) loudspeaker(j *job, g *group) answer.Loudspeaker {
 	if g.lowOhm > 0 {
 		out.TapW, out.TapV = answer.Unknown, 0
 	}
-	if c := g.control; c != nil {
+	if c := g.control; c != nil && d.drawn["control"] {
 		out.Control = c.tag
+	}
+	if !d.drawn["tag"] {
+		out.Tag = ""
+	}
+	if !d.drawn["model"] {
+		out.Model = ""
+	}
+	if !d.drawn["room"] {
+		out.Room = ""
 	}
 	c := g.room.zone.channel
 	out.Amplifier, out.Channel = c.amp.tag, c.name

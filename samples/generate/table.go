@@ -42,8 +42,6 @@ type table struct {
 	left       int
 }
 
-var units = map[string]string{"tap": "W", "total": "W", "vcw": "W", "chw": "W", "framew": "W"}
-
 // unit returns what belongs behind the heading of a field.
 func (t *table) unit(field string) string {
 	d := t.d
@@ -54,7 +52,7 @@ func (t *table) unit(field string) string {
 		return "W"
 	case "vcw", "chw", "framew":
 		return wattUnit(d.ratingWay(field))
-	case "length":
+	case "length", "hop":
 		return d.lengthUnit()
 	case "gauge":
 		return d.gaugeUnit()
@@ -105,7 +103,7 @@ var headLook = book.Style{Bold: true, Fill: "D9E1F2", Border: true, Wrap: true}
 var headGroups = map[string]string{"tag": "grp_dev", "model": "grp_dev", "desc": "grp_dev", "qty": "grp_dev", "tap": "grp_dev", "total": "grp_dev",
 	"room": "grp_where", "zone": "grp_where", "mount": "grp_where", "height": "grp_where",
 	"amp": "grp_feed", "channel": "grp_feed", "output": "grp_feed", "chw": "grp_feed", "control": "grp_feed", "vcw": "grp_feed",
-	"cable": "grp_cable", "gauge": "grp_cable", "length": "grp_cable"}
+	"cable": "grp_cable", "gauge": "grp_cable", "length": "grp_cable", "hop": "grp_cable"}
 
 func (t *table) drawHeads() int {
 	n := 0
@@ -171,6 +169,9 @@ func (t *table) drawItem(n, i, first int) {
 		return
 	}
 	for c, f := range t.fields {
+		if it.kind == "device" || it.kind == "zone" {
+			t.d.drawn[f] = true
+		}
 		if t.carried(i, f) {
 			if t.carry[f] == "ditto" {
 				t.set(n, c, book.Cell{Value: t.d.say("ditto")})
