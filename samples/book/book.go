@@ -38,6 +38,8 @@ type Sheet struct {
 	Hide      map[int]bool
 	HideCols  []int
 	FilterAt  [4]int // the area under a filter, as in Merges; zero for none
+	FilterCol int    // the column that the filter looks at
+	FilterBy  string // what a row must say to stay, such as `x != "Foyer"`
 	Widths    map[int]float64
 	FreezeRow int // rows kept in view
 	// Extra adds what the picture has no word for (charts, pictures,

@@ -110,7 +110,8 @@ func (s *Sheet) prepare(f *excelize.File) error {
 		}
 	}
 	if a := s.FilterAt; a[0] > 0 {
-		if err := f.AutoFilter(s.Name, At(a[0], a[1])+":"+At(a[2], a[3]), nil); err != nil {
+		by := []excelize.AutoFilterOptions{{Column: Letter(s.FilterCol), Expression: s.FilterBy}}
+		if err := f.AutoFilter(s.Name, At(a[0], a[1])+":"+At(a[2], a[3]), by); err != nil {
 			return err
 		}
 	}

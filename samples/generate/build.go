@@ -206,6 +206,9 @@ func (j *job) addLines(rng *rand.Rand, h *hand, lay *layout) {
 	}
 	for i, z := range j.zones {
 		l := &line{zone: z, tag: fmt.Sprintf("%s%02d", h.cablePrefix, i+1), material: "copper", inFeet: h.feet}
+		if h.mixed && h.noise >= 3 {
+			l.inFeet = rng.IntN(2) == 0
+		}
 		for try := 0; ; try++ {
 			if lay.oneAmp {
 				try = 9

@@ -2,6 +2,7 @@ package generate
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"lineaudit/samples/book"
@@ -53,7 +54,7 @@ func (t *table) cell(field string, it *item) book.Cell {
 		return text(it.job.site)
 	case "volts":
 		return voltsCell(it.job.lineV)
-	case "tag", "desc", "qty", "tap", "total", "room", "status", "taps", "mount", "height", "price", "spl", "maker":
+	case "tag", "desc", "qty", "tap", "total", "room", "status", "taps", "rated", "mount", "height", "price", "spl", "maker":
 		return t.deviceCell(field, it)
 	case "model":
 		switch it.kind {
@@ -93,6 +94,8 @@ func (t *table) cell(field string, it *item) book.Cell {
 		}
 	case "chw":
 		return t.channelRating(it, ch)
+	case "measured":
+		return t.measuredCell(it)
 	case "framew":
 		if it.a != nil && it.a.frameW > 0 {
 			return d.ratingCell("framew", it.a.frameW, 0, it.job.lineV)
@@ -116,6 +119,20 @@ func (t *table) channelRating(it *item, ch *channel) book.Cell {
 		return book.Cell{}
 	}
 	return t.d.ratingCell("chw", ch.ratedW, 0, it.job.lineV)
+}
+
+// measuredCell writes what a meter read on a channel: the impedance of its
+// load, or of far more than its load where a fault is planted.
+func (t *table) measuredCell(it *item) book.Cell {
+	load := it.job.channelLoad(it.ch)
+	if load == 0 {
+		return book.Cell{}
+	}
+	ohm := it.job.lineV * it.job.lineV / load
+	if it.ch.misread {
+		ohm *= misreadBy
+	}
+	return t.d.number(math.Round(ohm*10) / 10)
 }
 
 func (t *table) deviceCell(field string, it *item) book.Cell {
@@ -155,7 +172,15 @@ func (t *table) deviceCell(field string, it *item) book.Cell {
 	case "qty":
 		return d.countCell(g.count)
 	case "tap":
-		return d.tapCell(g, it.job.lineV)
+		cell := d.tapCell(g, it.job.lineV)
+		if text, ok := cell.Value.(string); ok && d.noise >= 3 && !d.plain && it.kind == "device" && d.chance(4) {
+			old := g.kind.taps[0]
+			if old == g.tapW {
+				old = g.kind.taps[1]
+			}
+			cell = book.Cell{Runs: []book.Run{{Text: d.num(old) + " W", Strike: true}, {Text: " " + text}}}
+		}
+		return cell
 	case "total":
 		if g.lowOhm > 0 || g.status != "installed" && d.chance(50) {
 			return book.Cell{}
@@ -170,6 +195,8 @@ func (t *table) deviceCell(field string, it *item) book.Cell {
 		return book.Cell{Value: d.say(g.status)}
 	case "taps":
 		return book.Cell{Value: d.tapList(g.kind)}
+	case "rated":
+		return d.number(g.kind.taps[0])
 	case "mount":
 		return book.Cell{Value: d.say("m_" + g.kind.what)}
 	case "height":
@@ -258,6 +285,8 @@ func (t *table) mark(field string, it *item, row, col int) {
 	at := where{t.sheet.Name, row, col, t.rowsAt(row, col)}
 	switch {
 	case it.kind == "struck" || it.kind == "hidden":
+	case field == "control" && c != nil && it.kind == "device" && !c.tagAt.drawn():
+		c.tagAt = at
 	case field == "vcw" && c != nil && !c.row.drawn():
 		c.row = at
 	case field == "chw" && ch != nil && !ch.row.drawn() && !ch.hidden:
@@ -268,6 +297,8 @@ func (t *table) mark(field string, it *item, row, col int) {
 				ch.row = at
 			}
 		}
+	case field == "measured" && it.ch != nil:
+		it.ch.measuredAt = at
 	case field == "framew" && it.a != nil && it.a.frameW > 0:
 		it.a.row = at
 	case field == "amp" && it.a != nil && it.a.model != "" && t.has("model"):

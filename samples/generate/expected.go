@@ -18,6 +18,15 @@ func (d *drawing) recordFaults(j *job) {
 		case "control-overload":
 			f.place(p.control.row.sheet, p.control.row.cell(), p.control.tag)
 			f.over(j.controlLoad(p.control), p.control.ratedW)
+		case "measured-load-differs":
+			f.place(p.channel.measuredAt.sheet, p.channel.measuredAt.cell(), p.channel.amp.tag+"."+p.channel.name)
+			ohm := j.lineV * j.lineV / j.channelLoad(p.channel)
+			f.Measured, f.Limit, f.Unit = math.Round(ohm*misreadBy*10)/10, ohm, "ohm"
+		case "count-mismatch":
+			f.place(j.countAt.sheet, j.countAt.cell(), j.number)
+			f.Measured, f.Limit = float64(j.loudspeakers()+2), float64(j.loudspeakers())
+		case "loose-end":
+			f.place(p.control.tagAt.sheet, p.control.tagAt.cell(), p.control.tag)
 		case "control-voltage-mismatch", "controls-in-series":
 			f.place(p.control.row.sheet, p.control.row.cell(), p.control.tag)
 		case "channel-overload":

@@ -13,8 +13,8 @@ import (
 // are chosen, so that nothing else goes wrong by them; faults of a rating, a
 // cable or a sum are planted after.
 var (
-	loadRules   = []string{"voltage-mismatch", "low-impedance-on-line", "tap-not-offered", "turned-into-date", "duplicate-tag", "implausible", "uneven-level", "controls-in-series"}
-	ratingRules = []string{"control-overload", "channel-overload", "headroom-short", "frame-overload", "line-loss", "total-mismatch", "control-voltage-mismatch", "clad-aluminium", "cannot-check"}
+	loadRules   = []string{"voltage-mismatch", "low-impedance-on-line", "tap-not-offered", "tap-above-rating", "turned-into-date", "duplicate-tag", "implausible", "uneven-level", "controls-in-series"}
+	ratingRules = []string{"control-overload", "channel-overload", "headroom-short", "frame-overload", "line-loss", "total-mismatch", "control-voltage-mismatch", "clad-aluminium", "cannot-check", "measured-load-differs", "count-mismatch", "loose-end"}
 )
 
 // Rules lists the rules whose breach can be planted.
@@ -67,6 +67,11 @@ func (j *job) plantLoad(rule string, g *group, rng *rand.Rand, lay *layout) bool
 			return false
 		}
 		g.tapW = math.Floor(g.kind.taps[0]*0.8) + 0.3
+	case "tap-above-rating":
+		if !lay.taps {
+			return false
+		}
+		g.tapW = 2 * g.kind.taps[0]
 	case "turned-into-date":
 		if lay.fixedTap || g.kind.model != "CEI-1" || g.tapW == 1 {
 			return false
@@ -146,9 +151,15 @@ func (j *job) plantRatings(rng *rand.Rand, cfg Config, lay *layout) {
 
 func (j *job) plantRating(rule string, rng *rand.Rand, lay *layout) bool {
 	switch rule {
-	case "control-overload", "control-voltage-mismatch":
+	case "control-overload", "control-voltage-mismatch", "loose-end":
 		return j.plantControl(rule, rng, lay)
-	case "channel-overload", "headroom-short", "cannot-check":
+	case "count-mismatch":
+		if lay.jobs > 1 && lay.name == "register" {
+			return false
+		}
+		j.planted = append(j.planted, plant{rule: rule})
+		return true
+	case "channel-overload", "headroom-short", "cannot-check", "measured-load-differs":
 		return j.plantChannel(rule, rng, lay)
 	case "frame-overload":
 		return j.plantFrame(rng, lay)
@@ -179,13 +190,19 @@ func (j *job) plantControl(rule string, rng *rand.Rand, lay *layout) bool {
 	if load < 8 || c.upstream != nil || j.hasSpecial(c.zone) || slices.ContainsFunc(j.planted, func(p plant) bool { return p.control != nil }) {
 		return false
 	}
-	if rule == "control-voltage-mismatch" {
+	switch rule {
+	case "loose-end":
+		if !lay.series || len(j.controls) < 2 || planted(j, "controls-in-series") {
+			return false
+		}
+		c.lost = true
+	case "control-voltage-mismatch":
 		c.ratedV = answer.Class(70)
 		if j.lineV < 80 {
 			c.ratedV = 100
 		}
 		c.ratedW = next(controlSeries, 2*load/share)
-	} else {
+	default:
 		below := 0.0
 		for _, w := range controlSeries {
 			if w < load {
@@ -211,6 +228,10 @@ func (j *job) hasSpecial(z *zone) bool {
 	return false
 }
 
+// misreadBy is how far a planted meter reading lies off: the line draws two
+// thirds more than its schedule says.
+const misreadBy = 0.6
+
 func (j *job) plantChannel(rule string, rng *rand.Rand, lay *layout) bool {
 	if lay.oneAmp {
 		return false
@@ -230,13 +251,18 @@ func (j *job) plantChannel(rule string, rng *rand.Rand, lay *layout) bool {
 		j.ampRated = false
 	}
 	switch rule {
+	case "measured-load-differs":
+		if !lay.frames || j.ampRated {
+			return false
+		}
+		c.misread = true
 	case "cannot-check":
 		if j.ampRated && lay.ampRows {
 			return false
 		}
 		c.hidden = true
 	case "headroom-short":
-		c.ratedW = math.Ceil(load / (0.85 + 0.1*rng.Float64()))
+		c.ratedW = math.Max(math.Ceil(load), math.Floor(load/(0.85+0.1*rng.Float64())))
 	default:
 		c.ratedW = math.Max(1, math.Floor(load/(1.05+0.6*rng.Float64())))
 	}
@@ -276,7 +302,9 @@ func (j *job) plantCable(rule string, rng *rand.Rand, lay *layout) bool {
 	}
 	z := j.zones[rng.IntN(len(j.zones))]
 	l := z.line
-	taken := func(p plant) bool { return p.zone == z && slices.Contains([]string{"line-loss", "clad-aluminium"}, p.rule) }
+	taken := func(p plant) bool {
+		return p.zone == z && slices.Contains([]string{"line-loss", "clad-aluminium"}, p.rule)
+	}
 	if j.zoneLoad(z) < 10 || j.hasSpecial(z) || slices.ContainsFunc(j.planted, taken) {
 		return false
 	}

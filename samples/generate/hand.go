@@ -201,6 +201,10 @@ func (h *hand) name(of any, form string) string {
 }
 
 func (h *hand) zoneName(z *zone, form int) string {
+	return h.garble(h.plainZoneName(z, form))
+}
+
+func (h *hand) plainZoneName(z *zone, form int) string {
 	word := phraseOf[key{"zone", h.lang}][0]
 	s := z.name
 	switch form {
@@ -215,7 +219,7 @@ func (h *hand) zoneName(z *zone, form int) string {
 	case 5:
 		s = fmt.Sprintf("%s %d (%s)", word, z.n, z.name)
 	}
-	return h.garble(h.name(z, s))
+	return h.name(z, s)
 }
 
 // sheetZoneForm picks how zones are written on a sheet other than the first.

@@ -1,6 +1,7 @@
 package generate
 
 import (
+	"fmt"
 	"slices"
 
 	"lineaudit/samples/book"
@@ -34,9 +35,14 @@ func (d *drawing) titleBlock(s *book.Sheet, j *job, row, col int) int {
 	row++
 	pairs := [][2]string{{d.say("kv_site"), j.site}, {d.say("kv_job"), j.number}, {d.say("kv_rev"), j.rev},
 		{d.say("kv_by"), d.place("person")}, {d.say("kv_volts"), voltText(j.lineV) + " V"}}
+	if n := j.statedCount(d); n > 0 {
+		pairs = append(pairs, [2]string{d.say("kv_count"), fmt.Sprint(n)})
+		j.countAt = where{s.Name, row + len(pairs) - 1, col + 1, ""}
+	}
 	oneCell := d.noise >= 1 && d.chance(30)
 	for _, p := range pairs {
 		if oneCell {
+			j.countAt.col = col
 			s.Set(row, col, book.Cell{Value: p[0] + ": " + p[1]})
 		} else {
 			s.Set(row, col, book.Cell{Value: p[0], Style: book.Style{Bold: true}})
@@ -45,6 +51,18 @@ func (d *drawing) titleBlock(s *book.Sheet, j *job, row, col int) int {
 		row++
 	}
 	return row + 1
+}
+
+// statedCount is the number of loudspeakers that the title block gives, 0 for
+// none. It leaves no doubt: where spares are listed too, it is not given.
+func (j *job) statedCount(d *drawing) int {
+	switch {
+	case planted(j, "count-mismatch"):
+		return j.loudspeakers() + 2
+	case d.noise >= 1 && d.chance(20) && !d.needsStatus(j):
+		return j.loudspeakers()
+	}
+	return 0
 }
 
 // extras are columns that tell the audit nothing.
@@ -84,7 +102,10 @@ func (d *drawing) deviceFields(j *job, lay string) []string {
 		fields = append(fields, "qty")
 	}
 	fields = append(fields, "tap")
-	if d.needsTaps(j) || d.noise >= 1 && d.chance(15) {
+	switch {
+	case planted(j, "tap-above-rating"):
+		fields = append(fields, "rated")
+	case d.needsTaps(j) || d.noise >= 1 && d.chance(15):
 		fields = append(fields, "taps")
 	}
 	if lay != "flat" && (d.chance(50) || planted(j, "total-mismatch")) {
@@ -181,9 +202,7 @@ func (d *drawing) deviceItems(j *job) []item {
 func (d *drawing) drawDevices(s *book.Sheet, fields []string, items []item, row, col int) int {
 	t := &table{d: d, sheet: s, fields: fields, items: items, zoneForm: d.zoneForm, carry: d.carries(), formulas: d.chance(70)}
 	n := t.draw(row, col)
-	if slices.ContainsFunc(items, func(it item) bool { return it.hide && it.kind == "device" }) {
-		s.FilterAt = [4]int{row, col, row + n - 1, col + len(fields) - 1}
-	}
+	t.filter(n)
 	return row + n
 }
 
@@ -247,6 +266,9 @@ func (d *drawing) drawAmps(s *book.Sheet, j *job, row, col int) int {
 		return row + t.draw(row, col)
 	}
 	t.fields = append(d.outputFields(), "chw")
+	if planted(j, "measured-load-differs") {
+		t.fields = append(t.fields, "measured")
+	}
 	for _, a := range j.amps {
 		for _, c := range a.channels {
 			t.items = append(t.items, item{kind: "channel", job: j, ch: c})
@@ -269,7 +291,9 @@ func (d *drawing) drawControls(s *book.Sheet, j *job, row, col int) int {
 		t.fields = append(t.fields, "fedfrom")
 	}
 	for _, c := range j.controls {
-		t.items = append(t.items, item{kind: "control", job: j, c: c})
+		if !c.lost {
+			t.items = append(t.items, item{kind: "control", job: j, c: c})
+		}
 	}
 	return row + t.draw(row, col)
 }

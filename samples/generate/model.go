@@ -4,21 +4,19 @@ import "fmt"
 
 // job is one invented job as it was built.
 type job struct {
-	n         int
-	number    string
-	site      string
-	rev       string
-	lineV     float64
-	emergency bool
-	amps      []*amp
-	zones     []*zone
-	controls  []*control
-	groups    []*group
-	planted   []plant
-	ampRated  bool // amplifiers are rated by frame, all channels alike
-	chainLen  bool // every loudspeaker gives the length from the one before
-	override  string
-	skipTotal bool
+	n        int
+	number   string
+	site     string
+	rev      string
+	lineV    float64
+	amps     []*amp
+	zones    []*zone
+	controls []*control
+	groups   []*group
+	planted  []plant
+	ampRated bool  // amplifiers are rated by frame, all channels alike
+	chainLen bool  // every loudspeaker gives the length from the one before
+	countAt  where // the stated number of loudspeakers
 }
 
 type amp struct {
@@ -30,11 +28,13 @@ type amp struct {
 }
 
 type channel struct {
-	amp    *amp
-	name   string
-	ratedW float64
-	hidden bool // the rating is left out of the schedule
-	row    where
+	amp        *amp
+	name       string
+	ratedW     float64
+	hidden     bool // the rating is left out of the schedule
+	misread    bool // the impedance measured does not fit the load
+	measuredAt where
+	row        where
 }
 
 type zone struct {
@@ -60,6 +60,8 @@ type control struct {
 	ratedW     float64
 	ratedV     float64 // 0: not stated
 	upstream   *control
+	lost       bool  // missing from the list of controls
+	tagAt      where // where a loudspeaker first names it
 	row        where
 }
 

@@ -261,20 +261,16 @@ func drawGroupedHeader(d *drawing, jobs []*job) {
 	s := d.book.Add(d.say("loudspeakers"))
 	row := d.titleBlock(s, j, 1, 1)
 	var fields []string
-	for _, part := range [][]string{{"tag", "model", "desc", "qty", "tap", "total", "taps", "status"}, {"room", "zone"}, {"control", "vcw", "amp", "channel", "output", "chw"}, {"cable", "gauge", "length"}} {
+	for _, part := range [][]string{{"tag", "model", "desc", "qty", "tap", "total", "taps", "rated", "status"}, {"room", "zone"}, {"control", "vcw", "amp", "channel", "output", "chw"}, {"cable", "gauge", "length"}} {
 		for _, f := range part {
 			if slices.Contains(d.headersOf(j), f) {
 				fields = append(fields, f)
 			}
 		}
 	}
-	items := d.deviceItems(j)
-	t := &table{d: d, sheet: s, fields: fields, items: items, zoneForm: d.zoneForm, carry: d.carries(),
+	t := &table{d: d, sheet: s, fields: fields, items: d.deviceItems(j), zoneForm: d.zoneForm, carry: d.carries(),
 		groupHeads: true, unitRow: d.chance(50), formulas: d.chance(70)}
-	n := t.draw(row, 1)
-	if slices.ContainsFunc(items, func(it item) bool { return it.hide && it.kind == "device" }) {
-		s.FilterAt = [4]int{t.top, 1, t.top + n - 1, len(fields)}
-	}
+	t.filter(t.draw(row, 1))
 }
 
 // headersOf returns the columns for a job in one table, chosen once.

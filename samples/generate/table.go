@@ -2,6 +2,7 @@ package generate
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lineaudit/samples/book"
@@ -56,6 +57,10 @@ func (t *table) unit(field string) string {
 		return d.lengthUnit()
 	case "gauge":
 		return d.gaugeUnit()
+	case "rated":
+		return "W"
+	case "measured":
+		return "Ω"
 	case "height":
 		return map[bool]string{true: "ft", false: "m"}[d.feet]
 	}
@@ -76,10 +81,29 @@ func (t *table) set(n, i int, c book.Cell) {
 	t.sheet.Set(row, col, c)
 }
 
+// filter puts a filter over a table of n lines if it hides rows: it was left
+// on so that one zone does not show.
+func (t *table) filter(n int) {
+	zone, ok := t.column("zone")
+	for i, it := range t.items {
+		if !it.hide || it.kind != "device" || !ok {
+			continue
+		}
+		text := t.d.plainZoneName(it.g.room.zone, t.zoneForm)
+		t.set(n-len(t.items)+i, zone, book.Cell{Value: text})
+		_, t.sheet.FilterCol = t.at(0, zone)
+		t.sheet.FilterBy = fmt.Sprintf("x != %q", text)
+		t.sheet.FilterAt = [4]int{t.top + n - len(t.items) - 1, t.left, t.top + n - 1, t.left + len(t.fields) - 1}
+	}
+}
+
 // draw writes the table with its first heading at row top and column left and
 // returns the number of lines used.
 func (t *table) draw(top, left int) int {
 	t.top, t.left = top, left
+	if slices.ContainsFunc(t.items, func(it item) bool { return it.hide && it.kind == "device" }) {
+		t.carry = nil
+	}
 	n := t.drawHeads()
 	first := n
 	for i := range t.items {
@@ -100,7 +124,7 @@ func (t *table) draw(top, left int) int {
 
 var headLook = book.Style{Bold: true, Fill: "D9E1F2", Border: true, Wrap: true}
 
-var headGroups = map[string]string{"tag": "grp_dev", "model": "grp_dev", "desc": "grp_dev", "qty": "grp_dev", "tap": "grp_dev", "total": "grp_dev",
+var headGroups = map[string]string{"tag": "grp_dev", "model": "grp_dev", "desc": "grp_dev", "qty": "grp_dev", "tap": "grp_dev", "total": "grp_dev", "taps": "grp_dev", "rated": "grp_dev", "status": "grp_dev",
 	"room": "grp_where", "zone": "grp_where", "mount": "grp_where", "height": "grp_where",
 	"amp": "grp_feed", "channel": "grp_feed", "output": "grp_feed", "chw": "grp_feed", "control": "grp_feed", "vcw": "grp_feed",
 	"cable": "grp_cable", "gauge": "grp_cable", "length": "grp_cable", "hop": "grp_cable"}
