@@ -1,0 +1,109 @@
+package main
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// walls lists what each room may import of ours; the longest room that a
+// package lies in decides. Tests may import more.
+var walls = map[string][]string{
+	"audit/schedule":    {},
+	"audit/line":        {},
+	"audit":             {"audit/schedule", "audit/line"},
+	"ingest/grid":       {"ingest/grid"},
+	"ingest/notation":   {},
+	"ingest/vocabulary": {"ingest/vocabulary", "ingest/notation"},
+	"ingest/layout":     {"ingest/layout", "ingest/grid", "ingest/notation", "ingest/vocabulary", "audit/schedule"},
+	"ingest":            {"ingest", "audit/schedule"},
+	"report":            {"report", "audit", "audit/schedule", "ingest/grid"},
+	"cmd":               {"audit", "audit/schedule", "ingest", "report"},
+	"samples":           {"samples"},
+}
+
+// libraries that stay behind one wall: no type of theirs is seen elsewhere.
+var libraries = map[string][]string{
+	"github.com/xuri/excelize":       {"ingest/grid", "report", "samples"},
+	"github.com/richardlehane/mscfb": {"ingest/grid"},
+	"github.com/jedib0t/go-pretty":   {"report/terminal", "cmd"},
+	"github.com/spf13/pflag":         {"cmd", "samples"},
+	"github.com/klauspost/compress":  {"ingest/grid"},
+	"github.com/invopop/jsonschema":  {"report/data"},
+}
+
+func TestRoomsStayApart(t *testing.T) {
+	root := "../.."
+	checked := 0
+	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		rel, _ := filepath.Rel(root, filepath.Dir(path))
+		pkg := filepath.ToSlash(rel)
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
+		if err != nil {
+			return err
+		}
+		for _, spec := range file.Imports {
+			name, _ := strconv.Unquote(spec.Path.Value)
+			if ours, ok := strings.CutPrefix(name, "lineaudit/"); ok {
+				checked++
+				if room := roomOf(pkg); !within(ours, walls[room]) {
+					t.Errorf("%s imports %s through the wall of %q", path, ours, room)
+				}
+			}
+			for library, homes := range libraries {
+				if strings.HasPrefix(name, library) && !within(pkg, homes) {
+					t.Errorf("%s imports %s, which belongs to %v", path, name, homes)
+				}
+			}
+			if roomOf(pkg) == "audit" && (name == "os" || name == "time" || name == "io/fs") {
+				t.Errorf("%s imports %s: the audit opens no file and reads no clock", path, name)
+			}
+		}
+		return nil
+	})
+	if err != nil || checked < 50 {
+		t.Fatalf("%d imports checked, %v", checked, err)
+	}
+}
+
+func roomOf(pkg string) string {
+	best := ""
+	for room := range walls {
+		if (pkg == room || strings.HasPrefix(pkg, room+"/")) && len(room) > len(best) {
+			best = room
+		}
+	}
+	return best
+}
+
+// within reports whether a package lies in one of the rooms. "audit" is the
+// package alone; other rooms hold what is below them.
+func within(pkg string, rooms []string) bool {
+	for _, r := range rooms {
+		if pkg == r || r != "audit" && strings.HasPrefix(pkg, r+"/") {
+			return true
+		}
+	}
+	return false
+}
+
+func TestTopLevel(t *testing.T) {
+	allowed := "cmd audit ingest report samples go.mod go.sum README.md DEVELOPERS.md out"
+	entries, err := os.ReadDir("../..")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		if !strings.HasPrefix(e.Name(), ".") && !strings.Contains(" "+allowed+" ", " "+e.Name()+" ") {
+			t.Errorf("%s does not belong at the top level", e.Name())
+		}
+	}
+}

@@ -1,0 +1,257 @@
+package marked_test
+
+import (
+	"archive/zip"
+	"bytes"
+	"context"
+	"image"
+	"image/png"
+	"io"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/source"
+	"lineaudit/report/marked"
+)
+
+// workbook makes a workbook that holds much of what people put into one.
+func workbook(t *testing.T) []byte {
+	t.Helper()
+	f := excelize.NewFile()
+	check := func(err error) {
+		t.Helper()
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	check(f.SetSheetName("Sheet1", "Schedule"))
+	_, err := f.NewSheet("Amps & 'racks'")
+	check(err)
+	watts := `0.0" W"`
+	style, err := f.NewStyle(&excelize.Style{CustomNumFmt: &watts, Font: &excelize.Font{Bold: true}})
+	check(err)
+	for i, v := range []float64{5, 7.5, 10} {
+		cell, _ := excelize.CoordinatesToCellName(3, i+2)
+		check(f.SetCellFloat("Schedule", cell, v, -1, 64))
+		check(f.SetCellStyle("Schedule", cell, cell, style))
+	}
+	check(f.SetCellFormula("Schedule", "C5", "SUM(C2:C4)"))
+	check(f.SetCellStr("Schedule", "A1", "Tag"))
+	check(f.MergeCell("Schedule", "A7", "C7"))
+	check(f.SetRowVisible("Schedule", 6, false))
+	check(f.AddComment("Schedule", excelize.Comment{Cell: "C3", Author: "someone", Text: "measured"}))
+	check(f.SetCellHyperLink("Schedule", "A1", "https://example.invalid/", "External"))
+	check(f.SetDefinedName(&excelize.DefinedName{Name: "taps", RefersTo: "Schedule!$C$2:$C$4", Scope: "Schedule"}))
+	check(f.SetConditionalFormat("Schedule", "C2:C4", []excelize.ConditionalFormatOptions{{Type: "data_bar", Criteria: "=", MinType: "min", MaxType: "max", BarColor: "#638EC6"}}))
+	v := excelize.NewDataValidation(true)
+	v.Sqref = "B2:B9"
+	check(v.SetDropList([]string{"a", "b"}))
+	check(f.AddDataValidation("Schedule", v))
+	var picture bytes.Buffer
+	check(png.Encode(&picture, image.NewGray(image.Rect(0, 0, 8, 8))))
+	check(f.AddPictureFromBytes("Schedule", "H2", &excelize.Picture{Extension: ".png", File: picture.Bytes()}))
+	check(f.AddChart("Amps & 'racks'", "D2", &excelize.Chart{Type: excelize.Col, Series: []excelize.ChartSeries{{Values: "Schedule!$C$2:$C$4"}}}))
+	check(f.SetCellStr("Amps & 'racks'", "A1", "Amp 1"))
+	f.SetActiveSheet(1)
+	var b bytes.Buffer
+	_, err = f.WriteTo(&b)
+	check(err)
+	return b.Bytes()
+}
+
+func parse(t *testing.T, name string, data []byte) *grid.Book {
+	t.Helper()
+	b, err := source.Parse(context.Background(), name, data, source.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// findings are two: one on C2 and C3 of the first sheet, one on the second.
+func findings(file string) []*audit.Finding {
+	at := func(sheet string, row, col int) schedule.Ref {
+		return schedule.Ref{File: file, Sheet: sheet, Row: row, Col: col}
+	}
+	rule := audit.Rules()[0]
+	return []*audit.Finding{
+		{Rule: rule, Place: "control VC-1", Grade: audit.Danger, Certainty: audit.Certain, At: at("Schedule", 2, 3), Message: "5 W + 7.5 W on a 10 W control <&>",
+			Cells: []audit.Evidence{{At: at("Schedule", 2, 3)}, {At: at("Schedule", 3, 3)}}, Remedies: []audit.Remedy{{Change: "set both to 2.5 W"}}},
+		{Rule: rule, Place: "amplifier", Grade: audit.Caution, Certainty: audit.Possible, At: at("Amps & 'racks'", 1, 1), Message: "=HYPERLINK(\"x\")"},
+	}
+}
+
+func copied(t *testing.T, name string, data []byte, fs []*audit.Finding) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	src := marked.Source{Book: parse(t, name, data), Data: data, Read: func(b []byte) (*grid.Book, error) {
+		return source.Parse(context.Background(), name, b, source.Options{})
+	}}
+	why, err := marked.Write(&out, src, fs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if why != "" {
+		t.Fatalf("not marked in place: %s", why)
+	}
+	return out.Bytes()
+}
+
+func parts(t *testing.T, data []byte) map[string]string {
+	t.Helper()
+	r, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := map[string]string{}
+	for _, f := range r.File {
+		rc, _ := f.Open()
+		b, err := io.ReadAll(rc)
+		if err != nil {
+			t.Fatal(err)
+		}
+		rc.Close()
+		out[f.Name] = string(b)
+	}
+	return out
+}
+
+func TestOnlyWhatMustChangesChanges(t *testing.T) {
+	before := workbook(t)
+	after := parts(t, copied(t, "a.xlsx", before, findings("a.xlsx")))
+	mayChange := []string{"[Content_Types].xml", "xl/workbook.xml", "xl/_rels/workbook.xml.rels", "xl/styles.xml", "xl/worksheets/sheet", "xl/worksheets/_rels/", "xl/comments", "xl/drawings/vmlDrawing"}
+	for name, content := range parts(t, before) {
+		got, ok := after[name]
+		if !ok {
+			t.Errorf("the part %s is gone", name)
+		}
+		changes := false
+		for _, m := range mayChange {
+			changes = changes || strings.HasPrefix(name, m)
+		}
+		if got != content && !changes {
+			t.Errorf("the part %s has changed", name)
+		}
+	}
+}
+
+// The workbook library reads the copy independently of our own reader.
+func TestCopyReadByTheLibrary(t *testing.T) {
+	f, err := excelize.OpenReader(bytes.NewReader(copied(t, "a.xlsx", workbook(t), findings("a.xlsx"))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := f.GetSheetList(); got[0] != "Findings" || got[1] != "Schedule" || len(got) != 3 {
+		t.Errorf("sheets %v", got)
+	}
+	for cell, want := range map[string]string{"C2": "5.0 W", "C3": "7.5 W"} {
+		if got, _ := f.GetCellValue("Schedule", cell); got != want {
+			t.Errorf("%s = %q, want %q", cell, got, want)
+		}
+	}
+	if got, _ := f.GetCellFormula("Schedule", "C5"); got != "SUM(C2:C4)" {
+		t.Errorf("formula %q", got)
+	}
+	comments, err := f.GetComments("Schedule")
+	if err != nil {
+		t.Fatal(err)
+	}
+	texts := map[string]string{}
+	for _, c := range comments {
+		for _, p := range c.Paragraph {
+			texts[c.Cell] += p.Text
+		}
+		texts[c.Cell] += c.Text
+	}
+	if !strings.Contains(texts["C2"], "Finding 1, danger") || !strings.Contains(texts["C3"], "measured") || !strings.Contains(texts["C3"], "Finding 1") {
+		t.Errorf("notes %q", texts)
+	}
+	formats, err := f.GetConditionalFormats("Schedule")
+	if err != nil || len(formats) != 2 {
+		t.Errorf("conditional formats %v, %v", formats, err)
+	}
+	names := f.GetDefinedName()
+	if len(names) != 1 || names[0].Scope != "Schedule" {
+		t.Errorf("defined names %+v", names)
+	}
+	if got, _ := f.GetCellValue("Findings", "E6"); got != `=HYPERLINK("x")` {
+		t.Errorf("E6 = %q", got)
+	}
+	if got, _ := f.GetCellFormula("Findings", "C6"); !strings.Contains(got, `#'Amps & ''racks'''!A1`) {
+		t.Errorf("link %q", got)
+	}
+	if pics, _ := f.GetPictures("Schedule", "H2"); len(pics) != 1 {
+		t.Errorf("%d pictures", len(pics))
+	}
+}
+
+// LibreOffice and python3-openpyxl, where they are installed, open the copy and see the old values.
+func TestCopyReadByOtherPrograms(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "copy.xlsx")
+	if err := os.WriteFile(path, copied(t, "a.xlsx", workbook(t), findings("a.xlsx")), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	t.Run("openpyxl", func(t *testing.T) {
+		if exec.Command("python3", "-c", "import openpyxl").Run() != nil {
+			t.Skip("python3-openpyxl is not installed")
+		}
+		out, err := exec.Command("python3", "-c", `
+import sys, openpyxl
+b = openpyxl.load_workbook(sys.argv[1])
+s = b["Schedule"]
+print(b.sheetnames, s["C3"].value, s["C3"].number_format, "measured" in s["C3"].comment.text, "Finding 1" in s["C3"].comment.text, s["C5"].value, s.row_dimensions[6].hidden, len(s.conditional_formatting))
+`, path).CombinedOutput()
+		want := `['Findings', 'Schedule', "Amps & 'racks'"] 7.5 0.0" W" True True =SUM(C2:C4) True 2`
+		if err != nil || strings.TrimSpace(string(out)) != want {
+			t.Errorf("%v\n%s\nwant\n%s", err, out, want)
+		}
+	})
+	t.Run("LibreOffice", func(t *testing.T) {
+		program, err := exec.LookPath("soffice")
+		if err != nil {
+			t.Skip("LibreOffice is not installed")
+		}
+		dir := t.TempDir()
+		cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless", "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1", "--outdir", dir, path)
+		if out, err := cmd.CombinedOutput(); err != nil {
+			t.Fatalf("%v\n%s", err, out)
+		}
+		b, err := os.ReadFile(filepath.Join(dir, "copy-Schedule.csv"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want := "Tag,,\n,,5.0 W\n,,7.5 W\n,,10.0 W\n,,22.5\n"; !strings.HasPrefix(string(b), want) {
+			t.Errorf("%q, want %q", b, want)
+		}
+		if b, _ := os.ReadFile(filepath.Join(dir, "copy-Findings.csv")); !strings.Contains(string(b), "Schedule!C2") || !strings.Contains(string(b), "set both to 2.5 W") {
+			t.Errorf("findings sheet: %q", b)
+		}
+	})
+}
+
+func TestTextFileGetsAWorkbook(t *testing.T) {
+	out := copied(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n"), []*audit.Finding{{Rule: audit.Rules()[0], Grade: audit.Fault, Certainty: audit.Certain,
+		At: schedule.Ref{File: "a.csv", Sheet: parse(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n")).Sheets[0].Name, Row: 2, Col: 2}, Message: "too much"}})
+	f, err := excelize.OpenReader(bytes.NewReader(out))
+	if err != nil {
+		t.Fatal(err)
+	}
+	sheet := f.GetSheetList()[1]
+	if got, _ := f.GetCellValue(sheet, "B2"); got != "5 W" {
+		t.Errorf("B2 = %q", got)
+	}
+	if formula, _ := f.GetCellFormula(sheet, "B3"); formula != "" {
+		t.Errorf("a text became the formula %q", formula)
+	}
+	if note, _ := f.GetCellValue("Findings", "A3"); !strings.Contains(note, "a.csv") {
+		t.Errorf("the copy does not say what it is: %q", note)
+	}
+}
