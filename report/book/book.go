@@ -84,40 +84,92 @@ func (b *builder) build() error {
 	return b.file.SetDocProps(&excelize.DocProperties{Title: "Audit of loudspeaker lines", Creator: "lineaudit", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"})
 }
 
+// A sheetColumn is a column of a sheet: one of the table's, or one that the reader fills.
+type sheetColumn struct {
+	report.Column
+	index int // into the table's columns; -1 for a column that the reader fills
+}
+
+// printed lists the columns that go on paper, in order; the others stand to
+// their right. Tables that are not listed are printed whole.
+var printed = map[string][]string{
+	"findings":     {"rank", "grade", "site", "place", "file", "cell", "message", "remedy", "disposition", "remark"},
+	"channels":     {"job", "amplifier", "channel", "line_v", "rated_w", "load_w", "load_pct", "free_w", "expected_ohm", "verdict", "sum"},
+	"controls":     {"job", "control", "zone", "rated_w", "load_w", "load_pct", "free_w", "expected_ohm", "verdict", "sum"},
+	"lines":        {"job", "line", "zone", "length_m", "area_mm2", "material", "load_w", "line_v", "loop_ohm", "loss_far_db", "loss_even_db", "loss_worst_db", "verdict"},
+	"zones":        {"job", "zone", "loudspeakers", "load_w", "expected_ohm", "sum"},
+	"remedies":     {"kind", "place", "change", "before", "after", "unit", "effect", "part"},
+	"rules":        {"rule", "title", "limits", "source", "silent"},
+	"files":        {"file", "kind", "job", "site", "revision", "superseded", "rows_read", "rows_left_out", "reason"},
+	"loudspeakers": {"job", "zone", "room", "tag", "model", "count", "tap_w", "tap_v", "line_v", "control", "amplifier", "channel", "status", "rows"},
+}
+
+// columns returns the columns of a sheet in order, and how many are printed.
+func columns(t report.Table) (cols []sheetColumn, onPaper int) {
+	for i, c := range t.Columns {
+		if !c.Data {
+			cols = append(cols, sheetColumn{c, i})
+		}
+	}
+	if t.Name == "findings" {
+		cols = append(cols, sheetColumn{report.Column{Name: "disposition", Label: "Disposition", Width: 16}, -1},
+			sheetColumn{report.Column{Name: "remark", Label: "Remark", Width: 24, Kind: report.Long}, -1},
+			sheetColumn{report.Column{Name: "id", Label: "Id", Width: 14}, slices.IndexFunc(t.Columns, func(c report.Column) bool { return c.Name == "id" })})
+	}
+	first := printed[t.Name]
+	if first == nil {
+		return cols, len(cols)
+	}
+	place := func(c sheetColumn) int {
+		if i := slices.Index(first, c.Name); i >= 0 {
+			return i
+		}
+		return len(first)
+	}
+	slices.SortStableFunc(cols, func(x, y sheetColumn) int { return place(x) - place(y) })
+	return cols, len(first)
+}
+
 // table writes one table to a sheet of its own, row by row.
 func (b *builder) table(t report.Table) error {
 	if _, err := b.file.NewSheet(t.Title); err != nil {
 		return err
 	}
-	if err := b.page(t.Title, 4); err != nil {
+	if err := b.page(t.Title, headerRow); err != nil {
 		return err
 	}
-	extra := b.extraColumns(t)
-	columns := append(slices.Clone(t.Columns), extra...)
-	if err := b.dispositionList(t, len(columns)); err != nil {
+	cols, onPaper := columns(t)
+	if err := b.dispositionList(t, cols); err != nil {
 		return err
 	}
 	s, err := b.file.NewStreamWriter(t.Title)
 	if err != nil {
 		return err
 	}
-	shown := visible(columns)
-	for i, c := range shown {
-		if err := s.SetColWidth(i+1, i+1, width(c)); err != nil {
+	for i, c := range cols {
+		if err := s.SetColWidth(i+1, i+1, width(c.Column)); err != nil {
 			return err
 		}
 	}
-	if err := s.SetPanes(&excelize.Panes{Freeze: true, YSplit: 4, TopLeftCell: "A5", ActivePane: "bottomLeft"}); err != nil {
+	if err := s.SetPanes(&excelize.Panes{Freeze: true, YSplit: headerRow, TopLeftCell: "A5", ActivePane: "bottomLeft"}); err != nil {
 		return err
 	}
-	s.SetRow("A1", []any{excelize.Cell{StyleID: b.styles.title, Value: t.Title}})
-	s.SetRow("A2", []any{excelize.Cell{StyleID: b.styles.note, Value: t.Note}})
-	header := make([]any, len(shown))
-	for i, c := range shown {
-		header[i] = excelize.Cell{StyleID: b.styles.header, Value: heading(c)}
+	header := make([]any, len(cols))
+	for i, c := range cols {
+		header[i] = excelize.Cell{StyleID: b.styles.head(c.Column), Value: heading(c.Column)}
 	}
-	if err := s.SetRow("A4", header, excelize.RowOpts{Height: 32}); err != nil {
-		return err
+	for _, row := range []struct {
+		cell  string
+		cells []any
+		opts  excelize.RowOpts
+	}{
+		{"A1", []any{excelize.Cell{StyleID: b.styles.title, Value: t.Title}}, excelize.RowOpts{Height: 24}},
+		{"A2", []any{excelize.Cell{StyleID: b.styles.note, Value: t.Note}}, excelize.RowOpts{}},
+		{"A4", header, excelize.RowOpts{Height: 30}},
+	} {
+		if err := s.SetRow(row.cell, row.cells, row.opts); err != nil {
+			return err
+		}
 	}
 	n := 0
 	for row := range t.Rows {
@@ -125,21 +177,37 @@ func (b *builder) table(t report.Table) error {
 			b.notes = append(b.notes, fmt.Sprintf("%s has more than %d rows; the rest is in %s.csv.", t.Title, maxRows, t.Name))
 			break
 		}
-		if err := s.SetRow(fmt.Sprintf("A%d", n+5), b.cells(t, row, shown)); err != nil {
+		n++
+		if err := s.SetRow(fmt.Sprintf("A%d", headerRow+n), b.cells(t, row, cols)); err != nil {
 			return err
 		}
-		n++
 	}
-	if n > 0 {
-		last, _ := excelize.CoordinatesToCellName(len(shown), n+4)
-		if err := s.AddTable(&excelize.Table{Range: "A4:" + last, Name: "t_" + t.Name, StyleName: "", ShowRowStripes: new(bool)}); err != nil {
+	if n == 0 {
+		if err := s.SetRow("A5", []any{excelize.Cell{StyleID: b.styles.note, Value: "Nothing to list."}}); err != nil {
 			return err
 		}
 	} else {
-		s.SetRow("A5", []any{excelize.Cell{StyleID: b.styles.note, Value: "Nothing to list."}})
+		last, err := excelize.CoordinatesToCellName(len(cols), headerRow+n)
+		if err != nil {
+			return err
+		}
+		if err := s.AddTable(&excelize.Table{Range: "A4:" + last, Name: "t_" + t.Name, ShowRowStripes: new(bool)}); err != nil {
+			return err
+		}
 	}
-	return s.Flush()
+	if err := s.Flush(); err != nil {
+		return err
+	}
+	right, err := excelize.ColumnNumberToName(onPaper)
+	if err != nil {
+		return err
+	}
+	return b.file.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Area", Scope: t.Title,
+		RefersTo: fmt.Sprintf("'%s'!$A$1:$%s$%d", t.Title, right, headerRow+max(n, 1))})
 }
+
+// headerRow is the row of the column headings.
+const headerRow = 4
 
 // heading is the words above a column, with its unit.
 func heading(c report.Column) string {
@@ -149,21 +217,23 @@ func heading(c report.Column) string {
 	return c.Label + " (" + c.Unit + ")"
 }
 
-func visible(cs []report.Column) []report.Column {
-	return slices.DeleteFunc(slices.Clone(cs), func(c report.Column) bool { return c.Data })
-}
-
-func width(c report.Column) float64 { return float64(max(c.Width, min(len(heading(c)), 14)) + 2) }
+func width(c report.Column) float64 { return float64(max(c.Width, min(len(heading(c)), 12)) + 2) }
 
 // cells turns the values of a row into styled cells.
-func (b *builder) cells(t report.Table, row []report.Value, shown []report.Column) []any {
-	out := make([]any, 0, len(shown))
-	for i, c := range t.Columns {
-		if c.Data {
+func (b *builder) cells(t report.Table, row []report.Value, cols []sheetColumn) []any {
+	out := make([]any, len(cols))
+	for i, c := range cols {
+		if c.index < 0 {
+			d := b.audit.Dispositions[value(t, row, "id").Words]
+			text := d.Decision
+			if c.Name == "remark" {
+				text = d.Remark
+			}
+			out[i] = excelize.Cell{StyleID: b.styles.fill, Value: filled(text)}
 			continue
 		}
-		v := row[i]
-		cell := excelize.Cell{StyleID: b.styles.of(c), Value: nil}
+		v := row[c.index]
+		cell := excelize.Cell{StyleID: b.styles.of(c.Column)}
 		switch {
 		case v.IsNum:
 			cell.Value = v.Number
@@ -173,16 +243,10 @@ func (b *builder) cells(t report.Table, row []report.Value, shown []report.Colum
 		if c.Name == "grade" || c.Name == "verdict" || c.Name == "outcome" {
 			cell.StyleID = b.styles.grade(v.Words)
 		}
-		if link := b.link(t, c, row); link != "" {
+		if link := b.link(t, c.Column, row); link != "" {
 			cell.Formula, cell.StyleID = link, b.styles.link
 		}
-		out = append(out, cell)
-	}
-	if t.Name == "findings" {
-		id := value(t, row, "id").Words
-		d := b.audit.Dispositions[id]
-		out = append(out, excelize.Cell{StyleID: b.styles.fill, Value: filled(d.Decision)}, excelize.Cell{StyleID: b.styles.fill, Value: filled(d.Remark)},
-			excelize.Cell{StyleID: b.styles.text, Value: id})
+		out[i] = cell
 	}
 	return out
 }
@@ -213,24 +277,16 @@ func value(t report.Table, row []report.Value, name string) report.Value {
 	return report.Value{}
 }
 
-// extraColumns are those that the reader fills.
-func (b *builder) extraColumns(t report.Table) []report.Column {
-	if t.Name != "findings" {
-		return nil
-	}
-	return []report.Column{{Name: "disposition", Label: "Disposition", Width: 16}, {Name: "remark", Label: "Remark", Width: 30, Kind: report.Long},
-		{Name: "id", Label: "Id", Width: 14}}
-}
-
 // answers are those offered in the disposition column.
 var answers = []string{"accepted", "fixed", "wrong because ..."}
 
 // dispositionList offers the usual answers as a drop-down list; any text may be typed.
-func (b *builder) dispositionList(t report.Table, columns int) error {
-	if t.Name != "findings" {
+func (b *builder) dispositionList(t report.Table, cols []sheetColumn) error {
+	at := slices.IndexFunc(cols, func(c sheetColumn) bool { return c.Name == "disposition" })
+	if at < 0 {
 		return nil
 	}
-	col, err := excelize.ColumnNumberToName(len(visible(t.Columns)) + 1)
+	col, err := excelize.ColumnNumberToName(at + 1)
 	if err != nil {
 		return err
 	}
