@@ -34,6 +34,11 @@ type circuit struct {
 	assumed   []schedule.Assumption
 	rings     []*schedule.Control // one control of each ring of controls
 
+	usualC     float64 // conductor temperature where none is stated, degC
+	usualClass int     // IEC 60228 class where none is stated, 0: resistivity
+	graph      *graph  // nil without cables
+	rowAt      map[*schedule.Loudspeaker]int
+
 	chain  []int // buffers of place
 	feeds  []int
 	shares []Interval
@@ -84,7 +89,7 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 	c.nodeVolts()
 	for i := range c.rows {
 		c.rows[i].l = job.Loudspeakers[i]
-		c.hang(i)
+		c.hang(&c.rows[i])
 	}
 	c.countOnce()
 	for i := range c.rows {
@@ -256,8 +261,7 @@ func (c *circuit) channelOfControl(ctl *schedule.Control) *schedule.Channel {
 }
 
 // hang finds the control, zone and channels of a row.
-func (c *circuit) hang(i int) {
-	r := &c.rows[i]
+func (c *circuit) hang(r *row) {
 	l := r.l
 	r.zone = indexOf(c.zoneAt, l.Zone)
 	r.control = -1

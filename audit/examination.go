@@ -49,8 +49,9 @@ type claim struct {
 	gaps       func() []gap
 	settles    string // what an answer decides
 	equipment  []equipment
-	// watts and rated, when both are known, show a share of a rating in watts.
-	watts, rated Interval
+	// show, when not nil, is the figure, the limit and the unit as a reader
+	// meets them, where those are not the ones judged.
+	show func(limit float64) (measured Interval, shownLimit float64, unit string)
 	// own replaces limits of the rule for this place, such as a headroom that
 	// the job's own brief asks for.
 	own *LimitInForce
@@ -137,11 +138,10 @@ func (x *Examination) figure(v float64, unit string) string {
 	return withUnit(v, unit)
 }
 
-// shown is the figure and the limit as a reader meets them: a share of one
-// known rating as watts against watts, everything else as it was measured.
+// shown is the figure and the limit as a reader meets them.
 func (c *claim) shown(l *LimitInForce) (measured Interval, limit float64, unit string) {
-	if c.rated.exact() && c.watts.Known {
-		return c.watts, l.Value / 100 * c.rated.Low, "W"
+	if c.show != nil {
+		return c.show(l.Value)
 	}
 	return c.measured, l.Value, c.unit
 }

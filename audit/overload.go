@@ -35,6 +35,16 @@ func (n *node) withRating(cells []Evidence, at schedule.Ref) []Evidence {
 	return slices.Insert(cells, 0, e)
 }
 
+// inWatts shows a share of one known rating as watts against watts; nil when
+// the rating is not known exactly.
+func (n *node) inWatts() func(float64) (Interval, float64, string) {
+	if !n.rating.watts.exact() {
+		return nil
+	}
+	load, rated := n.load.Watts, n.rating.watts.Low
+	return func(limit float64) (Interval, float64, string) { return load, limit / 100 * rated, "W" }
+}
+
 // ratingText says what the load is held against: "75 W control", or with its
 // derating "100 W control for 100 V (70.7 W at 70.7 V)".
 func (n *node) ratingText(thing string) string {
@@ -90,6 +100,10 @@ func (x *Examination) silentVerdict(cl *claim) Verdict {
 func (x *Examination) keptOut(n *node, cl *claim) *claim {
 	if n.lowRows+n.oddRows > 0 && cl.measured.Known {
 		cl.measured = atLeast(cl.measured.Low)
+		if cl.show != nil {
+			low, rated := n.load.Watts.Low, n.rating.watts.Low
+			cl.show = func(limit float64) (Interval, float64, string) { return atLeast(low), limit / 100 * rated, "W" }
+		}
 		cl.message += " (" + n.load.Incomplete + ")"
 	}
 	return cl

@@ -61,7 +61,7 @@ func (x *Examination) frameClaim(i int) *claim {
 	cl := &claim{
 		key: amplifierKey(a), place: amplifierName(a), zone: c.onlyZone(n), at: ratingCell(n, a.At),
 		emergency: n.emergency, use: useOf(n.emergency, nil, nil), pieces: n.pieces(),
-		measured: share, unit: "% of rating", watts: n.load.Watts, rated: n.rating.watts,
+		measured: share, unit: "% of rating", show: n.inWatts(),
 		message:   fmt.Sprintf("%s on a %s: %s", n.load.Sum, n.ratingText("frame"), percents(share)),
 		cells:     func() []Evidence { return n.withRating(c.cells(n), a.At) },
 		gaps:      func() []gap { return c.rowGaps(n) },

@@ -8,7 +8,12 @@ var registry = []*Rule{
 	channelOverload,
 	headroomShort,
 	frameOverload,
+	lineLoss,
+	voltageMismatch,
+	lowImpedanceOnLine,
+	totalMismatch,
 	implausible,
+	cannotCheck,
 }
 
 // Rules returns every rule in the order of the documentation. The rules are

@@ -1,0 +1,152 @@
+package audit
+
+import (
+	_ "embed"
+	"fmt"
+	"slices"
+
+	"lineaudit/audit/schedule"
+)
+
+//go:embed doc/cannot-check.md
+var cannotCheckDoc string
+
+// cannotCheck finds jobs whose schedule says too little to be audited, and asks
+// about rows that were left out although they would change a verdict.
+var cannotCheck = &Rule{
+	Name:  "cannot-check",
+	Title: "the schedule says too little to be checked",
+	Why:   "A job without findings is only as good as the number of checks behind it: what nobody can show is no pass, and the risk moves to whoever signs.",
+	Doc:   cannotCheckDoc,
+	Limits: []Limit{
+		{Name: "least decided", Default: 1, Unit: "checks of loads", Source: "common practice, no source",
+			Note: "a job in which fewer checks of loads against ratings could be decided is shown as one that cannot be judged from its papers"},
+	},
+	Silent: []string{
+		"the missing cell cannot change a verdict: a group is within its limits at its highest tap",
+		"some checks could be decided: then each open one is a question, apart from the findings",
+	},
+	Cautions: []string{cautionPaper},
+	Check:    checkCannotCheck,
+}
+
+func checkCannotCheck(x *Examination) error {
+	x.askLeftOut()
+	decided, open := 0, 0
+	var first schedule.Ref
+	for i := range x.circuit.channels {
+		if x.circuit.channels[i].verdict.Checked {
+			decided++
+		}
+	}
+	for i := range x.circuit.controls {
+		if x.circuit.controls[i].verdict.Checked {
+			decided++
+		}
+	}
+	for _, u := range x.result.Unshown {
+		if u.Rule.Name == "control-overload" || u.Rule.Name == "channel-overload" {
+			open++
+			if first.IsZero() {
+				first = u.At
+			}
+		}
+	}
+	least := x.setting("least decided")
+	pieces := 0.0
+	for i := range x.circuit.rows {
+		if r := &x.circuit.rows[i]; r.part == counts {
+			pieces += pieceCount(r)
+			if first.IsZero() {
+				first = r.l.At
+			}
+		}
+	}
+	if float64(decided) >= least || pieces == 0 {
+		return nil
+	}
+	why := "no rating of a channel or control to hold the loads against"
+	if open > 0 {
+		why = fmt.Sprintf("none of %s could be decided", counted(float64(open), "load"))
+		if open > 1 {
+			why = fmt.Sprintf("none of %d loads could be decided", open)
+		}
+	}
+	if len(x.Job.Channels)+len(x.Job.Controls) == 0 {
+		x.ask([]gap{{first, "channel rating", "Which amplifier channels and controls do these loudspeakers hang on, and what are they rated?"}}, "whether anything is overloaded")
+	}
+	cl := &claim{key: "job", place: "the job", at: first, pieces: pieces, emergency: x.circuit.emergency, unit: "checks of loads",
+		message: why, measured: Exact(float64(decided))}
+	x.found(cl, &LimitInForce{Grade: Unknown, Value: least, Unit: "checks of loads"}, CannotBeShown, "")
+	return nil
+}
+
+// askLeftOut asks about rows that were left out, where counting them would
+// change a verdict: both loads are shown.
+func (x *Examination) askLeftOut() {
+	c := x.circuit
+	for _, left := range x.Job.LeftOut {
+		if len(left.Would) == 0 {
+			continue
+		}
+		extra := map[*node]Interval{}
+		var order []*node
+		names := map[*node]string{}
+		note := func(n *node, name string, w Interval) {
+			if _, ok := extra[n]; !ok {
+				order = append(order, n)
+				extra[n] = Exact(0)
+			}
+			names[n] = name
+			extra[n] = extra[n].plus(w)
+		}
+		for _, l := range left.Would {
+			if slices.Contains(x.Job.Loudspeakers, l) {
+				continue
+			}
+			r := &row{l: l}
+			c.hang(r)
+			r.work(c)
+			if r.out != notOut {
+				continue
+			}
+			for _, k := range c.above(r.control) {
+				note(&c.controls[k], controlName(x.Job.Controls[k]), r.total())
+			}
+			for _, k := range r.channels {
+				note(&c.channels[k], channelName(x.Job.Channels[k]), r.total())
+			}
+		}
+		for _, n := range order {
+			with := n.load.Watts.plus(extra[n])
+			if x.sameGrade(n, with) {
+				continue
+			}
+			x.ask([]gap{{left.At, "row", fmt.Sprintf("Is this row (%s) installed? With it %s carries %s W, without it %s W, of %s W.",
+				left.Reason, names[n], span(with), span(n.load.Watts), span(n.rating.watts))}}, "whether "+names[n]+" is overloaded")
+		}
+	}
+}
+
+// sameGrade reports whether a node comes out alike with another load.
+func (x *Examination) sameGrade(n *node, load Interval) bool {
+	rule := "channel-overload"
+	grade := func(w Interval) (g [2]Grade) {
+		share := w.over(n.rating.watts).scaled(100)
+		if !share.Known {
+			return g
+		}
+		for k := Caution; k <= Danger; k++ {
+			if l := x.circuit.set.limits[rule].grade[schedule.AnyUse][k]; l != nil {
+				if past(share.Low, l.Value) {
+					g[0] = k
+				}
+				if past(share.High, l.Value) {
+					g[1] = k
+				}
+			}
+		}
+		return g
+	}
+	return grade(load) == grade(n.load.Watts)
+}

@@ -1,0 +1,591 @@
+package audit
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"lineaudit/audit/line"
+	"lineaudit/audit/schedule"
+)
+
+// maxSpread is the most pieces that a group at one place is spread over for
+// the even reading; more change the result by less than a thousandth.
+const maxSpread = 200
+
+// A tree is one cable network fed by a channel, without closed rings.
+type tree struct {
+	volts float64
+	nodes []branch // parents before children
+}
+
+// A branch is one place of a tree with the cable that leads to it.
+type branch struct {
+	parent  int // -1: the amplifier
+	place   int // in graph.places
+	d       conduit
+	pieces  int
+	members []member
+	ratioDB float64 // insertion loss of the control here
+	spread  int     // loudspeakers that the schedule puts at this one place, when it is a group
+}
+
+// trees turns the joined places into lines: one for every branch that leaves a
+// channel, since branches of one amplifier output do not load each other's cable.
+func (g *graph) trees() []*network {
+	if len(g.joins) == 0 {
+		return nil
+	}
+	at := g.hangRows()
+	seen := make([]bool, len(g.places))
+	var out []*network
+	for root := range g.places {
+		if g.places[root].channel >= 0 {
+			out = append(out, g.fromRoot(root, seen, at)...)
+		}
+	}
+	for root := range g.places {
+		if seen[root] || len(g.places[root].joins) == 0 {
+			continue
+		}
+		start, channel := g.lostRoot(root, seen)
+		nets := g.fromRoot(start, seen, at)
+		for _, n := range nets {
+			g.adopt(n, start, channel)
+		}
+		out = append(out, nets...)
+	}
+	return out
+}
+
+// hangRows finds the place of every row: its own, else the nearest control or
+// the zone that a cable leads to; -1 for none.
+func (g *graph) hangRows() [][]member {
+	at := make([][]member, len(g.places))
+	put := func(p, row int, share Interval) { at[p] = append(at[p], member{row, share}) }
+	has := func(p any) (int, bool) {
+		i, ok := g.byPart[p]
+		return i, ok && len(g.places[i].joins) > 0
+	}
+	for i := range g.c.rows {
+		r := &g.c.rows[i]
+		if r.part != counts {
+			continue
+		}
+		if p, ok := has(r.l); ok {
+			put(p, i, whole)
+			continue
+		}
+		if r.l.Zone != nil {
+			if p, ok := has(r.l.Zone); ok && g.behindControl(p) {
+				put(p, i, whole)
+				continue
+			}
+		}
+		placed := false
+		for _, k := range g.c.above(r.control) {
+			if p, ok := has(g.c.job.Controls[k]); ok {
+				put(p, i, whole)
+				placed = true
+				break
+			}
+		}
+		if placed || r.l.Zone == nil {
+			continue
+		}
+		if p, ok := has(r.l.Zone); ok {
+			put(p, i, whole)
+		}
+	}
+	return at
+}
+
+// behindControl reports whether a cable joins a place to a control.
+func (g *graph) behindControl(p int) bool {
+	for _, j := range g.places[p].joins {
+		if g.places[g.joins[j].a+g.joins[j].b-p].control >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// lostRoot picks where a network without a channel starts: at an end that no
+// cable leads to, as written; and the channel that its rows share, if any.
+func (g *graph) lostRoot(start int, seen []bool) (root, channel int) {
+	channel, clash := -1, false
+	root = start
+	best := 4
+	visited := map[int]bool{start: true}
+	queue := []int{start}
+	for len(queue) > 0 {
+		p := queue[0]
+		queue = queue[1:]
+		n := &g.places[p]
+		rank := 3
+		switch {
+		case n.asTo:
+		case n.text != "":
+			rank = 0
+		case n.control >= 0:
+			rank = 1
+		default:
+			rank = 2
+		}
+		if rank < best {
+			root, best = p, rank
+		}
+		ch := g.placeChannel(n)
+		clash = clash || ch >= 0 && channel >= 0 && ch != channel
+		if ch >= 0 {
+			channel = ch
+		}
+		for _, j := range n.joins {
+			o := g.joins[j].a + g.joins[j].b - p
+			if !visited[o] && !seen[o] {
+				visited[o] = true
+				queue = append(queue, o)
+			}
+		}
+	}
+	if clash {
+		channel = -1
+	}
+	return root, channel
+}
+
+func (g *graph) placeChannel(n *place) int {
+	var ch *schedule.Channel
+	switch {
+	case n.row >= 0:
+		if list := g.c.rows[n.row].channels; len(list) == 1 {
+			return list[0]
+		}
+	case n.control >= 0:
+		ch = g.c.channelOfControl(g.c.job.Controls[n.control])
+	case n.zone >= 0:
+		ch = g.c.job.Zones[n.zone].Channel
+	}
+	if i := indexOf(g.c.channelAt, ch); i >= 0 {
+		return g.c.head[i]
+	}
+	return -1
+}
+
+// adopt gives a network that no cable ties to a channel the one its rows hang on.
+func (g *graph) adopt(n *network, start, channel int) {
+	p := &g.places[start]
+	if channel < 0 {
+		n.loose = true
+		n.line.Incomplete = "nothing on it leads to an amplifier"
+		n.judged = Interval{}
+		return
+	}
+	n.setChannel(g.c, channel)
+	switch {
+	case p.text != "":
+		ch := g.c.job.Channels[channel]
+		g.c.assumed = append(g.c.assumed, schedule.Assumption{At: n.line.At, Field: "from", Written: p.text, TakenAs: ch.Label(),
+			How: schedule.Computed, Because: "the loudspeakers on this cable hang on it"})
+	case p.control >= 0:
+		n.line.Incomplete = "the run to " + controlName(g.c.job.Controls[p.control]) + " is not listed"
+	default:
+		n.line.Incomplete = "the run to its first place is not listed"
+	}
+	g.c.solveTree(n)
+	if p.text == "" && n.judged.Known {
+		n.judged.High = math.Inf(1)
+	}
+}
+
+// fromRoot builds one network for every branch that leaves a root.
+func (g *graph) fromRoot(root int, seen []bool, at [][]member) []*network {
+	seen[root] = true
+	var out []*network
+	for _, j := range g.places[root].joins {
+		first := g.joins[j].a + g.joins[j].b - root
+		if g.places[first].channel >= 0 && g.places[root].channel >= 0 {
+			g.loose = append(g.loose, g.joins[j].d.k)
+			continue
+		}
+		if g.asOneLength(root, first, j) {
+			seen[first] = true
+			out = append(out, g.c.oneLengthLine(g.oneOf(root, first, j, at)))
+			continue
+		}
+		if seen[first] {
+			out = append(out, g.ring(root, []int{j}))
+			continue
+		}
+		out = append(out, g.grow(root, j, seen, at))
+	}
+	return out
+}
+
+// asOneLength reports whether a cable from a channel simply ends at a zone, a
+// control or a group of loudspeakers, so that one length is all that is known.
+func (g *graph) asOneLength(root, first, j int) bool {
+	p := &g.places[first]
+	if g.places[root].channel < 0 || p.text != "" || g.joins[j].pieces > 1 {
+		return false
+	}
+	if p.row >= 0 || p.control >= 0 {
+		return len(p.joins) == 1
+	}
+	for _, k := range p.joins {
+		if o := g.joins[k].a + g.joins[k].b - first; g.places[o].channel < 0 {
+			return false
+		}
+	}
+	return true
+}
+
+func (g *graph) oneOf(root, first, j int, at [][]member) single {
+	p := &g.places[first]
+	s := single{k: g.joins[j].d.k, members: at[first], channel: g.places[root].channel, control: p.control >= 0}
+	if p.zone >= 0 && len(p.joins) > 1 {
+		s.members = g.zoneMembers(g.c.job.Zones[p.zone], s.channel)
+		same := 0
+		for _, k := range p.joins {
+			if g.joins[k].a+g.joins[k].b-first == root {
+				same++
+			}
+		}
+		s.shared = same > 1
+	}
+	return s
+}
+
+// grow walks the branch behind one cable.
+func (g *graph) grow(root, first int, seen []bool, at [][]member) *network {
+	t := &tree{}
+	n := &network{tree: t, presume: math.Inf(1)}
+	ringed := []int{}
+	type step struct{ from, join, parent int }
+	queue := []step{{root, first, -1}}
+	used := map[int]bool{first: true}
+	for len(queue) > 0 {
+		s := queue[0]
+		queue = queue[1:]
+		j := &g.joins[s.join]
+		p := j.a + j.b - s.from
+		if seen[p] {
+			ringed = append(ringed, s.join)
+			continue
+		}
+		seen[p] = true
+		b := branch{parent: s.parent, place: p, d: j.d, pieces: j.pieces, members: at[p]}
+		if k := g.places[p].control; k >= 0 {
+			b.ratioDB = g.c.insertionDB(k)
+		}
+		b.spread = g.spreadOf(p, &b)
+		t.nodes = append(t.nodes, b)
+		n.line.Cables = append(n.line.Cables, j.d.k)
+		me := len(t.nodes) - 1
+		for _, k := range g.places[p].joins {
+			if !used[k] {
+				used[k] = true
+				queue = append(queue, step{p, k, me})
+			}
+		}
+	}
+	g.describe(n, root, first)
+	if len(ringed) > 0 {
+		n.ring = true
+		n.line.Incomplete = "its cables form a closed ring, through " + cableName(g.joins[ringed[0]].d.k)
+		n.judged = Interval{}
+		n.tree = nil
+		return n
+	}
+	if ch := g.places[root].channel; ch >= 0 {
+		n.setChannel(g.c, ch)
+	}
+	g.c.solveTree(n)
+	return n
+}
+
+// spreadOf is the number of loudspeakers that hang at one place as a group.
+func (g *graph) spreadOf(p int, b *branch) int {
+	if g.places[p].control >= 0 {
+		return 1 // the run ends at the control
+	}
+	count := 0.0
+	for _, m := range b.members {
+		count += pieceCount(&g.c.rows[m.row])
+	}
+	return int(math.Min(math.Max(1, count), maxSpread))
+}
+
+// describe fills what is known of a network before it is solved.
+func (g *graph) describe(n *network, root, first int) {
+	k := g.joins[first].d.k
+	n.key = "tree\x1f" + cableKey(k)
+	n.line.Reading = "segments"
+	n.line.Name = lineName(k)
+	n.line.At = placeOf(k.Length.Source, k.At)
+	n.line.Zone = k.Zone
+	n.count = Exact(0)
+	zone := -2
+	for i := range n.tree.nodes {
+		for _, m := range n.tree.nodes[i].members {
+			r := &g.c.rows[m.row]
+			n.members = append(n.members, m)
+			n.line.Emergency = n.line.Emergency || r.emergency
+			n.count = n.count.plus(r.count)
+			if zone == -2 {
+				zone = r.zone
+			} else if zone != r.zone {
+				zone = -1
+			}
+		}
+	}
+	if n.line.Zone == nil && zone >= 0 {
+		n.line.Zone = g.c.job.Zones[zone]
+	}
+	if k.Name == "" && zone >= 0 {
+		n.line.Name = g.c.job.Zones[zone].Name
+	}
+	n.place = "line " + n.line.Name
+	n.use = useOf(n.line.Emergency, n.line.Zone, nil)
+	materials, area := "", Interval{}
+	for i := range n.tree.nodes {
+		b := &n.tree.nodes[i]
+		if m := metalOf(b.d.k); materials == "" {
+			materials = m
+		} else if materials != m {
+			materials = "mixed"
+		}
+		if a := b.d.areaOf(); a.Known && (!area.Known || a.Low < area.Low) {
+			area = a
+		}
+		n.missing = append(n.missing, g.c.cableGaps(&b.d)...)
+	}
+	n.line.Material, n.line.AreaMM2 = materials, area
+	n.missing = append(n.missing, g.c.rowGaps(&node{members: n.members})...)
+}
+
+// cableGaps asks for the length and the size of one piece.
+func (c *circuit) cableGaps(d *conduit) []gap {
+	var out []gap
+	if !d.length.Known && !d.k.Length.Had() {
+		out = append(out, gap{placeOf(d.k.Length.Source, d.k.At), "length", "How long is " + cableName(d.k) + ", one way?"})
+	}
+	if !d.perMetre.Known && !d.k.Area.Had() && !d.k.AWG.Had() {
+		out = append(out, gap{placeOf(d.k.Gauge.Source, d.k.At), "gauge", "What size are the conductors of " + cableName(d.k) + "?"})
+	}
+	return out
+}
+
+func (n *network) setChannel(c *circuit, channel int) {
+	n.line.Channel = c.job.Channels[channel]
+	n.line.LineV = voltsInterval(c.channels[channel].lineV)
+	n.use = useOf(n.line.Emergency, n.line.Zone, n.line.Channel)
+	if n.tree != nil {
+		n.tree.volts = c.channels[channel].lineV
+	}
+}
+
+// ring is a network that closes on itself with its first cable.
+func (g *graph) ring(root int, joins []int) *network {
+	k := g.joins[joins[0]].d.k
+	n := &network{key: "tree\x1f" + cableKey(k), ring: true, presume: math.Inf(1), count: Exact(0)}
+	n.line = Line{Name: lineName(k), At: placeOf(k.Length.Source, k.At), Zone: k.Zone, Cables: []*schedule.Cable{k}, Reading: "segments",
+		Incomplete: "its cables form a closed ring, through " + cableName(k)}
+	n.place = "line " + n.line.Name
+	if ch := g.places[root].channel; ch >= 0 {
+		n.setChannel(g.c, ch)
+	}
+	return n
+}
+
+// solveTree solves a tree with its lightest and its heaviest values, groups
+// both at one place and spread along the cable that leads to it.
+func (c *circuit) solveTree(n *network) {
+	t := n.tree
+	if t == nil || t.volts <= 0 {
+		return
+	}
+	low := c.solve(t, false, false)
+	lowSpread := c.solve(t, false, true)
+	high, highSpread := c.solve(t, true, false), c.solve(t, true, true)
+	if low == nil || lowSpread == nil {
+		n.line.Incomplete = "it could not be solved"
+		return
+	}
+	n.judged = between(math.Min(low.worstDB, lowSpread.worstDB), math.Inf(1))
+	n.line.LoadW = Interval{low.watts, math.Inf(1), true}
+	if high != nil && highSpread != nil {
+		n.judged.High = math.Max(high.worstDB, highSpread.worstDB)
+		n.line.LoadW.High = high.watts
+		n.line.WorstDB = between(math.Max(low.worstDB, lowSpread.worstDB), math.Max(high.worstDB, highSpread.worstDB))
+		n.fill(c, t, high)
+	} else {
+		n.fill(c, t, low)
+	}
+	for _, m := range n.members {
+		if o := c.rows[m.row].out; o == lowImpedance || o == absurd {
+			n.judged.High = math.Inf(1)
+			n.line.Incomplete = "a row of it is kept out"
+		}
+	}
+}
+
+// A treeSolution is a tree solved once.
+type treeSolution struct {
+	worstDB float64
+	worst   int // branch
+	watts   float64
+	at      []line.NodeResult // one for each branch: the last piece of it
+	loops   []float64         // ohm from the source to each branch
+}
+
+// solve solves a tree with the low or the high end of every value. It returns
+// nil where the high end of a value is not known.
+func (c *circuit) solve(t *tree, high, spread bool) *treeSolution {
+	pick := func(i Interval) float64 {
+		if high {
+			return i.High
+		}
+		return i.Low
+	}
+	var nodes []line.Node
+	last := make([]int, len(t.nodes))
+	out := &treeSolution{loops: make([]float64, len(t.nodes)), worst: -1}
+	for i := range t.nodes {
+		b := &t.nodes[i]
+		loop := pick(b.d.loop)
+		watts := 0.0
+		for _, m := range b.members {
+			r := &c.rows[m.row]
+			if r.out == notOut {
+				watts += pick(r.each.times(r.count.times(m.share)))
+			}
+		}
+		if math.IsInf(loop, 1) || math.IsInf(watts, 1) {
+			return nil
+		}
+		out.watts += watts
+		parent := line.Source
+		if b.parent >= 0 {
+			parent = last[b.parent]
+			out.loops[i] = out.loops[b.parent]
+		}
+		n := 1
+		if b.pieces > 1 {
+			n = min(b.pieces, maxSpread)
+			loop *= float64(b.pieces) / float64(n)
+		} else if spread && b.spread > 1 {
+			n = b.spread
+			loop /= float64(n)
+		}
+		out.loops[i] += loop * float64(n)
+		for k := range n {
+			node := line.Node{Parent: parent, LoopOhms: loop, LoadSiemens: line.Siemens(t.volts, watts) / float64(n)}
+			if k == n-1 && b.ratioDB > 0 {
+				node.Ratio = math.Pow(10, -b.ratioDB/20)
+			}
+			nodes = append(nodes, node)
+			parent = len(nodes) - 1
+		}
+		last[i] = parent
+	}
+	sol, err := line.Solve(t.volts, nodes)
+	if err != nil {
+		return nil
+	}
+	for i := range t.nodes {
+		r := sol.Nodes[last[i]]
+		out.at = append(out.at, r)
+		if nodes[last[i]].LoadSiemens > 0 && (out.worst < 0 || r.LossDB > out.worstDB) {
+			out.worstDB, out.worst = r.LossDB, i
+		}
+	}
+	return out
+}
+
+// fill writes a solution into the line as plain nodes.
+func (n *network) fill(c *circuit, t *tree, s *treeSolution) {
+	l := &n.line
+	l.Nodes = append(l.Nodes[:0], Node{Parent: -1, Kind: "amplifier", Place: channelLabel(l.Channel), At: channelAt(l.Channel), Volts: t.volts})
+	lengths := make([]Interval, len(t.nodes))
+	longest, loop := Interval{}, Interval{}
+	for i := range t.nodes {
+		b := &t.nodes[i]
+		lengths[i] = b.d.length.scaled(float64(max(1, b.pieces)))
+		if b.parent >= 0 {
+			lengths[i] = lengths[i].plus(lengths[b.parent])
+		}
+		if lengths[i].Known && lengths[i].High > longest.High {
+			longest = lengths[i]
+		}
+		loop = loop.hull(Exact(s.loops[i]))
+		node := Node{Parent: b.parent + 1, Kind: c.kindOf(n, b), Place: c.placeName(n, b), At: placeOf(b.d.k.Length.Source, b.d.k.At),
+			LengthM: b.d.length.High * float64(max(1, b.pieces)), AreaMM2: b.d.areaOf().Low,
+			Volts: s.at[i].Volts, LossDB: s.at[i].LossDB, Watts: s.at[i].LoadWatts, ThroughW: s.at[i].FeedWatts}
+		for _, m := range b.members {
+			node.Loudspeakers += int(pieceCount(&c.rows[m.row]))
+		}
+		if b.pieces > 1 {
+			node.Watts *= float64(min(b.pieces, maxSpread))
+		}
+		l.Nodes = append(l.Nodes, node)
+	}
+	l.Nodes[0].ThroughW, l.Nodes[0].Watts = s.watts, 0
+	l.LengthM = longest
+	if loop.Known && n.judged.bounded() {
+		l.LoopOhm = Exact(loop.High)
+	}
+	if s.worst >= 0 {
+		n.worst = l.Nodes[s.worst+1].Place
+	}
+}
+
+func channelLabel(ch *schedule.Channel) string {
+	if ch == nil {
+		return ""
+	}
+	return ch.Label()
+}
+
+func channelAt(ch *schedule.Channel) schedule.Ref {
+	if ch == nil {
+		return schedule.Ref{}
+	}
+	return ch.At
+}
+
+func (c *circuit) kindOf(n *network, b *branch) string {
+	p := &c.graph.places[b.place]
+	switch {
+	case p.control >= 0:
+		return "control"
+	case p.row >= 0 || p.zone >= 0:
+		return "loudspeaker"
+	}
+	return "joint"
+}
+
+func (c *circuit) placeName(n *network, b *branch) string {
+	p := &c.graph.places[b.place]
+	switch {
+	case p.control >= 0:
+		return controlName(c.job.Controls[p.control])
+	case p.row >= 0:
+		return rowName(c.rows[p.row].l)
+	case p.zone >= 0:
+		return "zone " + c.job.Zones[p.zone].Name
+	}
+	return p.text
+}
+
+// looseJoints lists the ends of cables that name nothing else in the job.
+func (g *graph) looseJoints() []int {
+	var out []int
+	for i := range g.places {
+		if p := &g.places[i]; p.text != "" && len(p.joins) == 1 && p.asTo {
+			out = append(out, i)
+		}
+	}
+	slices.SortFunc(out, func(a, b int) int { return cmp.Compare(g.places[a].text, g.places[b].text) })
+	return out
+}
