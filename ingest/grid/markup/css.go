@@ -85,7 +85,9 @@ func declarations(body string) cssStyle {
 		case "display":
 			out.hidden = strings.HasPrefix(strings.ToLower(value), "none")
 		case "mso-number-format":
-			out.format = namedFormat(unescape(value))
+			if out.format = namedFormat(unescape(value)); out.format == "General" {
+				out.format = ""
+			}
 		}
 	}
 	return out

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"path"
+	"slices"
 	"strings"
 
 	"golang.org/x/net/html"
@@ -15,23 +16,25 @@ import (
 )
 
 // maxTag is the longest tag, comment or piece of text held at once, in bytes.
-const maxTag = 4 << 20
+// A picture within the page is one attribute.
+const maxTag = 16 << 20
 
 // A page reads an HTML page the way a spreadsheet program does: one sheet,
 // the tables and the text around them below each other.
 type page struct {
-	tok   *html.Tokenizer
-	sheet *grid.Sheet
-	spent *budget.Budget
-	next  int          // number of the next row of the sheet
-	open  []*htmlTable // the tables that the reading position is in
-	block []*htmlTable // the outermost of them and all within, in order
-	found bool         // there was a table
-	frame bool         // there was a frame set
-	loose cellText     // text outside of tables
-	css   styleSheet
-	deep  []element // open elements that bear on the style of text
-	raw   rawText   // what the next text is, if not text of the page
+	tok    *html.Tokenizer
+	sheet  *grid.Sheet
+	spent  *budget.Budget
+	next   int          // number of the next row of the sheet
+	open   []*htmlTable // the tables that the reading position is in
+	block  []*htmlTable // the outermost of them and all within, in order
+	found  bool         // there was a table
+	frame  bool         // there was a frame set
+	loose  cellText     // text outside of tables
+	css    styleSheet
+	deep   []element // open elements that bear on the style of text
+	noting bool      // text goes to the note of the cell
+	raw    rawText   // what the next text is, if not text of the page
 }
 
 // rawText says that a text is not part of what the page shows.
@@ -128,11 +131,17 @@ func (p *page) readAll() error {
 	}
 }
 
-// A tag is a start tag. Attributes of a name that was there already are dropped.
+// A tag is a start tag with the attributes that bear on a table.
 type tag struct {
 	name atom.Atom
 	raw  string
 	attr map[string]string
+}
+
+// attributes are the names of those attributes.
+var attributes = []string{
+	"class", "style", "colspan", "rowspan", "span", "width",
+	"sdval", "sdnum", "x:num", "x:bool", "x:err", "x:fmla",
 }
 
 // tag reads the start tag at hand.
@@ -142,10 +151,13 @@ func (p *page) tag() tag {
 	for more {
 		var key, val []byte
 		key, val, more = p.tok.TagAttr()
+		if !slices.Contains(attributes, string(key)) {
+			continue
+		}
 		if t.attr == nil {
 			t.attr = map[string]string{}
 		}
-		if _, ok := t.attr[string(key)]; !ok {
+		if _, twice := t.attr[string(key)]; !twice {
 			t.attr[string(key)] = string(val)
 		}
 	}
@@ -162,11 +174,15 @@ func (p *page) text(b []byte) error {
 	return nil
 }
 
-// sink returns what text goes into: the innermost open cell, or the text
-// outside of tables.
+// sink returns what text goes into: the innermost open cell or its note, or
+// the text outside of tables.
 func (p *page) sink() *cellText {
 	for i := len(p.open) - 1; i >= 0; i-- {
-		if p.open[i].inCell {
+		switch {
+		case !p.open[i].inCell:
+		case p.noting:
+			return &p.open[i].note
+		default:
 			return &p.open[i].text
 		}
 	}

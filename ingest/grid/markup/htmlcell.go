@@ -65,8 +65,12 @@ func (c *cellText) fill(cell *grid.Cell) bool {
 		cell.Kind = grid.String
 		return text != ""
 	case grid.Number, grid.Date:
+		if isError(text) { // saved as the number 0 with the error as its text
+			cell.Kind, cell.Number = grid.Error, 0
+			return true
+		}
 		if text == "" {
-			cell.Text = numfmt.Compile(cell.Format).Text(cell.Number)
+			cell.Text = numfmt.Compile(namedFormat(cell.Format)).Text(cell.Number)
 		}
 	}
 	return true
@@ -110,7 +114,7 @@ func (p *page) stored(c *grid.Cell, t tag) {
 		return
 	}
 	c.Kind = grid.Number
-	if numfmt.Compile(c.Format).IsDate() {
+	if numfmt.Compile(namedFormat(c.Format)).IsDate() {
 		c.Kind = grid.Date
 	}
 }

@@ -29,6 +29,7 @@ type htmlTable struct {
 	cell   grid.Cell // the open cell
 	struck bool      // its style strikes it through
 	text   cellText  // its text
+	note   cellText  // its note
 	cols   int       // columns that col tags told of so far
 	spans  []grid.Span
 	depth  int // open elements around the table
@@ -60,6 +61,9 @@ func (p *page) endTable() error {
 	t := p.top()
 	p.deep = p.deep[:min(t.depth, len(p.deep))]
 	p.open = p.open[:len(p.open)-1]
+	if n := len(p.block); p.block[n-1] == t && len(t.rows) == 0 {
+		p.block = p.block[:n-1] // nothing to lay
+	}
 	if len(p.open) > 0 {
 		return nil
 	}
@@ -88,9 +92,6 @@ func (p *page) lay(t *htmlTable) error {
 		m.Row2 = min(m.Row2, t.row) // a span ends with its table
 		if m.Row1 == m.Row2 && m.Col1 == m.Col2 {
 			continue
-		}
-		if err := p.spent.Merge(); err != nil {
-			return err
 		}
 		m.Row1, m.Row2 = m.Row1+above, m.Row2+above
 		p.sheet.Merges = append(p.sheet.Merges, m)
@@ -176,10 +177,10 @@ func (p *page) startCell(t tag) error {
 		return grid.TooLarge("a table of more than %d columns", maxCol)
 	}
 	if wide*high > 1 {
-		top.merges = append(top.merges, grid.Range{Row1: top.row, Col1: top.col, Row2: top.row + high - 1, Col2: last})
-		if err := p.spent.Step(); err != nil {
+		if err := p.spent.Merge(); err != nil {
 			return err
 		}
+		top.merges = append(top.merges, grid.Range{Row1: top.row, Col1: top.col, Row2: top.row + high - 1, Col2: last})
 	}
 	for len(top.taken) < last {
 		top.taken = append(top.taken, 0)
@@ -190,7 +191,8 @@ func (p *page) startCell(t tag) error {
 	top.cell = grid.Cell{Col: top.col}
 	p.stored(&top.cell, t)
 	top.struck = p.struckBy(t)
-	top.text = cellText{}
+	top.text, top.note = cellText{}, cellText{}
+	p.noting = false
 	top.inCell, top.col = true, last+1
 	return nil
 }
@@ -202,8 +204,14 @@ func (p *page) endCell() error {
 		return nil
 	}
 	top.inCell = false
+	var note grid.Cell
+	top.note.fill(&note)
+	top.cell.Note = note.Text
 	if !top.text.fill(&top.cell) {
-		return nil
+		if note.Text == "" {
+			return nil
+		}
+		top.cell.Kind = grid.Blank
 	}
 	if n := len(top.rows); n == 0 || top.rows[n-1].Number != top.row {
 		row := grid.Row{Number: top.row}

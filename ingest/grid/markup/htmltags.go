@@ -37,6 +37,10 @@ func (p *page) startTag(t tag) error {
 		return p.startCell(t)
 	case atom.Br:
 		return p.lineBreak()
+	case 0:
+		if t.raw == "comment" { // a note on the cell, as some programs save it
+			p.noting = true
+		}
 	case atom.P, atom.Div, atom.Li, atom.Caption, atom.H1, atom.H2, atom.H3, atom.H4, atom.H5, atom.H6, atom.Hr, atom.Dt, atom.Dd, atom.Pre, atom.Center:
 		if err := p.paragraph(false); err != nil {
 			return err
@@ -56,6 +60,10 @@ func (p *page) endTag(name atom.Atom, raw string) error {
 			return p.endTable()
 		}
 		return nil
+	case 0:
+		if raw == "comment" {
+			p.noting = false
+		}
 	case atom.Tr:
 		return p.endRow()
 	case atom.Td, atom.Th:

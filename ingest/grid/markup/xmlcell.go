@@ -97,6 +97,10 @@ func (s *xmlSheet) setValue(c *grid.Cell, kind, style string) error {
 	case "Error":
 		c.Kind, c.Text = grid.Error, stored
 	default: // String
+		if c.Formula && isError(stored) { // some exporters call them texts
+			c.Kind, c.Text = grid.Error, stored
+			return nil
+		}
 		if c.Text == "" {
 			return nil
 		}
@@ -106,6 +110,17 @@ func (s *xmlSheet) setValue(c *grid.Cell, kind, style string) error {
 		}
 	}
 	return nil
+}
+
+// isError reports whether a text is an error value of a spreadsheet program.
+func isError(s string) bool {
+	switch s {
+	case "#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A":
+		return true
+	}
+	n, ok := strings.CutPrefix(s, "Err:")
+	_, err := strconv.Atoi(n)
+	return ok && err == nil
 }
 
 // serialOf returns the days of a date such as "2026-01-02T08:30:00.000" in the

@@ -15,7 +15,8 @@ type xmlSheet struct {
 	nextCol   int
 	nextRow   int
 	colStyles []colStyle
-	filtering bool // the automatic filter hides something
+	style     string // of cells where nothing else says
+	filtering bool   // the automatic filter hides something
 }
 
 // colStyle is the style of a run of columns.
@@ -31,6 +32,7 @@ func (b *xmlBook) readSheet(name string) error {
 	err := b.r.Children(func(t xmltok.Token) error {
 		switch t.Name {
 		case "ss:Table":
+			s.style = s.attr(t, "StyleID")
 			return b.r.Children(func(t xmltok.Token) error {
 				switch t.Name {
 				case "ss:Column":
@@ -120,14 +122,14 @@ func (s *xmlSheet) readColumn(t xmltok.Token) error {
 	return s.r.Skip()
 }
 
-// columnStyle returns the style of a column, or "Default".
+// columnStyle returns the style of a column, else of the table.
 func (s *xmlSheet) columnStyle(col int) string {
 	for _, c := range s.colStyles {
 		if c.span.First <= col && col <= c.span.Last {
 			return c.style
 		}
 	}
-	return "Default"
+	return parentOr(s.style, "Default")
 }
 
 // readRow reads one ss:Row.

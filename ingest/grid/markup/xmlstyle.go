@@ -18,7 +18,7 @@ type cellStyle struct {
 }
 
 // general shows numbers where no style says how.
-var general = numfmt.Compile("")
+var general = numfmt.Compile("General")
 
 // readStyle reads one ss:Style.
 func (b *xmlBook) readStyle(t xmltok.Token) error {
@@ -79,6 +79,7 @@ func (b *xmlBook) format(id string) *numfmt.Format {
 	return general
 }
 
+// parentOr returns a style, or the other where there is none.
 func parentOr(parent, otherwise string) string {
 	if parent == "" {
 		return otherwise
@@ -90,8 +91,8 @@ func parentOr(parent, otherwise string) string {
 // exports call by its English name, and others as they are.
 func namedFormat(name string) string {
 	switch name {
-	case "General", "General Number":
-		return ""
+	case "", "General", "General Number":
+		return "General"
 	case "General Date":
 		return "m/d/yyyy h:mm"
 	case "Long Date":

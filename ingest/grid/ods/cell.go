@@ -73,7 +73,7 @@ func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, show
 		}
 		c.Kind, c.Number = grid.Number, v
 		if shown.count == 0 {
-			c.Text = numfmt.Compile(c.Format).Text(v)
+			c.Text = numfmt.Compile(firstOf(c.Format, "General")).Text(v)
 		}
 	case "date":
 		d.setDate(c, r.Attr(t, "office:date-value"), serialOfDate)

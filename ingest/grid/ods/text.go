@@ -1,6 +1,7 @@
 package ods
 
 import (
+	"bytes"
 	"strconv"
 	"strings"
 
@@ -9,15 +10,16 @@ import (
 	"lineaudit/ingest/grid/xmltok"
 )
 
-// A paragraphs gathers the text of a cell or a comment. White space collapses
-// as OpenDocument 1.3 part 3, 6.1.2 says.
+// A paragraphs gathers the text of a cell or a comment. Spaces stay as they
+// are: OpenDocument 1.3 part 3, 6.1.2 would join them, but the spreadsheet
+// programs that write most files neither escape nor join them.
 type paragraphs struct {
 	d       *document
 	r       *xmltok.Reader
 	text    strike.Builder
 	count   int  // paragraphs so far
-	blank   bool // the text so far ends in white space, or the paragraph begins
-	pending bool // white space was met and waits for text behind it
+	blank   bool // the line holds nothing yet
+	pending bool // a line break of the file was met and waits for text behind it
 }
 
 // add appends text in one style.
@@ -29,27 +31,38 @@ func (p *paragraphs) add(text string, struck bool) error {
 	return nil
 }
 
-// collapse appends text as it stands in the file.
+// collapse appends text as it stands in the file. White space with a line
+// break in it is how some tools lay a file out: it is one space between words
+// and nothing at the ends of a paragraph.
 func (p *paragraphs) collapse(b []byte, struck bool) error {
-	var out strings.Builder
-	for _, c := range b {
-		if c == ' ' || c == '\t' || c == '\n' || c == '\r' {
-			p.pending = !p.blank
+	for len(b) > 0 {
+		n := 0
+		for n < len(b) && isSpace(b[n]) {
+			n++
+		}
+		if n > 0 {
+			if bytes.ContainsAny(b[:n], "\r\n") {
+				p.pending = !p.blank
+			} else if err := p.exact(string(b[:n]), struck); err != nil {
+				return err
+			}
+			b = b[n:]
 			continue
 		}
-		if p.pending {
-			out.WriteByte(' ')
+		for n < len(b) && !isSpace(b[n]) {
+			n++
 		}
-		p.pending, p.blank = false, false
-		out.WriteByte(c)
+		if err := p.exact(string(b[:n]), struck); err != nil {
+			return err
+		}
+		b = b[n:]
 	}
-	if out.Len() == 0 {
-		return nil
-	}
-	return p.add(out.String(), struck)
+	return nil
 }
 
-// exact appends white space that an element stands for.
+func isSpace(c byte) bool { return c == ' ' || c == '\t' || c == '\n' || c == '\r' }
+
+// exact appends text that stays as it is.
 func (p *paragraphs) exact(text string, struck bool) error {
 	if p.pending {
 		text = " " + text

@@ -70,6 +70,9 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	v := body[:8]
 	if u16(v[6:]) != 0xffff {
 		c := r.w.number(col, xf, float(v))
+		if c.Number == 0 && r.w.makesText(body) {
+			c = grid.Cell{Col: col, Kind: grid.NoValue, Format: c.Format, Struck: c.Struck}
+		}
 		c.Formula = true
 		return r.add(row, c)
 	}

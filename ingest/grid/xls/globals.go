@@ -336,6 +336,9 @@ func (w *workbook) format(xf int) *numfmt.Format {
 		if !own {
 			code = numfmt.Builtin(id)
 		}
+		if code == "" {
+			code = "General"
+		}
 		f = numfmt.Compile(code)
 		w.formats[id] = f
 	}
