@@ -97,19 +97,21 @@ func words(class string) *lexicon {
 }
 
 // at finds the longest phrase that starts at tokens[i]. It returns the number
-// of tokens that it covers: hyphens, slashes, dots and apostrophes may stand
-// between its words.
+// of tokens that it covers: one hyphen, slash, dot or apostrophe may stand
+// between two words.
 func (l *lexicon) at(tokens []token, i int) (e entry, n int, ok bool) {
 	key := ""
-	taken := 0
+	taken, marks := 0, 0
 	for j := i; j < len(tokens) && taken < l.longest; j++ {
 		t := tokens[j]
 		if t.kind == markToken && !isWordMark(t.text) {
-			if taken > 0 && strings.Contains("-/.'&+", t.text) {
+			if taken > 0 && marks == 0 && strings.Contains("-/.'&+", t.text) {
+				marks++
 				continue
 			}
 			break
 		}
+		marks = 0
 		if taken > 0 {
 			key += " "
 		}
