@@ -110,7 +110,10 @@ func (s *Sheet) prepare(f *excelize.File) error {
 		}
 	}
 	if a := s.FilterAt; a[0] > 0 {
-		by := []excelize.AutoFilterOptions{{Column: Letter(s.FilterCol), Expression: s.FilterBy}}
+		var by []excelize.AutoFilterOptions
+		if s.FilterBy != "" {
+			by = append(by, excelize.AutoFilterOptions{Column: Letter(s.FilterCol), Expression: s.FilterBy})
+		}
 		if err := f.AutoFilter(s.Name, At(a[0], a[1])+":"+At(a[2], a[3]), by); err != nil {
 			return err
 		}

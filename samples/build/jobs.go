@@ -8,7 +8,9 @@ import (
 // jobs lists the archive in the order of its folders.
 func jobs() []*job {
 	return []*job{
-		orangery(), boathouse4(), planetarium("B"), planetarium("C"), eishalle(), serre(),
+		orangery(), boathouse4(), boathouse5(), slipway(), planetarium("B"), planetarium("C"),
+		eishalle(), serre(), lagunela(), valmerla(),
+		summary(), herbarium(), register(), survey(), rink2(), kwelstede(),
 	}
 }
 
