@@ -7,6 +7,8 @@
 // code names another language.
 package numfmt
 
+import "cmp"
+
 // A Format is a compiled number format code. It is safe for concurrent use.
 type Format struct {
 	code     string
@@ -23,7 +25,7 @@ func Compile(code string) *Format {
 		code = code[:255]
 	}
 	f := &Format{code: code}
-	parts := split(code)
+	parts := split(cmp.Or(code, "General"))
 	if len(parts) > 4 {
 		parts = parts[:4]
 	}

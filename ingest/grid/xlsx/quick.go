@@ -21,7 +21,7 @@ func (r *sheetReader) quickCells(col, last *int) (int, error) {
 		if n == 0 || c.row != r.row.Number || c.col > maxCol {
 			return count, nil
 		}
-		r.drawn = r.drawn || c.col <= *last
+		r.mixed = r.mixed || c.col <= *last
 		*col, *last = c.col, max(*last, c.col)
 		s.pos += n
 		count++

@@ -41,7 +41,7 @@ func (r *sheetReader) rowsOf() error {
 			} else if number > maxRow {
 				return s.broken("has more rows than a sheet can have")
 			}
-			r.drawn = r.drawn || number <= last
+			r.mixed = r.mixed || number <= last
 			last = number
 			r.row = grid.Row{Number: number, Hidden: r.hiding()}
 			if err := r.cellsOf(); err != nil {
@@ -79,7 +79,7 @@ func (r *sheetReader) endRow() error {
 		return nil
 	}
 	r.row.Cells = r.row.Cells[:n:n]
-	r.block = r.block[n:]
+	r.block = r.block[n:n]
 	r.sheet.Rows = append(r.sheet.Rows, r.row)
 	if r.rows++; r.lim.MaxRows > 0 && r.rows > r.lim.MaxRows {
 		return grid.TooLarge("more than %d rows", r.lim.MaxRows)
@@ -191,10 +191,14 @@ func (r *sheetReader) cell(col, last *int) error {
 		switch string(a.name) {
 		case "r":
 			row, cl, ok := reference(a.value)
-			if !ok {
+			switch {
+			case ok:
+				c.row, c.col = row, cl
+			case onlyDigits(a.value): // some exporters number the cells instead
+				r.numbered = true
+			default:
 				return s.broken("has a cell named " + quoted(a.value))
 			}
-			c.row, c.col = row, cl
 		case "s":
 			if n, ok := digits(a.value); ok {
 				c.style = n
@@ -208,7 +212,7 @@ func (r *sheetReader) cell(col, last *int) error {
 	if c.col > maxCol {
 		return s.broken("has a row of more than 16,384 cells")
 	}
-	r.drawn = r.drawn || c.col <= *last
+	r.mixed = r.mixed || c.col <= *last
 	*col, *last = c.col, max(*last, c.col)
 	if err := r.content(&c); err != nil {
 		return err
@@ -280,7 +284,7 @@ func (r *sheetReader) stray(c *stored) error {
 	home := r.row
 	r.flush()
 	n := len(home.Cells)
-	r.block = r.block[n:]
+	r.block = r.block[n:n]
 	home.Cells = home.Cells[:n:n]
 	if n > 0 {
 		r.sheet.Rows = append(r.sheet.Rows, home)
@@ -293,7 +297,7 @@ func (r *sheetReader) stray(c *stored) error {
 		return err
 	}
 	r.row = grid.Row{Number: home.Number, Hidden: home.Hidden, Cells: r.block[:0]}
-	r.drawn = true
+	r.mixed = true
 	return nil
 }
 
@@ -314,6 +318,11 @@ func blankOnly(b []byte) bool {
 		}
 	}
 	return true
+}
+
+func onlyDigits(b []byte) bool {
+	_, ok := digits(b)
+	return ok
 }
 
 // digits reads a whole number of up to nine digits.

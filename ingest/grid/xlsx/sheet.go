@@ -17,11 +17,12 @@ const (
 // A sheetReader fills one sheet.
 type sheetReader struct {
 	*reader
-	s       *scanner
-	sheet   *grid.Sheet
-	entry   sheetEntry
-	filters []filterArea
-	drawn   bool // rows or cells were met out of order
+	s        *scanner
+	sheet    *grid.Sheet
+	entry    sheetEntry
+	filters  []filterArea
+	mixed    bool // rows or cells were met out of order
+	numbered bool // cells were met that have a number for a name
 
 	mode     bool // the sheet says that a filter hides rows
 	folded   bool // hidden rows in an outline group were met
@@ -61,8 +62,11 @@ func (r *reader) sheet(e sheetEntry) error {
 	if err := sr.read(); err != nil {
 		return err
 	}
-	if sr.drawn {
+	if sr.mixed {
 		sr.order()
+	}
+	if sr.numbered {
+		r.note(e.name, 0, 0, "cells have no names in the file; each was placed right of the one before")
 	}
 	rels, err := r.archive.relationships(e.part)
 	if err != nil {

@@ -163,7 +163,7 @@ func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
 	st := r.style(c)
 	cell.Kind, cell.Text, cell.Formula, cell.Format = grid.String, text, c.formula, st.code
 	if !st.format.PlainText() {
-		if shown := st.format.ShowText(text); shown != "" {
+		if shown := st.format.ShowText(text); strings.TrimSpace(shown) != "" {
 			cell.Text = shown
 		} else {
 			r.note(r.sheet.Name, c.row, c.col, "the number format hides this text; it was read all the same")

@@ -57,6 +57,10 @@ func readWorkbook(a *archive) (*workbook, error) {
 	}
 	for i := range w.sheets {
 		sh := &w.sheets[i]
+		if sh.id == "" { // a macro module of an old workbook, which has no part here
+			sh.kind = "module"
+			continue
+		}
 		for _, r := range rels {
 			if r.id == sh.id {
 				sh.kind, sh.part = r.kind, r.target
@@ -161,11 +165,18 @@ func (w *workbook) filterName(n definedName) {
 	}
 }
 
-// parseRange reads B2:D9 or B2; dollar signs do not matter.
+// parseRange reads B2:D9, B2, or whole columns and rows as B:D and 2:9;
+// dollar signs do not matter.
 func parseRange(ref string) (grid.Range, bool) {
-	from, to, two := strings.Cut(ref, ":")
+	from, to, two := strings.Cut(strings.ReplaceAll(ref, "$", ""), ":")
 	if !two {
 		to = from
+	}
+	switch {
+	case two && strings.Trim(from+to, "0123456789") == "":
+		from, to = "A"+from, grid.Column(maxCol)+to
+	case two && !strings.ContainsAny(from+to, "0123456789"):
+		from, to = from+"1", to+strconv.Itoa(maxRow)
 	}
 	var g grid.Range
 	var err1, err2 error
