@@ -10,11 +10,11 @@ import (
 
 // A Book is one file as plain cells.
 type Book struct {
-	File      string  // slash-separated path as people should see it; a zip member reads "jobs.zip/rink.xlsx"
-	Format    Format  // decided by the bytes, never by the name
-	Converted bool    // read through another spreadsheet program, which recalculates
-	Size      int64   // bytes
-	SHA256    string  // hex digest of the bytes
+	File      string // slash-separated path as people should see it; a zip member reads "jobs.zip/rink.xlsx"
+	Format    Format // decided by the bytes, never by the name
+	Converted bool   // read through another spreadsheet program, which recalculates
+	Size      int64  // bytes
+	SHA256    string // hex digest of the bytes
 	Sheets    []*Sheet
 	Notes     []Note // what was taken for granted or lost while reading, e.g. the encoding of a text file
 }
