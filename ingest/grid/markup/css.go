@@ -129,14 +129,12 @@ func unescape(s string) string {
 		for n < 6 && i+1+n < len(s) && isHex(s[i+1+n]) {
 			n++
 		}
-		// Spreadsheet programs write four digits; fewer is an escaped digit.
+		// Spreadsheet programs write four digits, and a space behind them
+		// counts; fewer is an escaped digit.
 		if n >= 4 {
 			code, _ := strconv.ParseUint(s[i+1:i+5], 16, 32)
 			out.WriteRune(rune(code))
 			i += 4
-			if i+1 < len(s) && s[i+1] == ' ' {
-				i++
-			}
 			continue
 		}
 		i++

@@ -33,6 +33,7 @@ type htmlTable struct {
 	cols   int       // columns that col tags told of so far
 	spans  []grid.Span
 	depth  int // open elements around the table
+	within int // open elements around the open cell
 }
 
 // startTable opens a table, in a cell of another or not.
@@ -193,7 +194,7 @@ func (p *page) startCell(t tag) error {
 	top.struck = p.struckBy(t)
 	top.text, top.note = cellText{}, cellText{}
 	p.noting = false
-	top.inCell, top.col = true, last+1
+	top.inCell, top.col, top.within = true, last+1, len(p.deep)
 	return nil
 }
 
@@ -204,6 +205,7 @@ func (p *page) endCell() error {
 		return nil
 	}
 	top.inCell = false
+	p.deep = p.deep[:min(top.within, len(p.deep))]
 	var note grid.Cell
 	top.note.fill(&note)
 	top.cell.Note = note.Text
