@@ -1,0 +1,199 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// headings reads the header of a draft column by column and finds how far its
+// columns reach: data beside the header belongs to it where columns touch.
+func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
+	filled := map[int]int{}
+	rows := 0
+	for i := range body {
+		rows++
+		for _, s := range body[i].between(low, high) {
+			filled[s.col]++
+		}
+	}
+	for d.from > low && filled[d.from-1] > 0 {
+		d.from--
+	}
+	for d.to < high && filled[d.to+1] > 0 {
+		d.to++
+	}
+	merged := map[int]bool{}
+	for _, h := range d.header {
+		for _, i := range f.p.mergedAt[h] {
+			for c := f.p.merges[i].Col1; c <= f.p.merges[i].Col2 && c < f.p.merges[i].Col1+64; c++ {
+				merged[c] = true
+			}
+		}
+	}
+	var cols []*heading
+	for col := d.from; col <= d.to; col++ {
+		h := &heading{col: col, at: d.header[len(d.header)-1]}
+		f.parts(d, h)
+		if len(h.parts) == 0 && filled[col] == 0 {
+			continue // a spacer
+		}
+		if filled[col] == 0 && merged[col] && len(cols) > 0 && len(h.parts) == len(cols[len(cols)-1].parts) && h.parts[len(h.parts)-1] == cols[len(cols)-1].parts[len(h.parts)-1] {
+			continue // the second half of a wide column
+		}
+		h.cells = take(body, col, filled[col])
+		h.read(f.s)
+		if field, ok := f.forced[vocabulary.Fold(h.words)]; ok {
+			h.forced = field
+		} else if n := len(h.parts); n > 0 {
+			if field, ok := f.forced[vocabulary.Fold(h.parts[n-1])]; ok {
+				h.forced = field
+			}
+		}
+		cols = append(cols, h)
+	}
+	return cols
+}
+
+// parts collects the header words of a column, the outermost group first.
+func (f *finder) parts(d *draft, h *heading) {
+	for i, n := range d.header {
+		l := f.p.within(n, n)
+		if len(l) == 0 {
+			continue
+		}
+		c, at := l[0].at(h.col), h.col
+		if c == nil {
+			if m, ok := f.p.merged(n, h.col); ok && slices.Contains(d.header, m.Row1) && m.Col1 <= h.col && (m.Row1 != n || m.Col1 != h.col) {
+				if m.Row1 == n {
+					c, at = l[0].at(m.Col1), m.Col1
+				}
+			} else if !ok && i+1 < len(d.header) && !d.units[n] {
+				c, at = f.group(d, &l[0], i, h.col)
+			}
+		}
+		t := oneLine(text(c))
+		if t == "" {
+			continue
+		}
+		if at == h.col {
+			h.at = n
+		}
+		if d.units[n] {
+			if u := strings.Trim(t, " []()"); u != "-" && u != "–" {
+				t = "(" + u + ")"
+				if len(h.parts) > 0 {
+					h.parts[len(h.parts)-1] += " " + t
+					continue
+				}
+			}
+		}
+		if len(h.parts) == 0 || h.parts[len(h.parts)-1] != t {
+			h.parts = append(h.parts, t)
+		}
+	}
+}
+
+// group finds the group heading, not merged, that reaches over col from the
+// left: it stands over a column with a header of its own, as col has one.
+func (f *finder) group(d *draft, l *line, i, col int) (*grid.Cell, int) {
+	under := func(c int) bool {
+		for _, n := range d.header[i+1:] {
+			if d.units[n] {
+				continue
+			}
+			for _, o := range f.p.within(n, n) {
+				if o.at(c) != nil {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	for _, j := range f.p.mergedAt[l.n] { // merged groups say themselves how far they reach
+		if m := f.p.merges[j]; m.Row1 == l.n && m.Col2 > m.Col1 && m.Col1 >= d.from && m.Col2 <= d.to {
+			return nil, 0
+		}
+	}
+	if !under(col) {
+		return nil, 0
+	}
+	for c := col - 1; c >= d.from; c-- {
+		if cell := l.at(c); cell != nil {
+			if under(c) {
+				return cell, c
+			}
+			return nil, 0
+		}
+		if !under(c) {
+			return nil, 0
+		}
+	}
+	return nil, 0
+}
+
+// deviceLike are the lines that are worth looking at for what the columns mean: no lone titles, no totals.
+func deviceLike(body []line, d *draft) []line {
+	width := d.to - d.from + 1
+	out := make([]line, 0, min(len(body), 4096))
+	for i := range body {
+		if d.repeated[body[i].n] != "" {
+			continue
+		}
+		slots := body[i].between(d.from, d.to)
+		if len(slots) < 2 && width > 1 {
+			continue
+		}
+		if len(slots) > 0 && slots[0].cell.Kind == grid.String && isTotalText(text(slots[0].cell)) {
+			continue
+		}
+		if allStruck(slots) {
+			continue
+		}
+		out = append(out, body[i])
+		if len(out) >= 20000 { // a sample is taken of these anyway
+			break
+		}
+	}
+	if len(out) == 0 {
+		return body
+	}
+	return out
+}
+
+func allStruck(slots []slot) bool {
+	for _, s := range slots {
+		if s.cell.Struck != grid.WholeStruck {
+			return false
+		}
+	}
+	return len(slots) > 0
+}
+
+// build makes the finished table of a draft. low and high are the columns it may reach to.
+func (f *finder) build(d *draft, low, high int) *Table {
+	body := f.p.within(d.first, d.last)
+	sample := deviceLike(body, d)
+	cols := f.headings(d, sample, low, high)
+	if len(cols) == 0 {
+		return nil
+	}
+	var titles []string
+	for _, n := range d.above {
+		for _, l := range f.p.within(n, n) {
+			for _, s := range l.between(d.from, d.to) {
+				titles = append(titles, oneLine(text(s.cell)))
+			}
+		}
+	}
+	titles = append(titles, f.p.sheet)
+	dec := decide(cols, titleKinds(f.s, titles...), findProducts(cols))
+	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
+	for i, h := range cols {
+		t.Columns = append(t.Columns, h.column(f.p, dec, i))
+	}
+	f.records(d, t, cols)
+	return t
+}

@@ -1,0 +1,262 @@
+package layout
+
+import (
+	"fmt"
+	"math/bits"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// maxSample bounds the cells of a column that are looked at.
+const maxSample = 96
+
+// A sample is what the cells of one column look like.
+type sample struct {
+	looks    []look
+	texts    []string
+	numbers  []float64 // NaN-free: only where lookNumber
+	numberAt []int     // index into looks of each number
+	lines    []int     // line numbers, same order as looks
+	cells    int       // cells sampled that say something
+	total    int       // non-empty cells of the column in the body
+	distinct int
+	running  bool // 1, 2, 3 ... down the column
+	changes  int  // neighbouring values that differ
+}
+
+// share is the part of the telling cells that have one of the looks.
+func (s *sample) share(k look) float64 {
+	if s.cells == 0 {
+		return 0
+	}
+	n := 0
+	for _, l := range s.looks {
+		if l&k != 0 {
+			n++
+		}
+	}
+	return float64(n) / float64(s.cells)
+}
+
+// take looks at up to maxSample cells of a column, spread over the lines.
+func take(lines []line, col int, total int) *sample {
+	s := &sample{total: total}
+	step := 1
+	if total > maxSample {
+		step = total / maxSample
+	}
+	seen := map[string]bool{}
+	i, last := 0, ""
+	runs := 0
+	var before float64
+	for _, l := range lines {
+		c := l.at(col)
+		if c == nil {
+			continue
+		}
+		i++
+		if (i-1)%step != 0 {
+			continue
+		}
+		k := lookOf(c)
+		if k&(lookMissing|lookDitto|lookStruck) != 0 && k&lookStatus == 0 {
+			continue
+		}
+		t := text(c)
+		s.looks = append(s.looks, k)
+		s.texts = append(s.texts, t)
+		s.lines = append(s.lines, l.n)
+		if !seen[t] {
+			seen[t] = true
+			s.distinct++
+		}
+		if t != last {
+			s.changes++
+		}
+		last = t
+		if k&lookNumber != 0 {
+			v := c.Number
+			if c.Kind != grid.Number {
+				v, _ = plainNumber(t)
+			}
+			if len(s.numbers) > 0 && (v == before+1 || step > 1 && v > before) {
+				runs++
+			}
+			before = v
+			s.numbers = append(s.numbers, v)
+			s.numberAt = append(s.numberAt, len(s.looks)-1)
+		}
+		s.cells++
+		if s.cells >= maxSample {
+			break
+		}
+	}
+	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
+	return s
+}
+
+// A clue says how much a look speaks for a field (1) or against it (-1).
+type clue struct {
+	looks  look
+	weight float64
+}
+
+// A profile is the clues of a field, the first that fits a cell counts, and
+// what speaks for a cell with none of them.
+type profile struct {
+	clues []clue
+	other float64
+}
+
+const (
+	anyPower = lookWatts | lookRating
+	name     = lookRoom | lookModel | lookWords
+)
+
+// profiles are what the cells of each field look like; weights were set by
+// hand for what the looks exclude, not fitted to files.
+var profiles = map[vocabulary.Field]profile{
+	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookWatts, 1}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
+		{lookOhm, 0.2}, {lookTapValue, 0.6}, {lookNumber, 0.1}, {lookDate, 0.2}, {lookHiZ, 0.2}, {lookTag, -0.5}, {lookLong, -0.8}, {lookWords, -0.7}}, -0.3},
+	vocabulary.TapList:       {[]clue{{lookTapList, 1}, {lookWatts, 0.2}, {lookDate, 0.1}, {lookNumber, -0.3}}, -0.6},
+	vocabulary.TotalWatts:    {[]clue{{lookWatts, 0.8}, {lookTapValue, 0.3}, {lookNumber, 0.4}, {lookTapList, -0.3}}, -0.8},
+	vocabulary.RatedWatts:    {[]clue{{lookWatts, 0.8}, {lookRating, 0.5}, {lookTapList, 0}, {lookNumber, 0.4}}, -0.8},
+	vocabulary.ChannelWatts:  {[]clue{{lookRating, 1}, {lookWatts, 0.9}, {lookNumber, 0.4}, {lookTapList, 0}}, -0.8},
+	vocabulary.FrameWatts:    {[]clue{{lookRating, 0.9}, {lookWatts, 0.8}, {lookNumber, 0.4}}, -0.8},
+	vocabulary.ControlWatts:  {[]clue{{lookWatts, 0.9}, {lookRating, 0.6}, {lookControl, 0.3}, {lookNumber, 0.4}, {lookModel, 0}}, -0.7},
+	vocabulary.Load:          {[]clue{{lookWatts, 0.8}, {lookNumber, 0.4}, {lookPercent, 0.1}}, -0.8},
+	vocabulary.MeasuredLoad:  {[]clue{{lookWatts, 0.8}, {lookNumber, 0.4}}, -0.8},
+	vocabulary.Headroom:      {[]clue{{lookPercent, 0.8}, {lookWatts, 0.5}, {lookDecibel, 0.5}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.Quantity:      {[]clue{{lookCount, 1}, {lookSmall, 0.8}, {lookWhole, 0.4}, {lookWatts | lookVolts | lookLength | lookGauge, -0.9}, {lookNumber, -0.6}}, -0.7},
+	vocabulary.ChannelCount:  {[]clue{{lookSmall, 0.6}, {lookCount, 0.4}}, -0.7},
+	vocabulary.Length:        {[]clue{{lookLength, 1}, {lookWatts | lookVolts | lookGauge, -0.8}, {lookNumber, 0.4}}, -0.7},
+	vocabulary.Height:        {[]clue{{lookLength, 0.9}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.BoxDepth:      {[]clue{{lookLength, 0.8}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.Gauge:         {[]clue{{lookGauge, 1}, {lookCableWord, 0.5}, {lookAreaNum, 0.6}, {lookAWGNum, 0.6}, {lookDate, 0.1}, {lookNumber, -0.2}, {lookModel, -0.1}}, -0.6},
+	vocabulary.AreaNeeded:    {[]clue{{lookGauge, 0.8}, {lookAreaNum, 0.5}, {lookAWGNum, 0.5}, {lookNumber, -0.2}}, -0.7},
+	vocabulary.CableType:     {[]clue{{lookCableWord, 1}, {lookGauge, 0.8}, {lookMaterial, 0.3}, {lookDate, 0}, {lookWatts | lookVolts | lookLength, -0.7}, {lookNumber, -0.5}, {name, 0.1}}, -0.4},
+	vocabulary.Conductors:    {[]clue{{lookSmall, 0.5}, {lookCount, 0.4}, {lookGauge, 0.3}}, -0.5},
+	vocabulary.Material:      {[]clue{{lookMaterial, 1}, {lookRoom, -0.1}}, -0.6},
+	vocabulary.Jacket:        {[]clue{{lookCableWord, 0.8}, {lookNumber, -0.6}, {name, 0}}, -0.3},
+	vocabulary.LineVoltage:   {[]clue{{lookVolts, 1}, {lookHiZ, 0.8}, {lookVoltNum, 0.8}, {lookWatts | lookLength | lookGauge, -0.9}, {lookNumber, -0.6}}, -0.6},
+	vocabulary.Impedance:     {[]clue{{lookOhm, 1}, {lookNumber, 0.3}}, -0.7},
+	vocabulary.Measured:      {[]clue{{lookOhm, 1}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.Level:         {[]clue{{lookPercent, 1}, {lookDecibel, 0.5}, {lookNumber, 0.1}}, -0.4},
+	vocabulary.InsertionLoss: {[]clue{{lookDecibel, 1}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.Temperature:   {[]clue{{lookDegrees, 1}, {lookNumber, 0.3}}, -0.6},
+	vocabulary.Price:         {[]clue{{lookMoney, 1}, {lookWatts | lookVolts | lookLength, -0.8}, {lookNumber, 0.3}}, -0.5},
+	vocabulary.Date:          {[]clue{{lookDate, 1}, {lookNumber, -0.3}}, -0.2},
+	vocabulary.Item:          {[]clue{{lookWhole, 0.5}, {lookNumber, 0.2}, {lookLetter, 0.1}}, -0.5},
+	vocabulary.Tag: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookMoney | lookPercent, -0.9}, {lookTagRange, 0.9}, {lookTag, 0.8}, {lookLong, -0.8}, {lookWhole, 0},
+		{lookNumber, -0.6}, {lookModel | lookLetter, 0.2}, {lookRoom, -0.3}}, -0.2},
+	vocabulary.Model:    {[]clue{{lookWatts | lookVolts | lookLength, -0.6}, {lookLong, -0.3}, {lookModel, 0.7}, {lookTag, 0.4}, {lookDevice, 0.1}, {lookNumber, -0.3}, {lookRoom, 0.1}}, -0.1},
+	vocabulary.Describe: {[]clue{{lookDevice, 1}, {lookLong, 0.5}, {lookNumber, -0.8}, {lookTag, -0.3}, {lookRoom, 0.3}}, 0},
+	vocabulary.Kind:     {[]clue{{lookDevice, 0.8}, {lookNumber, -0.8}, {lookRoom, 0.2}}, -0.2},
+	vocabulary.Maker:    {[]clue{{lookNumber, -0.7}, {lookRoom, 0.3}}, -0.3},
+	vocabulary.Room: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge, -0.9}, {lookZone, 0.1}, {lookDevice, -0.2}, {lookRoom, 0.8}, {lookFloor, 0.3}, {lookWhole, 0},
+		{lookNumber, -0.4}, {lookTag | lookModel, 0.1}}, 0},
+	vocabulary.Floor:    {[]clue{{lookFloor, 1}, {lookSmall, 0.2}, {lookNumber, -0.2}, {lookRoom, 0.1}}, -0.2},
+	vocabulary.Building: {[]clue{{lookRoom, 0.4}, {lookLetter, 0.3}, {lookNumber, -0.4}}, 0},
+	vocabulary.Zone: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge, -0.9}, {lookZone, 1}, {lookRoom, 0.5}, {lookSmall, 0.3}, {lookLetter, 0.4}, {lookWhole, 0.1},
+		{lookNumber, -0.5}, {lookTag, 0.1}}, 0},
+	vocabulary.Circuit: {[]clue{{lookWatts | lookLength, -0.9}, {lookTag | lookLetter, 0.5}, {lookSmall, 0.3}, {lookChannel, 0.4}, {lookNumber, -0.4}}, 0},
+	vocabulary.Amplifier: {[]clue{{lookWatts | lookLength | lookOhm, -0.8}, {lookAmp, 1}, {lookChannel, 0.4}, {lookTag, 0.4}, {lookLetter, 0.3}, {lookSmall, 0.2}, {lookModel, 0.2},
+		{lookNumber, -0.4}, {lookRoom, 0}}, 0},
+	vocabulary.Channel: {[]clue{{lookWatts | lookLength | lookOhm | lookRating, -0.9}, {lookChannel, 0.9}, {lookLetter, 0.6}, {lookSmall, 0.5}, {lookTag, 0.4}, {lookDate, 0.1},
+		{lookRoom, -0.3}}, -0.4},
+	vocabulary.Control:      {[]clue{{lookWatts | lookLength | lookOhm, -0.7}, {lookControl, 1}, {lookTag, 0.4}, {lookYes, 0.2}, {lookModel, 0.2}, {lookNumber, -0.3}, {lookRoom, 0}}, 0},
+	vocabulary.ControlModel: {[]clue{{lookControl, 0.6}, {lookModel, 0.5}, {lookNumber, -0.4}}, 0},
+	vocabulary.Override:     {[]clue{{lookYes, 0.9}, {lookNumber, -0.6}, {lookVolts, 0.3}}, 0},
+	vocabulary.Mounting:     {[]clue{{lookMounting, 1}, {lookNumber, -0.7}}, -0.1},
+	vocabulary.Status:       {[]clue{{lookStatus, 1}, {lookYes, 0.2}, {lookNumber, -0.7}}, -0.1},
+	vocabulary.Use:          {[]clue{{lookUse, 1}, {lookNumber, -0.7}}, -0.1},
+	vocabulary.BoxName:      {[]clue{{lookLength, 0.2}, {lookNumber, 0}, {name, 0.1}}, 0},
+	vocabulary.Notes:        {[]clue{{lookLong, 0.7}, {lookStatus, 0.3}, {lookWatts | lookVolts, -0.3}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
+	vocabulary.Cable:        {[]clue{{lookWatts | lookLength, -0.8}, {lookTag, 0.7}, {lookGauge, -0.2}, {lookNumber, 0}, {lookModel, 0.3}}, 0},
+	vocabulary.From:         {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
+	vocabulary.To:           {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl | lookTagRange, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
+}
+
+// of returns how the cells of a column speak for a field, from -1 to 1, and 0
+// when there are none or nothing is known of the field.
+func (s *sample) of(f vocabulary.Field) float64 {
+	p, ok := profiles[f]
+	if !ok || s.cells == 0 {
+		return 0
+	}
+	sum := 0.0
+	for _, k := range s.looks {
+		w := p.other
+		for _, c := range p.clues {
+			if k&c.looks != 0 {
+				w = c.weight
+				break
+			}
+		}
+		sum += w
+	}
+	e := sum / float64(s.cells)
+	switch f {
+	case vocabulary.Item:
+		if s.running {
+			e += 0.5
+		}
+	case vocabulary.Quantity, vocabulary.Tap:
+		if s.running {
+			e -= 0.4
+		}
+	case vocabulary.Tag:
+		if s.cells >= 4 && s.distinct*10 >= s.cells*9 {
+			e += 0.15
+		}
+		if s.running {
+			e += 0.3
+		}
+	case vocabulary.Zone, vocabulary.Amplifier:
+		if s.cells >= 6 && s.distinct == s.cells && s.share(lookTag) > 0.5 {
+			e -= 0.2 // every row another: rather a tag
+		}
+	}
+	return max(-1, min(1, e))
+}
+
+// lookWordsFor names, for people, the look that speaks most for a field.
+var lookNames = map[look]string{
+	lookNumber: "numbers", lookWhole: "whole numbers", lookSmall: "small whole numbers", lookTapValue: "usual tap values",
+	lookWatts: "watts", lookTapList: "lists of powers", lookRating: "ratings", lookVolts: "volts", lookVoltNum: "line voltages",
+	lookLength: "lengths", lookGauge: "conductor sizes", lookAreaNum: "conductor areas", lookAWGNum: "gauge numbers", lookOhm: "ohms",
+	lookPercent: "percentages", lookDecibel: "decibels", lookMoney: "money", lookDate: "dates", lookTag: "tags", lookTagRange: "ranges of tags",
+	lookCount: "counts", lookChannel: "channels", lookLetter: "letters", lookZone: "zones", lookAmp: "amplifiers", lookControl: "controls",
+	lookRoom: "words", lookModel: "model names", lookLong: "prose", lookYes: "yes or no", lookStatus: "states", lookMounting: "mountings",
+	lookMaterial: "metals", lookFloor: "floors", lookUse: "uses", lookDevice: "loudspeaker words", lookCableWord: "cable types",
+	lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
+}
+
+// describe says in words what speaks for a field: "14 of 15 cells are watts".
+func (s *sample) describe(f vocabulary.Field) string {
+	if s.cells == 0 {
+		return "no cells"
+	}
+	p := profiles[f]
+	counts := map[look]int{}
+	for _, k := range s.looks {
+		for _, c := range p.clues {
+			if c.weight > 0 && k&c.looks != 0 {
+				hit := k & c.looks
+				counts[1<<(bits.TrailingZeros64(uint64(hit)))]++
+				break
+			}
+		}
+	}
+	best, n := look(0), 0
+	for k, c := range counts {
+		if c > n || c == n && k < best {
+			best, n = k, c
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d of %d cells are %s", n, s.cells, lookNames[best])
+}

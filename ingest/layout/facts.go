@@ -1,0 +1,118 @@
+package layout
+
+import (
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// titleFacts reads a title line, whether it stands in one cell or in several.
+func (f *finder) titleFacts(l *line, from, to int) []Fact {
+	slots := l.between(from, to)
+	if len(slots) == 0 {
+		return nil
+	}
+	var facts []Fact
+	for i := 0; i < len(slots); {
+		s := slots[i]
+		t := oneLine(text(s.cell))
+		if t == "" {
+			i++
+			continue
+		}
+		at := f.p.ref(l.n, s.col)
+		if key, ok := strings.CutSuffix(t, ":"); ok && i+1 < len(slots) {
+			var words []string
+			first := slots[i+1]
+			j := i + 1
+			for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") {
+				words = append(words, oneLine(text(slots[j].cell)))
+				j++
+			}
+			if len(words) > 0 {
+				facts = append(facts, Fact{Field: f.keyField(key), Text: strings.Join(words, " "), Key: key, At: f.p.ref(l.n, first.col), Cell: first.cell})
+			}
+			i = j
+			continue
+		}
+		words := t
+		j := i + 1
+		for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") && !strings.Contains(t, ":") {
+			words += " " + oneLine(text(slots[j].cell))
+			j++
+		}
+		facts = append(facts, f.sectionFacts(words, at, s.cell)...)
+		i = j
+	}
+	return facts
+}
+
+// lineFacts reads a line outside all tables. It returns the facts and the
+// slots that state none.
+func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
+	for i := 0; i < len(slots); i++ {
+		s := slots[i]
+		t := oneLine(text(s.cell))
+		at := f.p.ref(l.n, s.col)
+		if t == "" {
+			rest = append(rest, s)
+			continue
+		}
+		if isNoteText(t) && !reKey.MatchString(t) {
+			facts = append(facts, f.voltsIn(t, at, s.cell)...)
+			rest = append(rest, s)
+			continue
+		}
+		if kv := f.keyValues(t, at, s.cell); len(kv) > 0 && s.cell.Kind == grid.String {
+			facts = append(facts, kv...)
+			continue
+		}
+		if i+1 < len(slots) && f.isKey(s.cell, strings.HasSuffix(t, ":")) && slots[i+1].col-f.lastColumn(l.n, s.col) <= 3 {
+			v := slots[i+1]
+			value := oneLine(text(v.cell))
+			if value != "" && !strings.HasSuffix(value, ":") {
+				key := strings.TrimRight(t, ": ")
+				facts = append(facts, Fact{Field: f.keyField(key), Text: value, Key: key, At: f.p.ref(l.n, v.col), Cell: v.cell})
+				i++
+				// A unit or a second part beside the value belongs to it.
+				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
+					facts[len(facts)-1].Text += " " + oneLine(text(slots[i+1].cell))
+					i++
+				}
+				continue
+			}
+		}
+		if s.cell.Kind == grid.String && len(t) <= maxText {
+			facts = append(facts, f.sectionFacts(t, at, s.cell)...)
+			continue
+		}
+		rest = append(rest, s)
+	}
+	return facts, rest
+}
+
+// isKey reports whether a cell is the key of the value beside it.
+func (f *finder) isKey(c *grid.Cell, colon bool) bool {
+	if c.Kind != grid.String {
+		return false
+	}
+	if colon {
+		return true
+	}
+	t := oneLine(text(c))
+	if len(t) > 40 || strings.ContainsAny(t, "0123456789") {
+		return false
+	}
+	return f.s.Header(t).Best().Score >= 0.75
+}
+
+// voltsIn finds a line voltage in prose: "all taps at 100 V".
+func (f *finder) voltsIn(t string, at schedule.Ref, c *grid.Cell) []Fact {
+	m := reAnyVolts.FindStringSubmatch(t)
+	if m == nil || reAnyVolts.FindAllString(t, 3) != nil && len(reAnyVolts.FindAllString(t, 3)) > 1 {
+		return nil
+	}
+	return []Fact{{Field: vocabulary.LineVoltage, Text: strings.TrimSpace(m[0]), Key: "", At: at, Cell: c}}
+}

@@ -1,0 +1,456 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A draft is a table on its way: where its header and its rows are.
+type draft struct {
+	header   []int // line numbers of the header rows, ascending
+	units    map[int]bool
+	repeated map[int]Class // later lines that repeat the header or its units
+	above    []int         // line numbers of the titles directly above
+	from, to int           // columns
+	first    int           // line numbers of the body
+	last     int
+	words    map[int]map[int]string // header line -> column -> folded text
+	weak     bool                   // found by contrast only
+}
+
+// lookAhead is how many lines below are asked about a header.
+const lookAhead = 6
+
+// drafts finds the tables of the plane whose headers run along the lines.
+func (f *finder) drafts() []*draft {
+	lines := f.p.lines
+	var done, active []*draft
+	skip := 0 // first line number that is free again
+	for i := range lines {
+		l := &lines[i]
+		if l.n < skip {
+			continue
+		}
+		if f.repeats(active, l) {
+			continue
+		}
+		atBreak := i < 30 || l.n-lines[i-1].n > 1 || len(lines[i-1].slots) <= 2
+		if !promising(l, atBreak, vocabulary.Known) && !f.forcedIn(l) {
+			continue
+		}
+		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
+		for _, s := range f.headerStrips(l, below, atBreak) {
+			over := overlapping(active, s.from, s.to)
+			if over != nil && !f.replaces(over, &s, atBreak) {
+				continue
+			}
+			d := f.draft(i, &s)
+			for _, a := range active {
+				if a.from <= d.to && d.from <= a.to {
+					a.last = d.header[0] - 1
+					if len(d.above) > 0 {
+						a.last = d.above[0] - 1
+					}
+				}
+			}
+			active = slices.DeleteFunc(active, func(a *draft) bool { return a.last < l.n })
+			active = append(active, d)
+			done = append(done, d)
+			skip = max(skip, d.first)
+		}
+	}
+	return done
+}
+
+func (f *finder) forcedIn(l *line) bool {
+	if len(f.forced) == 0 {
+		return false
+	}
+	n := 0
+	for _, s := range l.slots {
+		if f.forced[vocabulary.Fold(oneLine(text(s.cell)))] != vocabulary.Unknown {
+			n++
+		}
+	}
+	return n >= 2
+}
+
+func overlapping(active []*draft, from, to int) *draft {
+	for _, a := range active {
+		if a.from <= to && from <= a.to {
+			return a
+		}
+	}
+	return nil
+}
+
+// replaces decides whether a header inside the columns of a running table
+// begins a new one.
+func (f *finder) replaces(d *draft, s *strip, atBreak bool) bool {
+	n := len(s.slots)
+	if atBreak {
+		return n >= 3 || s.to-s.from >= (d.to-d.from)/2 || s.matched == n
+	}
+	return s.distinct >= 3 && 10*s.matched >= 8*n && s.data == 0
+}
+
+// repeats reports whether the line repeats a header row of a running table, and notes it there.
+func (f *finder) repeats(active []*draft, l *line) bool {
+	for _, d := range active {
+		if d.last < l.n {
+			continue
+		}
+		for _, h := range d.header {
+			words := d.words[h]
+			slots := l.between(d.from, d.to)
+			if len(slots) == 0 || len(words) == 0 || len(slots) > len(words)+1 || len(slots)*10 < len(words)*7 {
+				continue
+			}
+			// Most lines fail at the first cell.
+			if vocabulary.Fold(oneLine(text(slots[0].cell))) != words[slots[0].col] && vocabulary.Fold(oneLine(text(slots[len(slots)-1].cell))) != words[slots[len(slots)-1].col] {
+				continue
+			}
+			same := 0
+			for _, s := range slots {
+				if vocabulary.Fold(oneLine(text(s.cell))) == words[s.col] {
+					same++
+				}
+			}
+			if 10*same >= 7*len(slots) && (same >= 2 || len(words) == 1) {
+				class := Header
+				if d.units[h] {
+					class = UnitsRow
+				}
+				d.repeated[l.n] = class
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// headerStrips returns the parts of a line that are headers, each of one table.
+func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
+	parts := f.strips(l)
+	is := make([]bool, len(parts))
+	any := false
+	for i := range parts {
+		is[i] = f.isHeader(&parts[i], below, atBreak)
+		any = any || is[i]
+	}
+	if !any {
+		if len(parts) < 2 {
+			return nil
+		}
+		whole := strip{slots: l.slots, from: parts[0].from, to: parts[len(parts)-1].to}
+		if !f.isHeader(&whole, below, atBreak) {
+			return nil
+		}
+		return f.halves(whole)
+	}
+	var out []strip
+	var outIs []bool
+	for i, s := range parts {
+		if n := len(out); n > 0 {
+			near := s.from-out[n-1].to <= 3
+			small := len(s.slots) == 1 || len(out[n-1].slots) == 1
+			wordy := s.data == 0 && out[n-1].data == 0
+			if near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) {
+				out[n-1] = f.joinStrips(l, out[n-1], s)
+				outIs[n-1] = true
+				continue
+			}
+		}
+		out = append(out, s)
+		outIs = append(outIs, is[i])
+	}
+	var headers []strip
+	for i, s := range out {
+		if outIs[i] {
+			headers = append(headers, f.halves(s)...)
+		}
+	}
+	return headers
+}
+
+func (f *finder) joinStrips(l *line, a, b strip) strip {
+	j := strip{slots: l.between(a.from, b.to), from: a.from, to: b.to}
+	f.weigh(&j)
+	return j
+}
+
+// halves cuts a header that says the same words twice or three times side by side.
+func (f *finder) halves(s strip) []strip {
+	n := len(s.slots)
+	for _, k := range []int{2, 3, 4} {
+		if n%k != 0 || n/k < 2 {
+			continue
+		}
+		size, same := n/k, true
+		for i := size; i < n && same; i++ {
+			same = vocabulary.Fold(text(s.slots[i].cell)) == vocabulary.Fold(text(s.slots[i-size].cell))
+		}
+		if !same {
+			continue
+		}
+		var out []strip
+		for i := 0; i < n; i += size {
+			part := strip{slots: s.slots[i : i+size], from: s.slots[i].col, to: s.slots[i+size-1].col}
+			f.weigh(&part)
+			out = append(out, part)
+		}
+		return out
+	}
+	return []strip{s}
+}
+
+// separate decides whether two headers beside each other belong to two tables.
+func (f *finder) separate(a, b *strip, l *line, below []line) bool {
+	fields := func(s *strip) map[vocabulary.Field]bool {
+		m := map[vocabulary.Field]bool{}
+		for _, sl := range s.slots {
+			if h := f.header(sl.cell); h.score >= 0.7 && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
+				m[h.field] = true
+			}
+		}
+		return m
+	}
+	fa, fb := fields(a), fields(b)
+	if len(a.slots) < 2 || len(b.slots) < 2 {
+		return false
+	}
+	if len(fa) < 2 || len(fb) < 2 {
+		return b.from-a.to > 2
+	}
+	shared := 0
+	for x := range fb {
+		if fa[x] {
+			shared++
+		}
+	}
+	if 2*shared >= min(len(fa), len(fb)) {
+		return true
+	}
+	// Rows: one table's rows run through both, two tables' end where each ends.
+	lines := f.p.within(l.n+1, l.n+200)
+	lastA, lastB, countA, countB := 0, 0, 0, 0
+	for i := range lines {
+		if len(lines[i].between(a.from, a.to)) > 0 {
+			lastA = i
+			countA++
+		}
+		if len(lines[i].between(b.from, b.to)) > 0 {
+			lastB = i
+			countB++
+		}
+	}
+	early, count := lastA, countA
+	if lastB < lastA {
+		early, count = lastB, countB
+	}
+	if early+2 < max(lastA, lastB) && 10*count >= 7*(early+1) && (early+1)*10 < (max(lastA, lastB)+1)*9 {
+		return true
+	}
+	return shared > 0 && b.from-a.to > 2 || b.from-a.to > 3
+}
+
+// draft makes a table of a header strip on line i: it looks for more header
+// rows below and above, and for titles.
+func (f *finder) draft(i int, s *strip) *draft {
+	lines := f.p.lines
+	d := &draft{header: []int{lines[i].n}, units: map[int]bool{}, repeated: map[int]Class{}, from: s.from, to: s.to, last: 1 << 30, words: map[int]map[int]string{}}
+	for _, m := range f.mergesAt(lines[i].n) {
+		if m.Col1 >= d.from && m.Col1 <= d.to {
+			d.to = max(d.to, m.Col2)
+		}
+	}
+	bottom := i
+	for j := i + 1; j < len(lines) && len(d.header) < 4; j++ {
+		if lines[j].n != lines[j-1].n+1 {
+			break
+		}
+		sub := lines[j].between(d.from, d.to)
+		if len(sub) == 0 {
+			break
+		}
+		if f.unitsOnly(sub) && (len(sub) >= 2 || len(s.slots) <= 3) {
+			d.header = append(d.header, lines[j].n)
+			d.units[lines[j].n] = true
+			bottom = j
+			break
+		}
+		if !f.continues(d, &lines[j-1], &lines[j], j) {
+			break
+		}
+		d.header = append(d.header, lines[j].n)
+		bottom = j
+		for _, part := range f.strips(&lines[j]) { // sub-headers may reach further than their groups
+			if part.from <= d.to+1 && part.to >= d.from-1 {
+				w := part
+				f.weigh(&w)
+				if w.data == 0 && 2*w.matched >= len(w.slots) {
+					d.from, d.to = min(d.from, part.from), max(d.to, part.to)
+				}
+			}
+		}
+	}
+	top := i
+	for j := i - 1; j >= 0 && len(d.header) < 4 && i-j <= 2; j-- {
+		if lines[j].n != lines[j+1].n-1 || !f.isGroupRow(d, &lines[j], &lines[j+1]) {
+			break
+		}
+		d.header = slices.Insert(d.header, 0, lines[j].n)
+		for _, sl := range lines[j].between(d.from-1, d.to+1) {
+			if last := f.lastColumn(lines[j].n, sl.col); last > sl.col {
+				d.from, d.to = min(d.from, sl.col), max(d.to, last)
+			}
+		}
+		top = j
+	}
+	for j := top - 1; j >= 0 && lines[j].n >= lines[j+1].n-1; j-- {
+		if !f.isTitleLine(d, &lines[j]) {
+			break
+		}
+		d.above = slices.Insert(d.above, 0, lines[j].n)
+	}
+	d.first = lines[bottom].n + 1
+	for _, h := range d.header {
+		words := map[int]string{}
+		for _, l := range f.p.within(h, h) {
+			for _, sl := range l.between(d.from, d.to) {
+				words[sl.col] = vocabulary.Fold(oneLine(text(sl.cell)))
+			}
+		}
+		d.words[h] = words
+	}
+	return d
+}
+
+func (f *finder) mergesAt(n int) []grid.Range {
+	var out []grid.Range
+	for _, i := range f.p.mergedAt[n] {
+		out = append(out, f.p.merges[i])
+	}
+	return out
+}
+
+// continues decides whether the line under a header row is a second row of it.
+func (f *finder) continues(d *draft, head, l *line, at int) bool {
+	sub := strip{slots: l.between(d.from, d.to), from: d.from, to: d.to}
+	// A header cell merged down takes the line with it.
+	for _, m := range f.mergesAt(l.n) {
+		if m.Row1 <= head.n && m.Row2 >= l.n && m.Col1 >= d.from && m.Col1 <= d.to {
+			for _, s := range sub.slots {
+				if s.cell.Kind != grid.String {
+					return false
+				}
+			}
+			return true
+		}
+	}
+	f.weigh(&sub)
+	if sub.data > 0 || len(sub.slots) < 1 {
+		return false
+	}
+	spread := false // a header cell over several columns, or columns without one
+	for _, s := range head.between(d.from, d.to) {
+		if f.lastColumn(head.n, s.col) > s.col {
+			spread = true
+		}
+	}
+	if !spread {
+		for _, s := range sub.slots {
+			if head.at(s.col) == nil && f.header(s.cell).score >= headerScore {
+				spread = true
+			}
+		}
+	}
+	next := f.p.lines[at+1 : min(len(f.p.lines), at+3)]
+	if spread && 10*sub.matched >= 6*len(sub.slots) && (sub.matched >= 2 || len(sub.slots) == 1) {
+		if len(next) > 0 {
+			below := strip{slots: next[0].between(d.from, d.to), from: d.from, to: d.to}
+			f.weigh(&below)
+			return len(below.slots) > 0 && (below.data > 0 || 2*below.matched < len(below.slots))
+		}
+		return false
+	}
+	// Words wrapped over two rows read better together.
+	better := 0
+	for _, s := range sub.slots {
+		top := head.at(s.col)
+		if top == nil {
+			return false
+		}
+		alone := f.header(top).score
+		both := f.s.Header(oneLine(text(top)) + " " + oneLine(text(s.cell)))
+		if b := both.Best(); b.Score > alone+0.02 && both.Explained == 1 && !both.Numbered {
+			better++
+		}
+	}
+	return better == len(sub.slots) && better > 0
+}
+
+// isGroupRow decides whether the line above a header row names groups of its columns.
+func (f *finder) isGroupRow(d *draft, l, head *line) bool {
+	slots := l.between(d.from, d.to)
+	if len(slots) == 0 || len(slots) > len(head.slots) {
+		return false
+	}
+	if len(l.slots) > len(slots) { // cells beside the table: only if they stand clear of it
+		for _, s := range l.slots {
+			if (s.col == d.from-1 || s.col == d.to+1) && s.cell.Kind != grid.String {
+				return false
+			}
+		}
+	}
+	spread, matched := 0, 0
+	for _, s := range slots {
+		t := oneLine(text(s.cell))
+		if s.cell.Kind != grid.String || strings.Contains(t, ":") || len(t) > 50 || sectionField(t) != vocabulary.Unknown && strings.ContainsAny(t, "0123456789") {
+			return false
+		}
+		last := f.lastColumn(l.n, s.col)
+		if s.col <= d.from && last >= d.to {
+			return false // a title over the whole table
+		}
+		if last > s.col {
+			spread++
+		}
+		if f.header(s.cell).score >= headerScore {
+			matched++
+		}
+	}
+	for _, m := range f.mergesAt(l.n) { // merged down into the header
+		if m.Row2 >= head.n && m.Col1 >= d.from && m.Col1 <= d.to {
+			return true
+		}
+	}
+	switch {
+	case spread > 0 && (len(slots) > 1 || slots[0].col > d.from || matched > 0):
+		return true
+	case len(slots) == 1:
+		return slots[0].col > d.from && matched == 1 && head.at(slots[0].col) != nil && head.at(slots[0].col+1) != nil
+	}
+	return 2*matched >= len(slots) && matched >= 1
+}
+
+// isTitleLine reports whether a line above a header is a title of the table.
+func (f *finder) isTitleLine(d *draft, l *line) bool {
+	slots := l.between(d.from, d.to)
+	if len(slots) == 0 || len(slots) > 3 || len(slots) < len(l.slots) && l.slots[0].col >= d.from && l.slots[len(l.slots)-1].col <= d.to {
+		return false
+	}
+	for _, s := range slots {
+		if s.cell.Kind != grid.String {
+			return false
+		}
+	}
+	t := oneLine(text(slots[0].cell))
+	if len(slots) > 1 && !strings.HasSuffix(t, ":") && sectionField(t) == vocabulary.Unknown {
+		return false
+	}
+	return classOf(t)&classTotal == 0 && !isTotalText(t)
+}

@@ -1,0 +1,271 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A finder looks for tables on one plane.
+type finder struct {
+	p      *plane
+	s      *vocabulary.Scorer
+	forced map[string]vocabulary.Field // folded header to the field the house book gives it
+	known  map[string]headerCell
+	budget int // header readings left, so that a sheet of prose cannot take for ever
+}
+
+// A headerCell is how much a text looks like a header.
+type headerCell struct {
+	field vocabulary.Field
+	score float64
+	title bool // a field of a title block, such as the client
+}
+
+// maxReadings bounds the different texts of one sheet that are read as headers.
+const maxReadings = 6000
+
+// headerScore is what a header word must score to count as one.
+const headerScore = 0.55
+
+// titleFields stand in title blocks rather than over columns.
+var titleFields = map[vocabulary.Field]bool{vocabulary.Job: true, vocabulary.JobNo: true, vocabulary.Client: true,
+	vocabulary.Author: true, vocabulary.Site: true, vocabulary.Revision: true, vocabulary.Date: true}
+
+func newFinder(p *plane, s *vocabulary.Scorer, forced map[string]vocabulary.Field) *finder {
+	return &finder{p: p, s: s, forced: forced, known: map[string]headerCell{}, budget: maxReadings}
+}
+
+// header reads a cell as a header.
+func (f *finder) header(c *grid.Cell) headerCell {
+	if c.Kind != grid.String || c.Struck == grid.WholeStruck {
+		return headerCell{}
+	}
+	t := oneLine(text(c))
+	if h, ok := f.known[t]; ok {
+		return h
+	}
+	h := f.readHeader(t)
+	f.known[t] = h
+	return h
+}
+
+func (f *finder) readHeader(t string) headerCell {
+	if t == "" || utf8.RuneCountInString(t) > 60 || strings.HasSuffix(t, ":") {
+		return headerCell{}
+	}
+	if _, ok := plainNumber(t); ok {
+		return headerCell{}
+	}
+	if field, ok := f.forced[vocabulary.Fold(t)]; ok {
+		return headerCell{field, 1, false}
+	}
+	if f.budget <= 0 && !vocabulary.Known(t) {
+		return headerCell{}
+	}
+	f.budget--
+	r := f.s.Header(t)
+	b := r.Best()
+	h := headerCell{b.Field, b.Score, titleFields[b.Field]}
+	if r.Numbered {
+		h.score *= 0.55
+	}
+	if h.title && len(r.Candidates) > 1 && !titleFields[r.Candidates[1].Field] && r.Candidates[1].Score > b.Score-0.15 {
+		h.title = false
+	}
+	return h
+}
+
+// A strip is a run of cells of one line that may be a header.
+type strip struct {
+	slots    []slot
+	from, to int
+	matched  int // cells that read as headers
+	distinct int // different fields among them, title-block fields left out
+	data     int // cells that are no words
+}
+
+// strips cuts a line where columns are empty and joins what stays a header
+// only together.
+func (f *finder) strips(l *line) []strip {
+	var all []strip
+	for i := 0; i < len(l.slots); {
+		j := i + 1
+		last := f.lastColumn(l.n, l.slots[i].col)
+		for j < len(l.slots) && l.slots[j].col <= last+1 {
+			last = max(last, f.lastColumn(l.n, l.slots[j].col))
+			j++
+		}
+		all = append(all, strip{slots: l.slots[i:j], from: l.slots[i].col, to: last})
+		i = j
+	}
+	return all
+}
+
+// lastColumn is the last column of the merged area that starts at a cell.
+func (f *finder) lastColumn(n, col int) int {
+	if m, ok := f.p.merged(n, col); ok && m.Col1 == col {
+		return m.Col2
+	}
+	return col
+}
+
+// weigh counts what speaks for a strip being a header.
+func (f *finder) weigh(s *strip) {
+	var fields [48]vocabulary.Field
+	seen := fields[:0]
+	for _, sl := range s.slots {
+		h := f.header(sl.cell)
+		if h.score >= headerScore {
+			s.matched++
+			if !h.title && !slices.Contains(seen, h.field) {
+				seen = append(seen, h.field)
+				s.distinct++
+			}
+			continue
+		}
+		t := text(sl.cell)
+		if sl.cell.Kind != grid.String && sl.cell.Kind != grid.Error || strings.ContainsAny(t, "0123456789") {
+			s.data++
+		}
+	}
+}
+
+// promising reports whether a line is worth reading as a header: it holds
+// words and no more than a few figures.
+func promising(l *line, atBreak bool, known func(string) bool) bool {
+	if len(l.slots) < 2 {
+		return false
+	}
+	words, seen := 0, 0
+	for _, s := range l.slots {
+		if s.cell.Kind != grid.String {
+			continue
+		}
+		t := s.cell.Text
+		if len(t) > 80 {
+			continue
+		}
+		digits := strings.IndexAny(t, "0123456789") >= 0
+		if !digits {
+			words++
+		}
+		if !atBreak && !digits && known(oneLine(clean(t))) {
+			seen++
+		}
+	}
+	if atBreak {
+		return 2*words >= len(l.slots) || words >= 3
+	}
+	return seen >= 2 && (2*words >= len(l.slots) || words >= 4)
+}
+
+// contrast counts the columns of a strip in which words stand over figures, which is what a header looks like in any language.
+func contrast(s *strip, below []line) (columns int) {
+	for _, sl := range s.slots {
+		if sl.cell.Kind != grid.String || strings.ContainsAny(sl.cell.Text, "0123456789") || lookOf(sl.cell)&(lookDitto|lookMissing) != 0 {
+			continue
+		}
+		figures, cells := 0, 0
+		for i := range below {
+			if c := below[i].at(sl.col); c != nil {
+				cells++
+				if c.Kind == grid.Number || c.Kind == grid.Date || strings.ContainsAny(c.Text, "0123456789") {
+					figures++
+				}
+			}
+		}
+		if cells > 0 && 3*figures >= 2*cells {
+			columns++
+		}
+	}
+	return columns
+}
+
+// isHeader decides whether a strip is a header, given the lines below it.
+func (f *finder) isHeader(s *strip, below []line, atBreak bool) bool {
+	f.weigh(s)
+	n := len(s.slots)
+	if n < 2 || s.distinct == 0 {
+		return false
+	}
+	followed := 0 // lines below with cells in the strip's columns
+	var next *line
+	for i := range below {
+		if k := len(below[i].between(s.from, s.to)); k > 0 {
+			followed++
+			if next == nil {
+				next = &below[i]
+			}
+		}
+	}
+	if followed == 0 {
+		return false
+	}
+	words := contrast(s, below)
+	switch {
+	case s.distinct >= 3 && 2*s.matched >= n && 5*s.data <= n:
+	case s.distinct >= 2 && 5*s.matched >= 3*n && s.data == 0:
+		// Two words are little: the rows below must not read the same way, as
+		// the keys of a title block do.
+		if f.keysBelow(s, below) {
+			return false
+		}
+	case atBreak && n >= 3 && words >= 2 && s.data == 0 && 10*(s.matched+words) >= 8*n && 2*(max(s.matched, words)) >= n:
+	default:
+		return false
+	}
+	return !f.keysBelow(s, below) || s.matched == n && s.distinct >= 3
+}
+
+// keysBelow reports whether the cells under the matched words are other header words, line after line: a block of keys and values.
+func (f *finder) keysBelow(s *strip, below []line) bool {
+	lines, keys := 0, 0
+	for i := range below {
+		cells, hits := 0, 0
+		for _, sl := range s.slots {
+			if f.header(sl.cell).score < headerScore {
+				continue
+			}
+			if c := below[i].at(sl.col); c != nil {
+				cells++
+				if f.header(c).score >= headerScore {
+					hits++
+				}
+			}
+		}
+		if cells > 0 {
+			lines++
+			if 2*hits > cells {
+				keys++
+			}
+		}
+	}
+	return lines > 0 && 2*keys > lines && (lines > 2 || s.matched < len(s.slots))
+}
+
+// unitsOnly reports whether every cell of a strip is a unit: "[W]", "m", "(pcs)".
+func (f *finder) unitsOnly(slots []slot) bool {
+	hits := 0
+	for _, sl := range slots {
+		t := strings.Trim(oneLine(text(sl.cell)), " []()")
+		if t == "" || t == "-" || t == "–" {
+			continue
+		}
+		if sl.cell.Kind != grid.String || len(t) > 8 || strings.ContainsAny(t, "013456789") {
+			return false
+		}
+		if h := f.s.Header(t); h.Unit == "" && !unitish[strings.ToLower(t)] {
+			return false
+		}
+		hits++
+	}
+	return hits >= 1
+}
+
+// unitish are words of a units row that are no units of measure.
+var unitish = map[string]bool{"no": true, "no.": true, "nr": true, "nr.": true, "n°": true, "nº": true, "#": true, "text": true, "pcs": true, "pc": true, "stk": true, "stk.": true, "st": true,
+	"u": true, "ud": true, "uds": true, "pz": true, "ea": true, "each": true, "y/n": true, "j/n": true, "o/n": true, "s/n": true, "awg": true, "n.": true, "n": true, "stuks": true, "[-]": true, "qty": true}

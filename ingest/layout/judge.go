@@ -1,0 +1,238 @@
+package layout
+
+import (
+	"fmt"
+	"path"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// powerFields are the fields of which a schedule has at least one.
+var powerFields = []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.TapList, vocabulary.ChannelWatts,
+	vocabulary.FrameWatts, vocabulary.ControlWatts, vocabulary.Load, vocabulary.MeasuredLoad, vocabulary.Measured}
+
+// A case is what speaks for a table being part of a schedule.
+type weighed struct {
+	score   int  // above 1: it is about loudspeakers, their lines, amplifiers or controls
+	power   bool // it states powers
+	needs   bool // it has what a table of its kind must have
+	foreign bool // it speaks of lamps, pumps or the like
+}
+
+// judge decides which tables are parts of a schedule, marks the others, and
+// returns the nearest miss when none is.
+func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string {
+	name := strings.TrimSuffix(path.Base(book.File), path.Ext(book.File))
+	about := aboutWords(s, name)
+	any, power, tables, foreign := false, false, 0, false
+	cases := map[*placed]weighed{}
+	for _, sr := range sheets {
+		for _, t := range sr.tables {
+			tables++
+			c := weigh(t.t, sr, s)
+			c.score += about
+			cases[t] = c
+			power = power || c.power
+			foreign = foreign || c.foreign
+			if c.needs && c.score >= 2 && (c.power || c.score >= 4 && t.t.Kind != Cables) {
+				any = true
+			}
+		}
+	}
+	have := map[vocabulary.Field]bool{}
+	for _, sr := range sheets {
+		for _, t := range sr.tables {
+			c := cases[t]
+			for _, col := range t.t.Columns {
+				if col.Field != vocabulary.Unknown && col.Field != vocabulary.Ignored {
+					have[col.Field] = true
+				}
+			}
+			switch {
+			case !any:
+				t.drop = "part of a table, but the file is no schedule"
+			case !c.needs:
+				t.drop = "a table with nothing that an audit needs"
+			case c.foreign && c.score < 2:
+				t.drop = "a table of other devices"
+			case c.score < 1 && !c.power && t.t.Kind != Cables:
+				t.drop = "a table with nothing that an audit needs"
+			}
+		}
+	}
+	if any {
+		return ""
+	}
+	var words []string
+	for f := range have {
+		words = append(words, string(f))
+	}
+	slices.Sort(words)
+	found := ""
+	if len(words) > 0 {
+		found = " (found: " + strings.Join(words, ", ") + ")"
+	}
+	switch {
+	case tables == 0:
+		return "no table with a header row of loudspeakers, zones, amplifiers, controls or cables"
+	case foreign && power:
+		return "watts, but of other devices than loudspeakers" + found
+	case !power:
+		return "no column of taps or watts" + found
+	}
+	return fmt.Sprintf("watts, but no word of loudspeakers, zones, amplifiers or volume controls%s", found)
+}
+
+// aboutWords counts the words of a name that tell of loudspeakers.
+func aboutWords(s *vocabulary.Scorer, text string) int {
+	n := 0
+	for _, c := range s.Concepts(text) {
+		switch c {
+		case "speaker", "amplifier", "paging", "control", "tap":
+			n = 2
+		}
+	}
+	return n
+}
+
+// weigh collects what speaks for one table.
+func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
+	var c weighed
+	have := map[vocabulary.Field]*Column{}
+	for i := range t.Columns {
+		if f := t.Columns[i].Field; f != vocabulary.Unknown && have[f] == nil {
+			have[f] = &t.Columns[i]
+		}
+	}
+	c.needs = true
+	for _, group := range needs[t.Kind] {
+		if !slices.ContainsFunc(group, func(f vocabulary.Field) bool { return have[f] != nil }) {
+			c.needs = false
+		}
+	}
+	for _, f := range powerFields {
+		if have[f] != nil && columnFigures(t, f) {
+			c.power = true
+		}
+	}
+	for _, col := range t.Columns {
+		concepts := s.Concepts(col.Header)
+		switch col.Field {
+		case vocabulary.Zone, vocabulary.Channel, vocabulary.Circuit:
+			c.score++
+		case vocabulary.Amplifier, vocabulary.Control, vocabulary.ControlWatts, vocabulary.TapList, vocabulary.Override:
+			c.score += 2
+		case vocabulary.Tap:
+			if slices.Contains(concepts, "tap") || slices.Contains(concepts, "transformer") || col.Volts > 0 {
+				c.score += 2
+			}
+		case vocabulary.LineVoltage:
+			if lineVoltsIn(t, vocabulary.LineVoltage) {
+				c.score += 2
+			}
+		}
+		if slices.Contains(concepts, "speaker") {
+			c.score += 2
+		}
+	}
+	c.score += aboutWords(s, t.Sheet)
+	top := t.Range.Row1
+	for i := range sr.p.lines {
+		l := &sr.p.lines[i]
+		if l.n >= top || i > 40 {
+			break
+		}
+		for _, sl := range l.slots {
+			if w := oneLine(text(sl.cell)); len(w) < 90 {
+				c.score += aboutWords(s, w)
+				if reAnyVolts.MatchString(w) {
+					c.score++
+				}
+				if classWithin(w)&classForeign != 0 {
+					c.foreign = true
+				}
+			}
+		}
+	}
+	devices, others, rows := 0, 0, 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != Device {
+			continue
+		}
+		if rows++; rows > 200 {
+			break
+		}
+		var k class
+		for j := range r.Values {
+			if v := r.Values[j].Text; v != "" && len(v) < 100 && t.Columns[j].Field != vocabulary.Notes {
+				k |= classWithin(v)
+			}
+		}
+		if k&classDevice != 0 {
+			devices++
+		}
+		if k&classForeign != 0 && k&classDevice == 0 {
+			others++
+		}
+	}
+	if rows > 0 && 10*devices >= rows {
+		c.score += 2
+	}
+	if rows > 0 && 5*others > rows {
+		c.foreign = true
+	}
+	for _, col := range t.Columns {
+		if classWithin(col.Header)&classForeign != 0 {
+			c.foreign = true
+		}
+	}
+	if c.foreign {
+		c.score -= 3
+	}
+	return c
+}
+
+// columnFigures reports whether the columns of a field hold figures.
+func columnFigures(t *Table, f vocabulary.Field) bool {
+	figures, cells := 0, 0
+	for j := range t.Columns {
+		if t.Columns[j].Field != f {
+			continue
+		}
+		for i := range t.Records {
+			r := &t.Records[i]
+			if r.Class != Device || r.Values[j].Text == "" || isMissing(r.Values[j].Text) {
+				continue
+			}
+			if cells++; cells > 100 {
+				break
+			}
+			k := lookOf(r.Values[j].Cell)
+			if k&(lookNumber|lookWatts|lookTapList|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
+				figures++
+			}
+		}
+	}
+	return figures > 0 && 2*figures >= cells
+}
+
+// lineVoltsIn reports whether a column holds voltages of loudspeaker lines.
+func lineVoltsIn(t *Table, f vocabulary.Field) bool {
+	for j := range t.Columns {
+		if t.Columns[j].Field != f {
+			continue
+		}
+		for i := range t.Records {
+			if v := &t.Records[i].Values[j]; v.Cell != nil && t.Records[i].Class == Device {
+				if k := lookOf(v.Cell); k&(lookVoltNum|lookHiZ) != 0 || reAnyVolts.MatchString(v.Text) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}

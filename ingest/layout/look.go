@@ -1,0 +1,355 @@
+package layout
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"lineaudit/ingest/grid"
+)
+
+// A look is what a cell looks like, apart from what its column means. A cell
+// has several looks: "5 W" is watts and has digits.
+type look uint64
+
+// The looks.
+const (
+	lookNumber   look = 1 << iota // a plain number
+	lookWhole                     // a whole number
+	lookSmall                     // a whole number from 1 to 99
+	lookTapValue                  // a number that transformers are usually tapped at
+	lookWatts                     // a power with its unit
+	lookTapList                   // several powers: "30/15/7.5"
+	lookRating                    // "4 x 250 W", "200 W/ch"
+	lookVolts                     // "70 V", "100V"
+	lookVoltNum                   // a bare 25, 50, 70, 70.7 or 100
+	lookLength                    // "36 m", "120'"
+	lookGauge                     // "16/2", "18 AWG", "2 x 1.5 mm2"
+	lookAreaNum                   // a bare 0.75, 1.5, 2.5 ...
+	lookAWGNum                    // a bare 10, 12 ... 24
+	lookOhm                       // "83 ohm"
+	lookPercent                   // "75 %"
+	lookDecibel                   // "0.4 dB"
+	lookMoney                     // "12.50 EUR"
+	lookDate                      // a date cell
+	lookTag                       // "LS-01", "SP101"
+	lookTagRange                  // "LS-1..LS-8", "S101, S103"
+	lookCount                     // "4 no.", "2 ea", "(3)", "6x"
+	lookChannel                   // "A1.2", "AMP 1 CH B", "Ch 3"
+	lookLetter                    // one letter, or one with a figure: "B", "1A"
+	lookZone                      // "Zone 3", "Z-01"
+	lookAmp                       // "Amp 2", "PA-1"
+	lookControl                   // "VC-3", "LSR 2"
+	lookRoom                      // a few words without figures
+	lookModel                     // letters and figures mixed
+	lookLong                      // prose
+	lookYes                       // yes, no, x
+	lookStatus
+	lookMounting
+	lookMaterial
+	lookFloor
+	lookUse
+	lookDevice    // a word for a loudspeaker
+	lookCableWord // "NYM-J", "CL2"
+	lookHiZ
+	lookDegrees // "20 degC"
+	lookWords   // has a letter
+	lookMissing // "-", "n/a"
+	lookDitto
+	lookStruck  // struck through as a whole, or empty
+	lookForeign // a word for something that is no part of a loudspeaker system
+	lookJoint   // two things in one cell that belong in several columns: "Amp 1 / Ch 2"
+)
+
+// tapValues are the powers at which line transformers are usually tapped, in
+// watts; from memory of data sheets, no single source.
+var tapValues = map[float64]bool{0.125: true, 0.16: true, 0.25: true, 0.3: true, 0.32: true, 0.33: true, 0.4: true, 0.5: true, 0.6: true, 0.62: true, 0.63: true, 0.75: true,
+	0.8: true, 0.94: true, 1: true, 1.2: true, 1.25: true, 1.3: true, 1.5: true, 1.6: true, 1.8: true, 1.87: true, 1.875: true, 1.9: true, 2: true, 2.5: true,
+	3: true, 3.2: true, 3.75: true, 3.8: true, 4: true, 5: true, 6: true, 7.5: true, 8: true, 9: true, 10: true, 12: true, 12.5: true, 15: true,
+	16: true, 18: true, 20: true, 24: true, 25: true, 30: true, 32: true, 36: true, 37.5: true, 40: true, 45: true, 50: true, 60: true, 64: true,
+	75: true, 80: true, 100: true, 120: true, 150: true, 200: true}
+
+// areaValues are the usual nominal areas of conductors in mm2 (IEC 60228 list and the neighbours met in schedules).
+var areaValues = map[float64]bool{0.22: true, 0.34: true, 0.5: true, 0.75: true, 0.8: true, 1: true, 1.31: true, 1.5: true, 2: true, 2.08: true, 2.5: true, 3.31: true, 4: true, 6: true, 10: true, 16: true}
+
+var (
+	reWatts    = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
+	reTapShort = regexp.MustCompile(`(?i)^(?:t-?|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
+	reTapList  = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
+	reRating   = regexp.MustCompile(`(?i)^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
+	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
+	reLength   = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
+	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^\d{1,2}\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
+	reOhm      = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
+	rePercent  = regexp.MustCompile(`^[\d.,]+\s*%$`)
+	reDecibel  = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
+	reMoney    = regexp.MustCompile(`(?i)^[£$€]\s*[\d.,]+|[\d.,]+\s*(€|£|\$|eur|usd|gbp|chf)$`)
+	reDegrees  = regexp.MustCompile(`(?i)^-?\d+([.,]\d+)?\s*(°\s*[cf]?|deg\s*c)$`)
+	reTag      = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
+	reTagRange = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
+	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
+	reChannel  = regexp.MustCompile(`(?i)^(amp\w*|ver\w+|a|pa|rack|et\w*|ampli\w*|fin\w*|end\w*)?[\s.#-]*\w{0,3}\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*[\dA-H]([\s]*[-+&/][\s]*[\dA-H])?(\s*\(?br\w*\)?)?$`)
+	reChOnly   = regexp.MustCompile(`(?i)^(ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn)[\s.#-]*[\dA-H]{1,2}(\s*[-+&/]\s*[\dA-H]{1,2})?`)
+	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Za-z]|[A-H]\d{1,2})$`)
+	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
+	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)[\s.#:_-]*\w{0,2}\d{1,3}\w?\b`)
+	reControl  = regexp.MustCompile(`(?i)^(vc|att|atten\w*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
+	reJoint    = regexp.MustCompile(`(?i)amp.*\bch`)
+)
+
+// lookOf looks at a cell.
+func lookOf(c *grid.Cell) look {
+	s := oneLine(text(c))
+	switch {
+	case c.Kind == grid.Date:
+		return lookDate
+	case c.Kind == grid.Boolean:
+		return lookYes
+	case s == "":
+		return lookStruck
+	case c.Kind == grid.Number:
+		k := lookText(s) &^ lookDate
+		if strings.Contains(c.Format, "€") || strings.Contains(c.Format, "£") || strings.Contains(c.Format, "$") && strings.Contains(c.Format, "[$") {
+			k |= lookMoney
+		}
+		return k | numberLook(c.Number)
+	}
+	return lookText(s)
+}
+
+func numberLook(v float64) look {
+	k := lookNumber
+	if v == float64(int64(v)) {
+		k |= lookWhole
+		if v >= 1 && v <= 99 {
+			k |= lookSmall
+		}
+		if v >= 8 && v <= 24 && int64(v)%2 == 0 {
+			k |= lookAWGNum
+		}
+	}
+	if tapValues[v] {
+		k |= lookTapValue
+	}
+	if areaValues[v] {
+		k |= lookAreaNum
+	}
+	if v == 25 || v == 50 || v == 70 || v == 70.7 || v == 71 || v == 100 {
+		k |= lookVoltNum
+	}
+	return k
+}
+
+// lookText looks at a trimmed text of one line.
+func lookText(s string) look {
+	if v, ok := plainNumber(s); ok {
+		return numberLook(v)
+	}
+	if isDitto(s) {
+		return lookDitto
+	}
+	if isMissing(s) {
+		return lookMissing
+	}
+	var k look
+	digits, letters, words := 0, 0, 1
+	for _, r := range s {
+		switch {
+		case r >= '0' && r <= '9':
+			digits++
+		case unicode.IsLetter(r):
+			letters++
+		case r == ' ':
+			words++
+		}
+	}
+	if letters > 0 {
+		k |= lookWords
+	}
+	if len(s) > 60 || words > 8 {
+		return k | lookLong | ofClass(classWithin(s)&(classDevice|classForeign))
+	}
+	if digits == 0 {
+		k |= ofClass(classOf(s)) | ofClass(classWithin(s)&(classDevice|classMounting|classMaterial|classForeign|classCable|classHiZ))
+		if letters >= 3 && utf8.RuneCountInString(s) >= 3 {
+			k |= lookRoom
+		}
+		if letters == 1 && reLetter.MatchString(s) {
+			k |= lookLetter
+		}
+		if words > 5 {
+			k |= lookLong
+		}
+		return k
+	}
+	switch {
+	case reMoney.MatchString(s):
+		k |= lookMoney
+	case rePercent.MatchString(s):
+		k |= lookPercent
+	case reDecibel.MatchString(s):
+		k |= lookDecibel
+	case reDegrees.MatchString(s):
+		k |= lookDegrees
+	case reOhm.MatchString(s):
+		k |= lookOhm
+	}
+	if reWatts.MatchString(s) || reTapShort.MatchString(s) {
+		k |= lookWatts
+	}
+	if reTapList.MatchString(s) {
+		k |= lookTapList
+	}
+	if reRating.MatchString(s) {
+		k |= lookRating
+	}
+	if reVolts.MatchString(s) {
+		k |= lookVolts
+	}
+	if reLength.MatchString(s) {
+		k |= lookLength
+	}
+	if reGauge.MatchString(s) {
+		k |= lookGauge
+	}
+	if reCount.MatchString(s) {
+		k |= lookCount
+	}
+	if reTagRange.MatchString(s) {
+		k |= lookTagRange
+	}
+	if reTag.MatchString(s) {
+		k |= lookTag
+	}
+	if reLetter.MatchString(s) {
+		k |= lookLetter
+	}
+	if reChOnly.MatchString(s) {
+		k |= lookChannel
+	} else if reChannel.MatchString(s) {
+		k |= lookChannel
+	}
+	if reZone.MatchString(s) {
+		k |= lookZone
+	}
+	if reAmp.MatchString(s) {
+		k |= lookAmp
+	}
+	if reControl.MatchString(s) {
+		k |= lookControl
+	}
+	if reJoint.MatchString(s) {
+		k |= lookJoint
+	}
+	if letters > 0 && k&(lookWatts|lookVolts|lookLength|lookMoney|lookPercent|lookOhm|lookCount) == 0 {
+		if words <= 4 && strings.IndexFunc(s, unicode.IsUpper) >= 0 || strings.ContainsAny(s, "-/") {
+			k |= lookModel
+		}
+		if letters >= 3 && words >= 2 {
+			k |= lookRoom
+		}
+	}
+	k |= ofClass(classOf(s)) | ofClass(classWithin(s)&(classDevice|classForeign|classCable|classHiZ|classMounting|classMaterial|classFloor))
+	return k
+}
+
+func ofClass(c class) look {
+	var k look
+	for _, m := range [...]struct {
+		c class
+		k look
+	}{{classStatus, lookStatus}, {classMounting, lookMounting}, {classYes, lookYes}, {classMaterial, lookMaterial}, {classFloor, lookFloor},
+		{classUse, lookUse}, {classDevice, lookDevice}, {classCable, lookCableWord}, {classHiZ, lookHiZ}, {classMissing, lookMissing},
+		{classForeign, lookForeign}} {
+		if c&m.c != 0 {
+			k |= m.k
+		}
+	}
+	return k
+}
+
+// plainNumber reads a number without a unit: full stop or comma as the
+// decimal mark, thousands marks, a vulgar fraction.
+func plainNumber(s string) (float64, bool) {
+	if s == "" || len(s) > 24 {
+		return 0, false
+	}
+	switch s {
+	case "½":
+		return 0.5, true
+	case "¼":
+		return 0.25, true
+	case "¾":
+		return 0.75, true
+	}
+	digits, dots, commas := 0, 0, 0
+	for i := range len(s) {
+		switch c := s[i]; {
+		case c >= '0' && c <= '9':
+			digits++
+		case c == '.':
+			dots++
+		case c == ',':
+			commas++
+		case (c == '-' || c == '+') && i == 0:
+		case (c == ' ' || c == '\'') && i > 0:
+		default:
+			return 0, false
+		}
+	}
+	if digits == 0 || digits > 15 {
+		return 0, false
+	}
+	t := s
+	if strings.ContainsAny(t, " '") {
+		t = strings.NewReplacer(" ", "", "'", "").Replace(t)
+	}
+	switch {
+	case commas > 0 && dots > 0:
+		if strings.LastIndexByte(t, ',') > strings.LastIndexByte(t, '.') {
+			t = strings.ReplaceAll(t, ".", "")
+			t = strings.Replace(t, ",", ".", 1)
+		} else {
+			t = strings.ReplaceAll(t, ",", "")
+		}
+	case commas == 1:
+		t = strings.Replace(t, ",", ".", 1)
+	case commas > 1:
+		t = strings.ReplaceAll(t, ",", "")
+	case dots > 1:
+		t = strings.ReplaceAll(t, ".", "")
+	}
+	v, err := strconv.ParseFloat(t, 64)
+	return v, err == nil
+}
+
+// leadingNumber reads the number a text begins with: "7,5 W" gives 7.5.
+func leadingNumber(s string) (float64, bool) {
+	i := 0
+	for i < len(s) && (s[i] >= '0' && s[i] <= '9' || s[i] == '.' || s[i] == ',') {
+		i++
+	}
+	return plainNumber(strings.TrimRight(s[:i], ".,"))
+}
+
+// isDitto reports whether a text repeats the cell above.
+func isDitto(s string) bool {
+	switch strings.Trim(s, " -–.·`'()") {
+	case `"`, "″", "”", "“", "„", "〃", `""`, "′′", "’’":
+		return true
+	}
+	if s == "''" || s == "' '" || s == `" "` {
+		return true
+	}
+	return len(s) <= 24 && classOf(s)&classDitto != 0 && classOf(s)&classStatus == 0
+}
+
+// isMissing reports whether a text says that there is no value.
+func isMissing(s string) bool {
+	if strings.Trim(s, "-–—_.?/\\ *") == "" {
+		return true
+	}
+	return len(s) <= 24 && classOf(s)&classMissing != 0
+}

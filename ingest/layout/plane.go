@@ -1,0 +1,232 @@
+package layout
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+)
+
+// A plane is a sheet, or a part of one, as lines of cells. In a turned plane
+// the lines are the sheet's columns, so that a transposed table reads like any other.
+type plane struct {
+	file, sheet string
+	turned      bool
+	lines       []line // only those that hold something, ascending
+	merges      []grid.Range
+	mergedAt    map[int][]int // line number -> indexes of merges that touch it
+	hiddenCols  []grid.Span
+}
+
+// A line is one row (column, when turned) with its non-empty cells.
+type line struct {
+	n      int
+	hidden grid.Hiding
+	slots  []slot
+}
+
+// A slot is a non-empty cell and its place on the line.
+type slot struct {
+	col  int
+	cell *grid.Cell
+}
+
+// maxMergedLines bounds the lines that all merged areas together are looked up by.
+const maxMergedLines = 2_000_000
+
+// newPlane takes the cells of a sheet that hold something.
+func newPlane(file string, s *grid.Sheet) *plane {
+	p := &plane{file: file, sheet: s.Name, hiddenCols: s.HiddenCols, merges: s.Merges}
+	total := 0
+	for i := range s.Rows {
+		total += len(s.Rows[i].Cells)
+	}
+	all := make([]slot, 0, total)
+	p.lines = make([]line, 0, len(s.Rows))
+	for i := range s.Rows {
+		row := &s.Rows[i]
+		from := len(all)
+		for j := range row.Cells {
+			if c := &row.Cells[j]; holds(c) {
+				all = append(all, slot{c.Col, c})
+			}
+		}
+		if len(all) > from {
+			p.lines = append(p.lines, line{row.Number, row.Hidden, all[from:len(all):len(all)]})
+		}
+	}
+	p.indexMerges()
+	return p
+}
+
+func (p *plane) indexMerges() {
+	p.mergedAt = make(map[int][]int)
+	budget := maxMergedLines
+	for i, m := range p.merges {
+		if budget -= m.Row2 - m.Row1 + 1; budget < 0 {
+			break
+		}
+		for n := m.Row1; n <= m.Row2; n++ {
+			p.mergedAt[n] = append(p.mergedAt[n], i)
+		}
+	}
+}
+
+// merged returns the merged area that holds a place, if any.
+func (p *plane) merged(n, col int) (grid.Range, bool) {
+	for _, i := range p.mergedAt[n] {
+		if p.merges[i].Contains(n, col) {
+			return p.merges[i], true
+		}
+	}
+	return grid.Range{}, false
+}
+
+// turn returns the part of the plane in r with lines and columns exchanged.
+func (p *plane) turn(r grid.Range) *plane {
+	t := &plane{file: p.file, sheet: p.sheet, turned: !p.turned}
+	byCol := map[int]*line{}
+	for _, l := range p.within(r.Row1, r.Row2) {
+		for _, s := range l.slots {
+			if s.col < r.Col1 || s.col > r.Col2 {
+				continue
+			}
+			c := byCol[s.col]
+			if c == nil {
+				c = &line{n: s.col}
+				byCol[s.col] = c
+			}
+			c.slots = append(c.slots, slot{l.n, s.cell})
+		}
+		if l.hidden == grid.HiddenByHand {
+			t.hiddenCols = append(t.hiddenCols, grid.Span{First: l.n, Last: l.n})
+		}
+	}
+	for _, l := range byCol {
+		for _, h := range p.hiddenCols {
+			if h.First <= l.n && l.n <= h.Last {
+				l.hidden = grid.HiddenByHand
+			}
+		}
+		t.lines = append(t.lines, *l)
+	}
+	slices.SortFunc(t.lines, func(a, b line) int { return cmp.Compare(a.n, b.n) })
+	for _, m := range p.merges {
+		if m.Row1 >= r.Row1 && m.Row2 <= r.Row2 {
+			t.merges = append(t.merges, grid.Range{Row1: m.Col1, Col1: m.Row1, Row2: m.Col2, Col2: m.Row2})
+		}
+	}
+	t.indexMerges()
+	return t
+}
+
+// within returns the lines numbered from first to last.
+func (p *plane) within(first, last int) []line {
+	lo, _ := slices.BinarySearchFunc(p.lines, first, func(l line, n int) int { return cmp.Compare(l.n, n) })
+	hi, _ := slices.BinarySearchFunc(p.lines, last+1, func(l line, n int) int { return cmp.Compare(l.n, n) })
+	return p.lines[lo:hi]
+}
+
+// at returns the cell at a place, or nil.
+func (l *line) at(col int) *grid.Cell {
+	i, ok := slices.BinarySearchFunc(l.slots, col, func(s slot, c int) int { return cmp.Compare(s.col, c) })
+	if ok {
+		return l.slots[i].cell
+	}
+	return nil
+}
+
+// between returns the slots from column first to last.
+func (l *line) between(first, last int) []slot {
+	lo, _ := slices.BinarySearchFunc(l.slots, first, func(s slot, c int) int { return cmp.Compare(s.col, c) })
+	hi := lo
+	for hi < len(l.slots) && l.slots[hi].col <= last {
+		hi++
+	}
+	return l.slots[lo:hi]
+}
+
+// ref names a place of the plane as a place of the sheet.
+func (p *plane) ref(n, col int) schedule.Ref {
+	if p.turned {
+		n, col = col, n
+	}
+	return schedule.Ref{File: p.file, Sheet: p.sheet, Row: n, Col: col}
+}
+
+// span names lines of the plane.
+func (p *plane) span(first, last int) schedule.Span {
+	return schedule.Span{First: first, Last: last, Columns: p.turned}
+}
+
+// area turns a range of the plane into a range of the sheet.
+func (p *plane) area(r grid.Range) grid.Range {
+	if p.turned {
+		return grid.Range{Row1: r.Col1, Col1: r.Row1, Row2: r.Col2, Col2: r.Row2}
+	}
+	return r
+}
+
+// holds reports whether a cell says anything.
+func holds(c *grid.Cell) bool {
+	switch c.Kind {
+	case grid.Blank:
+		return false
+	case grid.NoValue, grid.Error:
+		return true
+	}
+	return clean(c.Text) != ""
+}
+
+// text is what a cell says now: struck-out parts left out, space trimmed.
+func text(c *grid.Cell) string {
+	switch {
+	case c == nil, c.Struck == grid.WholeStruck:
+		return ""
+	case c.Struck == grid.PartStruck:
+		return clean(c.Kept)
+	}
+	return clean(c.Text)
+}
+
+// written is the text of a cell, struck through or not.
+func written(c *grid.Cell) string {
+	if c.Struck == grid.PartStruck {
+		return clean(c.Kept)
+	}
+	return clean(c.Text)
+}
+
+// clean trims space, also the unbreakable and the invisible kind.
+func clean(s string) string {
+	return strings.Trim(s, " \t\r\n\v\f\u00a0\u200b\u202f\u2007\ufeff")
+}
+
+// oneLine joins the lines of a text.
+func oneLine(s string) string {
+	if strings.ContainsAny(s, "\n\r\t\u00a0") {
+		return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return r == '\n' || r == '\r' || r == '\t' || r == ' ' || r == '\u00a0' }), " ")
+	}
+	return s
+}
+
+// maxText bounds the text of a row that is kept for people.
+const maxText = 160
+
+// summary joins the texts of slots for people, shortened.
+func summary(slots []slot) string {
+	var b strings.Builder
+	for i, s := range slots {
+		if i > 0 {
+			b.WriteString(" | ")
+		}
+		b.WriteString(oneLine(written(s.cell)))
+		if b.Len() > maxText {
+			cut := b.String()[:maxText]
+			return strings.ToValidUTF8(cut, "") + "…"
+		}
+	}
+	return b.String()
+}

@@ -1,0 +1,198 @@
+package layout
+
+import (
+	"regexp"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+var (
+	reKey       = regexp.MustCompile(`(?:^|[\s,;|(])([\p{L}#][\p{L}./#°º() ]{0,28}?)\s*[:=]\s*`)
+	reParts     = regexp.MustCompile(`\s+[-–—|/→·]+\s+|\s*[,;()|→]\s*|\s{3,}|\s*/\s*`)
+	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)[\s.#:-]*[\dA-Z]{1,4}\b`)
+	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)[\s.#:-]*\w{1,6}\b`)
+	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
+	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
+	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
+	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)
+)
+
+// sectionField tells which field a section title names by its first words:
+// "Zone 3", "AMP 2", "VC-3"; Unknown when it names none.
+func sectionField(t string) vocabulary.Field {
+	switch {
+	case t == "" || len(t) > 90:
+		return vocabulary.Unknown
+	case reControl.MatchString(t):
+		return vocabulary.Control
+	case reAmp.MatchString(t):
+		return vocabulary.Amplifier
+	case reChOnly.MatchString(t):
+		return vocabulary.Channel
+	case reFloorWord.MatchString(t):
+		return vocabulary.Floor
+	case reBuilding.MatchString(t):
+		return vocabulary.Building
+	case reLineWord.MatchString(t):
+		return vocabulary.Circuit
+	case reRoomWord.MatchString(t):
+		return vocabulary.Room
+	case reZone.MatchString(t):
+		return vocabulary.Zone
+	case classOf(t)&classFloor != 0:
+		return vocabulary.Floor
+	}
+	return vocabulary.Unknown
+}
+
+// level orders section titles from the outermost in.
+var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabulary.JobNo: 1, vocabulary.Building: 2, vocabulary.Floor: 3, vocabulary.Amplifier: 4, vocabulary.Channel: 5,
+	vocabulary.Circuit: 6, vocabulary.Zone: 7, vocabulary.Room: 8, vocabulary.Control: 9}
+
+// sectionFacts takes a title apart. A title of which nothing is known is one
+// fact with the field Unknown.
+func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
+	if keys := f.keyValues(t, at, c); len(keys) > 0 {
+		return keys
+	}
+	var facts []Fact
+	var lead []string // words before the first part that names something
+	add := func(field vocabulary.Field, part string) {
+		if n := len(facts); n > 0 {
+			last := &facts[n-1]
+			switch {
+			case last.Field == vocabulary.Amplifier && field == vocabulary.Channel:
+				last.Field = vocabulary.Channel
+				last.Text += " / " + part
+				return
+			case field == vocabulary.Unknown || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
+				last.Text += " - " + part
+				return
+			}
+		}
+		if field == vocabulary.Unknown {
+			lead = append(lead, part)
+			return
+		}
+		whole := part
+		if len(lead) > 0 && field != vocabulary.LineVoltage {
+			about := false
+			for _, w := range lead {
+				about = about || f.isHeading(w)
+			}
+			if about {
+				facts = append(facts, Fact{Text: strings.Join(lead, " - "), At: at, Cell: c})
+			} else {
+				whole = strings.Join(lead, " - ") + " - " + part
+			}
+			lead = nil
+		}
+		facts = append(facts, Fact{Field: field, Text: whole, At: at, Cell: c})
+	}
+	for _, part := range reParts.Split(t, -1) {
+		part = strings.TrimSpace(part)
+		if part == "" {
+			continue
+		}
+		field := sectionField(part)
+		if field == vocabulary.Unknown && len(part) < 24 && reAnyVolts.MatchString(part) {
+			field = vocabulary.LineVoltage
+		}
+		add(field, part)
+	}
+	if len(facts) == 1 && len(lead) == 0 && facts[0].Field != vocabulary.LineVoltage && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
+		facts[0].Text = t // as written, when it is all one thing
+	}
+	if len(lead) > 0 {
+		facts = append([]Fact{{Text: strings.Join(lead, " - "), At: at, Cell: c}}, facts...)
+	}
+	if len(facts) == 0 {
+		facts = []Fact{{Text: t, At: at, Cell: c}}
+	}
+	return facts
+}
+
+// isHeading reports whether words are about the list itself ("Loudspeaker
+// schedule") rather than a place.
+func (f *finder) isHeading(t string) bool {
+	for w := range strings.FieldsSeq(vocabulary.Fold(t)) {
+		switch w {
+		case "schedule", "list", "table", "liste", "lista", "lijst", "elenco", "plan", "tabelle", "tableau", "tabla", "tabella", "schema", "bordereau",
+			"register", "survey", "system", "sheet", "staat", "overzicht", "planning", "listado", "inventory":
+			return true
+		}
+	}
+	for _, c := range f.s.Concepts(t) {
+		switch c {
+		case "speaker", "tap", "amplifier", "cable", "load", "power", "device":
+			return true
+		}
+	}
+	return false
+}
+
+// keyValues reads "Zone: 3  Amp: A1" as keys and values; nil when the text has none.
+func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
+	found := reKey.FindAllStringSubmatchIndex(t, 8)
+	if len(found) == 0 || strings.TrimSpace(t[:found[0][0]]) != "" {
+		return nil
+	}
+	var facts []Fact
+	for i, m := range found {
+		end := len(t)
+		if i+1 < len(found) {
+			end = found[i+1][0]
+		}
+		key, value := strings.TrimSpace(t[m[2]:m[3]]), strings.Trim(t[m[1]:end], " ,;|)\n\r\t")
+		if value == "" {
+			continue
+		}
+		facts = append(facts, Fact{Field: f.keyField(key), Text: oneLine(value), Key: key, At: at, Cell: c})
+	}
+	return facts
+}
+
+// keyField is the field that a key of a title block means.
+func (f *finder) keyField(key string) vocabulary.Field {
+	key = strings.TrimRight(key, ": =")
+	if field, ok := f.forced[vocabulary.Fold(key)]; ok {
+		return field
+	}
+	h := f.s.Header(key)
+	best, score := vocabulary.Unknown, 0.0
+	for _, cand := range h.Candidates {
+		s := cand.Score
+		if titleFields[cand.Field] {
+			s += 0.12 // in a title block "Location" is the site
+		}
+		if s > score {
+			best, score = cand.Field, s
+		}
+	}
+	if score < headerScore {
+		return vocabulary.Unknown
+	}
+	return best
+}
+
+// isTotalText reports whether a text says that its row is a total: it begins
+// or ends with a word for one and is short.
+func isTotalText(t string) bool {
+	if len(t) > 60 {
+		return false
+	}
+	words := strings.Fields(vocabulary.Fold(t))
+	n := len(words)
+	if n == 0 || n > 7 {
+		return false
+	}
+	list := wordList()
+	is := func(ws ...string) bool { return list[strings.Join(ws, " ")]&classTotal != 0 }
+	if is(words[0]) || n > 1 && is(words[0], words[1]) {
+		return true
+	}
+	return is(words[n-1]) && n <= 5 || n > 2 && is(words[n-2], words[n-1])
+}

@@ -1,0 +1,291 @@
+package layout
+
+import (
+	"cmp"
+	"path"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Read finds what the sheets of a book hold. It never fails: what is not
+// understood is listed in Outside or as records that are no devices.
+func Read(book *grid.Book, opts Options) *Reading {
+	forced := map[string]vocabulary.Field{}
+	for _, n := range opts.Names {
+		if n.matches(book.File) {
+			forced[vocabulary.Fold(n.Header)] = n.Field
+		}
+	}
+	s := vocabulary.NewScorer()
+	r := &Reading{}
+	var found []*sheetReader
+	for _, sheet := range book.Sheets {
+		sr := &sheetReader{book: book, sheet: sheet, s: s, forced: forced}
+		sr.read()
+		found = append(found, sr)
+	}
+	r.NearestMiss = judge(book, found, s)
+	for _, sr := range found {
+		r.Sheets = append(r.Sheets, sr.finish(r.NearestMiss))
+	}
+	return r
+}
+
+func (n Name) matches(file string) bool {
+	if n.Files == "" {
+		return true
+	}
+	whole, err := path.Match(n.Files, file)
+	if err != nil {
+		return false
+	}
+	base, _ := path.Match(n.Files, path.Base(file))
+	return whole || base
+}
+
+// A sheetReader reads one sheet.
+type sheetReader struct {
+	book   *grid.Book
+	sheet  *grid.Sheet
+	s      *vocabulary.Scorer
+	forced map[string]vocabulary.Field
+
+	p       *plane
+	f       *finder
+	tables  []*placed
+	facts   []Fact
+	outside []Outside
+}
+
+// A placed is a table and the cells it takes up.
+type placed struct {
+	t     *Table
+	area  grid.Range // header, body and titles, in sheet rows and columns
+	above []int      // title lines over its header, in sheet rows
+	drop  string     // why the table is no part of a schedule
+}
+
+func (sr *sheetReader) read() {
+	sr.p = newPlane(sr.book.File, sr.sheet)
+	sr.f = newFinder(sr.p, sr.s, sr.forced)
+	sr.readTables()
+}
+
+// readTables finds the tables whose header runs along the rows.
+func (sr *sheetReader) readTables() {
+	drafts := sr.f.drafts()
+	for _, d := range drafts {
+		last := 0
+		if n := len(sr.p.lines); n > 0 {
+			last = sr.p.lines[n-1].n
+		}
+		d.last = min(d.last, last)
+		sr.f.trim(d)
+	}
+	for _, d := range drafts {
+		low, high := 1, 1<<20
+		for _, o := range drafts {
+			if o == d || o.last < d.header[0] || d.last < o.header[0] {
+				continue
+			}
+			if o.to < d.from {
+				low = max(low, o.to+1)
+			}
+			if o.from > d.to {
+				high = min(high, o.from-1)
+			}
+		}
+		t := sr.f.build(d, low, high)
+		if t == nil {
+			continue
+		}
+		t.SheetHidden = sr.sheet.Hidden
+		top := d.header[0]
+		if len(d.above) > 0 {
+			top = d.above[0]
+		}
+		sr.tables = append(sr.tables, &placed{t: t, above: d.above, area: grid.Range{Row1: top, Col1: d.from, Row2: max(d.last, d.header[len(d.header)-1]), Col2: d.to}})
+	}
+}
+
+// trim takes off the end of a draft what does not belong to it: blocks after
+// a blank line that look unlike its rows.
+func (f *finder) trim(d *draft) {
+	lines := f.p.within(d.first, d.last)
+	var body []int // indexes of lines with cells in the columns
+	for i := range lines {
+		if len(lines[i].between(d.from, d.to)) > 0 {
+			body = append(body, i)
+		}
+	}
+	if len(body) == 0 {
+		d.last = d.header[len(d.header)-1]
+		return
+	}
+	var counts []int
+	for _, i := range body[:min(len(body), 60)] {
+		counts = append(counts, len(lines[i].between(d.from, d.to)))
+	}
+	slices.Sort(counts)
+	typical := counts[len(counts)/2]
+	fits := func(l *line) bool {
+		if d.repeated[l.n] != "" {
+			return true
+		}
+		slots := l.between(d.from, d.to)
+		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
+			return len(slots) >= 2 && isTotalText(oneLine(text(slots[0].cell)))
+		}
+		t := oneLine(text(slots[0].cell))
+		if len(slots) <= 3 && strings.HasSuffix(t, ":") {
+			return false
+		}
+		if len(slots) == 2 && typical > 2 && f.isKey(slots[0].cell, false) {
+			return false
+		}
+		return true
+	}
+	end := len(body)
+	for end > 0 {
+		// The block that ends at end.
+		start := end - 1
+		for start > 0 && lines[body[start]].n == lines[body[start-1]].n+1 {
+			start--
+		}
+		fit := false
+		for _, i := range body[start:end] {
+			fit = fit || fits(&lines[i])
+		}
+		if fit || start == 0 {
+			break
+		}
+		end = start
+	}
+	if end > 0 {
+		d.last = lines[body[end-1]].n
+	}
+}
+
+// covered reports which tables' areas hold a place.
+func (sr *sheetReader) covered(row, col int) bool {
+	for _, t := range sr.tables {
+		if t.area.Contains(row, col) && t.drop == "" {
+			return true
+		}
+	}
+	return false
+}
+
+// finish collects facts and leftover rows, once it is known which tables stay.
+func (sr *sheetReader) finish(miss string) Sheet {
+	out := Sheet{Name: sr.sheet.Name, Hidden: sr.sheet.Hidden}
+	kept := sr.tables[:0:0]
+	for _, t := range sr.tables {
+		if t.drop == "" {
+			kept = append(kept, t)
+		}
+	}
+	slices.SortStableFunc(kept, func(a, b *placed) int {
+		return cmp.Or(cmp.Compare(a.area.Row1, b.area.Row1), cmp.Compare(a.area.Col1, b.area.Col1))
+	})
+	firstRow := 1 << 30
+	for _, t := range kept {
+		firstRow = min(firstRow, t.area.Row1+len(t.above))
+	}
+	sheetFacts := sr.nameFacts()
+	sr.leftovers(miss)
+	common := slices.Clone(sheetFacts)
+	for _, fact := range sr.facts {
+		if fact.At.Row < firstRow {
+			common = append(common, fact)
+		}
+	}
+	for _, t := range kept {
+		t.t.Titles = slices.Clone(common)
+		for _, n := range t.above {
+			for _, l := range sr.p.within(n, n) {
+				facts := sr.f.titleFacts(&l, t.area.Col1, t.area.Col2)
+				sr.facts = append(sr.facts, facts...)
+				t.t.Titles = append(t.t.Titles, facts...)
+			}
+		}
+		out.Tables = append(out.Tables, t.t)
+	}
+	slices.SortStableFunc(sr.facts, func(a, b Fact) int { return a.At.Compare(b.At) })
+	out.Facts = append(sheetFacts, sr.facts...)
+	out.Outside = sr.outside
+	return out
+}
+
+// plainNames are the names that programs give to sheets.
+var plainNames = []string{"sheet", "tabelle", "feuil", "feuille", "hoja", "foglio", "blad", "table", "worksheet", "calc"}
+
+// nameFacts are what the name of the sheet says.
+func (sr *sheetReader) nameFacts() []Fact {
+	name := strings.TrimSpace(sr.sheet.Name)
+	folded := strings.TrimRight(vocabulary.Fold(name), "0123456789 ")
+	if name == "" || slices.Contains(plainNames, folded) {
+		return nil
+	}
+	return sr.f.sectionFacts(name, schedule.Ref{File: sr.book.File, Sheet: sr.sheet.Name}, nil)
+}
+
+// leftovers reads the rows outside all tables.
+func (sr *sheetReader) leftovers(miss string) {
+	areas := sr.tables[:0:0]
+	for _, t := range sr.tables {
+		if t.drop == "" {
+			areas = append(areas, t)
+		}
+	}
+	for i := range sr.p.lines {
+		l := &sr.p.lines[i]
+		free := l.slots
+		if len(areas) > 0 {
+			free = nil
+			for _, s := range l.slots {
+				if !sr.covered(l.n, s.col) {
+					free = append(free, s)
+				}
+			}
+		}
+		if len(free) == 0 {
+			continue
+		}
+		if reason := sr.dropped(l.n, free[0].col); reason != "" {
+			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: NoDevice, Reason: reason, Text: summary(free)})
+			continue
+		}
+		if l.hidden == grid.HiddenByHand {
+			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Hidden, Reason: "row hidden by hand", Text: summary(free)})
+			continue
+		}
+		if miss != "" && len(free) > 2 {
+			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Unclear, Reason: "no part of a table that was understood", Text: summary(free)})
+			continue
+		}
+		facts, rest := sr.f.lineFacts(l, free)
+		sr.facts = append(sr.facts, facts...)
+		if len(rest) > 0 {
+			class, reason := Unclear, "stands outside all tables"
+			if isNoteText(oneLine(text(rest[0].cell))) {
+				class, reason = Note, "a note outside the tables"
+			}
+			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, rest[0].col), Class: class, Reason: reason, Text: summary(rest)})
+		}
+	}
+}
+
+// dropped is why the table at a place was left out, or "".
+func (sr *sheetReader) dropped(row, col int) string {
+	for _, t := range sr.tables {
+		if t.drop != "" && t.area.Contains(row, col) {
+			return t.drop
+		}
+	}
+	return ""
+}

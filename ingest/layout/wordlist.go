@@ -1,0 +1,77 @@
+package layout
+
+import (
+	_ "embed"
+	"encoding/csv"
+	"strings"
+	"sync"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+//go:embed words.csv
+var wordsCSV string
+
+// A class is a set of words that cells are recognised by.
+type class uint32
+
+// The classes of words.csv.
+const (
+	classTotal class = 1 << iota
+	classNote
+	classDitto
+	classMissing
+	classStatus
+	classMounting
+	classYes
+	classMaterial
+	classFloor
+	classUse
+	classDevice
+	classCable
+	classHiZ
+	classForeign
+)
+
+var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
+	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
+	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign}
+
+// wordList is words.csv by folded word, read once.
+var wordList = sync.OnceValue(func() map[string]class {
+	rows, err := csv.NewReader(strings.NewReader(wordsCSV)).ReadAll()
+	if err != nil {
+		panic(err) // the data is part of the program; a test reads it
+	}
+	m := map[string]class{}
+	for _, row := range rows[1:] {
+		c, ok := classNames[row[0]]
+		if !ok {
+			panic("words.csv: no class " + row[0])
+		}
+		for w := range strings.SplitSeq(row[2], ";") {
+			m[vocabulary.Fold(w)] |= c
+		}
+	}
+	return m
+})
+
+// classOf returns the classes that a whole text belongs to.
+func classOf(s string) class { return wordList()[vocabulary.Fold(s)] }
+
+// classWithin returns the classes of the single words and neighbouring pairs of words of a text.
+func classWithin(s string) class {
+	list := wordList()
+	words := strings.Fields(vocabulary.Fold(s))
+	var c class
+	for i, w := range words {
+		c |= list[w]
+		if n := len(w); n > 4 && w[n-1] == 's' {
+			c |= list[w[:n-1]]
+		}
+		if i+1 < len(words) {
+			c |= list[w+" "+words[i+1]]
+		}
+	}
+	return c
+}
