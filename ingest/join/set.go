@@ -413,3 +413,10 @@ func distance(a, b []rune, most int) int {
 	}
 	return last[len(b)]
 }
+
+// Alike reports whether one folded word may be a misspelling of another: it
+// is a little more willing than the matching of names, since it only suggests.
+func Alike(a, b string) bool {
+	x, y := []rune(a), []rune(b)
+	return a != b && (similar(a, b) || min(len(x), len(y)) >= 4 && distance(x, y, 1) <= 1)
+}

@@ -1,0 +1,468 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// amplifier returns the amplifier that a text names, and makes it when it is new.
+// It is nil when the name could be one of several, which is then a question.
+func (b *builder) amplifier(s seen, name string) *schedule.Amplifier {
+	f := b.ampNames.Find(name)
+	if f.Key == "" {
+		return nil
+	}
+	if f.Match == join.Unclear {
+		b.unclear(s, "amplifier", name, f.Between)
+		return nil
+	}
+	b.guessed(s, "amplifier", name, f)
+	a := b.amps[f.Key]
+	if a == nil && !b.lookOnly {
+		a = &schedule.Amplifier{At: s.source.At, Key: f.Key, Name: tidy(name)}
+		b.amps[f.Key] = a
+		b.job.Amplifiers = append(b.job.Amplifiers, a)
+	}
+	return a
+}
+
+// unclear asks which of several things a name means.
+func (b *builder) unclear(s seen, what, name string, between []string) {
+	b.ask(s.source.At, what, "“"+short(name)+"” could be "+strings.Join(quoted(between), " or ")+": which "+what+" is meant?",
+		"which "+what+" this row belongs to")
+}
+
+// guessed notes that a name was matched by likeness.
+func (b *builder) guessed(s seen, what, name string, f join.Found) {
+	if f.Match == join.Guessed {
+		s.source.Written = name
+		b.take(s, what, f.Name, schedule.LikelierReading, "the only "+what+" with a name like it")
+	}
+}
+
+func quoted(list []string) []string {
+	out := make([]string, len(list))
+	for i, s := range list {
+		out[i] = "“" + short(s) + "”"
+	}
+	return out
+}
+
+// tidy is a name as people see it, without stray spaces.
+func tidy(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+// addAmplifier makes or completes the amplifier of a row.
+func (b *builder) addAmplifier(r *row) {
+	name, _ := b.ampName(r)
+	if !name.had() {
+		if o := b.outletOf(r); o.had() {
+			b.addChannel(r)
+			return
+		}
+		r.out, r.reason = schedule.NotUnderstood, "no name of an amplifier"
+		return
+	}
+	tags := []string{name.text}
+	if t, err := notation.ParseTags(name.text); err == nil && t.Ranged {
+		tags = t.List
+	}
+	for _, tag := range tags {
+		a := b.amplifier(name, tag)
+		if a == nil {
+			continue
+		}
+		r.used = true
+		if a.At.Compare(name.source.At) != 0 && len(tags) == 1 && !strings.EqualFold(a.Name, tag) && a.At.Row == 0 {
+			a.At = name.source.At
+		}
+		if r.status != schedule.Installed {
+			a.Status = r.status
+		}
+		setText(&a.Model, r.own(vocabulary.Model).asText())
+		setText(&a.Site, r.own(vocabulary.Room).asText())
+		if n, _ := b.pieces(r.own(vocabulary.Quantity)); n.Had() && len(tags) == 1 {
+			set(b, &a.Count, n, "quantity", "amplifier "+a.Name)
+		}
+		if s := r.own(vocabulary.FrameWatts); s.had() {
+			if out, s := b.rating(s); len(out) > 0 {
+				b.noteFrame(a, out, s)
+			}
+		}
+		for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.RatedWatts, vocabulary.Describe} {
+			s := r.own(f)
+			if !s.had() || f == vocabulary.Describe && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 || !strings.ContainsAny(s.text, "wW")) {
+				continue
+			}
+			b.addAmpRating(r, a, s, f)
+		}
+		if len(b.outletOf(r).channels) > 0 {
+			for _, c := range b.channelsAt(r, a) {
+				b.fillChannel(r, c)
+			}
+			continue
+		}
+		b.ampVolts(r, a)
+	}
+}
+
+// addAmpRating notes a rating written in an amplifier's row.
+func (b *builder) addAmpRating(r *row, a *schedule.Amplifier, s seen, f vocabulary.Field) {
+	if f == vocabulary.Describe {
+		text, style := b.readable(&s, notDate)
+		rating, err := notation.ParseRating(text, style)
+		if err != nil {
+			return // a description need not hold a rating
+		}
+		s.source.How, s.source.Because = schedule.Stated, "in the description"
+		b.ampRated[a] = append(b.ampRated[a], ratedSeen{rating.Outputs, s})
+		return
+	}
+	out, s := b.rating(s)
+	if len(out) == 0 {
+		return
+	}
+	perRow := len(b.outletOf(r).channels) > 0
+	if perRow {
+		return // the rating of the row's channel: see fillChannel
+	}
+	b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+}
+
+// noteFrame notes the rating of a whole frame. "4 x 250 W" in a column of
+// frame ratings is one of its channels too.
+func (b *builder) noteFrame(a *schedule.Amplifier, out []notation.RatedOutput, s seen) {
+	frame := slices.Clone(out)
+	each := false
+	for _, o := range out {
+		each = each || o.Channels > 1 || o.PerChannel
+	}
+	if each {
+		b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+		return
+	}
+	b.frameRated[a] = append(b.frameRated[a], ratedSeen{frame, s})
+}
+
+// ampVolts notes the line voltage that an amplifier's row states for all its channels.
+func (b *builder) ampVolts(r *row, a *schedule.Amplifier) {
+	v, s := b.volts(r.own(vocabulary.LineVoltage))
+	if q := oneVolt(v, s); q.Had() {
+		b.ampLineV(a, q)
+	}
+}
+
+// channelsOfRow is the number of channels that a row of an amplifier states,
+// in a column or in its rating ("4 x 250 W"); 0 if none.
+func (b *builder) channelsOfRow(r *row) int {
+	if s := r.own(vocabulary.ChannelCount); s.had() {
+		if n, err := notation.ParseQuantity(s.text, notation.Auto); err == nil && n.Count > 0 && n.Count <= 64 {
+			return n.Count
+		}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.RatedWatts, vocabulary.Describe} {
+		s := r.own(f)
+		if !s.had() || s.cell != nil && s.cell.Kind == 2 {
+			continue
+		}
+		rating, err := notation.ParseRating(s.text, notation.Auto)
+		if err != nil || len(rating.Outputs) == 0 {
+			continue
+		}
+		n := rating.Outputs[0].Channels
+		for _, o := range rating.Outputs {
+			if o.Channels != n {
+				return 0 // sold in several forms: which one is not said
+			}
+		}
+		if n > 0 && n <= 64 {
+			return n
+		}
+	}
+	return 0
+}
+
+// channel returns one channel, and makes it when it is new.
+func (b *builder) channel(a *schedule.Amplifier, name string, at schedule.Ref) *schedule.Channel {
+	id := channelID(name)
+	k := channelKey{channel: id}
+	if a != nil {
+		k.amp = a.Key
+		if n, ok := b.letters[k]; ok {
+			k.channel = n
+		}
+	}
+	c := b.channels[k]
+	if c == nil && !b.lookOnly {
+		c = &schedule.Channel{At: at, Key: k.channel, Name: channelName(name), Amplifier: a}
+		if a != nil {
+			c.Key = k.amp + "/" + k.channel
+			a.Channels = append(a.Channels, c)
+		}
+		b.channels[k] = c
+		b.job.Channels = append(b.job.Channels, c)
+	}
+	return c
+}
+
+// channelName is a channel's name without the words for a channel: "CH 02" is "2".
+func channelName(name string) string {
+	n := join.Parse(join.Channel, name)
+	if n.Number != "" && n.Title == "" {
+		return strings.ToUpper(n.Number)
+	}
+	if n.Number == "" && len(n.Title) == 1 {
+		return strings.ToUpper(n.Title)
+	}
+	return tidy(name)
+}
+
+// channelsOf returns the channels that a row names. A channel without an
+// amplifier is that of the only amplifier that has such a channel.
+func (b *builder) channelsOf(r *row) []*schedule.Channel { return b.channelsAt(r, nil) }
+
+func (b *builder) channelsAt(r *row, a *schedule.Amplifier) []*schedule.Channel {
+	o := b.outletOf(r)
+	if !o.had() {
+		return nil
+	}
+	if a == nil && o.amp != "" {
+		if a = b.amplifier(o.ampAt, o.amp); a == nil {
+			return nil
+		}
+	}
+	if len(o.channels) == 0 {
+		return b.onlyChannel(o, a)
+	}
+	names := o.channels
+	if o.bridged && len(names) > 1 {
+		names = []string{strings.Join(names, "+")}
+	}
+	var out []*schedule.Channel
+	for _, name := range names {
+		owner := a
+		if owner == nil {
+			var ok bool
+			if owner, ok = b.ownerOf(o.at, name); !ok {
+				continue
+			}
+		}
+		c := b.channel(owner, name, o.at.source.At)
+		if c == nil {
+			continue
+		}
+		if o.bridged {
+			b.notePartners(c, owner, o.channels)
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// notePartners notes the channels whose outputs a bridged pair uses up, where
+// they are there on their own.
+func (b *builder) notePartners(c *schedule.Channel, a *schedule.Amplifier, names []string) {
+	for _, name := range names {
+		k := channelKey{channel: channelID(name)}
+		if a != nil {
+			k.amp = a.Key
+		}
+		if p := b.channels[k]; p != nil && p != c && !slices.Contains(c.Bridged, p) {
+			c.Bridged = append(c.Bridged, p)
+		}
+	}
+}
+
+// ownerOf finds the amplifier of a channel that is named without one. The
+// second result is false when several have such a channel.
+func (b *builder) ownerOf(s seen, channel string) (*schedule.Amplifier, bool) {
+	amps := b.ampsOf[channelID(channel)]
+	switch {
+	case len(amps) == 1:
+		return b.amps[amps[0]], true
+	case len(amps) == 0 && len(b.amps) == 1:
+		for _, a := range b.amps {
+			return a, true
+		}
+	case len(amps) == 0:
+		return nil, true
+	}
+	var names []string
+	for _, k := range amps {
+		if a := b.amps[k]; a != nil {
+			names = append(names, a.Name)
+		}
+	}
+	b.unclear(s, "amplifier", "channel "+channel, names)
+	return nil, false
+}
+
+// onlyChannel is the channel of a row that names only an amplifier, if that
+// has no more than one.
+func (b *builder) onlyChannel(o outlet, a *schedule.Amplifier) []*schedule.Channel {
+	if a == nil {
+		return nil
+	}
+	known := 0
+	var name string
+	for ch, amps := range b.ampsOf {
+		if slices.Contains(amps, a.Key) {
+			known++
+			name = ch
+		}
+	}
+	if known > 1 || b.slots[a.Key] > 1 {
+		b.ask(o.ampAt.source.At, "channel", "which channel of amplifier "+a.Name+" is meant?", "the load of each channel of "+a.Name)
+		return nil
+	}
+	if known == 0 {
+		name = "1"
+	}
+	if c := b.channel(a, name, o.ampAt.source.At); c != nil {
+		return []*schedule.Channel{c}
+	}
+	return nil
+}
+
+// addChannel makes or completes the channels of a row of channels.
+func (b *builder) addChannel(r *row) {
+	name, _ := b.ampName(r)
+	var a *schedule.Amplifier
+	if name.had() {
+		a = b.amplifier(name, name.text)
+	}
+	o := b.outletOf(r)
+	var list []*schedule.Channel
+	switch {
+	case len(o.channels) > 0:
+		list = b.channelsAt(r, a)
+	default:
+		for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Item} {
+			if s := r.own(f); s.had() {
+				if c := b.channelRef(s.text); c.ok && len(c.ref.Channels) > 0 {
+					if c.ref.Amplifier != "" && a == nil {
+						b.ampNames.Find(c.ref.Amplifier)
+					}
+					for _, n := range c.ref.Channels {
+						list = append(list, b.channel(a, n, s.source.At))
+					}
+				} else {
+					list = append(list, b.channel(a, s.text, s.source.At))
+				}
+				break
+			}
+		}
+		if len(list) == 0 && a != nil {
+			list = b.onlyChannel(o, a)
+		}
+	}
+	if len(list) == 0 {
+		r.out, r.reason = schedule.NotUnderstood, "no name of a channel"
+		return
+	}
+	r.used = true
+	for _, c := range list {
+		if c == nil {
+			continue
+		}
+		b.fillChannel(r, c)
+		if len(list) > 1 {
+			continue
+		}
+		// a list of channels may say which zone each one feeds
+		if z := r.zoneText(); z.had() {
+			b.feedZone(z, c, o.ab)
+		}
+	}
+	if a != nil {
+		setText(&a.Model, r.own(vocabulary.Model).asText())
+		if out, s := b.rating(r.own(vocabulary.FrameWatts)); len(out) > 0 {
+			b.noteFrame(a, out, s)
+		}
+	}
+}
+
+// feedZone notes that a channel feeds a zone.
+func (b *builder) feedZone(s seen, c *schedule.Channel, ab bool) {
+	z := b.zone(s, s.text)
+	if z == nil {
+		return
+	}
+	if !slices.Contains(z.Channels, c) {
+		z.Channels = append(z.Channels, c)
+	}
+	if z.Channel == nil {
+		z.Channel = c
+	}
+	if ab {
+		z.ABCircuits = schedule.Flag{Yes: true, Source: s.source}
+	}
+}
+
+// fillChannel takes over what a row says of its channel.
+func (b *builder) fillChannel(r *row, c *schedule.Channel) {
+	of := "channel " + c.Label()
+	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
+		b.noteChannelRating(c, out, s)
+	} else if r.kind == channelRow || r.kind == amplifierRow {
+		if out, s := b.rating(r.own(vocabulary.RatedWatts)); len(out) > 0 {
+			b.noteChannelRating(c, out, s)
+		}
+	}
+	if r.kind == channelRow || r.kind == amplifierRow || r.kind == zoneRow {
+		v, s := b.volts(r.own(vocabulary.LineVoltage))
+		set(b, &c.LineVolts, oneVolt(v, s), "line voltage", of)
+		if v.Kind == notation.LowImpedanceLine {
+			c.LowImpedance = schedule.Flag{Yes: true, Source: s.source}
+		}
+	}
+	if r.kind == channelRow {
+		for _, f := range []vocabulary.Field{vocabulary.Load, vocabulary.TotalWatts} {
+			set(b, &c.Stated, b.watts(r.own(f)), "stated load", of)
+		}
+		set(b, &c.Headroom, b.headroom(r.own(vocabulary.Headroom)), "headroom", of)
+		b.measure(r, schedule.Measurement{Channel: c})
+		if r.status == schedule.Standby {
+			c.Standby = true
+		}
+		if use, flag := useOf(r); flag.Had() {
+			c.Use = use
+			if use == schedule.Emergency {
+				c.Emergency = flag
+			}
+		}
+	}
+}
+
+// noteChannelRating notes a rating, once for each text.
+func (b *builder) noteChannelRating(c *schedule.Channel, out []notation.RatedOutput, s seen) {
+	for _, had := range b.channelRated[c] {
+		if had.at.source.Written == s.source.Written {
+			return
+		}
+	}
+	b.channelRated[c] = append(b.channelRated[c], ratedSeen{out, s})
+}
+
+// headroom reads a share that a brief wants free. A column of headroom in
+// watts is a result, not a demand.
+func (b *builder) headroom(s seen) schedule.Quantity[schedule.Fraction] {
+	if !s.had() || s.unit() == "w" || s.unit() == "db" || s.cell != nil && s.cell.Formula {
+		return schedule.Quantity[schedule.Fraction]{}
+	}
+	return b.fraction(s)
+}
+
+// ampLineV gives all channels of an amplifier a line voltage, those to come included.
+func (b *builder) ampLineV(a *schedule.Amplifier, q schedule.Quantity[schedule.Volts]) {
+	if b.ampLine == nil {
+		b.ampLine = make(map[*schedule.Amplifier]schedule.Quantity[schedule.Volts])
+	}
+	had := b.ampLine[a]
+	set(b, &had, q, "line voltage", "amplifier "+a.Name)
+	b.ampLine[a] = had
+}

@@ -1,0 +1,463 @@
+package ingest
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// awgAreaMM2 is the area of a gauge in mm²: the diameter is
+// 0.127 mm x 92^((36-n)/39). Source: ASTM B258.
+func awgAreaMM2(n int) float64 {
+	d := 0.127 * math.Pow(92, float64(36-n)/39)
+	return math.Pi / 4 * d * d
+}
+
+// A length is what a cell says of a length in metres.
+type length struct {
+	schedule.Quantity[schedule.Metres]
+	loop, oneWay bool
+	times        int
+}
+
+// metres reads a length. A figure without a unit takes that of the header,
+// else that of the rest of the workbook; if nothing tells, it lies between
+// that many feet and that many metres.
+func (b *builder) metres(s seen) (length, bool) {
+	if !s.had() {
+		return length{}, false
+	}
+	text, style := b.readable(&s, notDate)
+	header, scale := notation.UnitUnknown, 1.0
+	switch s.unit() {
+	case "m":
+		header = notation.Metre
+	case "km":
+		header, scale = notation.Metre, 1000
+	case "cm":
+		header, scale = notation.Metre, 0.01
+	case "mm":
+		header, scale = notation.Metre, 0.001
+	case "ft":
+		header = notation.Foot
+	case "yd":
+		header, scale = notation.Foot, 3
+	case "in":
+		header, scale = notation.Foot, 1.0/12
+	}
+	p, err := notation.ParseLength(text, style, header)
+	if err != nil {
+		b.misread(s, err)
+		return length{}, false
+	}
+	if scale != 1 && p.Doubts.Has(notation.Bare) {
+		p.Low, p.High = p.Low*scale, p.High*scale
+	}
+	l := length{loop: p.Loop, oneWay: p.OneWay, times: p.Times}
+	low, high, known := p.Metres()
+	if !known {
+		unit, because := b.lengthUnit(s)
+		s.source.How, s.source.Because = schedule.UnitAssumed, because
+		switch unit {
+		case notation.Metre:
+			low, high = p.Low, p.High
+			b.take(s, string(s.field), "metres", schedule.UnitAssumed, because)
+		case notation.Foot:
+			low, high = p.Low*0.3048, p.High*0.3048
+			b.take(s, string(s.field), "feet", schedule.UnitAssumed, because)
+		default:
+			low, high = p.Low*0.3048, p.High
+			b.take(s, string(s.field), "feet to metres", schedule.UnitAssumed, because)
+			at := s.source.At
+			if s.col != nil {
+				at = s.col.At
+			}
+			b.ask(at, string(s.field), "are these lengths in feet or in metres?", "every loss that rests on them")
+		}
+	}
+	b.doubt(s, plain(low)+" m", p.Doubts)
+	l.Quantity = schedule.Between(schedule.Metres(low), schedule.Metres(high), s.source)
+	return l, true
+}
+
+// runAlong reads the cable that a row of something else states: its length and
+// its conductors. It fills c and enters it into the job; nil if the row says
+// nothing of a cable.
+func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
+	s := r.own(vocabulary.Length)
+	l, hasLength := b.metres(s)
+	c.At = r.At
+	hasSize := b.conductor(r, c)
+	if !hasLength && (!hasSize || b.lookOnly) {
+		return nil
+	}
+	if hasLength {
+		c.At = l.At
+		b.setLength(r, c, l, s)
+	} else if !r.t.has(vocabulary.Length) {
+		// a size and no length anywhere: one cable for each line, not for each row
+		if c.Reach != schedule.ReachUnknown || b.sizedBefore(c) {
+			if b.sizedBefore(c) {
+				return nil
+			}
+		}
+		c.Reach = schedule.WholeLine
+		c.To = schedule.End{}
+	}
+	if b.lookOnly {
+		return nil
+	}
+	if r.status != schedule.Installed {
+		c.Status = r.status
+	}
+	b.enterCable(c)
+	if c.To.Loudspeaker == nil && c.To.Control == nil && !hasLength {
+		return nil
+	}
+	return c
+}
+
+// sizedBefore reports whether a cable of the same line and size without a
+// length is there already.
+func (b *builder) sizedBefore(c *schedule.Cable) bool {
+	return slices.ContainsFunc(b.job.Cables, func(o *schedule.Cable) bool {
+		return !o.Length.Had() && o.Zone == c.Zone && o.Channel == c.Channel && o.Control == c.Control && o.Gauge.Value == c.Gauge.Value
+	})
+}
+
+func (b *builder) enterCable(c *schedule.Cable) {
+	if c.Key == "" {
+		c.Key = "cable at " + c.At.String()
+	}
+	b.job.Cables = append(b.job.Cables, c)
+}
+
+// setLength takes a length over and decides what it reaches.
+func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
+	words := ""
+	if s.col != nil {
+		words = join.Fold(s.col.Header)
+	}
+	c.Length = l.Quantity
+	if l.loop || !l.oneWay && loopWords.in(words) {
+		c.Loop = true
+		c.Length.Low, c.Length.High = c.Length.Low/2, c.Length.High/2
+	}
+	if l.times > 1 {
+		c.Count = schedule.Exactly(schedule.Pieces(l.times), l.Source)
+	}
+	switch {
+	case previousWords.in(words):
+		c.Reach = schedule.FromPrevious
+	case rackWords.in(words):
+		c.Reach = schedule.FromRack
+	case wholeWords.in(words):
+		c.Reach = schedule.WholeLine
+	}
+}
+
+// conductor reads what a row says of a cable's conductors, and reports
+// whether it says anything.
+func (b *builder) conductor(r *row, c *schedule.Cable) bool {
+	had := false
+	for _, f := range []vocabulary.Field{vocabulary.Gauge, vocabulary.CableType, vocabulary.Conductors} {
+		for _, col := range r.t.byField[f] {
+			if s := r.at(col); s.had() && b.readConductor(c, s, f) {
+				had = true
+			}
+		}
+	}
+	if s := r.own(vocabulary.Material); s.had() {
+		m, d, err := notation.ParseMaterial(s.text)
+		if err != nil {
+			b.misread(s, err)
+		} else if m != notation.MaterialUnknown {
+			b.doubt(s, string(m), d)
+			c.Material = schedule.Text{Value: string(m), Source: s.source}
+			had = true
+		}
+	}
+	if s := r.own(vocabulary.Temperature); s.had() {
+		text, style := b.readable(&s, notDate)
+		text = strings.TrimRight(strings.TrimSpace(text), "°ºCc ")
+		if n, err := notation.ParseNumber(text, style); err == nil {
+			v := n.Value
+			if s.unit() == "f" {
+				v = (v - 32) / 1.8
+			}
+			c.Temperature = schedule.Exactly(schedule.Celsius(v), s.source)
+		}
+	}
+	if s := r.own(vocabulary.AreaNeeded); s.had() {
+		var need schedule.Cable
+		if b.readConductor(&need, s, vocabulary.Gauge) {
+			c.Needed = need.Area
+		}
+	}
+	return had
+}
+
+// hintOf says what a bare figure in a column of sizes is.
+func (b *builder) hintOf(s seen) notation.SizeHint {
+	switch s.unit() {
+	case "awg":
+		return notation.HintAWG
+	case "mm2":
+		return notation.HintMM2
+	case "mm":
+		return notation.HintDiameter
+	}
+	return notation.HintNone
+}
+
+// readConductor reads one cell about a cable's conductors. A cable type need
+// not hold a size.
+func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) bool {
+	text, style := b.readable(&s, notation.GaugeColumn)
+	if f == vocabulary.Conductors && !strings.ContainsAny(strings.ToLower(text), "x×/#²") && !strings.Contains(strings.ToLower(text), "awg") &&
+		!strings.Contains(strings.ToLower(text), "mm") {
+		return false // a number of cores
+	}
+	p, err := notation.ParseConductor(text, style, b.hintOf(s))
+	if err != nil {
+		if f == vocabulary.Gauge {
+			b.misread(s, err)
+		}
+		return false
+	}
+	if p.Material != notation.MaterialUnknown && !c.Material.Had() {
+		c.Material = schedule.Text{Value: string(p.Material), Source: s.source}
+	}
+	if p.Parallel > 1 {
+		c.Parallel = p.Parallel
+	}
+	if p.AWG == nil && p.AreaMM2 == 0 {
+		if !c.Gauge.Had() && f == vocabulary.CableType {
+			c.Gauge = s.asText()
+		}
+		return p.Material != notation.MaterialUnknown
+	}
+	if c.Area.Had() {
+		return true
+	}
+	c.Gauge = s.asText()
+	area := p.AreaMM2
+	source := s.source
+	if p.AWG != nil {
+		c.AWG = schedule.Exactly(schedule.Pieces(*p.AWG), s.source)
+		awg := awgAreaMM2(*p.AWG)
+		if area == 0 || awg < area {
+			area = awg
+		}
+		if source.How < schedule.UnitAssumed {
+			source.How, source.Because = schedule.Computed, "the area of the gauge"
+		}
+	}
+	d := p.Doubts
+	if d.Has(notation.AWGTaken) || d.Has(notation.AreaTaken) {
+		source.How, source.Because = schedule.UnitAssumed, "the size is written without a unit"
+	} else if d&^notation.Bare != 0 && source.How < schedule.UnitAssumed {
+		source.How = schedule.LikelierReading
+	}
+	c.Area = schedule.Exactly(schedule.SquareMM(area), source)
+	b.doubt(s, plain(math.Round(area*1000)/1000)+" mm²", d)
+	return true
+}
+
+// addCable makes a cable of a row of a cable schedule.
+func (b *builder) addCable(r *row) {
+	c := &schedule.Cable{At: r.At, Status: r.status}
+	if s := r.first(vocabulary.Cable, vocabulary.Tag, vocabulary.Item); s.had() {
+		c.Name, c.At = tidy(s.text), s.source.At
+		c.Key = join.Key(s.text)
+	}
+	c.Zone = b.zoneOf(r)
+	list := b.channelsOf(r)
+	if len(list) > 0 {
+		c.Channel = list[0]
+	}
+	if m := b.controlText(r); m.name != "" {
+		c.Control = b.control(m.at, m.name)
+	}
+	s := r.own(vocabulary.Length)
+	l, hasLength := b.metres(s)
+	hasSize := b.conductor(r, c)
+	from, to := r.own(vocabulary.From), r.own(vocabulary.To)
+	if !hasLength && !hasSize && !from.had() && !to.had() {
+		r.out, r.reason = schedule.EmptyRow, "no length, size or ends of a cable"
+		return
+	}
+	c.From, c.To = b.end(r, from), b.end(r, to)
+	if to := c.To.Loudspeaker; to != nil && to.Run == nil {
+		to.Run = c
+	}
+	if ctl := c.To.Control; ctl != nil && ctl.Run == nil {
+		ctl.Run = c
+	}
+	if n, _ := b.pieces(r.own(vocabulary.Quantity)); n.Had() {
+		c.Count = n
+	}
+	switch {
+	case c.To.Resolved() && (c.From.Resolved() || isRack(c.From.Text.Value)):
+		c.Reach = schedule.FromTo
+	case c.Zone != nil || c.Channel != nil || c.Control != nil:
+		c.Reach = schedule.WholeLine
+	case c.To.Resolved() || c.From.Resolved():
+		c.Reach = schedule.FromTo
+	}
+	if hasLength {
+		b.setLength(r, c, l, s)
+	}
+	if c.Channel == nil {
+		c.Channel = c.From.Channel
+	}
+	if c.Zone == nil && c.To.Zone != nil {
+		c.Zone = c.To.Zone
+	}
+	r.used = true
+	b.enterCable(c)
+	if !c.From.Resolved() && !c.To.Resolved() && c.Zone == nil && c.Channel == nil && c.Control == nil {
+		b.ask(c.At, "cable", "what does cable "+c.Name+" connect?", "the loss on this cable")
+	}
+}
+
+// isRack reports whether an end is the place of the amplifiers.
+func isRack(text string) bool { return text != "" && rackEnds.in(join.Fold(text)) }
+
+// end finds the part of the job that an end of a cable names.
+func (b *builder) end(r *row, s seen) schedule.End {
+	e := schedule.End{Text: s.asText()}
+	if !s.had() {
+		return e
+	}
+	k := join.Key(s.text)
+	if list := b.speakers[k]; len(list) == 1 {
+		e.Loudspeaker = list[0]
+		return e
+	} else if len(list) > 1 {
+		for _, l := range list {
+			if z := b.zoneOf(r); z != nil && l.Zone == z {
+				e.Loudspeaker = l
+				return e
+			}
+		}
+	}
+	kind := notation.KeyOf(s.text).Kind
+	if c := b.controls[b.controlNames.Find(s.text).Key]; c != nil {
+		e.Control = c
+		return e
+	}
+	if ref := b.channelRef(s.text); ref.ok && len(ref.ref.Channels) == 1 && kind != notation.KeyZone && kind != notation.KeyControl && kind != notation.KeyLoudspeaker {
+		amp := ref.ref.Amplifier
+		if amp == "" {
+			if a := r.say(vocabulary.Amplifier); a.had() {
+				amp = a.text
+			}
+		}
+		if c := b.knownChannel(amp, ref.ref.Channels[0]); c != nil {
+			e.Channel, e.Amplifier = c, c.Amplifier
+			return e
+		}
+	}
+	if z := b.knownZone(s.text); z != nil && kind != notation.KeyAmplifier {
+		e.Zone = z
+		return e
+	}
+	if a := b.knownAmp(s.text); a != nil {
+		e.Amplifier = a
+		return e
+	}
+	if c := b.knownControl(s.text); c != nil {
+		e.Control = c
+		return e
+	}
+	if z := b.knownZone(s.text); z != nil {
+		e.Zone = z
+		return e
+	}
+	if l := b.looseSpeaker(s.text); l != nil {
+		e.Loudspeaker = l
+	}
+	return e
+}
+
+// knownChannel finds a channel that is there already.
+func (b *builder) knownChannel(amp, channel string) *schedule.Channel {
+	id := channelID(channel)
+	if amp != "" {
+		a := b.knownAmp(amp)
+		if a == nil {
+			return nil
+		}
+		k := channelKey{a.Key, id}
+		if n, ok := b.letters[k]; ok {
+			k.channel = n
+		}
+		return b.channels[k]
+	}
+	if owners := b.ampsOf[id]; len(owners) == 1 {
+		return b.channels[channelKey{owners[0], id}]
+	}
+	return b.channels[channelKey{"", id}]
+}
+
+// knownAmp, knownZone and knownControl find parts by names that were not
+// gathered before, such as the ends of cables: by the same letters and digits,
+// else by the only part whose name reduces to the same.
+func (b *builder) knownAmp(text string) *schedule.Amplifier {
+	return known(text, join.Amplifier, b.job.Amplifiers, b.amps, func(a *schedule.Amplifier) string { return a.Name })
+}
+
+func (b *builder) knownZone(text string) *schedule.Zone {
+	return known(text, join.Zone, b.job.Zones, b.zones, func(z *schedule.Zone) string { return z.Name })
+}
+
+func (b *builder) knownControl(text string) *schedule.Control {
+	return known(text, join.Control, b.job.Controls, b.controls, func(c *schedule.Control) string { return c.Name })
+}
+
+func known[T any](text string, kind join.Kind, all []*T, byKey map[string]*T, name func(*T) string) *T {
+	n := join.Parse(kind, text)
+	if p := byKey[n.Full]; p != nil || n.Full == "" {
+		return p
+	}
+	var found *T
+	for _, p := range all {
+		m := join.Parse(kind, name(p))
+		same := m.Number == n.Number && m.Title == n.Title ||
+			n.Number != "" && m.Number == n.Number && (m.Title == "" || n.Title == "") && !n.Bare() ||
+			n.Title != "" && m.Title == n.Title && (m.Number == "" || n.Number == "")
+		if !same {
+			continue
+		}
+		if found != nil {
+			return nil
+		}
+		found = p
+	}
+	return found
+}
+
+// looseSpeaker finds a loudspeaker by its tag without the word for it.
+func (b *builder) looseSpeaker(text string) *schedule.Loudspeaker {
+	if b.looseTags == nil {
+		b.looseTags = make(map[string][]*schedule.Loudspeaker)
+		for _, l := range b.job.Loudspeakers {
+			for _, tag := range l.Tags {
+				n := join.Parse(join.Loudspeaker, tag)
+				k := n.Number + " " + n.Title
+				b.looseTags[k] = append(b.looseTags[k], l)
+			}
+		}
+	}
+	n := join.Parse(join.Loudspeaker, text)
+	if list := b.looseTags[n.Number+" "+n.Title]; len(list) == 1 {
+		return list[0]
+	}
+	return nil
+}

@@ -1,0 +1,304 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// control returns the control that a tag names, and makes it when it is new.
+func (b *builder) control(s seen, name string) *schedule.Control {
+	f := b.controlNames.Find(name)
+	if f.Key == "" {
+		return nil
+	}
+	if f.Match == join.Unclear {
+		b.unclear(s, "control", name, f.Between)
+		return nil
+	}
+	b.guessed(s, "control", name, f)
+	return b.controlByKey(f.Key, name, s.source.At)
+}
+
+func (b *builder) controlByKey(key, name string, at schedule.Ref) *schedule.Control {
+	c := b.controls[key]
+	if c == nil && !b.lookOnly {
+		c = &schedule.Control{At: at, Key: key, Name: tidy(name)}
+		b.controls[key] = c
+		b.job.Controls = append(b.job.Controls, c)
+	}
+	return c
+}
+
+// controlOf is the control that a row of loudspeakers or of a zone names. A
+// control that is said to be there without a tag is one for each zone, or for
+// each room where there is no zone.
+func (b *builder) controlOf(r *row, z *schedule.Zone) *schedule.Control {
+	m := b.controlText(r)
+	if !m.any {
+		return nil
+	}
+	var c *schedule.Control
+	if m.name != "" {
+		c = b.control(m.at, m.name)
+	} else {
+		c = b.unnamedControl(r, m, z)
+	}
+	if c == nil || b.lookOnly {
+		return c
+	}
+	setText(&c.Model, m.model.asText())
+	if m.rating.had() {
+		b.noteControlRating(c, m.rating)
+	}
+	return c
+}
+
+// unnamedControl is the control of a zone or room that has no tag of its own.
+func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *schedule.Control {
+	place, placeKey := "", ""
+	if z != nil {
+		place, placeKey = z.Name, "zone "+z.Key
+	} else if room := r.own(vocabulary.Room); room.had() {
+		place, placeKey = room.text, "room "+join.Key(room.text)
+	} else {
+		// nothing says whose it is: one for each row
+		place, placeKey = "row "+r.Rows.String(), "row "+r.At.String()
+	}
+	what := "control"
+	key := "unnamed " + placeKey
+	if m.model.had() {
+		what = m.model.text
+		key += " " + join.Key(m.model.text)
+	}
+	name := what + " (" + place + ")"
+	if b.controls[key] == nil && !b.lookOnly {
+		at := m.at
+		at.source.Written = what
+		b.take(at, "control", "one for each zone or room", schedule.LikelierReading, "the schedule names a kind of control, not each one")
+	}
+	return b.controlByKey(key, name, m.at.source.At)
+}
+
+// addControl makes or completes the controls of a row of controls.
+func (b *builder) addControl(r *row) {
+	name := b.ownControlName(r)
+	zone := b.zoneOf(r)
+	var list []*schedule.Control
+	if name.had() {
+		tags := []string{name.text}
+		if t, err := notation.ParseTags(name.text); err == nil && len(t.List) > 1 {
+			tags = t.List
+		}
+		for _, tag := range tags {
+			if len(tags) == 1 {
+				list = append(list, b.control(name, tag))
+			} else {
+				list = append(list, b.controlByKey(controlKey(tag), tag, name.source.At))
+			}
+		}
+	} else {
+		m := controlMention{any: true, at: r.first(vocabulary.Model, vocabulary.ControlModel, vocabulary.Describe, vocabulary.ControlWatts, vocabulary.Zone)}
+		if model := r.first(vocabulary.ControlModel, vocabulary.Model); model.had() {
+			m.model = model
+		}
+		if !m.at.had() {
+			r.out, r.reason = schedule.NotUnderstood, "no tag, model or rating of a control"
+			return
+		}
+		list = append(list, b.unnamedControl(r, m, zone))
+	}
+	for _, c := range list {
+		if c == nil {
+			r.out, r.reason = schedule.NotUnderstood, "the control’s tag could mean several"
+			continue
+		}
+		r.out, r.used = "", true
+		b.fillControl(r, c, zone, len(list))
+	}
+}
+
+// controlKey is the key of one tag of a range.
+func controlKey(tag string) string { return join.Key(tag) }
+
+// first is what the first of some fields says that is filled.
+func (r *row) first(fields ...vocabulary.Field) seen {
+	for _, f := range fields {
+		if s := r.own(f); s.had() {
+			return s
+		}
+	}
+	return seen{}
+}
+
+// fillControl takes over what a row says of its control.
+func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, ofMany int) {
+	of := "control " + c.Name
+	setText(&c.Model, r.first(vocabulary.ControlModel, vocabulary.Model).asText())
+	setText(&c.Room, r.said(vocabulary.Room))
+	if c.Zone == nil {
+		c.Zone = zone
+	}
+	if list := b.channelsOf(r); len(list) == 1 && c.Channel == nil {
+		c.Channel = list[0]
+	}
+	if r.status != schedule.Installed {
+		c.Status = r.status
+	}
+	if ofMany == 1 {
+		n, spare := b.pieces(r.own(vocabulary.Quantity))
+		set(b, &c.Count, n, "quantity", of)
+		if spare > 0 {
+			b.ask(n.At, "quantity", "are the "+itoa(spare)+" spare controls fitted?", "nothing that is counted")
+		}
+	}
+	switch s := r.first(vocabulary.ControlWatts, vocabulary.RatedWatts); {
+	case s.had():
+		b.noteControlRating(c, s)
+	case r.own(vocabulary.Tap).had():
+		tap := r.own(vocabulary.Tap)
+		if b.noteControlRating(c, tap) {
+			b.take(tap, "control rating", "the control’s rating", schedule.LikelierReading, "a control has no tap")
+		}
+	}
+	if s := r.own(vocabulary.LineVoltage); s.had() {
+		v, s := b.volts(s)
+		for _, x := range v.V {
+			c.RatedVolts = append(c.RatedVolts, schedule.Exactly(schedule.Volts(x), s.source))
+		}
+	}
+	set(b, &c.Stated, b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)), "stated load", of)
+	if flag := b.overrideOf(r); flag.Had() {
+		c.Override = flag
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Notes, vocabulary.Model, vocabulary.ControlModel, vocabulary.Kind} {
+		s := r.own(f)
+		if !s.had() {
+			continue
+		}
+		if has, stated := notation.OffStep(s.text); stated && !c.HasOff.Had() {
+			c.HasOff = schedule.Flag{Yes: has, Source: s.source}
+		}
+		words := " " + join.Fold(s.text) + " "
+		if remoteWords.in(words) && !c.Remote.Had() {
+			c.Remote = schedule.Flag{Yes: true, Source: s.source}
+		}
+		if stereoWords.in(words) && !c.Stereo.Had() {
+			c.Stereo = schedule.Flag{Yes: true, Source: s.source}
+		}
+	}
+	if s := r.own(vocabulary.Level); s.had() {
+		text, style := b.readable(&s, notDate)
+		if l, err := notation.ParseLevel(text, style); err != nil {
+			b.misread(s, err)
+		} else if l.IsPercent {
+			c.Level = schedule.Exactly(schedule.Fraction(l.Percent/100), s.source)
+		}
+	}
+	if s := r.own(vocabulary.InsertionLoss); s.had() {
+		text, style := b.readable(&s, notDate)
+		text = strings.TrimSpace(strings.TrimSuffix(strings.ToLower(text), "db"))
+		if n, err := notation.ParseNumber(strings.TrimLeft(text, "-− "), style); err == nil {
+			c.LossDB = schedule.Exactly(schedule.Decibels(n.Value), s.source)
+		} else {
+			b.misread(s, err)
+		}
+	}
+	setText(&c.Box.Name, r.own(vocabulary.BoxName).asText())
+	set(b, &c.Box.Depth, b.depth(r.own(vocabulary.BoxDepth)), "box depth", of)
+	b.measure(r, schedule.Measurement{Control: c})
+	if s := r.own(vocabulary.From); s.had() {
+		b.parents = append(b.parents, parentText{c, s})
+	} else if s := r.own(vocabulary.Control); s.had() && r.own(vocabulary.Tag).had() && b.controlNames.Find(s.text).Key != c.Key {
+		b.parents = append(b.parents, parentText{c, s})
+	} else {
+		for i := len(r.Sections) - 1; i >= 0; i-- {
+			if f := factSeen(&r.Sections[i]); r.Sections[i].Field == vocabulary.Control && b.controlNames.Find(f.text).Key != c.Key {
+				b.parents = append(b.parents, parentText{c, f})
+				break
+			}
+		}
+	}
+	if run := b.runAlong(r, &schedule.Cable{Zone: c.Zone, Channel: c.Channel, Control: c, Reach: schedule.FromRack}); run != nil {
+		run.To = schedule.End{Text: schedule.Said(c.Name, c.At), Control: c}
+		run.Control = nil // it feeds the control, it does not hang behind it
+		c.Run = run
+	}
+}
+
+// noteControlRating notes a rating, once for each text, and reports whether
+// there was one.
+func (b *builder) noteControlRating(c *schedule.Control, s seen) bool {
+	out, s := b.rating(s)
+	if len(out) == 0 {
+		return false
+	}
+	if slices.ContainsFunc(b.controlRated[c], func(had ratedSeen) bool { return had.at.source.Written == s.source.Written }) {
+		return true
+	}
+	b.controlRated[c] = append(b.controlRated[c], ratedSeen{out, s})
+	return true
+}
+
+// overrideOf reads whether an emergency message gets past the control: a
+// column for it, else words in the remarks.
+func (b *builder) overrideOf(r *row) schedule.Flag {
+	if s := r.own(vocabulary.Override); s.text != "" {
+		folded := strings.TrimSpace(join.Fold(s.text))
+		source := s.source
+		source.How = schedule.Stated
+		switch {
+		case noWords[folded] || s.missing == notation.MissingNotApplicable:
+			return schedule.Flag{Source: source}
+		case yesWords[folded] || len(notation.Override(s.text)) > 0:
+			return schedule.Flag{Yes: true, Source: source}
+		case s.had():
+			b.ask(s.source.At, "override", "does “"+short(s.text)+"” mean that an emergency message gets past the control?", "whether the control is safe in an emergency")
+		}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Model} {
+		s := r.own(f)
+		for _, m := range notation.Override(s.text) {
+			if m.Sure && s.had() {
+				return schedule.Flag{Yes: true, Source: s.source}
+			}
+		}
+	}
+	return schedule.Flag{}
+}
+
+// depth reads the depth of a box, in mm.
+func (b *builder) depth(s seen) schedule.Quantity[schedule.Millimetres] {
+	if !s.had() {
+		return schedule.Quantity[schedule.Millimetres]{}
+	}
+	text, style := b.readable(&s, notDate)
+	if n, err := notation.ParseNumber(text, style); err == nil {
+		scale := 1.0
+		switch s.unit() {
+		case "cm":
+			scale = 10
+		case "in":
+			scale = 25.4
+		case "mm":
+		default:
+			s.source.How, s.source.Because = schedule.UnitAssumed, "no unit is written"
+			b.take(s, "box depth", "millimetres", schedule.UnitAssumed, "no unit is written")
+		}
+		return schedule.Exactly(schedule.Millimetres(n.Value*scale), s.source)
+	}
+	l, err := notation.ParseLength(text, style, notation.Metre)
+	if err != nil {
+		b.misread(s, err)
+		return schedule.Quantity[schedule.Millimetres]{}
+	}
+	low, high, ok := l.Metres()
+	if !ok {
+		return schedule.Quantity[schedule.Millimetres]{}
+	}
+	return schedule.Between(schedule.Millimetres(low*1000), schedule.Millimetres(high*1000), s.source)
+}

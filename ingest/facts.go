@@ -1,0 +1,168 @@
+package ingest
+
+import (
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// jobFacts takes over what the title blocks say of the job.
+func (b *builder) jobFacts() {
+	j := b.job
+	for i := range b.facts {
+		f := &b.facts[i]
+		s := factSeen(f)
+		if !s.had() {
+			continue
+		}
+		switch f.Field {
+		case vocabulary.Job:
+			setText(&j.Name, s.asText())
+		case vocabulary.JobNo:
+			setText(&j.Number, s.asText())
+		case vocabulary.Site, vocabulary.Building:
+			if f.Field == vocabulary.Site || !j.Site.Had() {
+				setText(&j.Site, s.asText())
+			}
+		case vocabulary.Revision:
+			setText(&j.Revision, s.asText())
+		case vocabulary.Date:
+			setText(&j.Date, b.date(s))
+		case vocabulary.LineVoltage:
+			v, s := b.volts(s)
+			set(b, &j.LineVolts, oneVolt(v, s), "line voltage", "the job")
+		case vocabulary.Override:
+			if folded := strings.TrimSpace(join.Fold(s.text)); yesWords[folded] || len(notation.Override(s.text)) > 0 {
+				j.Override = schedule.Flag{Yes: true, Source: s.source}
+			}
+		}
+		b.emergencyWords(f, s)
+	}
+	if !j.LineVolts.Had() {
+		b.voltsInTitles()
+	}
+}
+
+// notOfTheSystem are the facts whose words name a place or a person, not what
+// the system serves.
+var notOfTheSystem = map[vocabulary.Field]bool{vocabulary.Site: true, vocabulary.Client: true, vocabulary.Room: true,
+	vocabulary.Author: true, vocabulary.Zone: true, vocabulary.Building: true, vocabulary.Floor: true}
+
+// emergencyWords looks for words for emergency use of the system in a fact.
+func (b *builder) emergencyWords(f *layout.Fact, s seen) {
+	if b.job.Emergency.Yes || notOfTheSystem[f.Field] {
+		return
+	}
+	for _, text := range []string{f.Text, f.Key} {
+		for _, m := range notation.Emergency(text) {
+			if !m.Sure {
+				continue
+			}
+			folded := strings.TrimSpace(join.Fold(f.Text))
+			source := s.source
+			if source.How == schedule.NotHad {
+				source = schedule.Source{At: f.At, Written: f.Text, How: schedule.FromTitle}
+			}
+			b.job.Emergency = schedule.Flag{Yes: !noWords[folded], Source: source}
+			return
+		}
+	}
+}
+
+// voltsInTitles finds the line voltage in titles that state nothing else:
+// "100 V line schedule". All of them must agree.
+func (b *builder) voltsInTitles() {
+	var found schedule.Quantity[schedule.Volts]
+	for i := range b.facts {
+		f := &b.facts[i]
+		if f.Field != vocabulary.Unknown && f.Field != vocabulary.Job && f.Field != vocabulary.Notes {
+			continue
+		}
+		v, ok := lineVoltsIn(f.Text)
+		if !ok {
+			continue
+		}
+		q := schedule.Exactly(schedule.Volts(v), factSeen(f).source)
+		if found.Had() && found.Low != q.Low {
+			return
+		}
+		found = q
+	}
+	b.job.LineVolts = found
+}
+
+// lineVoltsIn finds one of the usual line voltages followed by V in a text.
+func lineVoltsIn(text string) (float64, bool) {
+	folded := join.Fold(text)
+	found := 0.0
+	for i := 0; i < len(folded); i++ {
+		if folded[i] < '0' || folded[i] > '9' || i > 0 && (folded[i-1] >= '0' && folded[i-1] <= '9' || folded[i-1] == '.' || folded[i-1] == ',' || folded[i-1] == '-') {
+			continue
+		}
+		for _, v := range []struct {
+			text  string
+			volts float64
+		}{{"70.7", 70.7}, {"70,7", 70.7}, {"100", 100}, {"70", 70}, {"50", 50}, {"25", 25}} {
+			rest, ok := strings.CutPrefix(folded[i:], v.text)
+			if !ok {
+				continue
+			}
+			rest = strings.TrimLeft(rest, " -\u00a0")
+			if strings.HasPrefix(rest, "v") && (len(rest) == 1 || !(rest[1] >= 'a' && rest[1] <= 'z') || strings.HasPrefix(rest, "volt")) {
+				if found != 0 && found != v.volts {
+					return 0, false
+				}
+				found = v.volts
+			}
+			break
+		}
+	}
+	return found, found != 0
+}
+
+// date is a date in ISO form when its cell holds one, else as written.
+func (b *builder) date(s seen) schedule.Text {
+	t := s.asText()
+	if s.cell != nil && s.cell.Number > 1 && s.cell.Kind == 3 {
+		if iso := isoDate(s.cell.Number); iso != "" {
+			t.Value = iso
+		}
+	} else if iso := isoText(t.Value); iso != "" {
+		t.Value = iso
+	}
+	return t
+}
+
+// useOf reads what a row says that it serves. Only a column for it, and sure
+// words in remarks, count.
+func useOf(r *row) (schedule.Use, schedule.Flag) {
+	if s := r.own(vocabulary.Use); s.had() {
+		if len(notation.Emergency(s.text)) > 0 {
+			return schedule.Emergency, schedule.Flag{Yes: true, Source: s.source}
+		}
+		folded := join.Fold(s.text)
+		switch {
+		case musicWords.in(folded):
+			return schedule.Music, schedule.Flag{Source: s.source}
+		case pagingWords.in(folded):
+			return schedule.Paging, schedule.Flag{Source: s.source}
+		}
+		return schedule.AnyUse, schedule.Flag{}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Circuit} {
+		s := r.own(f)
+		if !s.had() {
+			continue
+		}
+		for _, m := range notation.Emergency(s.text) {
+			if m.Sure {
+				return schedule.Emergency, schedule.Flag{Yes: true, Source: s.source}
+			}
+		}
+	}
+	return schedule.AnyUse, schedule.Flag{}
+}

@@ -1,0 +1,131 @@
+package ingest
+
+import (
+	"strings"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A deviceKind is what one row describes.
+type deviceKind uint8
+
+const (
+	noKind deviceKind = iota
+	loudspeakerRow
+	zoneRow
+	amplifierRow
+	channelRow
+	controlRow
+	cableRow
+	typeRow
+	measurementRow
+)
+
+// kindOf decides what a row describes, from the kind of its table, and in a
+// list of several kinds from its words and the fields it fills.
+func kindOf(r *row) deviceKind {
+	switch r.t.Kind {
+	case layout.Zones:
+		return zoneRow
+	case layout.Amplifiers:
+		return amplifierRow
+	case layout.Channels:
+		return channelRow
+	case layout.Controls:
+		return controlRow
+	case layout.Cables:
+		return cableRow
+	case layout.Types:
+		return typeRow
+	case layout.Measurements:
+		return measurementRow
+	}
+	words := wordKind(r)
+	filled := func(f vocabulary.Field) bool { return r.own(f).had() }
+	tapLike := filled(vocabulary.Tap) || filled(vocabulary.TotalWatts)
+	switch {
+	case words == controlRow && !tapLike,
+		words == controlRow && filled(vocabulary.ControlWatts):
+		return controlRow
+	case words == amplifierRow && !tapLike:
+		return amplifierRow
+	case words == loudspeakerRow:
+		return loudspeakerRow
+	case words == controlRow && r.t.Kind == layout.Mixed:
+		return controlRow
+	case words == amplifierRow && r.t.Kind == layout.Mixed:
+		return amplifierRow
+	case !tapLike && words == noKind && r.t.Kind == layout.Mixed:
+		switch {
+		case filled(vocabulary.FrameWatts) || filled(vocabulary.ChannelWatts):
+			return amplifierRow
+		case filled(vocabulary.ControlWatts) && !filled(vocabulary.RatedWatts):
+			return controlRow
+		}
+	}
+	return loudspeakerRow
+}
+
+// wordKind is the kind that the row's words say: those of a column for it,
+// else its description, its tag, its model.
+func wordKind(r *row) deviceKind {
+	for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe, vocabulary.Tag, vocabulary.Model} {
+		s := r.own(f)
+		if !s.had() {
+			continue
+		}
+		if f == vocabulary.Tag {
+			switch notation.KeyOf(s.text).Kind {
+			case notation.KeyControl:
+				return controlRow
+			case notation.KeyAmplifier:
+				return amplifierRow
+			case notation.KeyLoudspeaker:
+				return loudspeakerRow
+			}
+			continue
+		}
+		if k := kindInWords(s.text); k != noKind {
+			return k
+		}
+	}
+	return noKind
+}
+
+// kindStems are the beginnings of folded words that name a device, in
+// English, German, French, Spanish, Italian and Dutch; the longest wins, so
+// that a "volume control for loudspeakers" is a control. From memory.
+var kindStems = []struct {
+	kind  deviceKind
+	stems []string
+}{
+	{controlRow, []string{"volumecontrol", "volctrl", "volumeregler", "volumeregelaar", "volumeregler", "lautstarke", "lautstaerke", "attenuat", "atenuador",
+		"potentiometrevolume", "reglagevolume", "regolatorevolume", "regolatoredivolume", "controlvolumen", "controldevolumen", "reguladordevolumen",
+		"reguladorvolumen", "wallcontrol", "levelcontrol", "fader", "regelaar", "verzwakker", "reglageduvolume", "controlevolume"}},
+	{amplifierRow, []string{"amplifier", "poweramp", "amplificat", "amplificad", "verstarker", "verstaerker", "endstufe", "versterker", "etapadepotencia",
+		"finaledipotenza", "eindtrap", "mixeramp"}},
+	{loudspeakerRow, []string{"loudspeaker", "speaker", "lautsprecher", "hautparleur", "enceinte", "altavoz", "altavoces", "altoparlant", "diffusor", "difusor", "luidspreker",
+		"horn", "projector", "projecteur", "proyector", "ceilingspk", "column", "colonne", "columna", "pendant", "soundprojector", "bocina", "trichter", "tromba", "subwoofer"}},
+}
+
+// kindInWords finds a word for a device in a text.
+func kindInWords(text string) deviceKind {
+	folded := join.Fold(text)
+	key := strings.Map(func(r rune) rune {
+		if r >= 'a' && r <= 'z' || r > 0x7f {
+			return r
+		}
+		return -1
+	}, folded)
+	for _, k := range kindStems {
+		for _, stem := range k.stems {
+			if strings.Contains(key, stem) {
+				return k.kind
+			}
+		}
+	}
+	return noKind
+}

@@ -1,0 +1,470 @@
+package ingest
+
+import (
+	"math"
+	"slices"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// link lets the parts point at each other and settles what needs the whole
+// job: line voltages, ratings that hold for them, taps by impedance.
+func (b *builder) link() {
+	b.zonesByRoom()
+	b.zoneLinks()
+	b.controlLinks()
+	b.lineVolts()
+	b.ratings()
+	b.unusedChannels()
+	b.pendingTaps()
+	b.reaches()
+	b.emergencyFromOverrides()
+	for _, l := range b.job.Loudspeakers {
+		if l.LowImpedance.Had() && l.Channel != nil && l.Channel.LowImpedance.Yes && l.Channel.Amplifier != nil {
+			l.Channel.Amplifier.LowImpedance = append(l.Channel.Amplifier.LowImpedance, l)
+		}
+	}
+	for _, e := range b.typeList() {
+		if n := e.count; n.Had() && len(e.rows) > 0 {
+			b.job.Totals = append(b.job.Totals, schedule.Total{At: n.At, Of: "type " + e.name, Count: n, Rows: e.rows})
+		}
+	}
+}
+
+// typeList is the types in the order of their rows.
+func (b *builder) typeList() []*typeEntry {
+	var out []*typeEntry
+	for _, k := range sortedKeys(b.types) {
+		if e := b.types[k]; !slices.Contains(out, e) {
+			out = append(out, e)
+		}
+	}
+	slices.SortStableFunc(out, func(x, y *typeEntry) int { return x.row.At.Compare(y.row.At) })
+	return out
+}
+
+// zonesByRoom gives loudspeakers that name only a room the one zone whose row
+// names that room.
+func (b *builder) zonesByRoom() {
+	byRoom := make(map[string][]*schedule.Zone)
+	for _, z := range b.job.Zones {
+		if z.Room.Had() {
+			byRoom[join.Key(z.Room.Value)] = append(byRoom[join.Key(z.Room.Value)], z)
+		}
+	}
+	for _, z := range b.job.Zones {
+		// a room may carry the zone's own name
+		if k := join.Key(z.Name); len(byRoom[k]) == 0 {
+			byRoom[k] = []*schedule.Zone{z}
+		}
+	}
+	for _, l := range b.job.Loudspeakers {
+		if l.Zone != nil || !l.Room.Had() {
+			continue
+		}
+		if list := byRoom[join.Key(l.Room.Value)]; len(list) == 1 {
+			l.Zone = list[0]
+			r := b.origin[l]
+			s := seen{t: r.t, field: vocabulary.Zone, source: l.Room.Source}
+			b.take(s, "zone", "the zone of that room", schedule.LikelierReading, "the row names no zone")
+		}
+	}
+}
+
+// zoneLinks hands channel and control down from zones to their loudspeakers,
+// and up where all loudspeakers of a zone agree.
+func (b *builder) zoneLinks() {
+	for _, l := range b.job.Loudspeakers {
+		z := l.Zone
+		if z == nil {
+			continue
+		}
+		if l.Control == nil && z.Control != nil && !b.origin[l].saysNoControl() {
+			l.Control = z.Control
+		}
+	}
+	byZone := make(map[*schedule.Zone][]*schedule.Loudspeaker)
+	for _, l := range b.job.Loudspeakers {
+		if l.Zone != nil {
+			byZone[l.Zone] = append(byZone[l.Zone], l)
+		}
+	}
+	for _, z := range b.job.Zones {
+		if len(z.Channels) == 0 {
+			for _, l := range byZone[z] {
+				for _, c := range feeding(l) {
+					if !slices.Contains(z.Channels, c) {
+						z.Channels = append(z.Channels, c)
+					}
+				}
+			}
+			if len(z.Channels) > 0 {
+				z.Channel = z.Channels[0]
+			}
+		}
+		if len(z.Channels) > 1 && !z.ABCircuits.Had() {
+			b.noteAB(z)
+		}
+		for _, l := range byZone[z] {
+			if l.Channel != nil {
+				continue
+			}
+			l.Channel = z.Channel
+			if len(z.Channels) > 1 {
+				l.Split = z.Channels
+			}
+		}
+	}
+}
+
+// noteAB takes two channels whose names differ in a last A and B for a pair of
+// interleaved circuits.
+func (b *builder) noteAB(z *schedule.Zone) {
+	if len(z.Channels) != 2 {
+		return
+	}
+	x, y := join.Fold(z.Channels[0].Name), join.Fold(z.Channels[1].Name)
+	if len(x) > 1 && len(x) == len(y) && x[:len(x)-1] == y[:len(y)-1] && x[len(x)-1] == 'a' && y[len(y)-1] == 'b' {
+		z.ABCircuits = schedule.Flag{Yes: true, Source: schedule.Source{At: z.Channels[0].At, Written: z.Channels[0].Name + ", " + z.Channels[1].Name,
+			How: schedule.Stated}}
+	}
+}
+
+// feeding lists the channels that a loudspeaker's own row names.
+func feeding(l *schedule.Loudspeaker) []*schedule.Channel {
+	if len(l.Split) > 1 {
+		return l.Split
+	}
+	if l.Channel != nil {
+		return []*schedule.Channel{l.Channel}
+	}
+	return nil
+}
+
+// saysNoControl reports whether the row has a cell for its control that says
+// that there is none.
+func (r *row) saysNoControl() bool {
+	s := r.own(vocabulary.Control)
+	return s.missing == notation.MissingDash || s.missing == notation.MissingNotApplicable || noWords[join.Fold(s.text)]
+}
+
+// controlLinks finds what feeds each control, and its zone and channel by
+// most of its loudspeakers.
+func (b *builder) controlLinks() {
+	for _, p := range b.parents {
+		up := b.knownControl(p.by.text)
+		switch {
+		case up != nil && up != p.control:
+			p.control.Parent = up
+		case up == nil && p.control.Channel == nil:
+			if ref := b.channelRef(p.by.text); ref.ok && len(ref.ref.Channels) == 1 {
+				p.control.Channel = b.knownChannel(ref.ref.Amplifier, ref.ref.Channels[0])
+			}
+		}
+	}
+	zones := make(map[*schedule.Control]map[*schedule.Zone]int)
+	channels := make(map[*schedule.Control]map[*schedule.Channel]int)
+	for _, l := range b.job.Loudspeakers {
+		c := l.Control
+		if c == nil {
+			continue
+		}
+		if zones[c] == nil {
+			zones[c], channels[c] = make(map[*schedule.Zone]int), make(map[*schedule.Channel]int)
+		}
+		if l.Zone != nil {
+			zones[c][l.Zone]++
+		}
+		if l.Channel != nil {
+			channels[c][l.Channel]++
+		}
+	}
+	for _, c := range b.job.Controls {
+		if c.Zone == nil {
+			c.Zone = most(b.job.Zones, zones[c])
+		}
+		if c.Channel == nil {
+			c.Channel = most(b.job.Channels, channels[c])
+		}
+		if c.Channel == nil && c.Zone != nil && len(c.Zone.Channels) == 1 {
+			c.Channel = c.Zone.Channel
+		}
+	}
+	for _, l := range b.job.Loudspeakers {
+		if l.Channel == nil && l.Control != nil {
+			l.Channel = l.Control.Channel
+		}
+	}
+}
+
+// most is the part that is counted most often; the first in the job where
+// several are.
+func most[T any](all []*T, counts map[*T]int) *T {
+	var best *T
+	for _, p := range all {
+		if n := counts[p]; n > 0 && (best == nil || n > counts[best]) {
+			best = p
+		}
+	}
+	return best
+}
+
+// lineVolts settles line voltages that no one states of a channel: that of its
+// amplifier; the one its rating is stated at; what its loudspeakers' rows say.
+func (b *builder) lineVolts() {
+	rows := make(map[*schedule.Channel][]schedule.Quantity[schedule.Volts])
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if l.Channel == nil || !l.TapVolts.Had() || !r.t.has(vocabulary.LineVoltage) || l.TapVolts.At.Col == 0 {
+			continue
+		}
+		if s := r.own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
+			rows[l.Channel] = append(rows[l.Channel], l.TapVolts)
+		}
+	}
+	for _, c := range b.job.Channels {
+		if c.LineVolts.Had() {
+			continue
+		}
+		if q := b.ampLine[c.Amplifier]; q.Had() {
+			c.LineVolts = q
+			continue
+		}
+		if v, s, ok := ratedVolts(append(slices.Clone(b.channelRated[c]), b.ampRated[c.Amplifier]...)); ok && !c.LowImpedance.Yes {
+			src := s.source
+			src.How, src.Because = schedule.Computed, "the line voltage that the rating is stated at"
+			c.LineVolts = schedule.Exactly(schedule.Volts(v), src)
+			continue
+		}
+		if b.job.LineVolts.Had() {
+			continue
+		}
+		c.LineVolts = agreed(rows[c], "what the rows of its loudspeakers say")
+	}
+	if b.job.LineVolts.Had() {
+		return
+	}
+	var all []schedule.Quantity[schedule.Volts]
+	for _, c := range b.job.Channels {
+		if c.LineVolts.Had() {
+			all = append(all, c.LineVolts)
+		}
+	}
+	if len(all) == 0 {
+		for _, l := range b.job.Loudspeakers {
+			if l.TapVolts.Had() && l.TapVolts.At.Col != 0 {
+				if s := b.origin[l].own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
+					all = append(all, l.TapVolts)
+				}
+			}
+		}
+	}
+	b.job.LineVolts = agreed(all, "the line voltage of all parts that state one")
+}
+
+// ratedVolts is the one line voltage that ratings are stated at.
+func ratedVolts(list []ratedSeen) (float64, seen, bool) {
+	v := 0.0
+	var at seen
+	for _, r := range list {
+		for _, o := range r.outputs {
+			for _, x := range o.AtV {
+				if v != 0 && !sameClass(v, x) {
+					return 0, seen{}, false
+				}
+				v, at = x, r.at
+			}
+		}
+	}
+	return v, at, v != 0
+}
+
+// agreed is the line voltage that at least nine of ten say, if there is one.
+func agreed(list []schedule.Quantity[schedule.Volts], because string) schedule.Quantity[schedule.Volts] {
+	if len(list) == 0 {
+		return schedule.Quantity[schedule.Volts]{}
+	}
+	for _, candidate := range list {
+		n := 0
+		for _, q := range list {
+			if sameClass(float64(q.Low), float64(candidate.Low)) {
+				n++
+			}
+		}
+		if n*10 >= len(list)*9 {
+			src := candidate.Source
+			src.How, src.Because = schedule.Computed, because
+			return schedule.Exactly(candidate.Low, src)
+		}
+	}
+	return schedule.Quantity[schedule.Volts]{}
+}
+
+// pendingTaps works out taps that are stated by impedance or as a share of the
+// rated power.
+func (b *builder) pendingTaps() {
+	for _, p := range b.pending {
+		if p.l.Tap.Had() {
+			continue
+		}
+		src := p.t.source
+		switch {
+		case p.t.fraction > 0:
+			if w, ok := p.l.Rated.Exact(); ok {
+				src.How, src.Because = schedule.Computed, "its share of the rated power"
+				p.l.Tap = schedule.Exactly(w*schedule.Watts(p.t.fraction), src)
+			} else {
+				b.ask(src.At, "tap", "“"+short(src.Written)+"” is a share of the rated power, which is not stated: how many watts?", "the load of this row")
+			}
+		case p.t.ohms > 0:
+			v := p.l.TapVolts
+			if !v.Had() {
+				v = b.job.LineVoltsOf(p.l.Channel)
+			}
+			if x, ok := v.Exact(); ok {
+				src.How, src.Because = schedule.Computed, "V²/Z at the line voltage"
+				nominal := float64(x)
+				if sameClass(nominal, 70) {
+					nominal = 100 / math.Sqrt2
+				}
+				p.l.Tap = schedule.Exactly(schedule.Watts(nominal*nominal/p.t.ohms), src)
+				p.l.TapVolts = v
+			} else {
+				b.ask(src.At, "line voltage", "“"+short(src.Written)+"” is the impedance of a tap: at which line voltage?", "the load of this row")
+			}
+		}
+	}
+}
+
+// unusedChannels adds the channels of an amplifier that its row counts and
+// nothing names: they are room for growth.
+func (b *builder) unusedChannels() {
+	for _, a := range b.job.Amplifiers {
+		n := b.slots[a.Key]
+		if n == 0 && len(a.Channels) == 0 && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0) {
+			n = 1
+		}
+		names := make(map[string]bool)
+		letters := true
+		for _, c := range a.Channels {
+			id := channelID(c.Name)
+			names[id] = true
+			letters = letters && letterNumber(id) > 0
+		}
+		letters = letters && len(a.Channels) > 0
+		for _, c := range a.Channels {
+			if len(c.Bridged) > 0 || len(names) > n {
+				n = 0 // bridged or numbered some other way: which are left is not known
+			}
+		}
+		for i := 1; i <= n; i++ {
+			name := itoa(i)
+			if letters {
+				name = string(rune('A' + i - 1))
+			}
+			if names[channelID(name)] || n > 26 && letters {
+				continue
+			}
+			if len(names) >= b.slots[a.Key] && b.slots[a.Key] > 0 {
+				break
+			}
+			names[channelID(name)] = true
+			c := b.channel(a, name, a.At)
+			if q := b.ampLine[a]; q.Had() {
+				c.LineVolts = q
+			} else if v, s, ok := ratedVolts(b.ampRated[a]); ok {
+				src := s.source
+				src.How, src.Because = schedule.Computed, "the line voltage that the rating is stated at"
+				c.LineVolts = schedule.Exactly(schedule.Volts(v), src)
+			}
+			b.rateChannel(c)
+		}
+	}
+}
+
+// emergencyFromOverrides takes a column about emergency overrides for a sign
+// of emergency use, if any control is said to have one.
+func (b *builder) emergencyFromOverrides() {
+	if b.job.Emergency.Had() {
+		return
+	}
+	for _, c := range b.job.Controls {
+		if c.Override.Yes && c.Override.At.Col > 0 && b.inColumn(c.Override.At, vocabulary.Override) {
+			src := c.Override.Source
+			src.Because = "there is a column for an emergency override"
+			b.job.Emergency = schedule.Flag{Yes: true, Source: src}
+			return
+		}
+	}
+}
+
+// inColumn reports whether a cell stands in a column of that field.
+func (b *builder) inColumn(at schedule.Ref, f vocabulary.Field) bool {
+	for _, t := range b.tables {
+		for _, c := range t.byField[f] {
+			if t.Sheet == at.Sheet && (!t.Transposed && c.Col == at.Col || t.Transposed && c.Col == at.Row) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// reaches decides what per-device lengths count where no header says it: from
+// the rack if they grow along the rows of a line, else from the device before.
+func (b *builder) reaches() {
+	type group struct {
+		t       *table
+		channel *schedule.Channel
+		control *schedule.Control
+		zone    *schedule.Zone
+	}
+	lines := make(map[group][]*schedule.Loudspeaker)
+	var order []group
+	for _, l := range b.job.Loudspeakers {
+		if l.Run == nil || l.Run.To.Loudspeaker != l || l.Run.Reach != schedule.ReachUnknown {
+			continue
+		}
+		g := group{b.origin[l].t, l.Channel, l.Control, l.Zone}
+		if lines[g] == nil {
+			order = append(order, g)
+		}
+		lines[g] = append(lines[g], l)
+	}
+	growing, falling := make(map[*table]int), make(map[*table]int)
+	for _, g := range order {
+		list := lines[g]
+		for i := 1; i < len(list); i++ {
+			if list[i].Run.Length.Low >= list[i-1].Run.Length.Low {
+				growing[g.t]++
+			} else {
+				falling[g.t]++
+			}
+		}
+	}
+	for _, g := range order {
+		list := lines[g]
+		reach, because := schedule.FromPrevious, "the lengths do not grow along a line"
+		if up, down := growing[g.t], falling[g.t]; up > 3 && up > 9*down {
+			reach, because = schedule.FromRack, "the lengths grow along each line"
+		}
+		if len(list) == 1 {
+			if n, ok := list[0].Count.Exact(); !ok || n != 1 || growing[g.t]+falling[g.t] == 0 {
+				reach, because = schedule.WholeLine, "one length for the line"
+			}
+		}
+		for _, l := range list {
+			l.Run.Reach = reach
+			s := seen{t: g.t, field: vocabulary.Length, source: l.Run.Length.Source}
+			if cols := g.t.byField[vocabulary.Length]; len(cols) > 0 {
+				s.col = cols[0]
+			}
+			b.take(s, "what the length counts", reachNames[reach], schedule.LikelierReading, because)
+		}
+	}
+}
+
+var reachNames = map[schedule.Reach]string{schedule.WholeLine: "the whole line", schedule.FromRack: "from the rack", schedule.FromPrevious: "from the device before"}

@@ -1,0 +1,438 @@
+package ingest
+
+import (
+	"math"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// addLoudspeakers makes the loudspeakers of a row.
+func (b *builder) addLoudspeakers(r *row) { b.addLoudspeakersTo(r, nil) }
+
+// addLoudspeakersTo is addLoudspeakers for a row whose zone is known already.
+func (b *builder) addLoudspeakersTo(r *row, zone *schedule.Zone) {
+	list := b.loudspeakers(r, zone)
+	if len(list) == 0 {
+		if r.kind == loudspeakerRow {
+			r.out, r.reason = schedule.EmptyRow, "says nothing of a loudspeaker"
+		}
+		return
+	}
+	if len(list) == 1 && b.listedBefore(r, list[0]) {
+		return
+	}
+	r.used = true
+	for _, l := range list {
+		b.job.Loudspeakers = append(b.job.Loudspeakers, l)
+		b.origin[l] = r
+		for _, tag := range l.Tags {
+			k := join.Key(tag)
+			b.speakers[k] = append(b.speakers[k], l)
+		}
+	}
+}
+
+// loudspeakers works out the loudspeakers that a row describes, without
+// entering them into the job: one, or one for each tap that its cell names,
+// and one more for the spares written beside the count.
+func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspeaker {
+	l := &schedule.Loudspeaker{At: r.At, Rows: r.Rows, Status: r.status}
+	if l.Status == schedule.Standby {
+		l.Status = schedule.Installed
+	}
+	l.Model = r.own(vocabulary.Model).asText()
+	l.Room = r.said(vocabulary.Room)
+	l.Mounting = r.own(vocabulary.Mounting).asText()
+	if r.kind != zoneRow {
+		l.Tag = r.own(vocabulary.Tag).asText()
+		if l.Tag.Had() {
+			if t, err := notation.ParseTags(l.Tag.Value); err == nil {
+				l.Tags = t.List
+			} else {
+				l.Tags = []string{l.Tag.Value}
+			}
+		}
+		if zone == nil {
+			zone = b.zoneOf(r)
+		}
+	}
+	l.Zone = zone
+	list := b.channelsOf(r)
+	if len(list) > 0 {
+		l.Channel = list[0]
+	}
+	if len(list) > 1 {
+		l.Split = list
+		if zone != nil && b.outletOf(r).ab {
+			zone.ABCircuits = schedule.Flag{Yes: true, Source: b.outletOf(r).at.source}
+		}
+	}
+	if !b.lookOnly {
+		for _, c := range list {
+			b.fillChannel(r, c)
+		}
+	}
+	l.Control = b.controlOf(r, zone)
+	b.readControlNotes(r, l)
+	lineV := b.lineVoltsAt(l)
+	t := b.tap(r, lineV)
+	l.Tap, l.TapVolts, l.TapPosition, l.Rated = t.watts, t.volts, t.position, t.rated
+	l.Offered = append(t.offered, b.offers(r.own(vocabulary.TapList))...)
+	l.Rated = b.watts(r.own(vocabulary.RatedWatts)).Or(l.Rated)
+	l.RowTotal = b.watts(r.first(vocabulary.TotalWatts, vocabulary.Load))
+	if !l.TapVolts.Had() {
+		v, s := b.volts(r.own(vocabulary.LineVoltage))
+		l.TapVolts = oneVolt(v, s)
+		if v.Kind == notation.LowImpedanceLine && !t.had() {
+			t.direct = directAt(v.Ohms, s.source)
+		}
+	}
+	if len(t.others) > 0 {
+		b.pickVolts(l, t, lineV)
+	}
+	b.direct(r, l, &t)
+	e := b.typeOf(r)
+	if e != nil {
+		b.applyType(r, l, &t, e)
+	}
+	if !b.saysAnything(r, l, &t) {
+		return nil
+	}
+	spare := b.count(r, l, &t)
+	if !l.Tap.Had() && l.RowTotal.Had() && l.Count.Had() && l.Count.Low > 0 && l.Count.Low == l.Count.High && !t.direct.Had() {
+		src := l.RowTotal.Source
+		src.How, src.Because = schedule.Computed, "the row’s total over its count"
+		l.Tap = schedule.Between(l.RowTotal.Low/schedule.Watts(l.Count.Low), l.RowTotal.High/schedule.Watts(l.Count.Low), src)
+	}
+	if t.ohms > 0 || t.fraction > 0 {
+		b.pending = append(b.pending, pendingTap{l, t})
+	}
+	b.moreOf(r, l)
+	out := []*schedule.Loudspeaker{l}
+	if len(t.groups) > 1 {
+		out = b.groups(l, &t)
+	}
+	if spare > 0 {
+		s := *l
+		s.Status, s.Run = schedule.Spare, nil
+		s.Count = schedule.Exactly(schedule.Pieces(spare), l.Count.Source)
+		s.RowTotal, s.Tags = schedule.Quantity[schedule.Watts]{}, nil
+		out = append(out, &s)
+	}
+	if e != nil && !b.lookOnly {
+		e.rows = append(e.rows, out...)
+	}
+	return out
+}
+
+// readControlNotes is for a row whose remarks name no control; nothing is
+// inferred from a model name alone.
+func (b *builder) readControlNotes(r *row, l *schedule.Loudspeaker) {
+	if l.Control == nil || b.lookOnly {
+		return
+	}
+	if flag := b.overrideOf(r); flag.Had() && !l.Control.Override.Had() {
+		l.Control.Override = flag
+	}
+}
+
+// lineVoltsAt is the line voltage at a loudspeaker as far as it is known now, 0 if not.
+func (b *builder) lineVoltsAt(l *schedule.Loudspeaker) float64 {
+	if c := l.Channel; c != nil {
+		if v, ok := c.LineVolts.Exact(); ok {
+			return float64(v)
+		}
+		if v, ok := b.ampLine[c.Amplifier].Exact(); ok {
+			return float64(v)
+		}
+	}
+	v, _ := b.job.LineVolts.Exact()
+	return float64(v)
+}
+
+// pickVolts is for a tap named at several line voltages: the one for the line
+// counts, the others are on offer.
+func (b *builder) pickVolts(l *schedule.Loudspeaker, t tapped, lineV float64) {
+	all := append([]notation.TapAt{{W: float64(l.Tap.Low), V: float64(l.TapVolts.Low)}}, t.others...)
+	for _, o := range all {
+		if lineV != 0 && o.V != 0 && sameClass(o.V, lineV) && o.W > 0 {
+			l.Tap = schedule.Exactly(schedule.Watts(o.W), t.source)
+			l.TapVolts = schedule.Exactly(schedule.Volts(o.V), t.source)
+		}
+		l.Offered = append(l.Offered, schedule.TapOffer{Watts: schedule.Watts(o.W), Volts: schedule.Volts(o.V)})
+	}
+}
+
+func directAt(ohms float64, s schedule.Source) schedule.Quantity[schedule.Ohms] {
+	if ohms > 0 {
+		return schedule.Exactly(schedule.Ohms(ohms), s)
+	}
+	return schedule.Between[schedule.Ohms](directLow, directHigh, s)
+}
+
+// highestDirect is the highest impedance of a loudspeaker that hangs on an
+// amplifier directly, lowestPrimary the lowest of a transformer's primary, in
+// ohms. Source: usual values, common practice.
+const highestDirect, lowestPrimary = 32, 40
+
+// direct decides whether a row is a loudspeaker without a transformer: its tap
+// cell says so, or it has no tap and is the exception in its column of impedances.
+func (b *builder) direct(r *row, l *schedule.Loudspeaker, t *tapped) {
+	if t.direct.Had() {
+		l.LowImpedance = t.direct
+	}
+	s := r.own(vocabulary.Impedance)
+	if !s.had() {
+		return
+	}
+	z := b.ohms(s)
+	v, ok := z.Exact()
+	switch {
+	case !ok:
+	case l.LowImpedance.Had():
+		if v <= highestDirect {
+			l.LowImpedance = z
+		}
+	case t.had() && (l.Tap.Had() || t.ohms > 0 || t.fraction > 0 || t.position.Had()):
+	case v >= lowestPrimary && !l.RowTotal.Had():
+		t.ohms, t.source = float64(v), z.Source
+	case v > 0 && v <= highestDirect && !l.RowTotal.Had() && r.t.tapsWithImpedance() == 0:
+		l.LowImpedance = z
+	}
+}
+
+// tapsWithImpedance counts the rows that state a tap and a direct impedance
+// both: where there are any, the impedance is a figure of the data sheet.
+func (t *table) tapsWithImpedance() int {
+	if t.bothCount > 0 {
+		return t.bothCount - 1
+	}
+	n := 0
+	for _, r := range t.rows {
+		if r.own(vocabulary.Tap).had() && r.own(vocabulary.Impedance).had() {
+			n++
+		}
+	}
+	t.bothCount = n + 1
+	return n
+}
+
+// applyType fills what the row leaves out from the type that it names.
+func (b *builder) applyType(r *row, l *schedule.Loudspeaker, t *tapped, e *typeEntry) {
+	if !l.Tap.Had() && !l.RowTotal.Had() && !l.LowImpedance.Had() && t.ohms == 0 && t.fraction == 0 {
+		l.Tap = e.tap.watts
+		if !l.TapVolts.Had() {
+			l.TapVolts = e.tap.volts
+		}
+		t.ohms, t.fraction = e.tap.ohms, e.tap.fraction
+		if e.tap.had() {
+			t.source = e.tap.source
+		}
+		if e.tap.direct.Had() {
+			l.LowImpedance = e.tap.direct
+		}
+	}
+	if len(l.Offered) == 0 {
+		l.Offered = e.offered
+	}
+	l.Rated = l.Rated.Or(e.rated)
+	setText(&l.Model, e.model)
+	setText(&l.Mounting, e.mount)
+}
+
+// saysAnything reports whether a row is a loudspeaker at all: it states watts,
+// a tap or an impedance, or it names a loudspeaker and stands in a place.
+func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool {
+	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
+		return true
+	}
+	named := l.Tag.Had() || l.Model.Had() || r.own(vocabulary.Describe).had() || r.own(vocabulary.Quantity).had() || r.own(vocabulary.Kind).had()
+	return named && (r.own(vocabulary.Tap).text != "" || l.Zone != nil || l.Channel != nil || l.Control != nil || l.Room.Had() || wordKind(r) == loudspeakerRow)
+}
+
+// count finds how many loudspeakers a row stands for, and returns the spares
+// that are written beside the count.
+func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) {
+	s := r.own(vocabulary.Quantity)
+	l.Count, spare = b.pieces(s)
+	if l.Count.Had() {
+		return spare
+	}
+	if t.count.Had() {
+		l.Count = t.count
+		return 0
+	}
+	if len(l.Tags) > 1 {
+		src := l.Tag.Source
+		src.How, src.Because = schedule.Computed, "the number of its tags"
+		l.Count = schedule.Exactly(schedule.Pieces(len(l.Tags)), src)
+		return 0
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag} {
+		if n := r.own(f); n.had() {
+			if c, ok := notation.CountInName(n.text); ok {
+				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
+				return 0
+			}
+		}
+	}
+	if w, ok := l.Tap.Exact(); ok && w > 0 {
+		if total, ok := l.RowTotal.Exact(); ok {
+			if n := math.Round(float64(total / w)); n >= 1 && math.Abs(n*float64(w)-float64(total)) < 0.005*float64(total) {
+				src := l.RowTotal.Source
+				src.How, src.Because = schedule.Computed, "the row’s total over its tap"
+				l.Count = schedule.Exactly(schedule.Pieces(n), src)
+				return 0
+			}
+		}
+	}
+	at := seen{t: r.t, source: schedule.Source{At: r.At, Written: r.Text}}
+	if s.col != nil {
+		at.col, at.source.At = s.col, s.source.At
+	}
+	switch {
+	case len(l.Tags) == 1 && r.t.uniqueTag(l.Tags[0]) && !r.t.has(vocabulary.Quantity):
+		src := l.Tag.Source
+		src.How, src.Because = schedule.Computed, "one tag, one loudspeaker"
+		l.Count = schedule.Exactly[schedule.Pieces](1, src)
+	case r.kind == zoneRow:
+		// a zone without a count is a zone of unknown size
+	case !r.t.has(vocabulary.Quantity) || len(l.Tags) == 1:
+		because := "one row, one loudspeaker"
+		if r.t.has(vocabulary.Quantity) {
+			because = "one tag and a blank count"
+		}
+		at.source.Written = ""
+		b.take(at, "quantity", "1", schedule.Default, because)
+		l.Count = schedule.Exactly[schedule.Pieces](1, schedule.Source{At: r.At, How: schedule.Default, Because: because})
+	}
+	return 0
+}
+
+// uniqueTag reports whether a tag stands once in the table: it names a device, not a type.
+func (t *table) uniqueTag(tag string) bool {
+	if t.tagCount == nil {
+		t.tagCount = make(map[string]int)
+		for _, r := range t.rows {
+			if s := r.own(vocabulary.Tag); s.had() {
+				t.tagCount[join.Key(s.text)]++
+			}
+		}
+	}
+	return t.tagCount[join.Key(tag)] <= 1
+}
+
+// groups makes one loudspeaker group for each tap that a cell names.
+func (b *builder) groups(l *schedule.Loudspeaker, t *tapped) []*schedule.Loudspeaker {
+	var out []*schedule.Loudspeaker
+	total := 0
+	for _, g := range t.groups {
+		total += g.Count
+	}
+	if n, ok := l.Count.Exact(); ok && int(n) != total && l.Count.At != t.source.At {
+		b.ask(t.source.At, "quantity", "the taps add up to "+itoa(total)+" loudspeakers, the quantity says "+plain(float64(n))+": which holds?", "the load of this row")
+	}
+	at := 0
+	for _, g := range t.groups {
+		one := *l
+		one.Count = schedule.Exactly(schedule.Pieces(g.Count), t.source)
+		one.Tap = schedule.Exactly(schedule.Watts(g.W), t.source)
+		one.RowTotal, one.Offered, one.Tags = schedule.Quantity[schedule.Watts]{}, nil, nil
+		if len(l.Tags) == total {
+			one.Tags = l.Tags[at : at+g.Count]
+			at += g.Count
+		}
+		out = append(out, &one)
+	}
+	return out
+}
+
+// moreOf reads the rest of a row: its cable, what was measured, remarks.
+func (b *builder) moreOf(r *row, l *schedule.Loudspeaker) {
+	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Describe, vocabulary.Kind} {
+		if s := r.own(f); s.had() && subWords.in(join.Fold(s.text)) {
+			l.Sub = schedule.Flag{Yes: true, Source: s.source}
+			break
+		}
+	}
+	if use, flag := useOf(r); use == schedule.Emergency {
+		l.Emergency = flag
+	}
+	if q, ok := b.metres(r.own(vocabulary.Height)); ok {
+		l.Height = q.Quantity
+	}
+	if r.kind == zoneRow {
+		return
+	}
+	if s := r.own(vocabulary.Measured); s.had() {
+		l.Measured = b.ohms(s)
+	}
+	run := &schedule.Cable{Zone: l.Zone, Channel: l.Channel, Control: l.Control, To: schedule.End{Text: l.Tag, Loudspeaker: l}}
+	if c := b.runAlong(r, run); c != nil {
+		l.Run = c
+	}
+}
+
+// listedBefore reports whether a loudspeaker stands in another table already.
+// The row is left out; what it says beyond the first is added, and what it
+// says against it is a question.
+func (b *builder) listedBefore(r *row, l *schedule.Loudspeaker) bool {
+	if len(l.Tags) != 1 || l.Status != schedule.Installed || !r.t.uniqueTag(l.Tags[0]) {
+		return false
+	}
+	if n, ok := l.Count.Exact(); ok && n != 1 {
+		return false
+	}
+	for _, first := range b.speakers[join.Key(l.Tags[0])] {
+		o := b.origin[first]
+		if o.t == r.t || len(first.Tags) != 1 || !o.t.uniqueTag(first.Tags[0]) || first.Status != schedule.Installed || !agreePlace(first, l) {
+			continue
+		}
+		if n, ok := first.Count.Exact(); ok && n != 1 {
+			continue
+		}
+		of := "loudspeaker " + l.Tag.Value
+		set(b, &first.Tap, l.Tap, "tap", of)
+		if !first.TapVolts.Had() {
+			first.TapVolts = l.TapVolts
+		}
+		setText(&first.Room, l.Room)
+		setText(&first.Model, l.Model)
+		setText(&first.Mounting, l.Mounting)
+		if first.Zone == nil {
+			first.Zone = l.Zone
+		}
+		if first.Channel == nil {
+			first.Channel, first.Split = l.Channel, l.Split
+		}
+		if first.Control == nil {
+			first.Control = l.Control
+		}
+		if len(first.Offered) == 0 {
+			first.Offered = l.Offered
+		}
+		first.Rated = first.Rated.Or(l.Rated)
+		first.Measured = first.Measured.Or(l.Measured)
+		if l.Run != nil {
+			l.Run.To.Loudspeaker = first
+			if first.Run == nil {
+				first.Run = l.Run
+			}
+		}
+		r.out, r.reason = schedule.DuplicateRow, "the loudspeaker of "+o.At.String()+" again"
+		return true
+	}
+	return false
+}
+
+// agreePlace reports whether nothing says that two rows stand in different places.
+func agreePlace(a, b *schedule.Loudspeaker) bool {
+	if a.Zone != nil && b.Zone != nil && a.Zone != b.Zone || a.Channel != nil && b.Channel != nil && a.Channel != b.Channel {
+		return false
+	}
+	x, y := join.Key(a.Room.Value), join.Key(b.Room.Value)
+	return x == "" || y == "" || x == y
+}

@@ -1,0 +1,500 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A channelText is a text taken apart as an outlet of an amplifier.
+type channelText struct {
+	ref notation.ChannelRef
+	ok  bool
+}
+
+// channelRef parses a text once.
+func (b *builder) channelRef(text string) channelText {
+	c, known := b.refs[text]
+	if !known {
+		ref, err := notation.ParseChannel(text)
+		c = channelText{ref, err == nil}
+		b.refs[text] = c
+	}
+	return c
+}
+
+// An outlet is what a row says of where it is fed from: an amplifier, its
+// channels, or both.
+type outlet struct {
+	amp      string // as written, "" if none
+	ampAt    seen
+	channels []string // names as written
+	at       seen
+	bridged  bool
+	ab       bool
+}
+
+func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
+
+// outletOf finds the amplifier and the channel of a row. One cell may name
+// both ("A1.2"), and a table without a column for channels may number circuits.
+func (b *builder) outletOf(r *row) outlet {
+	var o outlet
+	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
+	if !ch.had() && !r.t.has(vocabulary.Channel) {
+		ch = r.say(vocabulary.Circuit)
+	}
+	if spareWord(amp.text) {
+		amp = seen{}
+	}
+	if spareWord(ch.text) {
+		ch = seen{}
+	}
+	if ch.had() {
+		text, _ := b.readable(&ch, notation.ChannelColumn)
+		o.at = ch
+		if c := b.channelRef(text); c.ok {
+			o.amp, o.channels = c.ref.Amplifier, slices.Clone(c.ref.Channels)
+			o.bridged, o.ab = c.ref.Bridged, c.ref.AB
+			if amp.had() && c.ref.Doubts.Has(notation.DateOrPair) && o.amp != "" && !b.sameAmp(o.amp, amp.text) {
+				// "1-3" beside a column of amplifiers is a pair of channels
+				o.channels, o.amp = append([]string{o.amp}, o.channels...), ""
+			}
+			b.doubt(ch, text, c.ref.Doubts&^notation.DateOrPair)
+			if o.amp != "" {
+				o.ampAt = ch
+			}
+		} else if text != "" {
+			o.channels = []string{text}
+		}
+		if ch.source.How == schedule.RecoveredDate {
+			o.at.source = ch.source
+		}
+	}
+	if amp.had() {
+		o.ampAt = amp
+		if c := b.channelRef(amp.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
+			!c.ref.Doubts.Has(notation.DateOrPair) {
+			o.amp, o.channels, o.at = c.ref.Amplifier, slices.Clone(c.ref.Channels), amp
+		} else if o.amp == "" {
+			o.amp = amp.text
+		}
+	}
+	return o
+}
+
+// sameAmp reports whether two texts name one amplifier by their letters and digits alone.
+func (b *builder) sameAmp(x, y string) bool {
+	p, q := join.Parse(join.Amplifier, x), join.Parse(join.Amplifier, y)
+	return p.Full == q.Full || p.Number != "" && p.Number == q.Number
+}
+
+// spareWord reports whether a whole cell says that nothing is connected.
+func spareWord(s string) bool {
+	if s == "" || countWords(s) > 2 {
+		return false
+	}
+	for _, m := range notation.Statuses(s) {
+		if m.Kind == string(notation.StatusSpare) || m.Kind == string(notation.StatusFuture) {
+			return m.Sure && len(m.Text)+2 >= len(s)
+		}
+	}
+	return false
+}
+
+// zoneText is what the row says of its zone.
+func (r *row) zoneText() seen {
+	z := r.say(vocabulary.Zone)
+	if spareWord(z.text) {
+		return seen{}
+	}
+	return z
+}
+
+// zoneName is the name of the zone that a row of a zone table describes, and
+// the other name that the row gives it.
+func (r *row) zoneName() (name, other seen) {
+	var all []seen
+	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Tag, vocabulary.Describe, vocabulary.Room, vocabulary.Circuit} {
+		if s := r.own(f); s.had() && !spareWord(s.text) {
+			all = append(all, s)
+		}
+	}
+	if len(all) == 0 {
+		return r.zoneText(), seen{}
+	}
+	name = all[0]
+	for _, s := range all[1:] {
+		if s.field != vocabulary.Circuit {
+			return name, s
+		}
+	}
+	return name, seen{}
+}
+
+// collectNames gathers every name of a zone, an amplifier and a control, and
+// decides which of them name one thing.
+func (b *builder) collectNames() {
+	b.findModelColumns()
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out == "" {
+				b.collectRow(r)
+			}
+		}
+	}
+	b.zoneNames.Settle()
+	b.ampNames.Settle()
+	b.controlNames.Settle()
+	b.collectChannels()
+}
+
+func (b *builder) collectRow(r *row) {
+	if r.kind == zoneRow {
+		b.collectZone(r)
+	} else if z := r.zoneText(); z.had() && r.kind != typeRow {
+		b.zoneNames.Add(z.text, 0)
+	}
+	if r.kind == amplifierRow || r.kind == channelRow {
+		name, other := b.ampName(r)
+		if name.had() {
+			b.ampNames.Add(name.text, r.t.number)
+			if other.had() {
+				b.ampNames.Alias(name.text, other.text, r.t.number)
+			}
+		}
+	} else if o := b.outletOf(r); o.amp != "" {
+		b.ampNames.Add(o.amp, 0)
+	}
+	if r.kind == controlRow {
+		for _, name := range b.ownControlNames(r) {
+			b.controlNames.Add(name, r.t.number)
+		}
+	} else if c := b.controlText(r); c.name != "" {
+		b.controlNames.Add(c.name, 0)
+	}
+}
+
+// collectZone defines the zone of a row of a zone table. The row may give it a
+// number in one column and a name in another.
+func (b *builder) collectZone(r *row) {
+	name, other := r.zoneName()
+	if !name.had() {
+		return
+	}
+	b.zoneNames.Add(name.text, r.t.number)
+	first := join.Parse(join.Zone, name.text)
+	if other.had() && (name.field != vocabulary.Zone || first.Title == "" || join.Parse(join.Zone, other.text).Title == "") {
+		b.zoneNames.Alias(name.text, other.text, r.t.number)
+	}
+	if item := r.own(vocabulary.Item); item.had() && first.Number == "" {
+		if n := join.Parse(join.Zone, item.text); n.Bare() {
+			b.zoneNames.Alias(name.text, "Zone "+item.text, r.t.number)
+		}
+	}
+}
+
+// ampName is the name of the amplifier that a row describes or belongs to,
+// and another one if the row gives two.
+func (b *builder) ampName(r *row) (name, other seen) {
+	var all []seen
+	fields := []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag}
+	if r.kind == channelRow {
+		fields = fields[:1]
+	}
+	for _, f := range fields {
+		if s := r.own(f); s.had() {
+			all = append(all, s)
+		}
+	}
+	if len(all) == 0 {
+		o := b.outletOf(r)
+		if o.amp != "" {
+			s := o.ampAt
+			s.text = o.amp
+			return s, seen{}
+		}
+		if r.kind == channelRow {
+			return seen{}, seen{}
+		}
+		for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Model} {
+			if s := r.own(f); s.had() {
+				return s, seen{}
+			}
+		}
+		return seen{}, seen{}
+	}
+	name = all[0]
+	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && r.kind == channelRow &&
+		!c.ref.Doubts.Has(notation.DateOrPair) {
+		name.text = c.ref.Amplifier
+	}
+	if len(all) > 1 {
+		other = all[1]
+	}
+	return name, other
+}
+
+// collectChannels gathers which amplifier has which channels, so that a
+// channel named without an amplifier can be found, and a lettered channel of
+// an amplifier with numbered ones.
+func (b *builder) collectChannels() {
+	has := make(map[string]map[string]bool)
+	add := func(amp, ch string) {
+		if has[amp] == nil {
+			has[amp] = make(map[string]bool)
+		}
+		has[amp][ch] = true
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" {
+				continue
+			}
+			o := b.outletOf(r)
+			if r.kind == amplifierRow || r.kind == channelRow {
+				if name, _ := b.ampName(r); name.had() {
+					o.amp = name.text
+				}
+			}
+			if o.amp == "" {
+				continue
+			}
+			amp := b.ampNames.Find(o.amp).Key
+			if has[amp] == nil {
+				has[amp] = make(map[string]bool)
+			}
+			for _, ch := range o.channels {
+				add(amp, channelID(ch))
+			}
+			if r.kind == amplifierRow {
+				if n := b.channelsOfRow(r); n > 0 {
+					b.slots[amp] = n
+				}
+			}
+		}
+	}
+	for _, amp := range sortedKeys(has) {
+		numbered := b.slots[amp] > 0 && !lettered(has[amp])
+		for ch := range has[amp] {
+			numbered = numbered || ch != "" && ch[0] >= '1' && ch[0] <= '9'
+		}
+		if numbered {
+			for ch := range has[amp] {
+				if n := letterNumber(ch); n > 0 {
+					b.letters[channelKey{amp, ch}] = itoa(n)
+					delete(has[amp], ch)
+					has[amp][itoa(n)] = true
+				}
+			}
+			for n := 1; n <= b.slots[amp]; n++ {
+				has[amp][itoa(n)] = true
+			}
+		}
+		for ch := range has[amp] {
+			b.ampsOf[ch] = append(b.ampsOf[ch], amp)
+		}
+	}
+}
+
+// letterNumber is the place in the alphabet of a channel named by one letter, else 0.
+func letterNumber(ch string) int {
+	if len(ch) == 1 && ch[0] >= 'a' && ch[0] <= 'p' {
+		return int(ch[0]-'a') + 1
+	}
+	return 0
+}
+
+// lettered reports whether there are channels and all of them are letters.
+func lettered(channels map[string]bool) bool {
+	for ch := range channels {
+		if letterNumber(ch) == 0 {
+			return false
+		}
+	}
+	return len(channels) > 0
+}
+
+// channelID is the comparable form of a channel's name: "CH 02" is "2".
+func channelID(name string) string {
+	n := join.Parse(join.Channel, name)
+	switch {
+	case n.Number != "" && n.Title == "":
+		return n.Number
+	case n.Number == "" && n.Title != "":
+		return strings.ReplaceAll(n.Title, " ", "")
+	case n.Full == "":
+		return strings.TrimSpace(join.Fold(name))
+	}
+	return n.Full
+}
+
+// A controlMention is what a row that is no control says of its control.
+type controlMention struct {
+	name   string // its tag, "" for one that is only described
+	model  seen
+	rating seen // a rating beside the tag, or alone
+	at     seen
+	any    bool // there is a control, named or not
+}
+
+// ratingBehind finds a rating behind a control's tag: "VC-3 (35 W)".
+var ratingBehind = regexp.MustCompile(`(?i)^(.*\S)[\s,;(/:–-]+(\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
+
+// yesWords are cells that say that there is a control without naming it, in
+// the six languages.
+var yesWords = map[string]bool{"yes": true, "y": true, "x": true, "ja": true, "j": true, "oui": true, "o": true, "si": true, "s": true,
+	"true": true, "✓": true, "✔": true, "•": true, "1": true, "vc": true, "local": true}
+
+// noWords say that there is none.
+var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, "false": true, "0": true, "nee": true, "none": true, "ohne": true,
+	"sans": true, "sin": true, "senza": true, "geen": true, "kein": true, "keine": true, "✗": true, "direct": true, "direkt": true}
+
+// controlText reads the control of a row that describes something else.
+func (b *builder) controlText(r *row) controlMention {
+	c := controlMention{}
+	s := r.say(vocabulary.Control)
+	if m := r.own(vocabulary.ControlModel); m.had() {
+		c.model, c.any, c.at = m, true, m
+	}
+	if w := r.own(vocabulary.ControlWatts); w.had() {
+		c.rating, c.any = w, true
+		if !c.at.had() {
+			c.at = w
+		}
+	}
+	if !s.had() || r.kind == cableRow && !s.had() {
+		return c
+	}
+	folded := strings.TrimSpace(join.Fold(s.text))
+	if noWords[folded] {
+		return controlMention{}
+	}
+	c.at, c.any = s, true
+	if yesWords[folded] {
+		return c
+	}
+	name := strings.Join(strings.Fields(s.text), " ")
+	if m := ratingBehind.FindStringSubmatch(name); m != nil {
+		if !c.rating.had() {
+			c.rating = s
+			c.rating.text, c.rating.cell = m[2], nil
+		}
+		name = strings.TrimRight(m[1], " ,;(/:–-")
+	} else if s.cell != nil && s.cell.Kind == 2 || pureRating(name) {
+		if !c.rating.had() {
+			c.rating = s
+		}
+		return c
+	}
+	if s.col != nil && b.modelColumns[s.col] {
+		if !c.model.had() {
+			c.model = s
+			c.model.text = name
+		}
+		return c
+	}
+	c.name = name
+	return c
+}
+
+// pureRating reports whether the text is a power and nothing else.
+func pureRating(s string) bool {
+	p, err := notation.ParseWatts(s, notation.Auto)
+	return err == nil && !p.Doubts.Has(notation.Bare)
+}
+
+// ownControlNames are the tags of the controls that a row of controls
+// describes: one, or several for a range of tags.
+func (b *builder) ownControlNames(r *row) []string {
+	s := b.ownControlName(r)
+	if !s.had() {
+		return nil
+	}
+	return []string{s.text}
+}
+
+func (b *builder) ownControlName(r *row) seen {
+	tag, ctl := r.own(vocabulary.Tag), r.own(vocabulary.Control)
+	switch {
+	case tag.had() && ctl.had() && notation.KeyOf(tag.text).Kind != notation.KeyControl && notation.KeyOf(ctl.text).Kind == notation.KeyControl:
+		return ctl
+	case tag.had():
+		return tag
+	case ctl.had():
+		return ctl
+	}
+	return seen{}
+}
+
+// usualRatings are ratings that controls are made for, in W. Source: the
+// ladders of published attenuator sheets (10, 35, 100; 5 to 100).
+var usualRatings = []float64{3, 5, 6, 10, 12, 15, 20, 24, 30, 35, 36, 40, 50, 60, 75, 100, 120, 150, 200, 300}
+
+// findModelColumns finds columns of controls that hold model names: a value
+// that no table defines, contains a usual rating, and stands in several zones
+// or rooms without being one of a numbered series.
+func (b *builder) findModelColumns() {
+	defined := make(map[string]bool)
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.kind == controlRow && r.out == "" {
+				for _, n := range b.ownControlNames(r) {
+					defined[join.Key(n)] = true
+				}
+			}
+		}
+	}
+	for _, t := range b.tables {
+		for _, c := range t.byField[vocabulary.Control] {
+			places := make(map[string]map[string]bool)
+			tags := false
+			for _, r := range t.rows {
+				if r.out != "" || r.kind == controlRow {
+					continue
+				}
+				s := r.at(c)
+				if !s.had() {
+					continue
+				}
+				k := join.Key(s.text)
+				if defined[k] || !hasUsualRating(s.text) {
+					tags = true
+					break
+				}
+				if places[k] == nil {
+					places[k] = make(map[string]bool)
+				}
+				place := r.zoneText().text
+				if place == "" {
+					place = r.own(vocabulary.Room).text
+				}
+				places[k][place] = true
+			}
+			if tags {
+				continue
+			}
+			for _, p := range places {
+				if len(p) > 1 {
+					b.modelColumns[c] = true
+				}
+			}
+		}
+	}
+}
+
+func usualRating(w float64) bool { return slices.Contains(usualRatings, w) }
+
+func hasUsualRating(text string) bool {
+	for _, m := range notation.ModelRatings(text) {
+		if usualRating(m.W) && m.W >= 5 {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,231 @@
+// Package ingest turns the plain cells of a file into jobs: it has the tables
+// found and put upright, reads their cells, and joins what several tables say
+// of one thing. It knows no rule of good practice and no electricity.
+package ingest
+
+import (
+	"path"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A Kind says what a file turned out to be.
+type Kind string
+
+// The kinds of files.
+const (
+	Schedule     Kind = "schedule"
+	NotASchedule Kind = "not-a-schedule"
+	Unreadable   Kind = "unreadable"
+)
+
+// A File is one file as it was understood.
+type File struct {
+	Name      string // slash-separated path as people see it
+	Kind      Kind
+	Reason    string // why it is no schedule: the nearest miss
+	Format    grid.Format
+	Converted bool // read through another spreadsheet program
+	Size      int64
+	SHA256    string
+	Jobs      []*schedule.Job
+	// LeftOut are the rows of a file that is no schedule.
+	LeftOut []schedule.LeftOut
+	// Layout is what was found in the sheets before anything was read.
+	Layout *layout.Reading
+}
+
+// Options are what a user may settle.
+type Options struct {
+	House *schedule.HouseBook // names of headers and values; may be nil
+	Units string              // unit of lengths where nothing tells: "m", "ft" or ""
+}
+
+// Read understands one book. It returns the file with every job in it, or with
+// the reason why it holds none.
+func Read(book *grid.Book, opts Options) *File {
+	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
+	f.Layout = layout.Read(book, layout.Options{Names: headerNames(opts.House)})
+	f.Jobs = build(f.Name, f.Layout, &opts)
+	noteReading(f.Jobs, book)
+	if why := notASchedule(f); why != "" {
+		f.Kind, f.Reason = NotASchedule, why
+		for _, j := range f.Jobs {
+			f.LeftOut = append(f.LeftOut, j.LeftOut...)
+		}
+		f.Jobs = nil
+		return f
+	}
+	f.Kind = Schedule
+	return f
+}
+
+// noteReading adds what the reader of the file took for granted to the first job.
+func noteReading(jobs []*schedule.Job, book *grid.Book) {
+	if len(jobs) == 0 {
+		return
+	}
+	for _, n := range book.Notes {
+		jobs[0].Assumptions = append(jobs[0].Assumptions, schedule.Assumption{
+			At:    schedule.Ref{File: book.File, Sheet: n.Sheet, Row: n.Row, Col: n.Col},
+			Field: "the file", TakenAs: n.Text, How: schedule.Default, Because: "remark of the reader"})
+	}
+	if book.Converted {
+		jobs[0].Assumptions = append(jobs[0].Assumptions, schedule.Assumption{At: schedule.Ref{File: book.File}, Field: "the file",
+			TakenAs: "values as another spreadsheet program recalculated them", How: schedule.Default, Because: "this format is read through that program"})
+	}
+}
+
+// headerNames are the rows of a house book that name headers.
+func headerNames(h *schedule.HouseBook) []layout.Name {
+	if h == nil {
+		return nil
+	}
+	var out []layout.Name
+	for _, n := range h.Names {
+		if n.Kind.Value != "header" {
+			continue
+		}
+		if field, ok := vocabulary.Named(n.Means.Value); ok {
+			out = append(out, layout.Name{Header: n.Written.Value, Field: field, Files: n.Files.Value})
+		}
+	}
+	return out
+}
+
+// A valueName is a text of a house book that stands for another.
+type valueName struct {
+	field vocabulary.Field // "" for any
+	means string
+}
+
+// valueNames are the rows of a house book that name values, for one file.
+func valueNames(h *schedule.HouseBook, file string) map[string][]valueName {
+	if h == nil {
+		return nil
+	}
+	var out map[string][]valueName
+	for _, n := range h.Names {
+		if n.Kind.Value != "value" || !matches(n.Files.Value, file) {
+			continue
+		}
+		field, _ := vocabulary.Named(n.Field.Value)
+		if out == nil {
+			out = make(map[string][]valueName)
+		}
+		k := valueKey(n.Written.Value)
+		out[k] = append(out[k], valueName{field, n.Means.Value})
+	}
+	return out
+}
+
+func valueKey(s string) string { return tidy(join.Fold(s)) }
+
+// matches reports whether a file pattern, as of path.Match, holds for a path
+// or its last part. A blank pattern holds for all.
+func matches(pattern, file string) bool {
+	if strings.TrimSpace(pattern) == "" {
+		return true
+	}
+	a, _ := path.Match(pattern, file)
+	b, _ := path.Match(pattern, path.Base(file))
+	return a || b
+}
+
+// notASchedule says why a file is no schedule, "" if it is one. A schedule
+// has a loudspeaker or a zone with watts or a tap, or amplifiers, controls or
+// cables that carry loudspeaker lines.
+func notASchedule(f *File) string {
+	tables := f.Layout.AllTables()
+	if len(tables) == 0 {
+		if f.Layout.NearestMiss != "" {
+			return f.Layout.NearestMiss
+		}
+		return "no table was found"
+	}
+	if priceList(tables) {
+		return "a price list: prices, and neither quantities nor places"
+	}
+	loudspeakers := 0
+	for _, j := range f.Jobs {
+		for _, l := range j.Loudspeakers {
+			loudspeakers++
+			if l.Tap.Had() || l.RowTotal.Had() || l.TapPosition.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
+				return ""
+			}
+		}
+		for _, o := range j.LeftOut {
+			if len(o.Would) > 0 {
+				return ""
+			}
+		}
+		for _, c := range j.Channels {
+			if c.Rated.Had() && (j.LineVoltsOf(c).Had() || c.Stated.Had()) {
+				return ""
+			}
+		}
+		for _, c := range j.Controls {
+			if c.Rated.Had() {
+				return ""
+			}
+		}
+		for _, c := range j.Cables {
+			if c.Length.Had() && (c.Zone != nil || c.Channel != nil || c.Control != nil || c.To.Loudspeaker != nil) {
+				return ""
+			}
+		}
+		// loudspeakers in zones on channels are a schedule, if a thin one
+		if len(j.Loudspeakers) > 0 && len(j.Zones) > 0 && len(j.Channels) > 0 {
+			return ""
+		}
+	}
+	if f.Layout.NearestMiss != "" {
+		return f.Layout.NearestMiss
+	}
+	if loudspeakers > 0 {
+		return "no column of taps or watts"
+	}
+	return "no row of a loudspeaker, a zone, an amplifier, a control or a cable"
+}
+
+// priceList reports whether all tables list prices and say neither how many
+// nor where.
+func priceList(tables []*layout.Table) bool {
+	for _, t := range tables {
+		price, placed := false, false
+		for i := range t.Columns {
+			switch t.Columns[i].Field {
+			case vocabulary.Price:
+				price = true
+			case vocabulary.Quantity, vocabulary.Zone, vocabulary.Room, vocabulary.Channel, vocabulary.Control, vocabulary.Circuit, vocabulary.TotalWatts:
+				placed = true
+			}
+		}
+		if !price || placed {
+			return false
+		}
+	}
+	return true
+}
+
+// splitPath returns the last folder of a path and the file's name without its
+// ending.
+func splitPath(file string) (dir, base string) {
+	d, f := path.Split(strings.ReplaceAll(file, "\\", "/"))
+	d = strings.Trim(d, "/")
+	if i := strings.LastIndexByte(d, '/'); i >= 0 {
+		d = d[i+1:]
+	}
+	if d == "." || d == ".." {
+		d = ""
+	}
+	if i := strings.LastIndexByte(f, '.'); i > 0 {
+		f = f[:i]
+	}
+	return d, f
+}

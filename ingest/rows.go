@@ -1,0 +1,210 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A table is the part of one layout table that belongs to one job, with what
+// was found out about its columns.
+type table struct {
+	*layout.Table
+	number  int // from 1, over the whole book: names of one table are different things
+	columns []*column
+	byField map[vocabulary.Field][]*column
+	rows    []*row
+	facts   []layout.Fact // what its sheet says, titles first
+	shared  bool          // the table serves several jobs of the book
+	again   bool          // it served an earlier job already, which accounts for its rows
+	names   map[string][]valueName
+
+	tagCount  map[string]int // how often each tag stands in it; nil until asked for
+	bothCount int            // rows with a tap and an impedance, plus one; 0 until asked for
+}
+
+// A column is a layout column with its decimal mark.
+type column struct {
+	*layout.Column
+	i     int // its place in the records
+	style notation.Style
+}
+
+// A row is one record and what became of it.
+type row struct {
+	*layout.Record
+	t      *table
+	kind   deviceKind
+	status schedule.Status
+	out    schedule.RowKind // "" for a row that counts
+	reason string
+	used   bool // it became a part of the job, or added to one
+}
+
+// A seen is a text with the place it was seen at, not yet parsed. The zero
+// seen is nothing: a blank, or a mark for a missing value.
+type seen struct {
+	text    string
+	cell    *grid.Cell
+	col     *column // nil for a title
+	t       *table
+	field   vocabulary.Field
+	source  schedule.Source
+	missing notation.MissingKind // why there is nothing, when a mark says so
+}
+
+func (s seen) had() bool { return s.source.Had() }
+
+// newTable prepares a layout table; its columns' decimal marks are decided by
+// all of its cells.
+func newTable(t *layout.Table, number int) *table {
+	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column)}
+	for i := range t.Columns {
+		c := &column{Column: &t.Columns[i], i: i}
+		n.columns = append(n.columns, c)
+		n.byField[c.Field] = append(n.byField[c.Field], c)
+	}
+	n.decideStyles()
+	return n
+}
+
+// mostSamples is the number of cells that decide a column's decimal mark.
+const mostSamples = 400
+
+// decideStyles decides the decimal mark of each column from its text cells.
+// Columns whose cells do not decide follow those of the table that do, if
+// these agree.
+func (t *table) decideStyles() {
+	var votes [3]int
+	samples := make([]string, 0, mostSamples)
+	for _, c := range t.columns {
+		if !numeric[c.Field] {
+			continue
+		}
+		samples = samples[:0]
+		for i := range t.Records {
+			if len(samples) == mostSamples {
+				break
+			}
+			if v := &t.Records[i].Values[c.i]; v.Cell != nil && v.Cell.Kind == grid.String {
+				samples = append(samples, v.Text)
+			}
+		}
+		if len(samples) > 0 {
+			c.style = notation.DetectStyle(samples)
+			votes[c.style]++
+		}
+	}
+	most := notation.Auto
+	switch {
+	case votes[notation.Point] > 0 && votes[notation.Comma] == 0:
+		most = notation.Point
+	case votes[notation.Comma] > 0 && votes[notation.Point] == 0:
+		most = notation.Comma
+	}
+	for _, c := range t.columns {
+		if c.style == notation.Auto {
+			c.style = most
+		}
+	}
+}
+
+// numeric are the fields whose cells hold figures.
+var numeric = func() map[vocabulary.Field]bool {
+	m := make(map[vocabulary.Field]bool)
+	for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Tap, vocabulary.TapList, vocabulary.TotalWatts,
+		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
+		vocabulary.ControlWatts, vocabulary.Level, vocabulary.Headroom, vocabulary.Load, vocabulary.Measured,
+		vocabulary.MeasuredLoad, vocabulary.BoxDepth, vocabulary.InsertionLoss, vocabulary.Gauge, vocabulary.Length,
+		vocabulary.Temperature, vocabulary.AreaNeeded, vocabulary.Height, vocabulary.CableType} {
+		m[f] = true
+	}
+	return m
+}()
+
+// has reports whether the table has a column for the field.
+func (t *table) has(f vocabulary.Field) bool { return len(t.byField[f]) > 0 }
+
+// own returns what the row's own cells say of a field: the first column of
+// that field that is not blank.
+func (r *row) own(f vocabulary.Field) seen {
+	var missing seen
+	for _, c := range r.t.byField[f] {
+		s := r.at(c)
+		if s.had() {
+			return s
+		}
+		if s.missing != notation.MissingNone && missing.missing == notation.MissingNone {
+			missing = s
+		}
+	}
+	return missing
+}
+
+// at returns what the row says in one column.
+func (r *row) at(c *column) seen {
+	v := &r.Values[c.i]
+	if v.How == schedule.NotHad || v.Cell == nil && v.Text == "" {
+		return seen{}
+	}
+	s := seen{text: v.Text, cell: v.Cell, col: c, t: r.t, field: c.Field,
+		source: schedule.Source{At: v.At, Written: v.Text, How: v.How, Because: v.Because}}
+	if v.Cell != nil && v.Cell.Kind == grid.NoValue {
+		return seen{missing: notation.MissingUnknown, source: schedule.Source{}, cell: v.Cell, col: c, t: r.t, field: c.Field}
+	}
+	if r.t.names != nil {
+		s.rename(r.t.names)
+	}
+	if kind, ok := notation.Missing(s.text); ok {
+		s.missing = kind
+		s.source.How = schedule.NotHad
+	}
+	return s
+}
+
+// rename puts what the house book says that a text means in its place.
+func (s *seen) rename(names map[string][]valueName) {
+	for _, n := range names[valueKey(s.text)] {
+		if n.field == vocabulary.Unknown || n.field == s.field {
+			s.text = n.means
+			s.source.How, s.source.Because = schedule.FromHouseBook, "the house book names this text"
+			return
+		}
+	}
+}
+
+// say returns what is said of a field for the row: in its own cells, else in
+// the titles in force (innermost first), else above the table or in the name
+// of its sheet.
+func (r *row) say(f vocabulary.Field) seen {
+	s := r.own(f)
+	if s.had() || s.missing != notation.MissingNone {
+		return s
+	}
+	for i := len(r.Sections) - 1; i >= 0; i-- {
+		if r.Sections[i].Field == f {
+			return factSeen(&r.Sections[i])
+		}
+	}
+	return r.t.title(f)
+}
+
+// title returns what stands above the table or in its sheet's name about a field.
+func (t *table) title(f vocabulary.Field) seen {
+	for i := range t.Titles {
+		if t.Titles[i].Field == f {
+			return factSeen(&t.Titles[i])
+		}
+	}
+	return seen{}
+}
+
+func factSeen(f *layout.Fact) seen {
+	if _, ok := notation.Missing(f.Text); ok {
+		return seen{}
+	}
+	return seen{text: f.Text, cell: f.Cell, field: f.Field,
+		source: schedule.Source{At: f.At, Written: f.Text, How: schedule.FromTitle}}
+}

@@ -1,0 +1,412 @@
+package ingest
+
+import (
+	"slices"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A part is what of a book belongs to one job.
+type part struct {
+	tables  []*table
+	facts   []layout.Fact
+	sheet   string // for a job with a sheet of its own
+	outside []layout.Outside
+	row     *row // for a job of a register: its first row
+}
+
+// build makes the jobs of a book.
+func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job {
+	names := valueNames(opts.House, file)
+	var jobs []*schedule.Job
+	for _, p := range parts(reading, names) {
+		if len(p.tables) == 0 {
+			continue
+		}
+		b := newBuilder(file, opts, p.tables, p.facts)
+		b.job.Sheet = p.sheet
+		b.register(p.row)
+		job := b.build()
+		leaveOutside(job, p.outside)
+		nameJob(job, file, p.sheet)
+		jobs = append(jobs, job)
+	}
+	return jobs
+}
+
+// parts divides a book into jobs: by the job column of a register, else by
+// sheets that are jobs of their own, else it is one job.
+func parts(reading *layout.Reading, names map[string][]valueName) []part {
+	var all []sheetPart
+	number := 0
+	for i := range reading.Sheets {
+		s := &reading.Sheets[i]
+		sp := sheetPart{sheet: s}
+		sp.facts = sheetFacts(s)
+		for _, t := range s.Tables {
+			number++
+			n := newTable(t, number)
+			n.names = names
+			n.facts = sp.facts
+			sp.tables = append(sp.tables, n)
+		}
+		sp.identify()
+		all = append(all, sp)
+	}
+	if p := byRegister(all); p != nil {
+		return p
+	}
+	if p := bySheet(all); p != nil {
+		return p
+	}
+	one := part{}
+	for _, s := range all {
+		for _, t := range s.tables {
+			t.fillRows(nil)
+		}
+		one.tables = append(one.tables, s.tables...)
+		if !s.sheet.Hidden {
+			one.facts = append(one.facts, s.facts...)
+		}
+		one.outside = append(one.outside, s.sheet.Outside...)
+	}
+	return []part{one}
+}
+
+// fillRows makes the rows of a table: all, or those with the given places.
+func (t *table) fillRows(which []int) {
+	if which == nil {
+		rows := make([]row, len(t.Records))
+		t.rows = make([]*row, len(rows))
+		for i := range rows {
+			rows[i] = row{Record: &t.Records[i], t: t}
+			t.rows[i] = &rows[i]
+		}
+		return
+	}
+	rows := make([]row, len(which))
+	t.rows = make([]*row, len(rows))
+	for i, k := range which {
+		rows[i] = row{Record: &t.Records[k], t: t}
+		t.rows[i] = &rows[i]
+	}
+}
+
+// copyFor is the table for a further job.
+func (t *table) copyFor(which []int, shared bool) *table {
+	n := *t
+	n.tagCount, n.bothCount, n.shared = nil, 0, shared
+	n.fillRows(which)
+	return &n
+}
+
+// sheetFacts are the facts of a sheet: those outside its tables, and those
+// above each table, each once.
+func sheetFacts(s *layout.Sheet) []layout.Fact {
+	out := slices.Clone(s.Facts)
+	for _, t := range s.Tables {
+		for _, f := range t.Titles {
+			if !slices.ContainsFunc(out, func(o layout.Fact) bool { return o.At == f.At && o.Field == f.Field && o.Text == f.Text }) {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}
+
+// A sheetPart is one sheet and the job that its title block names.
+type sheetPart struct {
+	sheet  *layout.Sheet
+	facts  []layout.Fact
+	tables []*table
+	no     string // keys of the job's number and name, "" if not named
+	name   string
+	full   bool            // it lists loudspeakers
+	amps   map[string]bool // keys of the amplifiers that its tables define
+}
+
+func (s *sheetPart) identify() {
+	for i := range s.facts {
+		switch f := &s.facts[i]; f.Field {
+		case vocabulary.JobNo:
+			if s.no == "" {
+				s.no = join.Key(f.Text)
+			}
+		case vocabulary.Job:
+			if s.name == "" {
+				s.name = join.Key(f.Text)
+			}
+		}
+	}
+	s.amps = make(map[string]bool)
+	for _, t := range s.tables {
+		switch t.Kind {
+		case layout.Loudspeakers, layout.Zones, layout.Mixed:
+			s.full = true
+		case layout.Amplifiers, layout.Channels:
+			for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag} {
+				for _, c := range t.byField[f] {
+					for i := range t.Records {
+						if v := &t.Records[i].Values[c.i]; t.Records[i].Class == layout.Device && v.How == schedule.Stated {
+							s.amps[join.Key(v.Text)] = true
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// sameJob reports whether two sheets name one job.
+func (s *sheetPart) sameJob(o *sheetPart) bool {
+	return s.no != "" && s.no == o.no || s.name != "" && s.name == o.name
+}
+
+// bySheet divides a book into a job a sheet, nil if it is one job. Sheets are
+// jobs of their own when each lists loudspeakers and their title blocks name
+// different jobs, or when each defines an amplifier of the same name anew.
+func bySheet(all []sheetPart) []part {
+	var own []int
+	for i := range all {
+		if s := &all[i]; s.full && !s.sheet.Hidden {
+			own = append(own, i)
+		}
+	}
+	if len(own) < 2 {
+		return nil
+	}
+	job := make([]int, len(all)) // which job each sheet belongs to, from 1; 0: all
+	n := 0
+	for _, i := range own {
+		s := &all[i]
+		if s.no == "" && s.name == "" {
+			continue
+		}
+		for _, k := range own {
+			if k < i && job[k] > 0 && s.sameJob(&all[k]) {
+				job[i] = job[k]
+			}
+		}
+		if job[i] == 0 {
+			n++
+			job[i] = n
+		}
+	}
+	if n < 2 {
+		clear(job)
+		n = 0
+		for _, i := range own {
+			for _, k := range own {
+				if k != i && shared(all[i].amps, all[k].amps) > 0 && !all[i].sameJob(&all[k]) && job[i] == 0 {
+					n++
+					job[i] = n
+				}
+			}
+		}
+	}
+	if n < 2 {
+		return nil
+	}
+	for i := range all {
+		for _, k := range own {
+			if job[i] == 0 && job[k] > 0 && all[i].sameJob(&all[k]) {
+				job[i] = job[k]
+			}
+		}
+	}
+	out := make([]part, n)
+	for i := range all {
+		s := &all[i]
+		for k := range out {
+			p := &out[k]
+			switch job[i] {
+			case k + 1:
+				for _, t := range s.tables {
+					t.fillRows(nil)
+				}
+				p.tables = append(p.tables, s.tables...)
+				p.facts = append(p.facts, s.facts...)
+				p.outside = append(p.outside, s.sheet.Outside...)
+				if p.sheet == "" {
+					p.sheet = s.sheet.Name
+				}
+			case 0:
+				for _, t := range s.tables {
+					c := t.copyFor(nil, len(out) > 1)
+					c.again = k > 0
+					p.tables = append(p.tables, c)
+				}
+				if !s.sheet.Hidden {
+					p.facts = append(p.facts, withoutJob(s.facts)...)
+				}
+				if k == 0 {
+					p.outside = append(p.outside, s.sheet.Outside...)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// withoutJob are facts that may hold for several jobs.
+func withoutJob(facts []layout.Fact) []layout.Fact {
+	return slices.DeleteFunc(slices.Clone(facts), func(f layout.Fact) bool {
+		return f.Field == vocabulary.Job || f.Field == vocabulary.JobNo
+	})
+}
+
+// jobColumn is the column of a table that divides it into jobs: numbers, else
+// names, else sites; nil if there is none with two values.
+func jobColumn(t *table) *column {
+	for _, f := range []vocabulary.Field{vocabulary.JobNo, vocabulary.Job, vocabulary.Site} {
+		for _, c := range t.byField[f] {
+			first := ""
+			for i := range t.Records {
+				v := &t.Records[i].Values[c.i]
+				if t.Records[i].Class != layout.Device || v.Text == "" {
+					continue
+				}
+				if _, ok := notation.Missing(v.Text); ok {
+					continue
+				}
+				k := join.Key(v.Text)
+				if first != "" && k != first {
+					return c
+				}
+				first = k
+			}
+		}
+	}
+	return nil
+}
+
+// byRegister divides a book by the job columns of its tables, nil if no table
+// has one. Tables without such a column serve all jobs.
+func byRegister(all []sheetPart) []part {
+	var out []part
+	at := make(map[string]int)
+	type division struct {
+		t    *table
+		rows [][]int // by job
+	}
+	var divided []division
+	for _, s := range all {
+		for _, t := range s.tables {
+			c := jobColumn(t)
+			if c == nil {
+				continue
+			}
+			d := division{t: t}
+			now := -1
+			for i := range t.Records {
+				r := &t.Records[i]
+				if v := &r.Values[c.i]; v.Text != "" && r.Class != layout.Total && r.Class != layout.Note {
+					k := join.Key(v.Text)
+					n, ok := at[k]
+					if !ok {
+						n = len(out)
+						at[k] = n
+						out = append(out, part{})
+					}
+					now = n
+				}
+				if now < 0 {
+					now = 0
+					if len(out) == 0 {
+						out = append(out, part{})
+					}
+				}
+				for len(d.rows) <= now {
+					d.rows = append(d.rows, nil)
+				}
+				d.rows[now] = append(d.rows[now], i)
+			}
+			divided = append(divided, d)
+		}
+	}
+	if len(divided) == 0 {
+		return nil
+	}
+	for _, s := range all {
+		for _, t := range s.tables {
+			i := slices.IndexFunc(divided, func(d division) bool { return d.t == t })
+			for k := range out {
+				switch {
+				case i < 0:
+					c := t.copyFor(nil, len(out) > 1)
+					c.again = k > 0
+					out[k].tables = append(out[k].tables, c)
+				case k < len(divided[i].rows) && len(divided[i].rows[k]) > 0:
+					c := t.copyFor(divided[i].rows[k], false)
+					out[k].tables = append(out[k].tables, c)
+					if out[k].row == nil {
+						out[k].row = c.rows[0]
+					}
+				}
+			}
+		}
+		for k := range out {
+			if !s.sheet.Hidden {
+				out[k].facts = append(out[k].facts, withoutJob(s.facts)...)
+			}
+		}
+		out[0].outside = append(out[0].outside, s.sheet.Outside...)
+	}
+	return out
+}
+
+// register takes over what the first row of a job of a register says of the job.
+func (b *builder) register(r *row) {
+	if r == nil {
+		return
+	}
+	j := b.job
+	setText(&j.Number, r.own(vocabulary.JobNo).asText())
+	setText(&j.Name, r.own(vocabulary.Job).asText())
+	setText(&j.Site, r.own(vocabulary.Site).asText())
+	setText(&j.Revision, r.own(vocabulary.Revision).asText())
+	if s := r.own(vocabulary.Date); s.had() {
+		setText(&j.Date, b.date(s))
+	}
+}
+
+// leaveOutside lists the rows outside all tables.
+func leaveOutside(job *schedule.Job, outside []layout.Outside) {
+	for _, o := range outside {
+		kind := rowKinds[o.Class]
+		if kind == "" {
+			kind = schedule.NotUnderstood
+		}
+		job.LeftOut = append(job.LeftOut, schedule.LeftOut{At: o.At, Kind: kind, Reason: o.Reason, Text: short(o.Text)})
+	}
+	slices.SortStableFunc(job.LeftOut, func(x, y schedule.LeftOut) int { return x.At.Compare(y.At) })
+}
+
+// nameJob gives a job without a name or site what stands for it: the sheet of
+// its own, else the file's name; for the site the job, else the folder.
+func nameJob(j *schedule.Job, file, sheet string) {
+	at := schedule.Ref{File: file, Sheet: sheet}
+	dir, base := splitPath(file)
+	if !j.Name.Had() {
+		name := base
+		if sheet != "" {
+			name = sheet
+		}
+		j.Name = schedule.Text{Value: name, Source: schedule.Source{At: at, How: schedule.Default, Because: "no title block names the job"}}
+		if !j.Site.Had() && dir != "" {
+			j.Site = schedule.Text{Value: dir, Source: schedule.Source{At: at, How: schedule.Default, Because: "the folder of the file"}}
+		}
+	}
+	if !j.Site.Had() {
+		src := j.Name.Source
+		src.Because = "the job's name stands for the site"
+		if src.How != schedule.Default {
+			src.How = schedule.Computed
+		}
+		j.Site = schedule.Text{Value: j.Name.Value, Source: src}
+	}
+}

@@ -1,0 +1,214 @@
+package ingest
+
+import (
+	"math"
+	"strconv"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A tapped is what a row says of its transformer setting.
+type tapped struct {
+	watts    schedule.Quantity[schedule.Watts]
+	volts    schedule.Quantity[schedule.Volts]
+	offered  []schedule.TapOffer
+	rated    schedule.Quantity[schedule.Watts]
+	count    schedule.Quantity[schedule.Pieces]
+	groups   []notation.TapGroup
+	others   []notation.TapAt // the same tap at further line voltages
+	ohms     float64          // a tap set by its primary impedance, in ohms
+	fraction float64          // a tap that is a share of the rated power
+	position schedule.Text
+	direct   schedule.Quantity[schedule.Ohms] // no transformer
+	source   schedule.Source
+}
+
+// had reports whether the cell says anything of the setting.
+func (t *tapped) had() bool { return t.source.Had() }
+
+// directOhms are the ends of what a loudspeaker without a transformer may be,
+// when its impedance is not written. Source: usual values, common practice.
+const directLow, directHigh = 4, 16
+
+// tap reads the tap of a row. With columns for several line voltages the one
+// that is filled counts; if several are, that of the line's own voltage.
+func (b *builder) tap(r *row, lineV float64) tapped {
+	var filled []seen
+	for _, c := range r.t.byField[vocabulary.Tap] {
+		if s := r.at(c); s.had() {
+			filled = append(filled, s)
+		}
+	}
+	if len(filled) == 0 {
+		if s := r.say(vocabulary.Tap); s.had() {
+			return b.readTap(s)
+		}
+		return tapped{}
+	}
+	pick := 0
+	for i, s := range filled {
+		if lineV != 0 && s.col.Volts != 0 && sameClass(s.col.Volts, lineV) {
+			pick = i
+			break
+		}
+	}
+	t := b.readTap(filled[pick])
+	for i, s := range filled {
+		if i == pick || s.col.Volts == 0 {
+			continue
+		}
+		if o := b.readTap(s); o.watts.Had() && o.watts.Low == o.watts.High {
+			t.others = append(t.others, notation.TapAt{W: float64(o.watts.Low), V: s.col.Volts})
+		}
+	}
+	return t
+}
+
+// readTap reads one cell of taps.
+func (b *builder) readTap(s seen) tapped {
+	text, style := b.readable(&s, notation.TapColumn)
+	p, err := notation.ParseTap(text, style)
+	if err != nil {
+		b.misread(s, err)
+		return tapped{}
+	}
+	t := tapped{source: s.source, groups: p.Groups, others: p.OtherW}
+	scale := 1.0
+	if p.Doubts.Has(notation.Bare) {
+		scale = scaleOfWatts(s.unit())
+	}
+	watts := func(w float64) schedule.Watts { return schedule.Watts(w * scale) }
+	switch p.Kind {
+	case notation.TapWatts, notation.TapRange, notation.TapList:
+		t.watts = schedule.Between(watts(p.LowW), watts(p.HighW), s.source)
+	case notation.TapImpedance:
+		t.ohms = p.Ohms
+	case notation.TapPosition:
+		t.position = schedule.Text{Value: strconv.Itoa(p.Position), Source: s.source}
+	case notation.TapFraction:
+		t.fraction = p.Fraction
+	case notation.TapDirect:
+		t.direct = schedule.Between[schedule.Ohms](directLow, directHigh, s.source)
+		if p.Ohms > 0 {
+			t.direct = schedule.Exactly(schedule.Ohms(p.Ohms), s.source)
+		}
+	}
+	volts := 0.0
+	switch {
+	case len(p.AtV) == 1:
+		volts = p.AtV[0]
+		t.volts = schedule.Exactly(schedule.Volts(volts), s.source)
+	case len(p.AtV) == 0 && s.col != nil && s.col.Volts != 0:
+		volts = s.col.Volts
+		t.volts = schedule.Exactly(schedule.Volts(volts),
+			schedule.Source{At: s.col.At, Written: s.col.Header, How: schedule.FromTitle, Because: "said in the header"})
+	}
+	for _, w := range p.OfferedW {
+		t.offered = append(t.offered, schedule.TapOffer{Watts: watts(w), Volts: schedule.Volts(volts)})
+	}
+	if p.RatedW > 0 {
+		t.rated = schedule.Exactly(watts(p.RatedW), s.source)
+	}
+	if p.Count > 0 {
+		t.count = schedule.Exactly(schedule.Pieces(p.Count), s.source)
+	}
+	b.tapDoubts(s, &t, p)
+	return t
+}
+
+// tapDoubts notes what the parser took for granted of a tap. "1/2" is half a
+// watt unless the rated power stands beside it and the column speaks in shares.
+func (b *builder) tapDoubts(s seen, t *tapped, p notation.Tap) {
+	d := p.Doubts
+	taken := plain(float64(t.watts.Low)) + " W"
+	if t.watts.Low != t.watts.High {
+		taken = plain(float64(t.watts.Low)) + " to " + plain(float64(t.watts.High)) + " W"
+	}
+	if d.Has(notation.FractionOfRated) && s.t != nil && s.t.sharesOfRated() {
+		t.watts, t.fraction = schedule.Quantity[schedule.Watts]{}, p.Fraction
+		taken = plain(p.Fraction*100) + " % of the rated power"
+	}
+	if p.Kind == notation.TapList || p.Kind == notation.TapRange {
+		d &^= notation.RangeOrList // carried as bounds: nothing was taken
+	}
+	if d&^notation.Bare != 0 {
+		t.watts.How = max(t.watts.How, schedule.LikelierReading)
+		if !t.watts.Had() || t.watts.Source.At.IsZero() {
+			t.watts = schedule.Quantity[schedule.Watts]{}
+		}
+	}
+	b.doubt(s, taken, d)
+}
+
+// sharesOfRated reports whether the table's tap column speaks in shares of the
+// rated power: it holds "1/1" or "3/4" and there is a column of rated powers.
+func (t *table) sharesOfRated() bool {
+	if !t.has(vocabulary.RatedWatts) && !t.has(vocabulary.TapList) {
+		return false
+	}
+	for _, c := range t.byField[vocabulary.Tap] {
+		for i := range t.Records {
+			switch t.Records[i].Values[c.i].Text {
+			case "1/1", "3/4", "2/3":
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// offers reads a list of taps that a model offers.
+func (b *builder) offers(s seen) []schedule.TapOffer {
+	if !s.had() {
+		return nil
+	}
+	text, style := b.readable(&s, notation.TapColumn)
+	p, err := notation.ParseTap(text, style)
+	if err != nil {
+		b.misread(s, err)
+		return nil
+	}
+	volts := 0.0
+	if len(p.AtV) == 1 {
+		volts = p.AtV[0]
+	} else if len(p.AtV) == 0 && s.col != nil {
+		volts = s.col.Volts
+	}
+	list := p.OfferedW
+	if len(list) == 0 && p.Kind == notation.TapWatts {
+		list = []float64{p.LowW}
+	}
+	var out []schedule.TapOffer
+	for _, w := range list {
+		out = append(out, schedule.TapOffer{Watts: schedule.Watts(w), Volts: schedule.Volts(volts)})
+	}
+	return out
+}
+
+// ends returns the lowest and the highest tap offered for a line voltage.
+func ends(offers []schedule.TapOffer, lineV float64) (low, high schedule.Watts, ok bool) {
+	for _, o := range offers {
+		if o.Volts != 0 && lineV != 0 && !sameClass(float64(o.Volts), lineV) {
+			continue
+		}
+		if !ok {
+			low, high, ok = o.Watts, o.Watts, true
+		}
+		low, high = min(low, o.Watts), max(high, o.Watts)
+	}
+	return low, high, ok
+}
+
+// sameClass reports whether two line voltages are one nominal class: 70, 70.7
+// and 71 V are.
+func sameClass(a, b float64) bool {
+	class := func(v float64) float64 {
+		if v >= 69 && v <= 72 {
+			return 70.7
+		}
+		return v
+	}
+	return math.Abs(class(a)-class(b)) < 0.5
+}

@@ -1,0 +1,186 @@
+package ingest
+
+import (
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// totals reads the rows that state sums, and finds the rows that each sums.
+func (b *builder) totals() {
+	byRow := make(map[*row][]*schedule.Loudspeaker)
+	for _, l := range b.job.Loudspeakers {
+		byRow[b.origin[l]] = append(byRow[b.origin[l]], l)
+	}
+	for _, t := range b.tables {
+		if t.shared {
+			continue
+		}
+		b.tableTotals(t, byRow)
+	}
+}
+
+// factorWritten finds a factor in a total's words: "incl. 20 %", "x 1.2".
+var factorWritten = regexp.MustCompile(`(?:(?:incl\.?|inkl\.?|including|mit|plus|\+|y compris|incluido|incl|compreso)\s*(\d{1,3}(?:[.,]\d+)?)\s*%)|(?:[x×*]\s*(1[.,]\d+))`)
+
+func factorIn(text string) float64 {
+	m := factorWritten.FindStringSubmatch(join.Fold(text))
+	if m == nil {
+		return 0
+	}
+	if m[1] != "" {
+		if v, err := strconv.ParseFloat(strings.Replace(m[1], ",", ".", 1), 64); err == nil && v > 0 && v <= 100 {
+			return 1 + v/100
+		}
+		return 0
+	}
+	v, err := strconv.ParseFloat(strings.Replace(m[2], ",", ".", 1), 64)
+	if err != nil {
+		return 0
+	}
+	return v
+}
+
+// tableTotals reads the totals of one table. A total sums the rows since the
+// total before it, those of its section, or all rows above it: the words
+// decide, else the arithmetic, else the place.
+func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) {
+	var all, since []*schedule.Loudspeaker
+	totalsBefore := 0
+	for i, r := range t.rows {
+		if r.out == "" {
+			all = append(all, byRow[r]...)
+			since = append(since, byRow[r]...)
+			continue
+		}
+		if r.out != schedule.TotalRow {
+			continue
+		}
+		watts, count := b.statedSum(r)
+		if !watts.Had() && !count.Had() {
+			since = nil
+			continue
+		}
+		total := schedule.Total{At: watts.At, Stated: watts, Count: count, Factor: factorIn(r.Text)}
+		if !watts.Had() {
+			total.At = count.At
+		}
+		section := sectionRows(t, i, byRow)
+		words := join.Fold(r.Text)
+		grand := grandWords.in(words) && !subTotalWords.in(words)
+		switch {
+		case len(all) == 0:
+			continue
+		case totalsBefore == 0 || len(since) == len(all):
+			total.Rows = all
+		case grand || len(since) == 0:
+			total.Rows = all
+		case subTotalWords.in(words):
+			total.Rows = since
+		case adds(since, watts, count):
+			total.Rows = since
+		case adds(all, watts, count):
+			total.Rows = all
+		case adds(section, watts, count):
+			total.Rows = section
+		case i == len(t.rows)-1 && len(r.Sections) == 0:
+			total.Rows = all
+		default:
+			total.Rows = since
+		}
+		total.Of = b.nameOfTotal(t, r, len(total.Rows) == len(all))
+		b.job.Totals = append(b.job.Totals, total)
+		totalsBefore++
+		since = nil
+	}
+}
+
+// sectionRows are the loudspeakers above row i in the same innermost section.
+func sectionRows(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*schedule.Loudspeaker {
+	own := t.rows[i].Sections
+	if len(own) == 0 {
+		return nil
+	}
+	var out []*schedule.Loudspeaker
+	for _, r := range t.rows[:i] {
+		if n := len(r.Sections); n >= len(own) && r.Sections[len(own)-1].At == own[len(own)-1].At {
+			out = append(out, byRow[r]...)
+		}
+	}
+	return out
+}
+
+func (b *builder) nameOfTotal(t *table, r *row, all bool) string {
+	if n := len(r.Sections); n > 0 && !all {
+		return short(r.Sections[n-1].Text)
+	}
+	if z := r.own(vocabulary.Zone); z.had() && !all && !grandWords.in(join.Fold(z.text)) {
+		return short(z.text)
+	}
+	if t.Sheet != "" {
+		return "sheet " + t.Sheet
+	}
+	return "the list"
+}
+
+// statedSum reads the figures of a total's row: watts, and a number of devices.
+func (b *builder) statedSum(r *row) (watts schedule.Quantity[schedule.Watts], count schedule.Quantity[schedule.Pieces]) {
+	for _, f := range []vocabulary.Field{vocabulary.TotalWatts, vocabulary.Load, vocabulary.Tap} {
+		for _, c := range r.t.byField[f] {
+			s := r.at(c)
+			if !s.had() || watts.Had() {
+				continue
+			}
+			text, style := b.readable(&s, notDate)
+			text = strings.TrimSpace(strings.TrimLeft(text, "=ΣΣ: "))
+			p, err := notation.ParseWatts(text, style)
+			if err != nil {
+				continue
+			}
+			w := p.W
+			if p.Doubts.Has(notation.Bare) {
+				w *= scaleOfWatts(s.unit())
+			}
+			watts = schedule.Exactly(schedule.Watts(w), s.source)
+		}
+	}
+	if s := r.own(vocabulary.Quantity); s.had() {
+		text, style := b.readable(&s, notDate)
+		if n, err := notation.ParseQuantity(text, style); err == nil {
+			count = schedule.Exactly(schedule.Pieces(n.Count), s.source)
+		}
+	}
+	if !watts.Had() && !count.Had() {
+		// a total typed elsewhere in its row, with its unit
+		for _, p := range notation.PowersIn(r.Text, notation.Auto) {
+			watts = schedule.Exactly(schedule.Watts(p.W), schedule.Source{At: r.At, Written: r.Text, How: schedule.Stated})
+		}
+	}
+	return watts, count
+}
+
+// adds reports whether the rows add up to what a total states.
+func adds(list []*schedule.Loudspeaker, watts schedule.Quantity[schedule.Watts], count schedule.Quantity[schedule.Pieces]) bool {
+	if len(list) == 0 {
+		return false
+	}
+	w, n := 0.0, 0.0
+	for _, l := range list {
+		tap, ok1 := l.Tap.Exact()
+		c, ok2 := l.Count.Exact()
+		if !ok1 || !ok2 {
+			return false
+		}
+		w, n = w+float64(tap)*float64(c), n+float64(c)
+	}
+	if watts.Had() {
+		return math.Abs(w-float64(watts.Low)) < 0.01*math.Max(1, w)
+	}
+	return n == float64(count.Low)
+}

@@ -1,0 +1,168 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A typeEntry is what a type schedule says of a model or type mark.
+type typeEntry struct {
+	name    string
+	tap     tapped
+	offered []schedule.TapOffer
+	rated   schedule.Quantity[schedule.Watts]
+	ohms    schedule.Quantity[schedule.Ohms]
+	model   schedule.Text
+	mount   schedule.Text
+	count   schedule.Quantity[schedule.Pieces] // how many there should be
+	row     *row
+	rows    []*schedule.Loudspeaker
+}
+
+// addType enters a row of a type schedule under every name it gives.
+func (b *builder) addType(r *row) {
+	e := &typeEntry{row: r}
+	var names []seen
+	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Model, vocabulary.Kind, vocabulary.Describe, vocabulary.Item} {
+		s := r.own(f)
+		if !s.had() {
+			continue
+		}
+		if f == vocabulary.Model {
+			e.model = s.asText()
+		}
+		if len(names) == 0 || f == vocabulary.Model || f == vocabulary.Tag {
+			names = append(names, s)
+		}
+	}
+	if len(names) == 0 {
+		r.out, r.reason = schedule.NotUnderstood, "no name of a type"
+		return
+	}
+	e.name = names[0].text
+	e.tap = b.tap(r, float64(b.job.LineVolts.Low))
+	e.offered = b.offers(r.own(vocabulary.TapList))
+	e.offered = append(e.offered, e.tap.offered...)
+	e.rated = b.watts(r.own(vocabulary.RatedWatts)).Or(e.tap.rated)
+	e.ohms = b.ohms(r.own(vocabulary.Impedance))
+	e.mount = r.own(vocabulary.Mounting).asText()
+	e.count, _ = b.pieces(r.own(vocabulary.Quantity))
+	for _, n := range names {
+		if k := join.Key(n.text); b.types[k] == nil {
+			b.types[k] = e
+		}
+	}
+	r.used = true
+}
+
+// typeOf finds the type that a row of loudspeakers names.
+func (b *builder) typeOf(r *row) *typeEntry {
+	if len(b.types) == 0 {
+		return nil
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Kind, vocabulary.Tag, vocabulary.Describe} {
+		if s := r.own(f); s.had() {
+			if e := b.types[join.Key(s.text)]; e != nil {
+				return e
+			}
+		}
+	}
+	return nil
+}
+
+// demoteSummaries finds tables that list again what other tables list one by
+// one: a row a zone above a list of the zones' loudspeakers, or a bill by type
+// beside a list by place. They become zones and types, so that nothing counts twice.
+func (b *builder) demoteSummaries() {
+	var lists []*table
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.kind == loudspeakerRow && r.out == "" {
+				lists = append(lists, t)
+				break
+			}
+		}
+	}
+	if len(lists) < 2 {
+		return
+	}
+	shapes := make([]listShape, len(lists))
+	for i, t := range lists {
+		shapes[i] = shapeOf(t)
+	}
+	for i, t := range lists {
+		for k := range lists {
+			if i == k {
+				continue
+			}
+			s, o := &shapes[i], &shapes[k]
+			switch {
+			case s.byZone && !o.byZone && o.rows > s.rows && shared(s.zones, o.zones)*2 > len(s.zones):
+				demote(t, zoneRow)
+			case s.noPlace && o.placed && shared(s.types, o.types)*2 > len(s.types) && len(s.types) == s.rows:
+				demote(t, typeRow)
+			}
+		}
+	}
+}
+
+// demote makes the loudspeaker rows of a table rows of another kind.
+func demote(t *table, kind deviceKind) {
+	for _, r := range t.rows {
+		if r.kind == loudspeakerRow {
+			r.kind = kind
+		}
+	}
+}
+
+// A listShape is what demoteSummaries looks at.
+type listShape struct {
+	rows         int
+	zones, types map[string]bool
+	byZone       bool // each row another zone, no tags or models of single devices
+	noPlace      bool // no row says where
+	placed       bool // every row says where
+}
+
+func shapeOf(t *table) listShape {
+	s := listShape{zones: make(map[string]bool), types: make(map[string]bool), noPlace: true, placed: true, byZone: true}
+	for _, r := range t.rows {
+		if r.kind != loudspeakerRow || r.out != "" {
+			continue
+		}
+		s.rows++
+		z := r.zoneText()
+		zone := ""
+		if z.had() {
+			n := join.Parse(join.Zone, z.text)
+			zone = n.Number + " " + n.Title
+		}
+		if zone == "" || s.zones[zone] || r.own(vocabulary.Tag).had() || r.own(vocabulary.Model).had() || !r.own(vocabulary.Quantity).had() {
+			s.byZone = false
+		}
+		s.zones[zone] = true
+		if z.had() || r.say(vocabulary.Room).had() || r.say(vocabulary.Channel).had() || r.say(vocabulary.Control).had() {
+			s.noPlace = false
+		} else {
+			s.placed = false
+		}
+		for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Tag, vocabulary.Kind} {
+			if x := r.own(f); x.had() {
+				s.types[join.Key(x.text)] = true
+				break
+			}
+		}
+	}
+	return s
+}
+
+func shared(a, b map[string]bool) int {
+	n := 0
+	for k := range a {
+		if b[k] {
+			n++
+		}
+	}
+	return n
+}

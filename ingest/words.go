@@ -1,0 +1,66 @@
+package ingest
+
+import (
+	_ "embed"
+	"encoding/csv"
+	"strings"
+
+	"lineaudit/ingest/join"
+)
+
+// wordData are the words that say something of a row, a length or a sum
+// beyond what a field's value says, by class and language. From memory.
+//
+//go:embed words.csv
+var wordData string
+
+// A wordList is the folded words of one class.
+type wordList []string
+
+// in reports whether the folded text holds one of the words.
+func (l wordList) in(folded string) bool {
+	for _, w := range l {
+		if i := strings.Index(folded, w); i >= 0 && apart(folded, i, i+len(w)) {
+			return true
+		}
+	}
+	return false
+}
+
+// apart reports whether s[i:j] is not a piece of a longer word.
+func apart(s string, i, j int) bool {
+	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= 0x80 }
+	return (i == 0 || !letter(s[i-1])) && (j == len(s) || !letter(s[j]))
+}
+
+var (
+	wordClasses   = readWords()
+	remoteWords   = wordClasses["remote"]
+	stereoWords   = wordClasses["stereo"]
+	loopWords     = wordClasses["loop"]
+	previousWords = wordClasses["previous"]
+	rackWords     = wordClasses["rack"]
+	wholeWords    = wordClasses["whole"]
+	musicWords    = wordClasses["music"]
+	pagingWords   = wordClasses["paging"]
+	rackEnds      = wordClasses["rackend"]
+	subWords      = wordClasses["sub"]
+	grandWords    = wordClasses["grand"]
+	subTotalWords = wordClasses["sub total"]
+)
+
+// readWords reads the data, which is part of the program: an error in it is a
+// broken invariant.
+func readWords() map[string]wordList {
+	rows, err := csv.NewReader(strings.NewReader(wordData)).ReadAll()
+	if err != nil {
+		panic(err)
+	}
+	out := make(map[string]wordList)
+	for _, r := range rows[1:] {
+		for w := range strings.SplitSeq(r[2], "|") {
+			out[r[0]] = append(out[r[0]], join.Fold(w))
+		}
+	}
+	return out
+}

@@ -1,0 +1,139 @@
+package ingest
+
+import (
+	"slices"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/vocabulary"
+)
+
+// zone returns the zone that a text names, and makes it when it is new. It is
+// nil when the name could be one of several, which is then a question.
+func (b *builder) zone(s seen, name string) *schedule.Zone {
+	if !s.had() {
+		return nil
+	}
+	f := b.zoneNames.Find(name)
+	if f.Key == "" {
+		return nil
+	}
+	if f.Match == join.Unclear {
+		b.unclear(s, "zone", name, f.Between)
+		return nil
+	}
+	b.guessed(s, "zone", name, f)
+	z := b.zones[f.Key]
+	if z == nil && !b.lookOnly {
+		z = &schedule.Zone{At: s.source.At, Key: f.Key, Name: tidy(name)}
+		b.zones[f.Key] = z
+		b.job.Zones = append(b.job.Zones, z)
+	}
+	return z
+}
+
+// zoneOf is the zone that a row says it belongs to.
+func (b *builder) zoneOf(r *row) *schedule.Zone {
+	z := r.zoneText()
+	return b.zone(z, z.text)
+}
+
+// addZone makes or completes the zone of a row of a zone table. What such a
+// row says of loudspeakers is looked at later: see zoneGroups.
+func (b *builder) addZone(r *row) {
+	name, other := r.zoneName()
+	if !name.had() {
+		r.out, r.reason = schedule.NotUnderstood, "no name of a zone"
+		return
+	}
+	z := b.zone(name, name.text)
+	if z == nil {
+		r.out, r.reason = schedule.NotUnderstood, "the zone’s name could mean several"
+		return
+	}
+	r.used = true
+	switch {
+	case r.own(vocabulary.Room).had():
+		setText(&z.Room, r.own(vocabulary.Room).asText())
+	case other.had():
+		setText(&z.Room, other.asText())
+	}
+	o := b.outletOf(r)
+	for _, c := range b.channelsOf(r) {
+		b.fillChannel(r, c)
+		if !slices.Contains(z.Channels, c) {
+			z.Channels = append(z.Channels, c)
+		}
+	}
+	if len(z.Channels) > 0 && z.Channel == nil {
+		z.Channel = z.Channels[0]
+	}
+	if o.ab && len(z.Channels) > 1 {
+		z.ABCircuits = schedule.Flag{Yes: true, Source: o.at.source}
+	}
+	if c := b.controlOf(r, z); c != nil {
+		if z.Control == nil {
+			z.Control = c
+		}
+		if c.Zone == nil {
+			c.Zone = z
+		}
+	}
+	if flag := b.overrideOf(r); flag.Had() {
+		z.Override = flag
+	}
+	if use, flag := useOf(r); flag.Had() {
+		z.Use = use
+		if use == schedule.Emergency {
+			z.Emergency = flag
+		}
+	}
+	b.measure(r, schedule.Measurement{Zone: z})
+	b.runAlong(r, &schedule.Cable{Zone: z, Channel: z.Channel, Control: z.Control, Reach: schedule.WholeLine})
+}
+
+// zoneGroups makes loudspeakers of the zone rows whose zone is listed nowhere
+// else; where the loudspeakers are listed one by one, a zone row's count and
+// load are claims about them.
+func (b *builder) zoneGroups() {
+	listed := make(map[*schedule.Zone]bool)
+	for _, l := range b.job.Loudspeakers {
+		if l.Zone != nil {
+			listed[l.Zone] = true
+		}
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.kind != zoneRow || r.out != "" {
+				continue
+			}
+			name, _ := r.zoneName()
+			z := b.zone(name, name.text)
+			if z == nil {
+				continue
+			}
+			if !listed[z] {
+				if r.own(vocabulary.Tap).had() || r.own(vocabulary.TotalWatts).had() || r.own(vocabulary.Load).had() ||
+					r.own(vocabulary.Quantity).had() {
+					b.addLoudspeakersTo(r, z)
+				}
+				continue
+			}
+			count, _ := b.pieces(r.own(vocabulary.Quantity))
+			z.Count = plus(z.Count, count)
+			load := b.watts(r.own(vocabulary.TotalWatts))
+			z.Stated = plus(z.Stated, load.Or(b.watts(r.own(vocabulary.Load))))
+		}
+	}
+}
+
+// plus adds what a further row states; the source is that of the first.
+func plus[T ~float64](a, b schedule.Quantity[T]) schedule.Quantity[T] {
+	if !a.Had() {
+		return b
+	}
+	if b.Had() {
+		a.Low, a.High, a.How, a.Because = a.Low+b.Low, a.High+b.High, schedule.Computed, "the sum of the rows of the zone"
+	}
+	return a
+}
