@@ -283,7 +283,7 @@ func (j *job) addIdle(rng *rand.Rand, h *hand, lay *layout) {
 		at := rng.IntN(len(j.groups))
 		like := j.groups[at]
 		g := *like
-		g.status, g.asDate, g.absurd, g.lowOhm, g.tapV = status, false, false, 0, 0
+		g.status, g.asDate, g.absurd, g.untold, g.lowOhm, g.tapV = status, false, false, false, 0, 0
 		if g.tapW > g.kind.taps[0] {
 			g.tapW = g.kind.taps[0]
 		}

@@ -182,7 +182,7 @@ func (t *table) deviceCell(field string, it *item) book.Cell {
 		}
 		return cell
 	case "total":
-		if g.lowOhm > 0 || g.status != "installed" && d.chance(50) {
+		if g.lowOhm > 0 || g.untold || g.status != "installed" && d.chance(50) {
 			return book.Cell{}
 		}
 		return d.number(float64(g.count) * g.tapW)
@@ -229,7 +229,7 @@ func (h *hand) tagText(g *group) string {
 func (t *table) controlCell(field string, it *item, c *control) book.Cell {
 	if c == nil {
 		if field == "control" && t.d.noise >= 1 && t.d.chance(40) {
-			return book.Cell{Value: "-"}
+			return book.Cell{Value: t.d.none()}
 		}
 		return book.Cell{}
 	}

@@ -36,8 +36,12 @@ func (d *drawing) recordFaults(j *job) {
 			f.place(p.channel.row.sheet, p.channel.row.cell(), p.channel.amp.tag+"."+p.channel.name)
 			f.Grade, f.Measured, f.Limit, f.Unit = "caution", j.channelLoad(p.channel), 0.8*p.channel.ratedW, "W"
 		case "cannot-check":
-			f.Place = p.channel.amp.tag + "." + p.channel.name
 			f.Grade = "unknown"
+			if p.group != nil {
+				f.place(p.group.row.sheet, p.group.row.cell(), p.group.tags[0])
+				break
+			}
+			f.Place = p.channel.amp.tag + "." + p.channel.name
 		case "frame-overload":
 			f.place(p.amp.row.sheet, p.amp.row.cell(), p.amp.tag)
 			f.over(j.ampLoad(p.amp), p.amp.frameW)

@@ -13,12 +13,15 @@ import (
 // are chosen, so that nothing else goes wrong by them; faults of a rating, a
 // cable or a sum are planted after.
 var (
-	loadRules   = []string{"voltage-mismatch", "low-impedance-on-line", "tap-not-offered", "tap-above-rating", "turned-into-date", "duplicate-tag", "implausible", "uneven-level", "controls-in-series"}
+	loadRules   = []string{"voltage-mismatch", "low-impedance-on-line", "tap-not-offered", "tap-above-rating", "turned-into-date", "duplicate-tag", "implausible", "uneven-level", "controls-in-series", "cannot-check"}
 	ratingRules = []string{"control-overload", "channel-overload", "headroom-short", "frame-overload", "line-loss", "total-mismatch", "control-voltage-mismatch", "clad-aluminium", "cannot-check", "measured-load-differs", "count-mismatch", "loose-end"}
 )
 
 // Rules lists the rules whose breach can be planted.
-func Rules() []string { return slices.Concat(loadRules, ratingRules) }
+func Rules() []string {
+	all := slices.Sorted(slices.Values(slices.Concat(loadRules, ratingRules)))
+	return slices.Compact(all)
+}
 
 func wanted(cfg Config, rules []string) []string {
 	if len(cfg.Rules) == 0 {
@@ -81,6 +84,11 @@ func (j *job) plantLoad(rule string, g *group, rng *rand.Rand, lay *layout) bool
 		if !lay.tags || g == j.groups[0] {
 			return false
 		}
+	case "cannot-check":
+		if lay.fixedTap || j.zoneCount(g.room.zone) <= g.count {
+			return false
+		}
+		g.untold = true
 	case "implausible":
 		if lay.fixedTap || j.zoneCount(g.room.zone) <= g.count {
 			return false
@@ -221,7 +229,7 @@ func (j *job) plantControl(rule string, rng *rand.Rand, lay *layout) bool {
 // hasSpecial tells whether a zone holds a loudspeaker whose load is in doubt.
 func (j *job) hasSpecial(z *zone) bool {
 	for _, g := range j.groupsIn(z) {
-		if g.lowOhm > 0 || g.absurd || g.tapV > 0 {
+		if g.lowOhm > 0 || g.absurd || g.untold || g.tapV > 0 {
 			return true
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -12,6 +13,7 @@ import (
 	"testing"
 
 	"lineaudit/samples/answer"
+	"lineaudit/samples/book"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -89,6 +91,10 @@ func checkTaps(t *testing.T, dir string, all answer.Archive, counts bool) {
 		case counts:
 			if got != strconv.Itoa(l.Count) {
 				t.Errorf("%s %s!%s: %q, want the count %d", l.File, l.Sheet, l.Cell, got, l.Count)
+			}
+		case math.IsNaN(l.TapW) && l.LowOhm == 0:
+			if numbers.MatchString(got) {
+				t.Errorf("%s %s!%s: %q, want no tap", l.File, l.Sheet, l.Cell, got)
 			}
 		case l.LowOhm > 0:
 			if got != fmt.Sprintf("%g Ω", l.LowOhm) {
@@ -244,6 +250,53 @@ func TestConfigErrors(t *testing.T) {
 	for _, cfg := range []Config{{Layouts: []Layout{"round"}}, {Languages: []string{"xx"}}, {Rules: []string{"x"}}, {Units: "furlongs"}, {Format: "doc"}, {Noise: 4}} {
 		if _, err := Write(t.TempDir(), cfg); err == nil {
 			t.Errorf("no error for %+v", cfg)
+		}
+	}
+}
+
+// TestByHand draws one job that was made up here and compares its truth with
+// figures worked out on paper.
+//
+// On 100 V: Fernery, 4 x 6 W + 2 x 3 W of which the four hang on VC-1; Foyer,
+// 3 x 10 W tapped for 70.7 V, which draw twice their tap, 60 W. Output 1
+// carries 30 W, output 2 60 W, the amplifier 90 W. The cable of the fernery,
+// 50 m of 1.5 mm2: 2 x 50 / 58 / 1.5 = 1.14943 ohm; its load 10000 / 30 =
+// 333.33 ohm; 20 log10(334.48276 / 333.33333) = 0.029900 dB.
+func TestByHand(t *testing.T) {
+	a := &amp{tag: "A1"}
+	fern, foyer := &zone{name: "Fernery", n: 1}, &zone{name: "Foyer", n: 2}
+	for i, z := range []*zone{fern, foyer} {
+		z.channel = &channel{amp: a, name: strconv.Itoa(i + 1), ratedW: 120}
+		a.channels = append(a.channels, z.channel)
+		z.line = &line{tag: "C" + z.channel.name, zone: z, lengthM: 50, written: 50, areaMM2: 1.5, material: "copper"}
+	}
+	vc := &control{tag: "VC-1", zone: fern, ratedW: 35}
+	north, south, hall := &room{name: "North", zone: fern, control: vc}, &room{name: "South", zone: fern}, &room{name: "Hall", zone: foyer}
+	vc.room = north
+	j := &job{number: "J1", lineV: 100, amps: []*amp{a}, zones: []*zone{fern, foyer}, controls: []*control{vc}, groups: []*group{
+		{count: 4, kind: &kinds[0], tapW: 6, room: north, control: vc, status: "installed"},
+		{count: 2, kind: &kinds[0], tapW: 3, room: south, status: "installed"},
+		{count: 3, kind: &kinds[1], tapW: 10, tapV: answer.Class(70), room: hall, status: "installed"},
+	}}
+	for i, g := range j.groups {
+		g.tags = []string{fmt.Sprint("S", i)}
+	}
+	lay := findLayout("groups")
+	d := &drawing{hand: newHand(rand.New(rand.NewPCG(1, 1)), Config{Units: Metric}, "en"), book: &book.Book{}, drawn: map[string]bool{}}
+	lay.draw(d, []*job{j})
+	d.record(j, lay, Config{})
+	d.truth.Work()
+	got := d.truth
+	for _, tt := range []struct {
+		name      string
+		got, want float64
+	}{
+		{"fernery", got.Zones[0].LoadW, 30}, {"foyer", got.Zones[1].LoadW, 60}, {"VC-1", got.Controls[0].LoadW, 24},
+		{"output 1", got.Channels[0].LoadW, 30}, {"output 2", got.Channels[1].LoadW, 60}, {"amplifier", got.Amplifiers[0].LoadW, 90},
+		{"loop", got.Lines[0].LoopOhm, 1.14943}, {"loss", got.Lines[0].FarDB, 0.029900},
+	} {
+		if math.Abs(tt.got-tt.want) > 1e-4*tt.want {
+			t.Errorf("%s: got %v, want %v", tt.name, tt.got, tt.want)
 		}
 	}
 }

@@ -100,6 +100,29 @@ func (h *hand) channelName(i int) string {
 	return fmt.Sprint(i + 1)
 }
 
+// ditto is what stands for the cell above.
+func (h *hand) ditto() string {
+	if h.noise >= 3 && h.chance(10) {
+		return h.say("above")
+	}
+	return h.say("ditto")
+}
+
+// none is what stands where there is nothing.
+func (h *hand) none() string {
+	if h.noise >= 2 && h.chance(30) {
+		return []string{"n/a", "—", "--"}[h.rng.IntN(3)]
+	}
+	return "-"
+}
+
+// newSheet lets a careless hand choose other headings for the next sheet.
+func (h *hand) newSheet() {
+	if h.noise >= 3 && h.chance(50) {
+		h.headers = map[string]string{}
+	}
+}
+
 // header returns the heading of a column, the same all through a file, with
 // unit behind it unless the words already say it.
 func (h *hand) header(field, unit string) string {

@@ -175,7 +175,7 @@ func (d *drawing) deviceItems(j *job) []item {
 		}
 		if (hiding == "hidden" || hiding == "struck") && d.chance(40) {
 			old := *j.groupsIn(z)[0]
-			old.tapW, old.asDate, old.lowOhm, old.absurd, old.tapV = old.kind.taps[0], false, 0, false, 0
+			old.tapW, old.asDate, old.lowOhm, old.absurd, old.untold, old.tapV = old.kind.taps[0], false, 0, false, false, 0
 			items = append(items, item{kind: hiding, job: j, g: &old, hide: hiding == "hidden"})
 		}
 		if subtotals {
@@ -243,7 +243,9 @@ func drawSheets(d *drawing, jobs []*job) {
 	s := d.book.Add(d.say("loudspeakers"))
 	row := d.titleBlock(s, j, 1, 1)
 	d.drawDevices(s, d.reorder(append(d.deviceFields(j, "flat"), d.extras()...)), d.deviceItems(j), row, 1)
+	d.newSheet()
 	d.drawAmps(d.book.Add(d.say("amplifiers")), j, 1, 1)
+	d.newSheet()
 	if len(j.controls) > 0 {
 		d.drawControls(d.book.Add(d.say("controls")), j, 1, 1)
 	}

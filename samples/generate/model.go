@@ -1,7 +1,5 @@
 package generate
 
-import "fmt"
-
 // job is one invented job as it was built.
 type job struct {
 	n        int
@@ -43,7 +41,6 @@ type zone struct {
 	channel *channel
 	rooms   []*room
 	line    *line
-	forms   []string
 	total   float64 // a stated total that is wrong, 0 for none
 }
 
@@ -84,6 +81,7 @@ type group struct {
 	lowOhm  float64
 	asDate  bool // the tap is stored as a date
 	absurd  bool
+	untold  bool // the tap is left open
 	row     where
 	step    *step // the cable from the loudspeaker before it
 }
@@ -103,7 +101,6 @@ type line struct {
 	areaMM2  float64
 	material string
 	row      where
-	absurd   bool
 	tagDrawn bool
 }
 
@@ -129,7 +126,7 @@ type plant struct {
 }
 
 func (g *group) watts(lineV float64) float64 {
-	if g.status != "installed" || g.lowOhm > 0 || g.absurd {
+	if g.status != "installed" || g.lowOhm > 0 || g.absurd || g.untold {
 		return 0
 	}
 	r := lineV
@@ -150,7 +147,7 @@ func (g *group) counted() int {
 }
 
 func (g *group) stated() float64 {
-	if g.status != "installed" || g.lowOhm > 0 {
+	if g.status != "installed" || g.lowOhm > 0 || g.untold {
 		return 0
 	}
 	return float64(g.count) * g.tapW
@@ -236,5 +233,3 @@ func (j *job) controlsIn(z *zone) []*control {
 	}
 	return out
 }
-
-func (z *zone) code() string { return fmt.Sprintf("Z%d", z.n) }

@@ -53,6 +53,8 @@ func (h *hand) tapCell(g *group, lineV float64) book.Cell {
 	switch {
 	case g.lowOhm > 0:
 		return book.Cell{Value: fmt.Sprintf("%g Ω", g.lowOhm)}
+	case g.untold:
+		return book.Cell{Value: []any{nil, "TBC", "?", "-"}[h.rng.IntN(4)]}
 	case g.asDate:
 		// 1/2 typed into a sheet that reads dates: the second of January.
 		return book.Cell{Value: time.Date(2019, 1, int(math.Round(1/g.tapW)), 0, 0, 0, 0, time.UTC), Style: book.Style{Format: "d-mmm"}}

@@ -87,11 +87,11 @@ func (d *drawing) addName(j *job, kind, name string, forms []string) {
 func (d *drawing) loudspeaker(j *job, g *group) answer.Loudspeaker {
 	out := answer.Loudspeaker{Job: j.number, Sheet: g.row.sheet, Rows: g.row.rows, Cell: g.row.cell(),
 		Zone: g.room.zone.name, Room: g.room.name, Tag: d.tagText(g), Model: g.kind.model, Count: g.count,
-		TapW: g.tapW, TapV: g.tapV, LineV: j.lineV, Status: g.status, LowOhm: g.lowOhm, Excluded: g.absurd}
+		TapW: g.tapW, TapV: g.tapV, LineV: j.lineV, Status: g.status, LowOhm: g.lowOhm, Excluded: g.absurd || g.untold}
 	if g.tapV == 0 {
 		out.TapV = j.lineV
 	}
-	if g.lowOhm > 0 {
+	if g.lowOhm > 0 || g.untold {
 		out.TapW, out.TapV = answer.Unknown, 0
 	}
 	if c := g.control; c != nil && d.drawn["control"] {

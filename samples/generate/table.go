@@ -198,7 +198,7 @@ func (t *table) drawItem(n, i, first int) {
 		}
 		if t.carried(i, f) {
 			if t.carry[f] == "ditto" {
-				t.set(n, c, book.Cell{Value: t.d.say("ditto")})
+				t.set(n, c, book.Cell{Value: t.d.ditto()})
 			}
 			continue
 		}
@@ -287,7 +287,7 @@ func (t *table) plainBlock(a, b int) bool {
 		return false
 	}
 	for _, x := range t.items[a:b] {
-		if x.kind != "device" || x.g.status != "installed" || x.g.lowOhm > 0 || x.g.tapV > 0 || x.g.asDate || x.g.absurd {
+		if x.kind != "device" || x.g.status != "installed" || x.g.lowOhm > 0 || x.g.tapV > 0 || x.g.asDate || x.g.absurd || x.g.untold {
 			return false
 		}
 	}
