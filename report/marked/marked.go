@@ -168,16 +168,16 @@ func patch(w io.Writer, data []byte, fs []finding, marks map[string][]mark) erro
 	if err != nil {
 		return fmt.Errorf("%w: %w", errPatch, err)
 	}
-	fills, err := b.addFills()
+	looks, err := b.addLooks()
 	if err != nil {
 		return fmt.Errorf("%w: %w", errPatch, err)
 	}
 	for _, s := range b.sheets {
-		if err := b.markSheet(s, marks[s.name], fills); err != nil {
+		if err := b.markSheet(s, marks[s.name], looks.fills); err != nil {
 			return fmt.Errorf("%w: sheet %q: %w", errPatch, s.name, err)
 		}
 	}
-	if err := b.addFindings(fs, marks); err != nil {
+	if err := b.addFindings(fs, looks); err != nil {
 		return fmt.Errorf("%w: %w", errPatch, err)
 	}
 	return a.save(w)

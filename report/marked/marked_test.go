@@ -228,7 +228,7 @@ print(b.sheetnames, s["C3"].value, s["C3"].number_format, "measured" in s["C3"].
 		if err != nil {
 			t.Fatal(err)
 		}
-		if want := "Tag,,\n,,5.0 W\n,,7.5 W\n,,10.0 W\n,,22.5\n"; !strings.HasPrefix(string(b), want) {
+		if want := "Tag,,\n,,5\n,,7.5\n,,10\n,,22.5\n"; !strings.HasPrefix(string(b), want) {
 			t.Errorf("%q, want %q", b, want)
 		}
 		if b, _ := os.ReadFile(filepath.Join(dir, "copy-Findings.csv")); !strings.Contains(string(b), "Schedule!C2") || !strings.Contains(string(b), "set both to 2.5 W") {

@@ -20,7 +20,7 @@ const findingsTitle = "What an audit found in this workbook"
 
 var headings = []string{"No.", "Grade", "Cell", "Place", "What was found", "Remedy", "Limit from", "Rule", "Cautions"}
 
-var widths = []float64{6, 16, 16, 26, 60, 50, 34, 24, 60}
+var widths = []float64{6, 16, 18, 24, 48, 40, 28, 22, 36}
 
 // row returns the cells of a finding in the order of the headings.
 func (f finding) row() []string {
@@ -42,42 +42,42 @@ const explanation = "Cells with a fill carry a note: pink danger, orange fault, 
 
 // findingsSheet writes the worksheet part of the findings; its texts stand in
 // the cells themselves, so that no other part has to change.
-func findingsSheet(fs []finding, strict bool, sheets []string) []byte {
+func findingsSheet(fs []finding, strict bool, sheets []string, l looks) []byte {
 	var b strings.Builder
-	b.WriteString(xmlHead + `<worksheet xmlns="` + mainNamespace(strict) + `"><sheetViews><sheetView tabSelected="1" workbookViewId="0"><pane ySplit="4" topLeftCell="A5" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews><cols>`)
+	b.WriteString(xmlHead + `<worksheet xmlns="` + mainNamespace(strict) + `"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView tabSelected="1" workbookViewId="0"><pane ySplit="4" topLeftCell="A5" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews><cols>`)
 	for i, w := range widths {
 		fmt.Fprintf(&b, `<col min="%d" max="%d" width="%g" customWidth="1"/>`, i+1, i+1, w)
 	}
 	b.WriteString(`</cols><sheetData>`)
-	text := func(row, col int, s string) {
+	text := func(row, col, style int, s string) {
 		if s != "" {
-			fmt.Fprintf(&b, `<c r="%s" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, cellName(row, col), escape(report.Shorten(s, 32000)))
+			fmt.Fprintf(&b, `<c r="%s" s="%d" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, cellName(row, col), style, escape(report.Shorten(s, 32000)))
 		}
 	}
-	line := func(row int, cells ...string) {
+	line := func(row, style int, cells ...string) {
 		fmt.Fprintf(&b, `<row r="%d">`, row)
 		for i, s := range cells {
-			text(row, i+1, s)
+			text(row, i+1, style, s)
 		}
 		b.WriteString(`</row>`)
 	}
-	line(1, findingsTitle)
-	line(2, explanation)
-	line(4, headings...)
+	line(1, l.bold, findingsTitle)
+	line(2, 0, explanation)
+	line(4, l.bold, headings...)
 	for i, f := range fs {
 		row := firstRow + i
-		fmt.Fprintf(&b, `<row r="%d"><c r="A%d"><v>%d</v></c>`, row, row, f.number)
+		fmt.Fprintf(&b, `<row r="%d"><c r="A%d" s="%d"><v>%d</v></c>`, row, row, l.wrap, f.number)
 		for k, s := range f.row()[1:] {
 			if k == 1 && linkable(f, sheets) {
 				target := "#" + quoteSheet(f.at.Sheet) + "!" + cellName(f.at.Row, max(1, f.at.Col))
-				fmt.Fprintf(&b, `<c r="%s" t="str"><f>HYPERLINK(%s,%s)</f><v>%s</v></c>`, cellName(row, k+2), escape(quoted(target)), escape(quoted(s)), escape(s))
+				fmt.Fprintf(&b, `<c r="%s" s="%d" t="str"><f>HYPERLINK(%s,%s)</f><v>%s</v></c>`, cellName(row, k+2), l.wrap, escape(quoted(target)), escape(quoted(s)), escape(s))
 				continue
 			}
-			text(row, k+2, s)
+			text(row, k+2, l.wrap, s)
 		}
 		b.WriteString(`</row>`)
 	}
-	fmt.Fprintf(&b, `</sheetData><autoFilter ref="A4:%s"/><pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape"/></worksheet>`,
+	fmt.Fprintf(&b, `</sheetData><autoFilter ref="A4:%s"/><pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/></worksheet>`,
 		cellName(max(firstRow, firstRow+len(fs)-1), len(headings)))
 	return []byte(b.String())
 }

@@ -78,10 +78,10 @@ func freeName(taken []string) string {
 }
 
 // addFindings adds the findings sheet in front of the others and opens it first.
-func (b *workbook) addFindings(fs []finding, marks map[string][]mark) error {
+func (b *workbook) addFindings(fs []finding, looks looks) error {
 	a := b.archive
 	part := a.free("xl/worksheets/findings", ".xml")
-	a.write(part, findingsSheet(fs, b.strict, b.sheetNames()))
+	a.write(part, findingsSheet(fs, b.strict, b.sheetNames(), looks))
 	if err := a.declare("Override", "/"+part, "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"); err != nil {
 		return err
 	}
@@ -140,13 +140,20 @@ var fillColours = map[audit.Grade]string{audit.Danger: "FFF4B6AE", audit.Fault: 
 // styleOrder is the order of the children of a styles part.
 var styleOrder = []string{"numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"}
 
-// addFills adds one differential format for each grade and returns their numbers.
-// A conditional format leaves number formats and styles of the cell alone.
-func (b *workbook) addFills() (map[audit.Grade]int, error) {
+// looks are the numbers of the formats that a copy adds: a fill for each grade,
+// and the cell formats of the findings sheet (0, the workbook's own, if it has no list of them).
+type looks struct {
+	fills      map[audit.Grade]int
+	wrap, bold int
+}
+
+// addLooks adds one differential format for each grade - a conditional format
+// leaves number formats and styles of the cell alone - and two cell formats.
+func (b *workbook) addLooks() (looks, error) {
 	a := b.archive
 	rels, err := a.relations(b.part)
 	if err != nil {
-		return nil, err
+		return looks{}, err
 	}
 	part := ""
 	for _, r := range rels {
@@ -161,46 +168,63 @@ func (b *workbook) addFills() (map[audit.Grade]int, error) {
 			`<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>`+
 			`<cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs></styleSheet>`))
 		if err := a.declare("Override", "/"+part, "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml"); err != nil {
-			return nil, err
+			return looks{}, err
 		}
 		if _, err := a.relate(b.part, "styles", part, b.strict); err != nil {
-			return nil, err
+			return looks{}, err
 		}
 	}
 	content, err := a.read(part)
 	if err != nil {
-		return nil, err
+		return looks{}, err
 	}
 	o, err := locate(content)
 	if err != nil {
-		return nil, fmt.Errorf("part %s: %w", part, err)
+		return looks{}, fmt.Errorf("part %s: %w", part, err)
 	}
-	p := o.prefix
-	numbers := map[audit.Grade]int{}
+	if o.selfEnd {
+		return looks{}, fmt.Errorf("part %s holds no styles", part)
+	}
+	l := looks{fills: map[audit.Grade]int{}}
+	edits := l.addCellFormats(o, content)
 	var text strings.Builder
-	have := o.child("dxfs")
-	first := 0
+	have, first := o.child("dxfs"), 0
 	if have != nil {
 		first = len(have.elements)
 	}
 	for i, g := range []audit.Grade{audit.Danger, audit.Fault, audit.Caution, audit.Unknown} {
-		numbers[g] = first + i
-		fmt.Fprintf(&text, `<%[1]sdxf><%[1]sfill><%[1]spatternFill patternType="solid"><%[1]sfgColor rgb="%[2]s"/><%[1]sbgColor rgb="%[2]s"/></%[1]spatternFill></%[1]sfill></%[1]sdxf>`, p, fillColours[g])
+		l.fills[g] = first + i
+		fmt.Fprintf(&text, `<%[1]sdxf><%[1]sfill><%[1]spatternFill patternType="solid"><%[1]sfgColor rgb="%[2]s"/><%[1]sbgColor rgb="%[2]s"/></%[1]spatternFill></%[1]sfill></%[1]sdxf>`, o.prefix, fillColours[g])
 	}
 	if have != nil {
-		edits := []edit{have.appendTo(content, text.String()), setAttr(content, have.start, have.inner, "count", strconv.Itoa(first+4))}
-		if have.selfEnd { // the two edits would touch the same tag
-			edits = []edit{{have.start, have.end, fmt.Sprintf(`<%sdxfs count="4">%s</%sdxfs>`, p, text.String(), p)}}
-		}
-		a.write(part, apply(content, edits))
-		return numbers, nil
+		edits = append(edits, have.grow(o.prefix, content, 4, text.String())...)
+	} else {
+		at := o.afterLast(styleOrder, "dxfs")
+		edits = append(edits, edit{at, at, fmt.Sprintf(`<%sdxfs count="4">%s</%sdxfs>`, o.prefix, text.String(), o.prefix)})
 	}
-	if o.selfEnd {
-		return nil, fmt.Errorf("part %s holds no styles", part)
+	a.write(part, apply(content, edits))
+	return l, nil
+}
+
+// addCellFormats adds a bold font and the cell formats of the findings sheet.
+func (l *looks) addCellFormats(o *outline, content []byte) []edit {
+	fonts, formats := o.child("fonts"), o.child("cellXfs")
+	if fonts == nil || formats == nil || len(fonts.elements) == 0 || len(formats.elements) == 0 {
+		return nil
 	}
-	at := o.afterLast(styleOrder, "dxfs")
-	a.write(part, apply(content, []edit{{at, at, fmt.Sprintf(`<%sdxfs count="4">%s</%sdxfs>`, p, text.String(), p)}}))
-	return numbers, nil
+	l.wrap, l.bold = len(formats.elements), len(formats.elements)+1
+	return append(fonts.grow(o.prefix, content, 1, fmt.Sprintf(`<%[1]sfont><%[1]sb/><%[1]ssz val="11"/></%[1]sfont>`, o.prefix)),
+		formats.grow(o.prefix, content, 2, fmt.Sprintf(`<%[1]sxf numFmtId="0" fontId="0" fillId="0" borderId="0" applyAlignment="1"><%[1]salignment vertical="top" wrapText="1"/></%[1]sxf>`+
+			`<%[1]sxf numFmtId="0" fontId="%[2]d" fillId="0" borderId="0" applyFont="1"/>`, o.prefix, len(fonts.elements)))...)
+}
+
+// grow returns the edits that add n elements to a counted list.
+func (e *element) grow(prefix string, content []byte, n int, text string) []edit {
+	total := strconv.Itoa(len(e.elements) + n)
+	if e.selfEnd { // the two edits would touch the same tag
+		return []edit{{e.start, e.end, fmt.Sprintf(`<%s%s count="%s">%s</%s%s>`, prefix, e.name, total, text, prefix, e.name)}}
+	}
+	return []edit{setAttr(content, e.start, e.inner, "count", total), e.appendTo(content, text)}
 }
 
 // sheetOrder is the order of the children of a worksheet part.
@@ -233,8 +257,7 @@ func (b *workbook) markSheet(s sheet, marks []mark, fills map[audit.Grade]int) e
 		}
 	}
 	if len(marks) > 0 {
-		at := o.afterLast(sheetOrder, "conditionalFormatting")
-		edits = append(edits, edit{at, at, conditionalFormats(o, marks, fills)})
+		edits = append(edits, conditionalFormats(o, content, marks, fills)...)
 		edits = append(edits, b.linkBack(o, content, marks)...)
 		drawing, err := b.addNotes(s, o, marks)
 		if err != nil {
@@ -251,19 +274,11 @@ func (b *workbook) markSheet(s sheet, marks []mark, fills map[audit.Grade]int) e
 	return nil
 }
 
-// conditionalFormats writes one rule for each grade, always true, on its cells.
-func conditionalFormats(o *outline, marks []mark, fills map[audit.Grade]int) string {
+// conditionalFormats writes one rule for each grade, always true, on its
+// cells. Ours come first, so that they show; those that are there keep their order behind them.
+func conditionalFormats(o *outline, content []byte, marks []mark, fills map[audit.Grade]int) []edit {
+	at := o.afterLast(sheetOrder, "phoneticPr")
 	priority := 0
-	for _, c := range o.children {
-		if c.name != "conditionalFormatting" {
-			continue
-		}
-		for _, r := range c.elements {
-			if n, err := strconv.Atoi(r.attr("priority")); err == nil {
-				priority = max(priority, n)
-			}
-		}
-	}
 	var out strings.Builder
 	for _, g := range []audit.Grade{audit.Danger, audit.Fault, audit.Caution, audit.Unknown} {
 		var cells []string
@@ -278,7 +293,18 @@ func conditionalFormats(o *outline, marks []mark, fills map[audit.Grade]int) str
 				o.prefix, strings.Join(chunk, " "), fills[g], priority)
 		}
 	}
-	return out.String()
+	edits := []edit{{at, at, out.String()}}
+	for _, c := range o.children {
+		if c.name != "conditionalFormatting" {
+			continue
+		}
+		for _, r := range c.elements {
+			if n, err := strconv.Atoi(r.attr("priority")); err == nil {
+				edits = append(edits, setAttr(content, r.start, r.inner, "priority", strconv.Itoa(n+priority)))
+			}
+		}
+	}
+	return edits
 }
 
 // linkBack makes the first cell of every finding lead to its row on the
