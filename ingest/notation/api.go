@@ -1,42 +1,5 @@
 package notation
 
-// A RatedOutput is one rating of an amplifier, channel or control.
-type RatedOutput struct {
-	Channels     int       // outputs of W each; 0 if not written
-	W            float64   // watts, of one channel where Channels is set
-	AtV          []float64 // line voltages it is stated at; none if not written
-	Ohms         float64   // load it is stated at, 0 if not written
-	LowImpedance bool      // a rating into 2 to 16 Ω, which says nothing of a line
-	PerChannel   bool      // written as "per channel"
-	Total        bool      // written as a total
-	Max          bool      // written as a maximum, "up to", "not exceeding"
-	Peak         bool      // peak or programme, not continuous
-	Bridged      bool
-	Method       string // "1 kHz", "EIAJ": how it was measured, if written
-}
-
-// A Rating is what a cell says of the power that a thing may give or carry.
-type Rating struct {
-	Outputs []RatedOutput // in the order written: alternatives, or ratings at several voltages
-	Doubts  Doubts
-}
-
-// ParseRating reads the rating of an amplifier, a channel or a control.
-func ParseRating(s string, style Style) (Rating, error) {
-	return Rating{}, fail("rating", s, ErrNotUnderstood)
-}
-
-// A ModelRating is a power that may be hidden in a model name.
-type ModelRating struct {
-	W    float64
-	Text string // the part of the name it was taken from
-	Unit bool   // a W stood behind the figure
-}
-
-// ModelRatings finds the powers that a model name may contain: "WK-35",
-// "VC100W". They are guesses, the likeliest first.
-func ModelRatings(model string) []ModelRating { return nil }
-
 // A ChannelRef names one or more outputs of an amplifier.
 type ChannelRef struct {
 	Amplifier string   // as written without its kind word: "1", "A1", "PA-02"; "" if none

@@ -36,7 +36,8 @@ var oneToOne = strings.NewReplacer(
 // arrows →, Ohm and micro signs the Greek letters. A fraction of one character
 // becomes its two figures joined by U+2044, with a space before it where a
 // whole number precedes. A raised 2 after a letter becomes 2 ("mm²" to "mm2"),
-// elsewhere it stays. Letter case stays. Clean(Clean(s)) equals Clean(s).
+// elsewhere it stays. An õ behind a figure is
+// a damaged Ω. Letter case stays. Clean(Clean(s)) equals Clean(s).
 func Clean(s string) string {
 	if isPlain(s) {
 		return s
@@ -96,6 +97,8 @@ func cleanOnce(s string) string {
 				r = '2'
 			}
 			write(r)
+		case r == 'õ' && isDigit(last) && !space && !newline: // 4õ: a damaged Ω
+			write('Ω')
 		case unicode.Is(unicode.Cf, r) || unicode.IsControl(r) || unicode.Is(unicode.Variation_Selector, r):
 			// invisible: byte-order, direction and joining marks, soft hyphens
 		case r >= 0xbc && r <= 0xbe, r >= 0x2150 && r <= 0x215e: // ¼ ½ ¾ and the like

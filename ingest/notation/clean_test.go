@@ -31,6 +31,8 @@ func TestClean(t *testing.T) {
 		{"outer spaces", "  5 W\t", "5 W"},
 		{"decomposed accent", "re\u0301gle", "régle"},
 		{"invalid bytes", "5\xff W", "5 W"},
+		{"damaged ohm sign", "4õ", "4Ω"},
+		{"an õ in a word", "Salão 4", "Salão 4"},
 		{"blank", " \u00a0\t", ""},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

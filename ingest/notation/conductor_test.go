@@ -212,7 +212,7 @@ func TestParseMaterial(t *testing.T) {
 }
 
 func FuzzParseConductor(f *testing.F) {
-	for _, s := range []string{"16/2", "14-2 CCA", "2C 16AWG", "2x2,5 mm²", "3G1,5", "2×1.5²", "24/0.2", "J-Y(St)Y 2x2x0,8", "16 AWG (1.0 mm²)", "2 x 16/2", "2/0 AWG", "Cat5e", "2x1.5 mm² Cca-s1,d1,a1", "79 strand", "22/1P TSP", "250 kcmil", "14AWG-4C paralleled"} {
+	for _, s := range []string{"16/2", "14-2 CCA", "2C 16AWG", "2x2,5 mm²", "3G1,5", "2×1.5²", "24/0.2", "J-Y(St)Y 2x2x0,8", "16 AWG (1.0 mm²)", "2 x 16/2", "2/0 AWG", "Cat5e", "2x1.5 mm² Cca-s1,d1,a1", "79 strand", "22/1P TSP", "250 kcmil", "14AWG-4C paralleled", "C&2p 1"} {
 		for b := range byte(4) {
 			f.Add(s, b)
 		}

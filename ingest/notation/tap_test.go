@@ -160,6 +160,7 @@ func TestParseTap(t *testing.T) {
 		{"1/2/4 W", Auto, list(1, 2, 4)},
 		{"5 oder 10 W", Auto, list(5, 10)},
 		{"5 ou 10 W", Auto, list(5, 10)},
+		{"5 o 10 W", Auto, list(5, 10)}, // Spanish and Italian "or", once read as a damaged Ω
 		{"10W (5W)", Auto, list(10, 5)}, // which of them is the tap is not said
 		// undecided
 		{"6W - 10W", Auto, spread(6, 10, RangeOrList)},
@@ -259,7 +260,7 @@ func TestParseTapErrors(t *testing.T) {
 }
 
 func FuzzParseTap(f *testing.F) {
-	for _, s := range []string{"5W", "7,5 W @100V", "(2) @ 5 W", "5/10W tapped 5", "30/15/7.5 → 15", "6W - 10W", "667Ω", "1/2", "tap 3", "5W@70 / 10W@100", "12 @1W, 6 @ 1/2W", "10W (set 5W)", "pos 3", "50 %", "8Ω 30W", "12-6-3 W"} {
+	for _, s := range []string{"5W", "7,5 W @100V", "(2) @ 5 W", "5/10W tapped 5", "30/15/7.5 → 15", "6W - 10W", "667Ω", "1/2", "tap 3", "5W@70 / 10W@100", "12 @1W, 6 @ 1/2W", "10W (set 5W)", "pos 3", "50 %", "8Ω 30W", "12-6-3 W", "⅒"} {
 		for style := range byte(3) {
 			f.Add(s, style)
 		}
