@@ -52,7 +52,7 @@ func (h *hand) tapWay() int { return h.way("tap", 0, 0, 0, 1, 2, 1, 2) }
 func (h *hand) tapCell(g *group, lineV float64) book.Cell {
 	switch {
 	case g.lowOhm > 0:
-		return book.Cell{Value: fmt.Sprintf("%g Ω", g.lowOhm)}
+		return book.Cell{Value: fmt.Sprintf("%g %s", g.lowOhm, h.ohm())}
 	case g.untold:
 		return book.Cell{Value: []any{nil, "TBC", "?", "-"}[h.rng.IntN(4)]}
 	case g.asDate:
@@ -96,7 +96,11 @@ func (h *hand) tapOfList(g *group, w string) book.Cell {
 	}
 	list := h.tapList(g.kind)
 	if h.chance(50) {
-		return book.Cell{Value: list + " → " + w}
+		arrow := " → "
+		if h.plain {
+			arrow = " -> "
+		}
+		return book.Cell{Value: list + arrow + w}
 	}
 	return book.Cell{Value: fmt.Sprintf("%sW %s %s", list, phraseOf[key{"set", h.lang}][0], w)}
 }
@@ -107,6 +111,14 @@ func (h *hand) tapList(k *kind) string {
 		all = append(all, h.num(t))
 	}
 	return strings.Join(all, "/")
+}
+
+// ohm is the unit as the file can hold it: Windows-1252 has no omega.
+func (h *hand) ohm() string {
+	if h.plain {
+		return "ohm"
+	}
+	return "Ω"
 }
 
 func fraction(w float64) (string, bool) {

@@ -60,7 +60,7 @@ func (t *table) unit(field string) string {
 	case "rated":
 		return "W"
 	case "measured":
-		return "Ω"
+		return d.ohm()
 	case "height":
 		return map[bool]string{true: "ft", false: "m"}[d.feet]
 	}
