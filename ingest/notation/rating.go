@@ -9,7 +9,7 @@ import (
 // A RatedOutput is one rating of an amplifier, a channel or a control.
 type RatedOutput struct {
 	Channels     int       // outputs of W each; 0 if not written
-	W            float64   // watts, of one channel where Channels is set
+	W            float64   // watts, of one channel where Channels is set; 0 only where zero was written
 	AtV          []float64 // line voltages it is stated at, ascending; none if not written
 	Ohms         float64   // load it is stated at, 0 if not written
 	LowImpedance bool      // a rating into a few ohms, which says nothing of a line
@@ -272,7 +272,7 @@ func (r *ratingReading) output() (o RatedOutput, hasUnit bool, err error) {
 			o.PerChannel = true
 		case codeTotal:
 			o.Total = true
-		case codeMax, codeRange:
+		case codeMax:
 			o.Max = true
 		case codePeak:
 			o.Peak = true
