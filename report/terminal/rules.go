@@ -6,6 +6,8 @@ import (
 	"github.com/jedib0t/go-pretty/v6/table"
 
 	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+	"lineaudit/report"
 )
 
 // Rules lists every rule with the limits in force. A width of 0 is taken as 100.
@@ -58,4 +60,15 @@ func screenWidth(width int) int {
 		return 100
 	}
 	return max(width, 72)
+}
+
+// HouseProblems tells every error of a house book by sheet and cell.
+func HouseProblems(name string, problems []schedule.HouseError) string {
+	t := newTable(Options{})
+	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1}, {Number: 2}, {Number: 3, WidthMax: 90, WidthMaxEnforcer: wrap}})
+	t.AppendHeader(table.Row{"Sheet", "Cell", "What is wrong"})
+	for _, p := range problems {
+		t.AppendRow(table.Row{report.Plain(p.At.Sheet), p.At.Cell(), report.Plain(p.Text)})
+	}
+	return "lineaudit: the house book " + report.Plain(name) + " has " + report.Plural(len(problems), "error") + "; nothing was read.\n" + trimmed(t.Render())
 }

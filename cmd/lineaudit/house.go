@@ -1,0 +1,111 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/source"
+	"lineaudit/ingest/house"
+	"lineaudit/report"
+	"lineaudit/report/book"
+	"lineaudit/report/housebook"
+	"lineaudit/report/terminal"
+)
+
+// form is what a house book looks like.
+func form() housebook.Form {
+	f := housebook.Form{Sheets: house.Sheets(), Columns: house.Columns, Fields: house.Fields()}
+	for _, r := range audit.Rules() {
+		f.Rules = append(f.Rules, r.Name)
+	}
+	for _, u := range []schedule.Use{schedule.AnyUse, schedule.Music, schedule.Paging, schedule.Emergency} {
+		f.Uses = append(f.Uses, u.String())
+	}
+	return f
+}
+
+// runHouse writes an empty house book; it never writes over a file.
+func runHouse(args []string, s screen) int {
+	if len(args) == 1 && (args[0] == "--help" || args[0] == "-h") {
+		return print(s, "Usage: lineaudit house FILE.xlsx\n\nWrites an empty house book with explanations and examples. Filled in, hand it to the audit with --house.\n")
+	}
+	if len(args) != 1 || strings.HasPrefix(args[0], "-") {
+		return wrong(s, errors.New("house takes the name of one file to write, such as house.xlsx"))
+	}
+	name := args[0]
+	if !strings.EqualFold(filepath.Ext(name), ".xlsx") {
+		return wrong(s, fmt.Errorf("%s: a house book is a workbook; name it .xlsx", name))
+	}
+	f, err := os.OpenFile(name, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o644)
+	switch {
+	case errors.Is(err, os.ErrExist):
+		return wrong(s, fmt.Errorf("%s exists and is left as it is; name another file", name))
+	case err != nil:
+		return failed(s, err)
+	}
+	if err := errors.Join(housebook.Empty(f, form()), f.Close()); err != nil {
+		os.Remove(name)
+		return failed(s, err)
+	}
+	return print(s, "Wrote "+name+". Fill in what the schedules leave out and hand it to the audit with --house.\n")
+}
+
+// readHouse reads a house book, a workbook or a folder of text tables, before anything else is read.
+func readHouse(ctx context.Context, name string, opt source.Options) (*schedule.HouseBook, []schedule.HouseError, error) {
+	listing, err := source.Find(ctx, []string{name}, source.Options{Encoding: opt.Encoding})
+	if err != nil {
+		return nil, nil, fmt.Errorf("--house: %w", err)
+	}
+	var books []*grid.Book
+	for _, f := range listing.Files {
+		b, err := f.Read(ctx, opt)
+		if err != nil {
+			return nil, nil, fmt.Errorf("--house %s: %w", f.Name, err)
+		}
+		books = append(books, b)
+	}
+	h, problems := house.Read(name, books)
+	return h, problems, nil
+}
+
+// houseProblems tells every error of a house book in one table.
+func houseProblems(name string, problems []schedule.HouseError) string {
+	return terminal.HouseProblems(name, problems)
+}
+
+// readDispositions reads what was decided in an earlier audit.
+func readDispositions(ctx context.Context, set *settings) (map[string]report.Disposition, error) {
+	if set.dispositions == "" {
+		return nil, nil
+	}
+	listing, err := source.Find(ctx, []string{set.dispositions}, source.Options{})
+	if err != nil {
+		return nil, fmt.Errorf("--dispositions: %w", err)
+	}
+	if len(listing.Files) != 1 {
+		return nil, fmt.Errorf("--dispositions %s: name one audit.xlsx", set.dispositions)
+	}
+	b, err := listing.Files[0].Read(ctx, source.Options{})
+	if err != nil {
+		return nil, fmt.Errorf("--dispositions: %w", err)
+	}
+	d, err := book.Dispositions(b)
+	if err != nil {
+		return nil, fmt.Errorf("--dispositions %s: %w", set.dispositions, err)
+	}
+	return d, nil
+}
+
+// writeTodo writes what the schedules left open as a house book to fill in.
+func writeTodo(w io.Writer, a *report.Audit) error {
+	rows := map[string][]housebook.Row{}
+	return housebook.Filled(w, form(), rows, "What the schedules left open.")
+}
