@@ -27,7 +27,13 @@ func (d *drawing) recordFaults(j *job) {
 			f.Measured, f.Limit = float64(j.loudspeakers()+2), float64(j.loudspeakers())
 		case "loose-end":
 			f.place(p.control.tagAt.sheet, p.control.tagAt.cell(), p.control.tag)
-		case "control-voltage-mismatch", "controls-in-series":
+		case "control-voltage-mismatch":
+			f.place(p.control.row.sheet, p.control.row.cell(), p.control.tag)
+			f.Grade, f.Measured, f.Limit, f.Unit = "fault", j.lineV, p.control.ratedV, "V"
+			if j.lineV < p.control.ratedV {
+				f.Measured, f.Limit, f.Unit = j.controlLoad(p.control), p.control.ratedW*j.lineV/p.control.ratedV, "W"
+			}
+		case "controls-in-series":
 			f.place(p.control.row.sheet, p.control.row.cell(), p.control.tag)
 		case "channel-overload":
 			f.place(p.channel.row.sheet, p.channel.row.cell(), p.channel.amp.tag+"."+p.channel.name)

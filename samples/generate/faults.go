@@ -205,11 +205,12 @@ func (j *job) plantControl(rule string, rng *rand.Rand, lay *layout) bool {
 		}
 		c.lost = true
 	case "control-voltage-mismatch":
-		c.ratedV = answer.Class(70)
+		// A control made for 70 V must not sit on 100 V at all. One made for
+		// 100 V carries on 70 V only the current of its rating, 0.7 of the watts.
+		c.ratedV, c.ratedW = answer.Class(70), next(controlSeries, 2*load/share)
 		if j.lineV < 80 {
-			c.ratedV = 100
+			c.ratedV, c.ratedW = 100, math.Ceil(1.1*load)
 		}
-		c.ratedW = next(controlSeries, 2*load/share)
 	default:
 		below := 0.0
 		for _, w := range controlSeries {
