@@ -49,7 +49,7 @@ type node struct {
 	members   []member
 	load      Load
 	total     Interval // like load.Watts, before a group of equal controls is divided up
-	marked    Interval // the load if every tap drew what is marked on it
+	marked    Interval // the load if taps of another line voltage drew what is marked on them
 	lineV     float64  // 0: unknown
 	emergency bool
 	lowRows   int // rows kept out as low impedance
@@ -396,6 +396,19 @@ func (c *circuit) noteRing(k *schedule.Control) {
 		}
 	}
 	c.rings = append(c.rings, first)
+}
+
+// inRing reports whether following what feeds a control leads back to it.
+func (c *circuit) inRing(control int) bool {
+	k := c.job.Controls[control]
+	p := k.Parent
+	for hops := 0; p != nil && hops <= len(c.job.Controls); hops++ {
+		if p == k {
+			return true
+		}
+		p = p.Parent
+	}
+	return false
 }
 
 // place enters a row into every node that carries it.

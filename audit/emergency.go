@@ -3,22 +3,23 @@ package audit
 import "lineaudit/audit/schedule"
 
 // systemEmergency reports whether the schedule says that the system serves
-// emergency use: it says so outright, it has interleaved A/B circuits, or it
-// has a word about overrides. A room's name alone never says so.
+// emergency use: it says so outright, it has interleaved A/B circuits, or some
+// control or zone has an override. A room's name alone never says so, and a
+// column of overrides that says no all the way down does not either.
 func systemEmergency(j *schedule.Job) bool {
 	if j.Emergency.Had() {
 		return j.Emergency.Yes
 	}
-	if j.Override.Had() {
+	if j.Override.Yes {
 		return true
 	}
 	for _, z := range j.Zones {
-		if z.ABCircuits.Yes || z.Override.Had() {
+		if z.ABCircuits.Yes || z.Override.Yes {
 			return true
 		}
 	}
 	for _, c := range j.Controls {
-		if c.Override.Had() {
+		if c.Override.Yes {
 			return true
 		}
 	}

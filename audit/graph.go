@@ -36,6 +36,7 @@ type join struct {
 	a, b   int
 	d      conduit
 	pieces int // equal pieces that lead from loudspeaker to loudspeaker, else 1
+	walked bool
 }
 
 func newGraph(c *circuit) *graph {
@@ -133,7 +134,7 @@ func (g *graph) join(from, to int, k *schedule.Cable, pieces int) {
 		g.loose = append(g.loose, k)
 		return
 	}
-	g.joins = append(g.joins, join{from, to, g.c.conduit(k), pieces})
+	g.joins = append(g.joins, join{a: from, b: to, d: g.c.conduit(k), pieces: pieces})
 	g.places[from].joins = append(g.places[from].joins, len(g.joins)-1)
 	g.places[to].joins = append(g.places[to].joins, len(g.joins)-1)
 	g.places[to].asTo = true

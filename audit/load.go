@@ -86,7 +86,11 @@ func (c *circuit) total(n *node, t *tally) {
 			n.openRows++
 		}
 		watts = watts.plus(r.each.times(pieces))
-		marked = marked.plus(r.marked.times(pieces))
+		asMarked := r.each
+		if r.wrongV {
+			asMarked = r.marked
+		}
+		marked = marked.plus(asMarked.times(pieces))
 		t.add(r, pieces)
 	}
 	n.total, n.marked = watts, marked

@@ -140,6 +140,10 @@ func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 	r.out = notOut
 	if l.LowImpedance.Had() && !l.Tap.Had() && !l.RowTotal.Had() {
 		r.out = lowImpedance
+		if odd(l.LowImpedance, 0, math.Inf(1)) {
+			r.out = absurd
+			return
+		}
 		if ch != nil && ch.LowImpedance.Yes || c.onLowImpedanceOutput(l) {
 			r.out = offLine
 		}

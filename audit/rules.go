@@ -2,16 +2,34 @@ package audit
 
 import "slices"
 
-// registry is every rule in the order of the documentation.
+// registry is every rule in the order of the documentation. Checks run in this
+// order: a rule may read the verdicts of those before it.
 var registry = []*Rule{
 	controlOverload,
 	channelOverload,
 	headroomShort,
 	frameOverload,
 	lineLoss,
+	unevenLevel,
 	voltageMismatch,
 	lowImpedanceOnLine,
+	controlVoltageMismatch,
+	controlsInSeries,
+	controlWithoutOverride,
+	emergencyOnOneCircuit,
+	bothOutputsLoaded,
+	boxTooShallow,
+	levelSetting,
+	tapNotOffered,
+	tapAboveRating,
+	conductorTooSmall,
+	cladAluminium,
+	measuredLoadDiffers,
 	totalMismatch,
+	duplicateTag,
+	countMismatch,
+	looseEnd,
+	turnedIntoDate,
 	implausible,
 	cannotCheck,
 }

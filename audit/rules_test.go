@@ -42,7 +42,7 @@ func TestRegistry(t *testing.T) {
 			if l.Name == "" || l.Unit == "" || l.Source == "" {
 				t.Errorf("%s: limit %+v lacks a name, unit or source", r.Name, l)
 			}
-			if l.Grade != Unknown && l.Name != l.Grade.String() {
+			if l.Grade != Unknown && l.Name != l.Grade.String() && l.Name != "lowest" && l.Name != "highest" {
 				t.Errorf("%s: limit %q grades %v", r.Name, l.Name, l.Grade)
 			}
 		}

@@ -116,7 +116,7 @@ func (s *Settings) Describe(r *Rule) (limits, sources string) {
 // rating (emergency use)".
 func (l LimitInForce) String() string {
 	text := l.Name
-	if l.Grade != Unknown {
+	if l.Name == l.Grade.String() {
 		text += " above"
 	}
 	if l.Off {

@@ -204,6 +204,9 @@ func (g *graph) fromRoot(root int, seen []bool, at [][]member) []*network {
 	var out []*network
 	for _, j := range g.places[root].joins {
 		first := g.joins[j].a + g.joins[j].b - root
+		if g.joins[j].walked {
+			continue // the other end of a ring
+		}
 		if g.places[first].channel >= 0 && g.places[root].channel >= 0 {
 			g.loose = append(g.loose, g.joins[j].d.k)
 			continue
@@ -268,6 +271,7 @@ func (g *graph) grow(root, first int, seen []bool, at [][]member) *network {
 		s := queue[0]
 		queue = queue[1:]
 		j := &g.joins[s.join]
+		j.walked = true
 		p := j.a + j.b - s.from
 		if seen[p] {
 			ringed = append(ringed, s.join)
