@@ -180,6 +180,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if len(cols) == 0 {
 		return nil
 	}
+	if x := f.crossed(cols, sample); x != nil {
+		return f.buildCrossed(d, cols, x)
+	}
 	var titles []string
 	for _, n := range d.above {
 		for _, l := range f.p.within(n, n) {

@@ -236,6 +236,14 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 	}
 	// Rows: one table's rows run through both, two tables' end where each ends.
 	lines := f.p.within(l.n+1, l.n+200)
+	for i := 1; i < len(lines); i++ {
+		if lines[i].n > lines[i-1].n+1 { // another header after a gap ends both
+			next := strip{slots: lines[i].slots}
+			if f.weigh(&next); next.distinct >= 3 && 2*next.matched >= len(next.slots) && next.data == 0 {
+				lines = lines[:i]
+			}
+		}
+	}
 	lastA, lastB, countA, countB := 0, 0, 0, 0
 	for i := range lines {
 		if len(lines[i].between(a.from, a.to)) > 0 {

@@ -27,7 +27,7 @@ type weighed struct {
 func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string {
 	name := strings.TrimSuffix(path.Base(book.File), path.Ext(book.File))
 	about := aboutWords(s, name)
-	any, power, tables, foreign := false, false, 0, false
+	any, about2, powered, power, tables, foreign := false, false, false, false, 0, false
 	cases := map[*placed]weighed{}
 	for _, sr := range sheets {
 		for _, t := range sr.tables {
@@ -37,11 +37,12 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			cases[t] = c
 			power = power || c.power
 			foreign = foreign || c.foreign
-			if c.needs && c.score >= 2 && (c.power || c.score >= 4 && t.t.Kind != Cables) {
-				any = true
-			}
+			about2 = about2 || c.needs && c.score >= 2
+			powered = powered || c.needs && c.power && c.score >= 1
+			any = any || c.needs && c.power && c.score >= 2
 		}
 	}
+	any = any || about2 && powered
 	have := map[vocabulary.Field]bool{}
 	for _, sr := range sheets {
 		for _, t := range sr.tables {
@@ -114,9 +115,12 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	for _, f := range powerFields {
-		if have[f] != nil && columnFigures(t, f) {
+		if col := have[f]; col != nil && (col.Confidence >= 0.6 || col.Unit == "W") && columnFigures(t, f) {
 			c.power = true
 		}
+	}
+	if have[vocabulary.Quantity] != nil && have[vocabulary.Price] == nil && wattsInWords(t) {
+		c.power = true
 	}
 	for _, col := range t.Columns {
 		concepts := s.Concepts(col.Header)
@@ -235,4 +239,27 @@ func lineVoltsIn(t *Table, f vocabulary.Field) bool {
 		}
 	}
 	return false
+}
+
+// wattsInWords reports whether the descriptions of a bill name loudspeakers with their watts.
+func wattsInWords(t *Table) bool {
+	hits, rows := 0, 0
+	for i := range t.Records {
+		if t.Records[i].Class != Device {
+			continue
+		}
+		if rows++; rows > 200 {
+			break
+		}
+		for j, c := range t.Columns {
+			if c.Field == vocabulary.Describe || c.Field == vocabulary.Model {
+				v := t.Records[i].Values[j].Text
+				if len(v) < 200 && reLabelWatts.MatchString(v) && classWithin(v)&classDevice != 0 {
+					hits++
+					break
+				}
+			}
+		}
+	}
+	return hits >= 2 && 3*hits >= rows
 }

@@ -72,7 +72,49 @@ type placed struct {
 func (sr *sheetReader) read() {
 	sr.p = newPlane(sr.book.File, sr.sheet)
 	sr.f = newFinder(sr.p, sr.s, sr.forced)
+	sr.readTurned()
+	whole := sr.p
+	sr.use(sr.p.without(sr.areas()))
 	sr.readTables()
+	sr.use(whole.without(sr.areas()))
+	sr.readRest()
+	sr.use(whole)
+}
+
+// use makes p the plane that the finder looks at.
+func (sr *sheetReader) use(p *plane) { sr.p, sr.f.p = p, p }
+
+// areas are the cells that the tables found so far take up.
+func (sr *sheetReader) areas() []grid.Range {
+	var all []grid.Range
+	for _, t := range sr.tables {
+		all = append(all, t.area)
+	}
+	return all
+}
+
+// maxRest bounds the lines of a block that is looked at once more.
+const maxRest = 3000
+
+// readRest looks at the blocks in which no header row was found: tables of
+// counts whose headers are names, and, where the sheet has no table at all,
+// tables without a header.
+func (sr *sheetReader) readRest() {
+	none := len(sr.tables) == 0
+	for _, r := range sr.p.blocks(maxRest) {
+		if r.Row2-r.Row1 < 2 || r.Col2-r.Col1 < 2 {
+			continue
+		}
+		if t, area := sr.f.counts(r); t != nil {
+			t.SheetHidden = sr.sheet.Hidden
+			sr.tables = append(sr.tables, &placed{t: t, area: area})
+		} else if none {
+			if t := sr.f.bare(r); t != nil {
+				t.SheetHidden = sr.sheet.Hidden
+				sr.tables = append(sr.tables, &placed{t: t, area: r})
+			}
+		}
+	}
 }
 
 // readTables finds the tables whose header runs along the rows.
@@ -140,8 +182,13 @@ func (f *finder) trim(d *draft) {
 		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
 			return len(slots) >= 2 && isTotalText(oneLine(text(slots[0].cell)))
 		}
-		t := oneLine(text(slots[0].cell))
-		if len(slots) <= 3 && strings.HasSuffix(t, ":") {
+		keys := 0
+		for _, sl := range slots {
+			if strings.HasSuffix(text(sl.cell), ":") {
+				keys++
+			}
+		}
+		if keys > 0 && (len(slots) <= 3 || 3*keys >= len(slots)) {
 			return false
 		}
 		if len(slots) == 2 && typical > 2 && f.isKey(slots[0].cell, false) {

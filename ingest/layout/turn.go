@@ -1,0 +1,156 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// maxTurned bounds the lines of a transposed table: it has a line for each field.
+const maxTurned = 80
+
+// readTurned finds the tables whose headers run down a column.
+func (sr *sheetReader) readTurned() {
+	var last *placed // the transposed table just above, which a block after a blank line may go on with
+	lastKey := 0
+	for _, r := range sr.p.blocks(maxTurned) {
+		r = sr.f.dropTitles(r)
+		key, ok := sr.f.keyColumn(r, last != nil && lastKey >= r.Col1 && lastKey <= r.Col2 && r.Row1-last.area.Row2 <= 3)
+		if !ok {
+			last = nil
+			continue
+		}
+		area := r
+		if last != nil && key == lastKey && r.Row1-last.area.Row2 <= 3 {
+			area = grid.Range{Row1: last.area.Row1, Col1: min(last.area.Col1, r.Col1), Row2: r.Row2, Col2: max(last.area.Col2, r.Col2)}
+			sr.tables = sr.tables[:len(sr.tables)-1]
+		}
+		t := sr.turned(area, key)
+		if t == nil {
+			last = nil
+			continue
+		}
+		last, lastKey = &placed{t: t, area: area}, key
+		sr.tables = append(sr.tables, last)
+	}
+}
+
+// turned reads the area as a table that lies on its side, its header in the column key and those left of it.
+func (sr *sheetReader) turned(area grid.Range, key int) *Table {
+	f := newFinder(sr.p.turn(area), sr.s, sr.forced)
+	d := &draft{units: map[int]bool{}, repeated: map[int]Class{}, from: area.Row1, to: area.Row2, last: area.Col2, words: map[int]map[int]string{}}
+	for c := area.Col1; c <= key; c++ {
+		d.header = append(d.header, c)
+	}
+	d.first = key + 1
+	if next := f.p.within(key+1, key+1); len(next) > 0 && len(next[0].slots) >= 2 && f.unitsOnly(next[0].slots) {
+		d.header = append(d.header, key+1)
+		d.units[key+1] = true
+		d.first++
+	}
+	t := f.build(d, area.Row1, area.Row2)
+	if t != nil {
+		t.SheetHidden = sr.sheet.Hidden
+	}
+	return t
+}
+
+// dropTitles leaves out the lines at the top of a block in which only the first column is filled.
+func (f *finder) dropTitles(r grid.Range) grid.Range {
+	for _, l := range f.p.within(r.Row1, r.Row2) {
+		slots := l.between(r.Col1, r.Col2)
+		if len(slots) == 0 {
+			continue
+		}
+		if len(slots) > 1 || slots[0].col != r.Col1 || l.n == r.Row2 {
+			break
+		}
+		r.Row1 = l.n + 1
+	}
+	return r
+}
+
+// keyColumn decides whether a block is a transposed table and which column
+// holds its header. more is set for a block that may go on with one above.
+func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
+	if r.Row2-r.Row1 < 2 && !more || r.Col2-r.Col1 < 2 {
+		return 0, false
+	}
+	lines := f.p.within(r.Row1, r.Row2)
+	best, bestShare, bestDistinct := 0, 0.0, 0
+	for _, col := range []int{r.Col1, r.Col1 + 1} {
+		if col == r.Col1+1 && r.Col2-r.Col1 < 3 {
+			continue
+		}
+		cells, matched := 0, 0
+		var seen []vocabulary.Field
+		tapped := false
+		for i := range lines {
+			c := lines[i].at(col)
+			if c == nil {
+				continue
+			}
+			cells++
+			h := f.header(c)
+			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
+				h = f.readHeader(strings.TrimRight(oneLine(text(c)), ": "))
+			}
+			if h.score >= headerScore {
+				matched++
+				if !h.title && !slices.Contains(seen, h.field) {
+					seen = append(seen, h.field)
+				}
+				tapped = tapped || h.field == vocabulary.Tap || h.field == vocabulary.TotalWatts || h.field == vocabulary.Quantity || h.field == vocabulary.ChannelWatts
+			}
+		}
+		if cells == 0 {
+			continue
+		}
+		share := float64(matched) / float64(cells)
+		if share >= 0.6 && (len(seen) >= 3 && tapped || more && len(seen) >= 1) && share > bestShare+0.1 {
+			best, bestShare, bestDistinct = col, share, len(seen)
+		}
+	}
+	if best == 0 {
+		return 0, false
+	}
+	// The same as an upright table: the better reading wins.
+	for i := range lines[:min(3, len(lines))] {
+		s := strip{slots: lines[i].between(r.Col1, r.Col2), from: r.Col1, to: r.Col2}
+		f.weigh(&s)
+		if len(s.slots) > 1 && s.distinct >= bestDistinct && s.distinct >= 3 && float64(s.matched)/float64(len(s.slots)) >= bestShare-0.1 {
+			return 0, false
+		}
+	}
+	// A second column of keys makes it a block of keys and values.
+	for col := best + 1; col <= r.Col2; col++ {
+		cells, keys := 0, 0
+		for i := range lines {
+			if c := lines[i].at(col); c != nil {
+				cells++
+				if f.header(c).score >= 0.75 || c.Kind == grid.String && strings.HasSuffix(text(c), ":") {
+					keys++
+				}
+			}
+		}
+		if cells >= 2 && 2*keys > cells {
+			return 0, false
+		}
+	}
+	// A column of devices holds more than one value.
+	devices := 0
+	for col := best + 1; col <= r.Col2; col++ {
+		cells := 0
+		for i := range lines {
+			if lines[i].at(col) != nil {
+				cells++
+			}
+		}
+		if 2*cells >= len(lines) || cells >= 3 {
+			devices++
+		}
+	}
+	return best, devices >= 2
+}
