@@ -1,0 +1,396 @@
+package notation
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// A ChannelRef names one or more outputs of an amplifier.
+type ChannelRef struct {
+	Amplifier string   // as written, without its kind word: "1", "A1", "PA-02"; "" if none
+	Channels  []string // in the order written: "1", "B"; none where only the amplifier is named
+	Bridged   bool     // the channels are one, bridged
+	Parallel  bool     // the channels are one, in parallel
+	AB        bool     // a pair of interleaved circuits A and B
+	Doubts    Doubts
+}
+
+// mostChannelRefs is the most channels that one cell may name.
+const mostChannelRefs = 64
+
+// longestAmplifier is the longest name of an amplifier, in runes.
+const longestAmplifier = 40
+
+// String returns the reference so that ParseChannel reads it again.
+func (c ChannelRef) String() string {
+	var parts []string
+	if c.Amplifier != "" {
+		parts = append(parts, "Amp "+c.Amplifier)
+	}
+	if len(c.Channels) > 0 {
+		parts = append(parts, "Ch "+strings.Join(c.Channels, "+"))
+	}
+	if c.Bridged {
+		parts = append(parts, "bridged")
+	}
+	if c.Parallel {
+		parts = append(parts, "parallel")
+	}
+	return strings.Join(parts, " ")
+}
+
+// ParseChannel reads a reference to an amplifier's output: "A1.2", "AMP 1 CH
+// B", "1-3" (amplifier 1, channel 3, with the doubt DateOrPair), "Amp 2 / ch
+// 3+4 bridged", "A1/CH3", "PA-02:4", "Ch 1+2", "A/B", "Endstufe 2 Kanal 3",
+// "Ampli 1 sortie 2", "DSP amp 3, out 2". A single figure or code is a channel.
+func ParseChannel(s string) (ChannelRef, error) {
+	const what = "channel"
+	text, err := prepare(what, s)
+	if err != nil {
+		return ChannelRef{}, err
+	}
+	text = strings.ReplaceAll(text, "\n", " ")
+	r := channelReading{text: text}
+	rest := r.takeBridging(lexCodes(text))
+	for len(rest) > 0 && rest[0].is("(") && rest[len(rest)-1].is(")") {
+		rest = rest[1 : len(rest)-1]
+	}
+	if len(rest) == 0 {
+		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
+	}
+	if rest[0].is("-") || rest[0].is("+") {
+		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
+	}
+	for _, t := range rest {
+		if t.kind == markToken && !strings.Contains("-./:+,;&#()_|→", t.text) {
+			return ChannelRef{}, failBecause(what, text, strconv.Quote(t.raw)+" has no meaning here", ErrNotUnderstood)
+		}
+	}
+	if !r.worded(rest) && !r.coded(rest) {
+		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
+	}
+	if len(r.c.Channels) > mostChannelRefs {
+		return ChannelRef{}, fail(what, text, ErrTooLarge)
+	}
+	if len([]rune(r.c.Amplifier)) > longestAmplifier {
+		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
+	}
+	if isPairAB(r.c.Channels) {
+		r.c.AB = !r.c.Bridged && !r.c.Parallel
+		if r.c.AB {
+			r.c.Doubts |= PairOrCircuits
+		}
+	}
+	return r.c, nil
+}
+
+func isPairAB(channels []string) bool {
+	return len(channels) == 2 && strings.EqualFold(channels[0], "a") && strings.EqualFold(channels[1], "b")
+}
+
+// A channelReading is a channel cell on its way to a ChannelRef.
+type channelReading struct {
+	text string
+	c    ChannelRef
+}
+
+// takeBridging removes "bridged" and "parallel", with the brackets around them.
+func (r *channelReading) takeBridging(tokens []token) []token {
+	var out []token
+	for i := 0; i < len(tokens); i++ {
+		e, n, ok := words("bridging").at(tokens, i)
+		if !ok {
+			out = append(out, tokens[i])
+			continue
+		}
+		r.c.Bridged = r.c.Bridged || e.kind == "bridged"
+		r.c.Parallel = r.c.Parallel || e.kind == "parallel"
+		i += n - 1
+		if len(out) > 0 && out[len(out)-1].is("(") && i+1 < len(tokens) && tokens[i+1].is(")") {
+			out = out[:len(out)-1]
+			i++
+		}
+	}
+	for len(out) > 0 && out[len(out)-1].kind == markToken && !out[len(out)-1].is(")") {
+		out = out[:len(out)-1]
+	}
+	return out
+}
+
+// nameAt returns the kind of a name word at tokens[i], where a name may follow
+// it: behind a word comes a figure, a short code or a mark.
+func nameAt(tokens []token, i int) (kind KeyKind, sure bool, n int, ok bool) {
+	if i > 0 && !tokens[i].gap && tokens[i-1].kind == figureToken && len(tokens[i].text) < 2 {
+		return "", false, 0, false
+	}
+	e, n, ok := words("name").at(tokens, i)
+	return KeyKind(e.kind), e.sure, n, ok
+}
+
+// worded reads a reference with a word for the channel or the amplifier.
+func (r *channelReading) worded(tokens []token) bool {
+	channelAt, channelN := -1, 0
+	ampAt, ampN := -1, 0
+	for i := 0; i < len(tokens); i++ {
+		kind, sure, n, ok := nameAt(tokens, i)
+		if !ok {
+			continue
+		}
+		switch {
+		case kind == KeyChannel && sure && channelAt < 0:
+			channelAt, channelN = i, n
+		case kind == KeyAmplifier && sure && ampAt < 0:
+			ampAt, ampN = i, n
+		}
+		i += n - 1
+	}
+	switch {
+	case channelAt < 0 && ampAt < 0:
+		return false
+	case channelAt < 0:
+		if ampAt != 0 {
+			return false
+		}
+		return r.afterAmplifier(tokens[ampN:])
+	case ampAt > channelAt: // Kanal 3 von Endstufe 2
+		if channelAt != 0 {
+			return false
+		}
+		between := tokens[channelN:ampAt]
+		for len(between) > 0 && (between[len(between)-1].kind == markToken || isLinkWord(between[len(between)-1].text)) {
+			between = between[:len(between)-1]
+		}
+		return r.setChannels(between) && r.setAmplifier(tokens[ampAt+ampN:])
+	case ampAt >= 0:
+		if ampAt != 0 {
+			return false
+		}
+		return r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+	}
+	return r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+}
+
+// linkWords stand between a channel and its amplifier.
+var linkWords = []string{"of", "von", "de", "di", "van", "on", "an", "am", "del", "du", "der", "dell", "l"}
+
+func isLinkWord(w string) bool { return slices.Contains(linkWords, w) }
+
+// afterAmplifier reads what follows the amplifier's word: "1", "1.2", "2-B".
+func (r *channelReading) afterAmplifier(tokens []token) bool {
+	tokens = trimMarks(tokens)
+	for i := 1; i < len(tokens)-1; i++ {
+		if tokens[i].kind == markToken && strings.Contains("./:-", tokens[i].text) && i == lastMark(tokens[:i+1]) && tokens[i-1].kind == figureToken {
+			if r.setAmplifier(tokens[:i]) && r.setChannels(tokens[i+1:]) {
+				return true
+			}
+		}
+	}
+	return r.setAmplifier(tokens)
+}
+
+func lastMark(tokens []token) int {
+	for i := len(tokens) - 1; i >= 0; i-- {
+		if tokens[i].kind == markToken {
+			return i
+		}
+	}
+	return -1
+}
+
+func (r *channelReading) setAmplifierOrNone(tokens []token) bool {
+	if len(trimMarks(tokens)) == 0 {
+		return true
+	}
+	return r.setAmplifier(tokens)
+}
+
+// setAmplifier takes tokens as the amplifier's name.
+func (r *channelReading) setAmplifier(tokens []token) bool {
+	tokens = trimMarks(tokens)
+	if len(tokens) == 0 {
+		return false
+	}
+	name := textOf(r.text, tokens)
+	if strings.ContainsAny(name, "+,;&|→") || !hasAlnum(name) {
+		return false
+	}
+	r.c.Amplifier = name
+	return true
+}
+
+// setChannels takes tokens as a list of channels: "3", "B", "1+2", "1-4",
+// "1 & 2".
+func (r *channelReading) setChannels(tokens []token) bool {
+	tokens = trimMarks(tokens)
+	if len(tokens) == 0 {
+		return false
+	}
+	var channels []string
+	var id string
+	flush := func() bool {
+		if id == "" {
+			return false
+		}
+		channels = append(channels, id)
+		id = ""
+		return true
+	}
+	for i := 0; i < len(tokens); i++ {
+		t := tokens[i]
+		switch {
+		case t.kind == markToken && strings.Contains("+,;&/|", t.text):
+			if !flush() {
+				return false
+			}
+		case t.is("-") && id != "" && i+1 < len(tokens) && !strings.ContainsFunc(id, notDigit) && tokens[i+1].kind == figureToken:
+			from, ok1 := numberOf(id)
+			to, ok2 := numberOf(tokens[i+1].raw)
+			if !ok1 || !ok2 || to <= from || to-from > mostChannelRefs {
+				return false
+			}
+			for n := from; n < to; n++ {
+				channels = append(channels, strconv.Itoa(n))
+			}
+			id = strconv.Itoa(to)
+			i++
+		case t.kind == markToken:
+			return false
+		case t.kind == wordToken && isAnd(t.text) && t.gap && id != "":
+			if !flush() {
+				return false
+			}
+		case t.kind == wordToken && len([]rune(t.raw)) > 2:
+			return false
+		case t.gap && id != "":
+			return false
+		default:
+			if k, _, n, ok := nameAt(tokens, i); ok && k == KeyChannel && n == 1 {
+				continue // ch 1 + ch 2
+			}
+			id += t.raw
+		}
+	}
+	if !flush() {
+		return false
+	}
+	r.c.Channels = channels
+	return true
+}
+
+func notDigit(r rune) bool { return !isDigit(r) }
+
+func isAnd(word string) bool {
+	e, ok := words("joint").phrases[word]
+	return ok && e.kind == "and"
+}
+
+// coded reads a reference without words: "A1.2", "PA-02:4", "1-3", "A/B", "3".
+func (r *channelReading) coded(tokens []token) bool {
+	tokens = trimMarks(tokens)
+	if len(tokens) == 0 {
+		return false
+	}
+	figures := 0
+	for _, t := range tokens {
+		switch {
+		case t.kind == figureToken:
+			figures++
+			if len(t.raw) > 3 {
+				return false // a telephone number or a year
+			}
+		case t.kind == wordToken && len([]rune(t.raw)) > 4:
+			return false // a name
+		}
+	}
+	// a list of whole references, "A1.2 & A1.3", is one amplifier's channels
+	if parts := splitAt(tokens, "+,;&|"); len(parts) > 1 {
+		return r.codedList(parts)
+	}
+	sep := lastMark(tokens)
+	if sep < 0 {
+		if figures > 1 || len(tokens) > 3 || gapped(tokens) || figures == 0 && len([]rune(tokens[0].raw)) > 2 {
+			return false
+		}
+		if _, sure, n, ok := nameAt(tokens, 0); ok && sure && n == len(tokens) {
+			return false
+		}
+		r.c.Channels = []string{textOf(r.text, tokens)}
+		return true
+	}
+	head, tail := tokens[:sep], tokens[sep+1:]
+	mark := tokens[sep].text
+	if len(tail) == 0 || len(head) == 0 || gapped(tail) {
+		return false
+	}
+	simple := len(head) == 1 && len(tail) == 1
+	switch {
+	case mark == "/" && simple && isSingleLetter(head[0]) && isSingleLetter(tail[0]): // A/B
+		r.c.Channels = []string{head[0].raw, tail[0].raw}
+		return true
+	case (mark == "-" || mark == "_") && simple && head[0].kind == wordToken: // CH-3 without its word: a tag
+		r.c.Channels = []string{textOf(r.text, tokens)}
+		return true
+	case simple && head[0].kind == figureToken && tail[0].kind == figureToken:
+		if head[0].raw[0] == '0' && head[0].raw == "0" {
+			return false
+		}
+		if mark == "-" || mark == "/" {
+			r.c.Doubts |= DateOrPair
+		}
+	case lastMark(head) >= 0 && (strings.Count(textOf(r.text, head), "-")+strings.Count(textOf(r.text, head), ".") > 1 || head[0].kind == figureToken):
+		return false // three or more figures: a date or an address
+	case head[len(head)-1].kind != figureToken && !(len(head) == 1 && tail[0].kind == figureToken):
+		return false
+	}
+	return r.setAmplifier(head) && r.setChannels(tail)
+}
+
+func isSingleLetter(t token) bool { return t.kind == wordToken && len([]rune(t.raw)) == 1 }
+
+// gapped reports whether a space stands inside the tokens.
+func gapped(tokens []token) bool {
+	for i, t := range tokens {
+		if i > 0 && t.gap {
+			return true
+		}
+	}
+	return false
+}
+
+// splitAt splits tokens at marks.
+func splitAt(tokens []token, marks string) [][]token {
+	var out [][]token
+	var part []token
+	for _, t := range tokens {
+		if t.kind == markToken && strings.Contains(marks, t.text) {
+			out = append(out, part)
+			part = nil
+			continue
+		}
+		part = append(part, t)
+	}
+	return append(out, part)
+}
+
+// codedList reads "A1.2 & A1.3", "L1A, L1B", "1+2".
+func (r *channelReading) codedList(parts [][]token) bool {
+	var out ChannelRef
+	for i, part := range parts {
+		one := channelReading{text: r.text}
+		if !one.coded(part) || len(one.c.Channels) == 0 {
+			return false
+		}
+		if i > 0 && one.c.Amplifier != "" && one.c.Amplifier != out.Amplifier {
+			return false
+		}
+		if i == 0 {
+			out.Amplifier = one.c.Amplifier
+		}
+		out.Channels = append(out.Channels, one.c.Channels...)
+		out.Doubts |= one.c.Doubts
+	}
+	out.Bridged, out.Parallel = r.c.Bridged, r.c.Parallel
+	r.c = out
+	return true
+}

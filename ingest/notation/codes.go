@@ -1,0 +1,78 @@
+package notation
+
+import (
+	"strconv"
+	"strings"
+	"unicode"
+)
+
+// lexCodes splits cleaned text into runs of letters, runs of digits and marks,
+// for names and tags, in which no figure has decimals.
+func lexCodes(s string) []token {
+	runes := []rune(s)
+	var out []token
+	gap := false
+	for i := 0; i < len(runes); {
+		r := runes[i]
+		if r == ' ' {
+			gap = true
+			i++
+			continue
+		}
+		t := token{gap: gap, at: i}
+		end := i + 1
+		switch {
+		case isDigit(r):
+			for end < len(runes) && isDigit(runes[end]) {
+				end++
+			}
+			t.kind = figureToken
+		case isLetter(r):
+			end = wordEnd(runes, i)
+			t.kind = wordToken
+		default:
+			t.kind = markToken
+		}
+		t.raw = string(runes[i:end])
+		t.text = t.raw
+		if t.kind == wordToken {
+			t.text = fold(strings.ReplaceAll(t.raw, ".", ""))
+		}
+		gap = false
+		i = end
+		out = append(out, t)
+	}
+	return out
+}
+
+// textOf returns the text that tokens cover, as it stands in s.
+func textOf(s string, tokens []token) string {
+	if len(tokens) == 0 {
+		return ""
+	}
+	runes := []rune(s)
+	last := tokens[len(tokens)-1]
+	return string(runes[tokens[0].at : last.at+len([]rune(last.raw))])
+}
+
+// trimMarks removes marks at both ends of tokens.
+func trimMarks(tokens []token) []token {
+	for len(tokens) > 0 && tokens[0].kind == markToken {
+		tokens = tokens[1:]
+	}
+	for len(tokens) > 0 && tokens[len(tokens)-1].kind == markToken {
+		tokens = tokens[:len(tokens)-1]
+	}
+	return tokens
+}
+
+// numberOf returns the value of a run of digits.
+func numberOf(digits string) (int, bool) {
+	n, err := strconv.Atoi(digits)
+	return n, err == nil
+}
+
+// hasAlnum reports whether a text has a letter or a digit.
+func hasAlnum(s string) bool {
+	return strings.IndexFunc(s, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }) >= 0
+}
