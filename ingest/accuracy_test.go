@@ -1,0 +1,573 @@
+package ingest_test
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/source"
+	"lineaudit/ingest/join"
+	"lineaudit/samples/answer"
+	"lineaudit/samples/generate"
+)
+
+// The accuracy suite: archives in every layout, unit system, language and
+// level of noise, written by a generator that does not know the reader, each
+// value compared with what the generator meant to write.
+
+// The goals, as shares: right on clean and on the noisiest archives, silently
+// wrong anywhere, and values on clean layouts against which something was assumed.
+const (
+	rightClean    = 0.995
+	rightNoisy    = 0.98
+	silentAnyhow  = 0.001
+	assumedClean  = 0.05
+	ownHeaders    = 0.20
+	enoughRows    = 2000
+	lengthAllowed = 0.006 // lengths are written rounded to a tenth or to whole feet
+)
+
+// A tally counts what was compared.
+type tally struct {
+	rows, right                 int // loudspeaker rows with zone, count, tap, channel and control all right
+	parts, partsRight           int // ratings of channels and controls, lengths and areas of lines
+	values, silent, assumptions int
+}
+
+func (t *tally) add(o tally) {
+	t.rows += o.rows
+	t.right += o.right
+	t.parts += o.parts
+	t.partsRight += o.partsRight
+	t.values += o.values
+	t.silent += o.silent
+	t.assumptions += o.assumptions
+}
+
+func share(n, of int) float64 {
+	if of == 0 {
+		return 1
+	}
+	return float64(n) / float64(of)
+}
+
+func (t tally) String() string {
+	return fmt.Sprintf("%6d rows %7.2f %%   %5d parts %7.2f %%   silently wrong %6.3f %%   assumed %5.2f %%",
+		t.rows, 100*share(t.right, t.rows), t.parts, 100*share(t.partsRight, t.parts), 100*share(t.silent, t.values), 100*share(t.assumptions, t.values))
+}
+
+func TestAccuracy(t *testing.T) {
+	perLayout, languages := 2, generate.Languages()
+	if testing.Short() {
+		perLayout, languages = 1, []string{"en", "de"}
+	}
+	byNoise := make(map[int]*tally)
+	byLayout, byLanguage, byUnits, byFormat := make(map[string]*tally), make(map[string]*tally), make(map[string]*tally), make(map[string]*tally)
+	count := func(m map[string]*tally, k string, x tally) {
+		if m[k] == nil {
+			m[k] = &tally{}
+		}
+		m[k].add(x)
+	}
+	seed := uint64(100)
+	for noise := 0; noise <= 3; noise++ {
+		byNoise[noise] = &tally{}
+		for _, units := range []generate.Units{generate.Metric, generate.Imperial, generate.Mixed} {
+			for _, lang := range languages {
+				seed++
+				format := generate.XLSX
+				if seed%5 == 0 {
+					format = generate.CSV
+				}
+				dir := t.TempDir()
+				cfg := generate.Config{Seed: seed, Jobs: perLayout * len(generate.Layouts()), Units: units, Languages: []string{lang}, Noise: noise, Format: format,
+					Loudspeakers: 30}
+				truth, err := generate.Write(dir, cfg)
+				if err != nil {
+					t.Fatal(err)
+				}
+				for layout, x := range compareArchive(t, dir, truth, noise) {
+					byNoise[noise].add(x)
+					count(byLayout, layout, x)
+					count(byLanguage, lang, x)
+					count(byUnits, string(units), x)
+					count(byFormat, string(format), x)
+				}
+			}
+		}
+	}
+	all := tally{}
+	for noise := 0; noise <= 3; noise++ {
+		t.Logf("noise %d         %v", noise, *byNoise[noise])
+		all.add(*byNoise[noise])
+	}
+	for _, m := range []map[string]*tally{byUnits, byLanguage, byFormat, byLayout} {
+		for _, k := range keysOf(m) {
+			t.Logf("%-15s %v", k, *m[k])
+		}
+	}
+	t.Logf("%-15s %v", "all", all)
+	if !testing.Short() && all.rows < enoughRows {
+		t.Errorf("only %d rows were compared", all.rows)
+	}
+	goal := func(what string, got, want float64) {
+		t.Helper()
+		if got < want {
+			t.Errorf("%s: %.3f %%, goal %.3f %%", what, 100*got, 100*want)
+		}
+	}
+	for noise, x := range byNoise {
+		want := rightNoisy
+		if noise == 0 {
+			want = rightClean
+		}
+		goal(fmt.Sprintf("loudspeaker rows right at noise %d", noise), share(x.right, x.rows), want)
+		goal(fmt.Sprintf("channels, controls and lines right at noise %d", noise), share(x.partsRight, x.parts), want)
+		if s := share(x.silent, x.values); s > silentAnyhow {
+			t.Errorf("silently wrong at noise %d: %.3f %%, goal %.3f %%", noise, 100*s, 100*silentAnyhow)
+		}
+	}
+	if s := share(byNoise[0].assumptions, byNoise[0].values); s > assumedClean {
+		t.Errorf("assumptions on clean layouts: %.2f %%, goal %.2f %%", 100*s, 100*assumedClean)
+	}
+}
+
+func keysOf[V any](m map[string]V) []string {
+	var keys []string
+	for k := range m {
+		keys = append(keys, k)
+	}
+	slices.Sort(keys)
+	return keys
+}
+
+// compareArchive reads every file of a generated archive and compares it with
+// the truth. The tallies are by layout.
+func compareArchive(t *testing.T, dir string, truth answer.Archive, noise int) map[string]tally {
+	listing, err := source.Find(context.Background(), []string{dir}, source.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	files := make(map[string]*ingest.File)
+	for _, f := range listing.Files {
+		book, err := f.Read(context.Background(), source.Options{})
+		if err != nil {
+			t.Errorf("%s: %v", f.Name, err)
+			continue
+		}
+		files[filepath.Base(f.Name)] = readBook(t, book)
+	}
+	out := make(map[string]tally)
+	for _, tf := range truth.Files {
+		c := comparison{t: t, truth: &truth, tf: tf, file: files[filepath.Base(tf.File)]}
+		if c.file == nil || c.file.Kind != ingest.Schedule {
+			why := "not listed"
+			if c.file != nil {
+				why = string(c.file.Kind) + ": " + c.file.Reason
+			}
+			c.fault("", "file", tf.File, why)
+		} else {
+			c.findJob()
+		}
+		c.run()
+		x := out[tf.Layout]
+		x.add(c.tally)
+		out[tf.Layout] = x
+	}
+	return out
+}
+
+// readBook reads a book; a panic costs that book and fails the test.
+func readBook(t *testing.T, book *grid.Book) (f *ingest.File) {
+	defer func() {
+		if v := recover(); v != nil {
+			t.Errorf("%s: the reader panicked: %v", book.File, v)
+			f = &ingest.File{Kind: ingest.Unreadable, Reason: fmt.Sprint(v)}
+		}
+	}()
+	return ingest.Read(book, ingest.Options{})
+}
+
+// A comparison is one job of the truth against what was read of it.
+type comparison struct {
+	t     *testing.T
+	truth *answer.Archive
+	tf    answer.File
+	file  *ingest.File
+	job   *schedule.Job
+	names map[string][]string // kind and name -> every way it is written
+	told  map[string]bool     // sheet and row, or sheet and column, that something was said against
+	tally
+}
+
+// verbose prints every difference: set ACCURACY to a word that the line holds.
+var verbose = os.Getenv("ACCURACY")
+
+func (c *comparison) fault(where, field, want, got string) {
+	if verbose == "" {
+		return
+	}
+	line := fmt.Sprintf("%s [%s %s %s n%d] %s %s: want %q, got %q", c.tf.File, c.tf.Layout, c.tf.Language, c.tf.Units, c.tf.Noise, where, field, want, got)
+	if verbose == "all" || strings.Contains(line, verbose) {
+		c.t.Log(line)
+	}
+}
+
+// findJob finds the job of a file by its number, else by its site.
+func (c *comparison) findJob() {
+	if len(c.file.Jobs) == 1 {
+		c.job = c.file.Jobs[0]
+	}
+	for _, j := range c.file.Jobs {
+		if len(c.file.Jobs) > 1 && (j.Number.Value == c.tf.Job || strings.Contains(j.Number.Value+" "+j.Name.Value, c.tf.Job)) {
+			c.job = j
+		}
+	}
+	if c.job == nil {
+		var got []string
+		for _, j := range c.file.Jobs {
+			got = append(got, j.Number.Value+" "+j.Name.Value)
+		}
+		c.fault("", "job", c.tf.Job, strings.Join(got, ", "))
+		return
+	}
+	c.told = make(map[string]bool)
+	for _, j := range c.file.Jobs {
+		for _, a := range j.Assumptions {
+			c.tell(a.At)
+			if strings.Contains(a.Written, " cells, first ") {
+				c.told[fmt.Sprintf("%s|col %d", a.At.Sheet, a.At.Col)] = true
+			}
+		}
+		for _, q := range j.Questions {
+			c.tell(q.At)
+		}
+		for _, l := range j.LeftOut {
+			c.tell(l.At)
+		}
+	}
+}
+
+func (c *comparison) tell(at schedule.Ref) {
+	c.told[fmt.Sprintf("%s|row %d", at.Sheet, at.Row)] = true
+	c.told[fmt.Sprintf("%s|at %d %d", at.Sheet, at.Row, at.Col)] = true
+}
+
+// mine reports whether a part of the truth belongs to this job.
+func (c *comparison) mine(file, job string) bool { return file == c.tf.File && job == c.tf.Job }
+
+func (c *comparison) run() {
+	c.names = make(map[string][]string)
+	for _, n := range c.truth.Names {
+		if c.mine(n.File, n.Job) {
+			c.names[n.Kind+" "+n.Name] = append([]string{n.Name}, n.Forms...)
+		}
+	}
+	c.loudspeakers()
+	c.channels()
+	c.controls()
+	c.lines()
+}
+
+// names of parts are right when they are one of the ways in which the part is written.
+func (c *comparison) named(kind, want, got string) bool {
+	if want == "" || got == "" {
+		return want == got
+	}
+	for _, f := range append(c.names[kind+" "+want], want) {
+		if join.Key(f) == join.Key(got) {
+			return true
+		}
+	}
+	return false
+}
+
+// value compares one value and counts it. wrong says what was read instead;
+// where is the row in which it stands.
+func (c *comparison) value(right bool, sheet, row string, field, want, got string) bool {
+	c.values++
+	if right {
+		return true
+	}
+	c.fault(sheet+"!"+row, field, want, got)
+	told := false
+	for _, r := range strings.FieldsFunc(row, func(r rune) bool { return r == '-' || r == ' ' || r == ',' }) {
+		told = told || c.told[sheet+"|row "+strings.TrimLeft(r, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")]
+	}
+	if !told {
+		c.silent++
+		c.fault(sheet+"!"+row, field+" SILENT", want, got)
+	}
+	return false
+}
+
+func near(a, b, allowed float64) bool {
+	return math.Abs(a-b) <= allowed*math.Max(math.Abs(a), math.Abs(b))
+}
+
+func num[T ~float64](q schedule.Quantity[T]) string {
+	if !q.Had() {
+		return "nothing"
+	}
+	if q.Low != q.High {
+		return fmt.Sprintf("%v to %v", q.Low, q.High)
+	}
+	return fmt.Sprint(q.Low)
+}
+
+// assumed counts a value that rests on an assumption.
+func (c *comparison) assumed(s schedule.Source) {
+	if s.How.Assumed() {
+		c.assumptions++
+	}
+}
+
+func (c *comparison) loudspeakers() {
+	byPlace := make(map[string][]*schedule.Loudspeaker)
+	place := func(sheet, rows string) string { return sheet + "|" + rows }
+	if c.job != nil {
+		for _, l := range c.job.Loudspeakers {
+			byPlace[place(l.At.Sheet, l.Rows.String())] = append(byPlace[place(l.At.Sheet, l.Rows.String())], l)
+			byPlace["cell "+l.Tap.At.String()] = append(byPlace["cell "+l.Tap.At.String()], l)
+		}
+	}
+	used := make(map[*schedule.Loudspeaker]bool)
+	for _, want := range c.truth.Loudspeakers {
+		if !c.mine(want.File, want.Job) {
+			continue
+		}
+		c.rows++
+		got := c.pick(byPlace[place(want.Sheet, want.Rows)], want, used)
+		if got == nil {
+			c.values += 5
+			for range 5 {
+				c.value(false, want.Sheet, want.Rows, "row", fmt.Sprintf("%s %d x %v W", want.Zone, want.Count, want.TapW), "nothing")
+				c.values--
+			}
+			continue
+		}
+		used[got] = true
+		ok := true
+		zone, control, amp, channel := "", "", "", ""
+		if got.Zone != nil {
+			zone = got.Zone.Name
+		}
+		if got.Control != nil {
+			control = got.Control.Name
+		}
+		if got.Channel != nil {
+			channel = got.Channel.Name
+			if got.Channel.Amplifier != nil {
+				amp = got.Channel.Amplifier.Name
+			}
+		}
+		at := func(right bool, field, want1, got1 string) {
+			ok = c.value(right, want.Sheet, want.Rows, field, want1, got1) && ok
+		}
+		at(c.named("zone", want.Zone, zone), "zone", want.Zone, zone)
+		at(float64(got.Count.Low) == float64(want.Count) && got.Count.Low == got.Count.High, "count", fmt.Sprint(want.Count), num(got.Count))
+		if math.IsNaN(want.TapW) {
+			_, exact := got.Tap.Exact()
+			at(!exact, "tap", "unknown", num(got.Tap))
+		} else {
+			at(near(float64(got.Tap.Low), want.TapW, 0.006) && got.Tap.Low == got.Tap.High, "tap", fmt.Sprint(want.TapW), num(got.Tap))
+		}
+		at(c.named("channel", want.Amplifier+"."+want.Channel, channel) || c.named("channel", want.Amplifier+"."+want.Channel, amp+"."+channel) || join.Key(want.Channel) == join.Key(channel) && c.named("amplifier", want.Amplifier, amp),
+			"channel", want.Amplifier+" / "+want.Channel, amp+" / "+channel)
+		at(c.named("control", want.Control, control), "control", want.Control, control)
+		if s := got.Status.String(); s != want.Status {
+			at(false, "status", want.Status, s)
+		}
+		if ok {
+			c.right++
+		}
+		c.assumed(got.Count.Source)
+		c.assumed(got.Tap.Source)
+		c.assumed(got.Tag.Source)
+	}
+	if c.job == nil {
+		return
+	}
+	for _, l := range c.job.Loudspeakers {
+		if !used[l] && l.Status == schedule.Installed {
+			c.rows++
+			c.value(false, l.At.Sheet, l.Rows.String(), "row", "no loudspeaker", fmt.Sprintf("%s %s x %s W", l.Tag.Value, num(l.Count), num(l.Tap)))
+		}
+	}
+}
+
+// pick chooses, among the loudspeakers read from a row, the one that the truth means.
+func (c *comparison) pick(list []*schedule.Loudspeaker, want answer.Loudspeaker, used map[*schedule.Loudspeaker]bool) *schedule.Loudspeaker {
+	var best *schedule.Loudspeaker
+	score := -1
+	for _, l := range list {
+		if used[l] {
+			continue
+		}
+		n := 0
+		if near(float64(l.Tap.Low), want.TapW, 0.006) {
+			n += 2
+		}
+		if l.Tap.At.Cell() == want.Cell {
+			n += 4
+		}
+		if l.Zone != nil && c.named("zone", want.Zone, l.Zone.Name) {
+			n += 2
+		}
+		if float64(l.Count.Low) == float64(want.Count) {
+			n++
+		}
+		if n > score {
+			best, score = l, n
+		}
+	}
+	return best
+}
+
+// rowOf is the row of a cell name.
+func rowOf(cell string) string {
+	return strings.TrimLeft(cell, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")
+}
+
+// part compares one value of a channel, control or line.
+func (c *comparison) part(right bool, sheet, cell, field, want, got string) {
+	c.parts++
+	if c.value(right, sheet, rowOf(cell), field, want, got) {
+		c.partsRight++
+	}
+}
+
+func (c *comparison) channels() {
+	for _, want := range c.truth.Channels {
+		if !c.mine(want.File, want.Job) || want.Sheet == "" && math.IsNaN(want.RatedW) && want.LoadW == 0 {
+			continue
+		}
+		var got *schedule.Channel
+		if c.job != nil {
+			for _, ch := range c.job.Channels {
+				amp := ""
+				if ch.Amplifier != nil {
+					amp = ch.Amplifier.Name
+				}
+				if (c.named("amplifier", want.Amplifier, amp) || amp == "") && join.Key(ch.Name) == join.Key(want.Channel) ||
+					c.named("channel", want.Amplifier+"."+want.Channel, ch.Name) {
+					got = ch
+				}
+			}
+		}
+		name := want.Amplifier + "." + want.Channel
+		if got == nil {
+			c.part(false, want.Sheet, want.Cell, "channel "+name, name, "nothing")
+			continue
+		}
+		if math.IsNaN(want.RatedW) {
+			_, exact := got.Rated.Exact()
+			c.part(!exact, want.Sheet, want.Cell, "rating of channel "+name, "unknown", num(got.Rated))
+		} else {
+			c.part(near(float64(got.Rated.Low), want.RatedW, 0.001) && got.Rated.Low == got.Rated.High, want.Sheet, want.Cell, "rating of channel "+name, fmt.Sprint(want.RatedW), num(got.Rated))
+		}
+		c.assumed(got.Rated.Source)
+	}
+}
+
+func (c *comparison) controls() {
+	if c.job != nil {
+		n := 0
+		for _, want := range c.truth.Controls {
+			if c.mine(want.File, want.Job) {
+				n++
+			}
+		}
+		if n > 0 && len(c.job.Controls) > n {
+			c.part(false, "", "", "number of controls", fmt.Sprint(n), fmt.Sprint(len(c.job.Controls)))
+		}
+	}
+	for _, want := range c.truth.Controls {
+		if !c.mine(want.File, want.Job) || want.Sheet == "" && want.LoadW == 0 {
+			continue
+		}
+		var got *schedule.Control
+		if c.job != nil {
+			for _, k := range c.job.Controls {
+				if c.named("control", want.Control, k.Name) {
+					got = k
+				}
+			}
+		}
+		if got == nil {
+			c.part(false, want.Sheet, want.Cell, "control "+want.Control, want.Control, "nothing")
+			continue
+		}
+		if math.IsNaN(want.RatedW) {
+			_, exact := got.Rated.Exact()
+			c.part(!exact, want.Sheet, want.Cell, "rating of control "+want.Control, "unknown", num(got.Rated))
+		} else {
+			c.part(near(float64(got.Rated.Low), want.RatedW, 0.001) && got.Rated.Low == got.Rated.High, want.Sheet, want.Cell, "rating of control "+want.Control, fmt.Sprint(want.RatedW), num(got.Rated))
+		}
+		up := ""
+		if got.Parent != nil {
+			up = got.Parent.Name
+		}
+		if want.Upstream != "" || up != "" {
+			c.part(c.named("control", want.Upstream, up), want.Sheet, want.Cell, "feed of control "+want.Control, want.Upstream, up)
+		}
+		c.assumed(got.Rated.Source)
+	}
+}
+
+func (c *comparison) lines() {
+	for _, want := range c.truth.Lines {
+		if !c.mine(want.File, want.Job) {
+			continue
+		}
+		var got []*schedule.Cable
+		if c.job != nil {
+			for _, k := range c.job.Cables {
+				zone := ""
+				if k.Zone != nil {
+					zone = k.Zone.Name
+				} else if k.To.Zone != nil {
+					zone = k.To.Zone.Name
+				} else if k.Channel != nil {
+					for _, z := range c.job.Zones {
+						if z.Channel == k.Channel && c.named("zone", want.Zone, z.Name) {
+							zone = z.Name
+						}
+					}
+				}
+				if c.named("zone", want.Zone, zone) || want.Line != "" && join.Key(want.Line) == join.Key(k.Name) {
+					got = append(got, k)
+				}
+			}
+		}
+		slices.SortFunc(got, func(a, b *schedule.Cable) int { return cmp.Compare(a.At.Row, b.At.Row) })
+		name := "line " + want.Line + " " + want.Zone
+		if len(got) == 0 {
+			c.part(false, want.Sheet, want.Cell, name, name, "nothing")
+			continue
+		}
+		area := got[0].Area
+		c.part(near(float64(area.Low), want.AreaMM2, 0.002), want.Sheet, want.Cell, "area of "+name, fmt.Sprint(want.AreaMM2), num(area))
+		if len(want.Chain) > 0 {
+			c.part(len(got) == len(want.Chain), want.Sheet, want.Cell, "pieces of "+name, fmt.Sprint(len(want.Chain)), fmt.Sprint(len(got)))
+			continue
+		}
+		length := got[0].Length
+		c.part(near(float64(length.Low), want.LengthM, lengthAllowed) && length.Low == length.High, want.Sheet, want.Cell, "length of "+name, fmt.Sprint(want.LengthM), num(length))
+		material := got[0].Material.Value
+		if want.Material != "" && want.Material != "copper" {
+			c.part(material == want.Material, want.Sheet, want.Cell, "material of "+name, want.Material, material)
+		}
+		c.assumed(area.Source)
+		c.assumed(length.Source)
+	}
+}
