@@ -1,9 +1,6 @@
 package numfmt
 
-import (
-	"math"
-	"strconv"
-)
+import "strconv"
 
 const lastDay = 2958465 // 31 December 9999, the last day a spreadsheet shows
 
@@ -48,16 +45,17 @@ func Serial(year, month, day int) int {
 	return 365*y + y/4 - y/100 + y/400 + (153*(m-3)+2)/5 + day - 1 - 693899
 }
 
+var units = [...]int64{1, 10, 100, 1000}
+
 // appendDate shows v as a date or time. What no calendar holds is shown as
 // the number it is.
 func (s *section) appendDate(dst []byte, v float64) []byte {
 	if v < 0 || v >= lastDay+1 {
 		return appendGeneral(dst, v)
 	}
-	unit := math.Pow10(s.subsec) // parts of a second that are shown
-	total := math.Floor(v*86400*unit + 0.5)
-	ticks := int64(math.Mod(total, unit))
-	seconds := int64(math.Floor(total / unit))
+	unit := units[s.subsec] // parts of a second that are shown
+	total := int64(v*86400*float64(unit) + 0.5)
+	ticks, seconds := total%unit, total/unit
 	days := int(seconds / 86400)
 	if days > lastDay {
 		return appendGeneral(dst, v)

@@ -27,7 +27,7 @@ func appendGeneral(dst []byte, v float64) []byte {
 		if exp > 1 {
 			decimals = max(0, 10-exp)
 		}
-		whole, frac := rounded(v, decimals)
+		whole, frac := rounded(nil, v, decimals)
 		if len(whole) <= 11 {
 			if len(whole) == 0 {
 				whole = append(whole, '0')
@@ -42,12 +42,14 @@ func appendGeneral(dst []byte, v float64) []byte {
 			return dst
 		}
 	}
-	whole, frac := rounded(v*math.Pow10(1-exp), 5)
-	if len(whole) > 1 {
-		exp++
-		whole, frac = rounded(v*math.Pow10(1-exp), 5)
+	if len(digits) > 6 {
+		up := digits[6] >= '5'
+		if digits = digits[:6]; up {
+			digits, exp = increased(digits, exp)
+		}
 	}
-	dst = append(dst, whole...)
+	dst = append(dst, digits[0])
+	frac := digits[1:min(len(digits), 6)]
 	for len(frac) > 0 && frac[len(frac)-1] == '0' {
 		frac = frac[:len(frac)-1]
 	}

@@ -22,7 +22,8 @@ func (s *section) append(dst []byte, v float64) []byte {
 		v /= 1000
 	}
 	neg := v < 0
-	whole, frac := rounded(math.Abs(v), s.decimals)
+	var room [40]byte
+	whole, frac := rounded(room[:0], math.Abs(v), s.decimals)
 	if neg && (len(whole) > 0 || anyDigit(frac)) && s.whole+s.decimals > 0 {
 		dst = append(dst, '-')
 	} else if neg && s.has(itemGeneral) {
@@ -107,9 +108,20 @@ func anyDigit(b []byte) bool {
 }
 
 // rounded returns the decimal digits of v >= 0 before the point (none for 0)
-// and exactly n behind it. Spreadsheets keep 15 significant digits and round
-// halves away from zero, so that 7.005 shown with two decimals is 7.01.
-func rounded(v float64, n int) (whole, frac []byte) {
+// and exactly n behind it, both in room where they fit. Spreadsheets keep 15
+// significant digits and round halves away from zero, so that 7.005 shown with
+// two decimals is 7.01.
+func rounded(room []byte, v float64, n int) (whole, frac []byte) {
+	if n < len(tens) && v < 1e9 { // most numbers: whole steps of the last decimal, unless a half is near
+		x := v * tens[n]
+		steps := math.Floor(x)
+		if part := x - steps; part < 0.499999 || part > 0.500001 {
+			if part > 0.5 {
+				steps++
+			}
+			return splitDigits(strconv.AppendUint(room, uint64(steps), 10), n)
+		}
+	}
 	digits, exp := significant(v) // v = 0.d1d2d3... x 10^exp
 	keep := exp + n               // digits that stay
 	switch {
@@ -119,34 +131,50 @@ func rounded(v float64, n int) (whole, frac []byte) {
 		up := digits[keep] >= '5'
 		digits = digits[:keep]
 		if up {
-			i := keep - 1
-			for i >= 0 && digits[i] == '9' {
-				digits[i] = '0'
-				i--
-			}
-			if i >= 0 {
-				digits[i]++
-			} else {
-				digits = append([]byte{'1'}, digits...)
-				exp++
-			}
+			digits, exp = increased(digits, exp)
 		}
+	}
+	digit := func(i int) byte {
+		if i >= 0 && i < len(digits) {
+			return digits[i]
+		}
+		return '0'
 	}
 	for i := range exp {
-		if i < len(digits) {
-			whole = append(whole, digits[i])
-		} else {
-			whole = append(whole, '0')
-		}
+		whole = append(whole, digit(i))
 	}
 	for i := exp; i < exp+n; i++ {
-		if i >= 0 && i < len(digits) {
-			frac = append(frac, digits[i])
-		} else {
-			frac = append(frac, '0')
-		}
+		frac = append(frac, digit(i))
 	}
 	return whole, frac
+}
+
+var tens = [...]float64{1, 10, 100, 1000, 1e4, 1e5, 1e6}
+
+// splitDigits cuts the digits of a whole number of steps of 10^-n.
+func splitDigits(b []byte, n int) (whole, frac []byte) {
+	if len(b) == 1 && b[0] == '0' {
+		b = b[:0]
+	}
+	if len(b) < n {
+		pad := n - len(b)
+		b = append(b, "000000"[:pad]...)
+		copy(b[pad:], b[:len(b)-pad])
+		copy(b[:pad], "000000")
+	}
+	return b[:len(b)-n], b[len(b)-n:]
+}
+
+// increased adds one to the last of the digits of 0.d1d2d3... x 10^exp.
+func increased(digits []byte, exp int) ([]byte, int) {
+	for i := len(digits) - 1; i >= 0; i-- {
+		if digits[i] != '9' {
+			digits[i]++
+			return digits, exp
+		}
+		digits[i] = '0'
+	}
+	return append([]byte{'1'}, digits...), exp + 1
 }
 
 // significant returns up to 15 significant digits of v >= 0 and the exponent
@@ -185,10 +213,10 @@ func (s *section) appendExponent(dst []byte, v float64) []byte {
 			e = int(math.Floor(float64(e)/float64(step))) * step
 		}
 	}
-	whole, frac := rounded(v*math.Pow10(-e), s.decimals)
+	whole, frac := rounded(nil, scaled(v, -e), s.decimals)
 	if len(whole) > step { // rounding reached the next power of ten
 		e += step
-		whole, frac = rounded(v*math.Pow10(-e), s.decimals)
+		whole, frac = rounded(nil, scaled(v, -e), s.decimals)
 	}
 	dst = s.place(dst, whole, frac, v, s.exp)
 	it := s.items[s.exp]
@@ -218,4 +246,12 @@ func (s *section) appendExponent(dst []byte, v float64) []byte {
 		}
 	}
 	return dst
+}
+
+// scaled returns v x 10^e, in two steps where 10^e alone is no number.
+func scaled(v float64, e int) float64 {
+	if e > 300 {
+		return v * 1e300 * math.Pow10(e-300)
+	}
+	return v * math.Pow10(e)
 }

@@ -44,6 +44,9 @@ func identify(data []byte) kind {
 			return kind{grid.XLS, "an Excel 97-2003 workbook", ""}
 		}
 	}
+	if len(head) > 14 && string(head[:2]) == "BM" && string(head[6:10]) == "\x00\x00\x00\x00" {
+		return kind{grid.Other, "a picture (BMP)", ""}
+	}
 	if k, ok := identifyMarkup(head); ok {
 		return k
 	}
@@ -109,7 +112,7 @@ func zipKind(z *zip.Reader) kind {
 		for _, f := range z.File {
 			name := strings.ToLower(strings.TrimLeft(strings.ReplaceAll(f.Name, `\`, "/"), "/"))
 			for _, e := range ends {
-				if name == e || strings.HasSuffix(e, "/") && strings.HasPrefix(name, e) {
+				if name == e || strings.HasSuffix(e, "/") && strings.HasPrefix(name, e) || strings.HasPrefix(e, "/") && strings.HasSuffix(name, e) {
 					return true
 				}
 			}
@@ -122,11 +125,11 @@ func zipKind(z *zip.Reader) kind {
 		}
 	}
 	switch office := has("[content_types].xml", "_rels/.rels"); {
-	case has("xl/workbook.bin"):
+	case has("xl/workbook.bin"), office && has("/workbook.bin"):
 		return kind{grid.XLSB, "a binary workbook (.xlsb)", "xlsb"}
 	case has("xl/vbaproject.bin"):
 		return kind{grid.XLSM, "an Excel workbook", ""}
-	case has("xl/workbook.xml"), office && has("workbook.xml"), office && has("xl/"):
+	case has("xl/workbook.xml"), office && has("workbook.xml", "/workbook.xml", "xl/"):
 		return kind{grid.XLSX, "an Excel workbook", ""}
 	case office && has("word/"):
 		return kind{grid.Other, "a Word document", ""}

@@ -73,7 +73,9 @@ func (r *sheetReader) hiding() grid.Hiding {
 
 // endRow files the row that was read, if it holds anything.
 func (r *sheetReader) endRow() error {
-	r.flush()
+	if len(r.texts) > textBlock {
+		r.flush()
+	}
 	n := len(r.row.Cells)
 	if n == 0 {
 		return nil
@@ -282,7 +284,6 @@ func (r *sheetReader) content(c *stored) error {
 func (r *sheetReader) stray(c *stored) error {
 	r.note(r.sheet.Name, c.row, c.col, "the file stores this cell among the cells of row %d", r.row.Number)
 	home := r.row
-	r.flush()
 	n := len(home.Cells)
 	r.block = r.block[n:n]
 	home.Cells = home.Cells[:n:n]

@@ -38,7 +38,7 @@ type sheetReader struct {
 
 // A pendingText is a cell whose text lies in texts[from:to].
 type pendingText struct {
-	cell     int // index in the row being read
+	cell     *grid.Cell
 	from, to int
 }
 
@@ -124,6 +124,7 @@ func (r *sheetReader) read() error {
 			return err
 		}
 	}
+	r.flush()
 	if !data {
 		return s.broken("holds no rows part")
 	}

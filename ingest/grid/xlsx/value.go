@@ -10,10 +10,12 @@ import (
 	"lineaudit/ingest/grid/numfmt"
 )
 
-// Cells are handed out from blocks that grow with the workbook.
+// Cells are handed out from blocks that grow with the workbook, and texts are
+// made into strings so many bytes at a time.
 const (
-	smallBlock = 256
-	largeBlock = 4096
+	smallBlock = 512
+	largeBlock = 2048
+	textBlock  = 2 << 10
 )
 
 // add appends an empty cell to the row being read and returns it; it is valid
@@ -25,22 +27,23 @@ func (r *sheetReader) add(col int) (*grid.Cell, error) {
 	n := len(r.row.Cells)
 	if n == cap(r.row.Cells) {
 		size := smallBlock
-		if r.cells > 4*smallBlock {
+		if r.cells > 2*smallBlock {
 			size = largeBlock
 		}
+		r.flush() // its cells are about to move
 		block := make([]grid.Cell, 0, size+2*n)
 		r.row.Cells = append(block, r.row.Cells...)
 		r.block = block[:0]
 	}
 	r.row.Cells = r.row.Cells[:n+1]
-	c := &r.row.Cells[n]
-	*c = grid.Cell{Col: col}
+	c := &r.row.Cells[n] // new from its block: zero
+	c.Col = col
 	return c, nil
 }
 
-// later remembers that the text of the last cell is texts[from:].
-func (r *sheetReader) later(from int) error {
-	r.pending = append(r.pending, pendingText{cell: len(r.row.Cells) - 1, from: from, to: len(r.texts)})
+// later remembers that the text of the cell is texts[from:].
+func (r *sheetReader) later(cell *grid.Cell, from int) error {
+	r.pending = append(r.pending, pendingText{cell: cell, from: from, to: len(r.texts)})
 	return r.count(len(r.texts) - from)
 }
 
@@ -51,7 +54,7 @@ func (r *sheetReader) flush() {
 	}
 	all := string(r.texts)
 	for _, p := range r.pending {
-		r.row.Cells[p.cell].Text = all[p.from:p.to]
+		p.cell.Text = all[p.from:p.to]
 	}
 	r.pending, r.texts = r.pending[:0], r.texts[:0]
 }
@@ -226,7 +229,7 @@ func (r *sheetReader) keepValue(c *stored) error {
 		if r.texts, ok = appendText(r.texts, v, c.cdata); !ok {
 			return r.s.broken("holds a character or an entity that XML does not allow, in cell " + grid.A1(c.row, c.col))
 		}
-		return r.later(from)
+		return r.later(cell, from)
 	case typeBool:
 		cell.Kind, cell.Number, cell.Text = grid.Boolean, number, "FALSE"
 		if number == 1 {
@@ -257,7 +260,7 @@ func (r *sheetReader) putNumber(cell *grid.Cell, st *style, number float64, raw 
 	default:
 		r.texts = st.format.Append(r.texts, number)
 	}
-	return r.later(from)
+	return r.later(cell, from)
 }
 
 // plainDigits reports whether a stored number reads the same in the general

@@ -1,0 +1,5 @@
+//go:build race
+
+package xlsx
+
+const raceEnabled = true
