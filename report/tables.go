@@ -3,6 +3,7 @@ package report
 import (
 	"cmp"
 	"iter"
+	"math"
 	"path"
 	"strings"
 
@@ -89,7 +90,7 @@ func (a *Audit) LoudspeakersTable() Table {
 				volts := j.LineVoltsOf(l.Channel)
 				tapVolts := l.TapVolts.Or(volts)
 				if !yield(words(j.File), words(l.At.Sheet), words(l.Rows.String()), words(JobName(j)), words(zoneName(l.Zone)),
-					words(l.Tag.Value), words(l.Model.Value), quantity(l.Count), quantity(l.Tap), quantity(tapVolts), quantity(volts),
+					words(l.Tag.Value), words(l.Model.Value), quantity(l.Count), quantity(l.Tap), lineVolts(quantity(tapVolts)), lineVolts(quantity(volts)),
 					words(controlName(l.Control)), words(amplifierName(l.Channel)), words(channelName(l.Channel)), words(l.Status.String()),
 					words(l.Room.Value), lowOf(l.Tap), highOf(l.Tap)) {
 					return false
@@ -98,6 +99,15 @@ func (a *Audit) LoudspeakersTable() Table {
 			return true
 		}),
 	}
+}
+
+// lineVolts writes a line voltage by its class, as the trade does: 70, 70.7 and
+// 71 V all read 70.7.
+func lineVolts(v Value) Value {
+	if v.IsNum {
+		v.Number = math.Round(audit.NominalVolts(v.Number)*10) / 10
+	}
+	return v
 }
 
 func lowOf[T ~float64](q schedule.Quantity[T]) Value {
@@ -167,7 +177,7 @@ func (a *Audit) ChannelsTable() Table {
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, c := range r.Channels {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(amplifierName(c.Channel)), words(c.Channel.Name),
-					exact(c.LineV), exact(c.Rated), exact(c.Load.Watts), percent(c.Share), exact(c.FreeW), exact(c.ExpectedOhm),
+					lineVolts(exact(c.LineV)), exact(c.Rated), exact(c.Load.Watts), percent(c.Share), exact(c.FreeW), exact(c.ExpectedOhm),
 					words(c.Verdict.String()), low(c.Load.Watts), high(c.Load.Watts), exact(c.Load.WithGrowth), words(c.Load.Sum), words(c.Load.Incomplete)) {
 					return false
 				}
@@ -236,7 +246,7 @@ func (a *Audit) LinesTable() Table {
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, l := range r.Lines {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(l.Name), words(zoneName(l.Zone)), exact(l.LengthM), exact(l.AreaMM2),
-					words(l.Material), exact(l.LoadW), exact(l.LineV), exact(l.LoopOhm), exact(l.FarDB), exact(l.EvenDB), exact(l.WorstDB),
+					words(l.Material), exact(l.LoadW), lineVolts(exact(l.LineV)), exact(l.LoopOhm), exact(l.FarDB), exact(l.EvenDB), exact(l.WorstDB),
 					words(l.Verdict.String()), words(l.Reading), words(l.Incomplete)) {
 					return false
 				}
