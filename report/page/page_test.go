@@ -1,0 +1,162 @@
+package page_test
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/report"
+	ours "lineaudit/report/page"
+	"lineaudit/report/reporttest"
+)
+
+func written(t *testing.T, a *report.Audit) string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := ours.Write(&b, a, map[string]string{"gardens/palm.xlsx": "marked/gardens/palm.xlsx"}); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+// many is an audit of n jobs, every second one with an overloaded control.
+func many(n int) *report.Audit {
+	var jobs []*schedule.Job
+	for i := range n {
+		control := 100.0
+		if i%2 == 0 {
+			control = 50
+		}
+		jobs = append(jobs, reporttest.Job(fmt.Sprintf("job %03d.xlsx", i), fmt.Sprintf("Site %03d", i), 240, control, 10, 8))
+	}
+	return reporttest.Of(jobs...)
+}
+
+func TestHostileTextStaysText(t *testing.T) {
+	text := written(t, reporttest.Hostile())
+	for _, bad := range []string{"</script><script>", "<img src=x", "<b>=cmd"} {
+		if strings.Contains(text, bad) {
+			t.Errorf("%q stands in the page as markup", bad)
+		}
+	}
+	for _, want := range []string{"http://", "https://", "//cdn"} {
+		if strings.Contains(strings.ReplaceAll(text, "http://example.invalid", ""), want) {
+			t.Errorf("the page refers to %q", want)
+		}
+	}
+}
+
+// browser starts a headless Chromium, or skips the test where there is none.
+func browser(t *testing.T) context.Context {
+	t.Helper()
+	path := ""
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
+		if p, err := exec.LookPath(name); err == nil {
+			path = p
+			break
+		}
+	}
+	if path == "" {
+		t.Skip("Chromium is not installed")
+	}
+	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.UserDataDir(t.TempDir()))...)
+	ctx, cancel := chromedp.NewContext(alloc)
+	ctx, cancelTime := context.WithTimeout(ctx, 90*time.Second)
+	t.Cleanup(func() { cancelTime(); chromedp.Cancel(ctx); cancel(); cancelAlloc() })
+	return ctx
+}
+
+func TestPageInChromium(t *testing.T) {
+	ctx := browser(t)
+	path := filepath.Join(t.TempDir(), "audit.html")
+	if err := os.WriteFile(path, []byte(written(t, many(300))), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	var problems, requests []string
+	chromedp.ListenTarget(ctx, func(ev any) {
+		switch e := ev.(type) {
+		case *runtime.EventConsoleAPICalled:
+			problems = append(problems, string(e.Type))
+		case *runtime.EventExceptionThrown:
+			problems = append(problems, e.ExceptionDetails.Error())
+		case *network.EventRequestWillBeSent:
+			if !strings.HasPrefix(e.Request.URL, "data:") {
+				requests = append(requests, e.Request.URL)
+			}
+		}
+	})
+	const rows = `document.querySelectorAll("#findings tbody tr:not(.detail)").length`
+	const first = `document.querySelector("#findings tbody tr td:nth-child(5)").textContent`
+	var shown, filtered, opened int
+	var best, last, expanded, message, name string
+	var pdf []byte
+	err := chromedp.Run(ctx, network.Enable(), runtime.Enable(), chromedp.Navigate("file://"+path), chromedp.WaitVisible("#findings table"),
+		chromedp.Evaluate(rows, &shown), chromedp.Evaluate(first, &best),
+		// sort by site, twice: the last site comes first
+		chromedp.Click(`//section[@id="findings"]//th[5]/button`, chromedp.BySearch), chromedp.Click(`//section[@id="findings"]//th[5]/button`, chromedp.BySearch),
+		chromedp.Evaluate(first, &last),
+		// filter by words
+		chromedp.SendKeys("#q", "site 042"), chromedp.Evaluate(rows, &filtered),
+		// open the finding with the keyboard
+		chromedp.Focus("#findings tbody button.open"), chromedp.KeyEvent("\r"), chromedp.Evaluate(`document.querySelectorAll("tr.detail").length`, &opened),
+		chromedp.AttributeValue("#findings tbody button.open", "aria-expanded", &expanded, nil),
+		chromedp.Evaluate(`document.querySelector("tr.detail").textContent`, &message),
+		chromedp.Evaluate(`document.querySelector("#findings tbody button.open").getAttribute("aria-label")`, &name),
+		chromedp.ActionFunc(func(ctx context.Context) (err error) {
+			pdf, _, err = page.PrintToPDF().WithLandscape(true).Do(ctx)
+			return err
+		}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(problems) > 0 {
+		t.Errorf("console: %v", problems)
+	}
+	if len(requests) != 1 {
+		t.Errorf("requests: %v, want the page alone", requests)
+	}
+	if shown != 100 || filtered != 1 || opened != 1 || expanded != "true" {
+		t.Errorf("shown %d, want 100; filtered %d, want 1; opened %d (%s), want 1 (true)", shown, filtered, opened, expanded)
+	}
+	if best == "" || last != "Site 298" {
+		t.Errorf("sorted by site, downwards, the first is %q, want Site 298", last)
+	}
+	if !strings.Contains(message, "8 x 10 W = 80 W on a 50 W control: 160 %") || !strings.HasPrefix(name, "Details of finding") {
+		t.Errorf("the opened finding reads %q, its button %q", message, name)
+	}
+	if !bytes.HasPrefix(pdf, []byte("%PDF")) {
+		t.Error("it does not print to PDF")
+	}
+}
+
+func TestManyFindingsStayQuick(t *testing.T) {
+	ctx := browser(t)
+	path := filepath.Join(t.TempDir(), "audit.html")
+	if err := os.WriteFile(path, []byte(written(t, many(20000))), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	var took float64
+	var n int
+	err := chromedp.Run(ctx, chromedp.Navigate("file://"+path), chromedp.WaitVisible("#findings table"),
+		chromedp.Evaluate(`(() => { const q = document.getElementById("q"), t = performance.now(); q.value = "site 1999"; q.dispatchEvent(new Event("input")); return performance.now() - t })()`, &took),
+		chromedp.Evaluate(`document.querySelectorAll("#findings tbody tr").length`, &n))
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Logf("filtering 10,000 findings took %.0f ms", took)
+	if took > 2000 || n != 5 {
+		t.Errorf("filtering took %.0f ms and left %d rows, want 5", took, n)
+	}
+}
