@@ -43,7 +43,7 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 		if filled[col] == 0 && merged[col] && len(cols) > 0 && len(h.parts) == len(cols[len(cols)-1].parts) && h.parts[len(h.parts)-1] == cols[len(cols)-1].parts[len(h.parts)-1] {
 			continue // the second half of a wide column
 		}
-		h.cells = take(body, col, filled[col])
+		h.cells, h.rows = take(body, col, filled[col]), rows
 		h.read(f.s)
 		if field, ok := f.forced[vocabulary.Fold(h.words)]; ok {
 			h.forced = field

@@ -168,6 +168,9 @@ func (b *bodyReader) carryBlank() {
 // first device, blank below, never twice the same in a row.
 func (b *bodyReader) leader(rules []blankRule) int {
 	for _, r := range rules {
+		if !r.through {
+			continue
+		}
 		if filled, blank, repeats, first := b.pattern(r.col, -1); first && blank > 0 && filled > 0 && repeats*10 <= filled {
 			if blank*5 >= filled || blank >= 2 {
 				return r.col

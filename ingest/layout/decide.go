@@ -65,8 +65,9 @@ var needs = map[Kind][][]vocabulary.Field{
 
 // aliases: in a table of this kind a column of the first field names the second.
 var aliases = map[Kind]map[vocabulary.Field]vocabulary.Field{
-	Amplifiers: {vocabulary.Tag: vocabulary.Amplifier},
-	Controls:   {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts},
+	Amplifiers: {vocabulary.Tag: vocabulary.Amplifier, vocabulary.Tap: vocabulary.ChannelWatts},
+	Channels:   {vocabulary.Tap: vocabulary.ChannelWatts},
+	Controls:   {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts, vocabulary.Tap: vocabulary.ControlWatts},
 	Cables:     {vocabulary.Tag: vocabulary.Cable},
 	Zones:      {vocabulary.Tag: vocabulary.Zone},
 }
@@ -112,6 +113,7 @@ type heading struct {
 	parts  []string // header words, outermost group first
 	words  string   // joined
 	cells  *sample
+	rows   int              // lines of the body
 	forced vocabulary.Field // by the house book
 	said   map[vocabulary.Field]vocabulary.Candidate
 	unit   string
@@ -190,6 +192,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	case said > 0:
 		return said + 0.3*e
 	case top < 0.4 && len(h.parts) == 0:
+		if f != vocabulary.Notes { // a remark here and there beside the table is a remark
+			e *= min(1, 3*float64(h.cells.total)/float64(max(1, h.rows)))
+		}
 		return 0.7*e - 0.02
 	case top < 0.4:
 		return 0.62*e + 0.06
@@ -274,24 +279,26 @@ func decideAs(k Kind, cols []*heading, fields []vocabulary.Field, base [][]float
 			}
 		}
 	}
-	value := func(i, j int) float64 {
-		f := fields[j]
+	weight := func(f vocabulary.Field) float64 {
 		p, ok := prior[f]
 		if !ok && f != vocabulary.Ignored && f != vocabulary.Price {
 			p = oddField
 		}
-		return base[i][j] + p
+		return p
 	}
 	gain := make([][]float64, len(cols))
 	full := make([][]float64, len(cols)) // by field, aliases included
 	for i := range cols {
 		full[i] = make([]float64, len(fields))
 		for j := range fields {
-			full[i][j] = value(i, j)
+			full[i][j] = base[i][j] + weight(fields[j])
 		}
 		for from, to := range aliases[k] {
 			a, b := index[from], index[to]
-			if v := full[i][a] - prior[from] + prior[to] + 0.1*cols[i].cells.of(to); v > full[i][b] && base[i][a] > unknownGain {
+			if from == vocabulary.Tap && (cols[i].of(to) == 0 || cols[i].of(from) == 0) {
+				continue // a tap in so many words is nothing else
+			}
+			if v := full[i][a] - weight(from) + weight(to) + 0.1*cols[i].cells.of(to); v > full[i][b] && base[i][a] > unknownGain {
 				full[i][b] = v
 			}
 			full[i][a] -= 0.15
@@ -332,6 +339,13 @@ func decideAs(k Kind, cols []*heading, fields []vocabulary.Field, base [][]float
 // closeCall is how near the second-best reading must come to be told.
 const closeCall = 0.1
 
+// siblings are pairs of fields that are read alike, so that nothing hangs on which of them a column is.
+var siblings = map[[2]vocabulary.Field]bool{
+	{vocabulary.CableType, vocabulary.Gauge}: true, {vocabulary.Load, vocabulary.TotalWatts}: true, {vocabulary.Describe, vocabulary.Kind}: true,
+	{vocabulary.Describe, vocabulary.Model}: true, {vocabulary.Site, vocabulary.Building}: true, {vocabulary.Ignored, vocabulary.Price}: true,
+	{vocabulary.Notes, vocabulary.Ignored}: true, {vocabulary.ControlModel, vocabulary.Model}: true, {vocabulary.Item, vocabulary.Ignored}: true,
+}
+
 // runnerUp is the field that column i could as well have had.
 func runnerUp(d decision, i int, fields []vocabulary.Field, full [][]float64) vocabulary.Field {
 	if d.fields[i] == vocabulary.Unknown {
@@ -340,6 +354,9 @@ func runnerUp(d decision, i int, fields []vocabulary.Field, full [][]float64) vo
 	best, score := vocabulary.Unknown, d.scores[i]-closeCall
 	for j, f := range fields {
 		if f == d.fields[i] || full[i][j] <= score || full[i][j] < unknownGain {
+			continue
+		}
+		if siblings[[2]vocabulary.Field{f, d.fields[i]}] || siblings[[2]vocabulary.Field{d.fields[i], f}] {
 			continue
 		}
 		// A field that another column has with more right is no rival.
@@ -370,6 +387,9 @@ func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
 	case Loudspeakers:
 		if has(vocabulary.Tap) {
 			fit += 0.25
+		}
+		if !slices.ContainsFunc([]vocabulary.Field{vocabulary.Tag, vocabulary.Zone, vocabulary.Room, vocabulary.Describe, vocabulary.Quantity, vocabulary.Control, vocabulary.Circuit}, has) {
+			fit -= 0.5
 		}
 		if z := at(vocabulary.Zone); z != nil && !has(vocabulary.Tag) && !has(vocabulary.Model) && !has(vocabulary.Describe) && !has(vocabulary.Room) && z.cells > 2 && z.distinct == z.cells {
 			fit -= 0.3 // a row for each zone and nothing of a device

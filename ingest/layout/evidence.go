@@ -3,6 +3,7 @@ package layout
 import (
 	"fmt"
 	"math/bits"
+	"strconv"
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/vocabulary"
@@ -23,6 +24,8 @@ type sample struct {
 	distinct int
 	running  bool // 1, 2, 3 ... down the column
 	changes  int  // neighbouring values that differ
+	series   int  // tags whose number is one more than that of the tag before
+	tags     int  // cells that end in a number behind letters
 }
 
 // share is the part of the telling cells that have one of the looks.
@@ -50,6 +53,7 @@ func take(lines []line, col int, total int) *sample {
 	i, last := 0, ""
 	runs := 0
 	var before float64
+	tagPrefix, tagNumber := "", 0
 	for _, l := range lines {
 		c := l.at(col)
 		if c == nil {
@@ -74,6 +78,16 @@ func take(lines []line, col int, total int) *sample {
 		if t != last {
 			s.changes++
 		}
+		if k&lookTag != 0 {
+			prefix, number := cutNumber(t)
+			if number > 0 {
+				s.tags++
+				if prefix == tagPrefix && (number == tagNumber+1 || step > 1 && number > tagNumber) {
+					s.series++
+				}
+				tagPrefix, tagNumber = prefix, number
+			}
+		}
 		last = t
 		if k&lookNumber != 0 {
 			v := c.Number
@@ -94,6 +108,23 @@ func take(lines []line, col int, total int) *sample {
 	}
 	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
 	return s
+}
+
+// cutNumber parts a tag into what stands before its last number and that number, 0 if it has none.
+func cutNumber(t string) (string, int) {
+	end := len(t)
+	for end > 0 && (t[end-1] < '0' || t[end-1] > '9') {
+		end--
+	}
+	start := end
+	for start > 0 && end-start < 9 && t[start-1] >= '0' && t[start-1] <= '9' {
+		start--
+	}
+	n, err := strconv.Atoi(t[start:end])
+	if err != nil {
+		return t, 0
+	}
+	return t[:start], n
 }
 
 // A clue says how much a look speaks for a field (1) or against it (-1).
@@ -161,9 +192,9 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.Zone: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge, -0.9}, {lookZone, 1}, {lookRoom, 0.5}, {lookSmall, 0.3}, {lookLetter, 0.4}, {lookWhole, 0.1},
 		{lookNumber, -0.5}, {lookTag, 0.1}}, 0},
 	vocabulary.Circuit: {[]clue{{lookWatts | lookLength, -0.9}, {lookTag | lookLetter, 0.5}, {lookSmall, 0.3}, {lookChannel, 0.4}, {lookNumber, -0.4}}, 0},
-	vocabulary.Amplifier: {[]clue{{lookWatts | lookLength | lookOhm, -0.8}, {lookAmp, 1}, {lookChannel, 0.4}, {lookTag, 0.4}, {lookLetter, 0.3}, {lookSmall, 0.2}, {lookModel, 0.2},
+	vocabulary.Amplifier: {[]clue{{lookWatts | lookLength | lookOhm, -0.8}, {lookJoint, 0.2}, {lookAmp, 1}, {lookChannel, 0.4}, {lookTag, 0.4}, {lookLetter, 0.3}, {lookSmall, 0.2}, {lookModel, 0.2},
 		{lookNumber, -0.4}, {lookRoom, 0}}, 0},
-	vocabulary.Channel: {[]clue{{lookWatts | lookLength | lookOhm | lookRating, -0.9}, {lookChannel, 0.9}, {lookLetter, 0.6}, {lookSmall, 0.5}, {lookTag, 0.4}, {lookDate, 0.1},
+	vocabulary.Channel: {[]clue{{lookWatts | lookLength | lookOhm | lookRating, -0.9}, {lookJoint, 1}, {lookChannel, 0.9}, {lookLetter, 0.6}, {lookSmall, 0.5}, {lookTag, 0.4}, {lookDate, 0.1},
 		{lookRoom, -0.3}}, -0.4},
 	vocabulary.Control:      {[]clue{{lookWatts | lookLength | lookOhm, -0.7}, {lookControl, 1}, {lookTag, 0.4}, {lookYes, 0.2}, {lookModel, 0.2}, {lookNumber, -0.3}, {lookRoom, 0}}, 0},
 	vocabulary.ControlModel: {[]clue{{lookControl, 0.6}, {lookModel, 0.5}, {lookNumber, -0.4}}, 0},
@@ -213,6 +244,23 @@ func (s *sample) of(f vocabulary.Field) float64 {
 		if s.running {
 			e += 0.3
 		}
+		if s.tags >= 3 {
+			switch { // LS-1, LS-2 ... against CS-6, CS-6, H-15
+			case 2*s.series >= s.tags:
+				e += 0.15
+			case 10*s.distinct < 8*s.cells || s.series == 0:
+				e -= 0.3
+			}
+		}
+	case vocabulary.Model:
+		if s.tags >= 3 {
+			switch {
+			case 2*s.series >= s.tags:
+				e -= 0.4
+			case 10*s.distinct < 8*s.cells || s.series == 0:
+				e += 0.2
+			}
+		}
 	case vocabulary.Zone, vocabulary.Amplifier:
 		if s.cells >= 6 && s.distinct == s.cells && s.share(lookTag) > 0.5 {
 			e -= 0.2 // every row another: rather a tag
@@ -230,7 +278,7 @@ var lookNames = map[look]string{
 	lookCount: "counts", lookChannel: "channels", lookLetter: "letters", lookZone: "zones", lookAmp: "amplifiers", lookControl: "controls",
 	lookRoom: "words", lookModel: "model names", lookLong: "prose", lookYes: "yes or no", lookStatus: "states", lookMounting: "mountings",
 	lookMaterial: "metals", lookFloor: "floors", lookUse: "uses", lookDevice: "loudspeaker words", lookCableWord: "cable types",
-	lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
+	lookJoint: "outputs of amplifiers", lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
 }
 
 // describe says in words what speaks for a field: "14 of 15 cells are watts".

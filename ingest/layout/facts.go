@@ -32,7 +32,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 				j++
 			}
 			if len(words) > 0 {
-				facts = append(facts, Fact{Field: f.keyField(key), Text: strings.Join(words, " "), Key: key, At: f.p.ref(l.n, first.col), Cell: first.cell})
+				facts = append(facts, f.fact(key, strings.Join(words, " "), f.p.ref(l.n, first.col), first.cell))
 			}
 			i = j
 			continue
@@ -60,7 +60,8 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 			rest = append(rest, s)
 			continue
 		}
-		if isNoteText(t) && !reKey.MatchString(t) {
+		beside := i+1 < len(slots) && f.isKey(s.cell, strings.HasSuffix(t, ":"))
+		if !beside && isNoteText(t) && !reKey.MatchString(t) {
 			facts = append(facts, f.voltsIn(t, at, s.cell)...)
 			rest = append(rest, s)
 			continue
@@ -69,12 +70,12 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 			facts = append(facts, kv...)
 			continue
 		}
-		if i+1 < len(slots) && f.isKey(s.cell, strings.HasSuffix(t, ":")) && slots[i+1].col-f.lastColumn(l.n, s.col) <= 3 {
+		if beside && slots[i+1].col-f.lastColumn(l.n, s.col) <= 3 {
 			v := slots[i+1]
 			value := oneLine(text(v.cell))
 			if value != "" && !strings.HasSuffix(value, ":") {
 				key := strings.TrimRight(t, ": ")
-				facts = append(facts, Fact{Field: f.keyField(key), Text: value, Key: key, At: f.p.ref(l.n, v.col), Cell: v.cell})
+				facts = append(facts, f.fact(key, value, f.p.ref(l.n, v.col), v.cell))
 				i++
 				// A unit or a second part beside the value belongs to it.
 				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {

@@ -138,7 +138,7 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 	is := make([]bool, len(parts))
 	any := false
 	for i := range parts {
-		is[i] = f.isHeader(&parts[i], below, atBreak)
+		is[i] = f.isHeader(&parts[i], l.n, below, atBreak)
 		any = any || is[i]
 	}
 	if !any {
@@ -146,7 +146,7 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 			return nil
 		}
 		whole := strip{slots: l.slots, from: parts[0].from, to: parts[len(parts)-1].to}
-		if !f.isHeader(&whole, below, atBreak) {
+		if !f.isHeader(&whole, l.n, below, atBreak) {
 			return nil
 		}
 		return f.halves(whole)
@@ -253,6 +253,12 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 		if len(lines[i].between(b.from, b.to)) > 0 {
 			lastB = i
 			countB++
+		}
+	}
+	if countA != countB {
+		ka, kb := f.kindsOf(a), f.kindsOf(b)
+		if len(ka) > 0 && len(kb) > 0 && !slices.ContainsFunc(ka, func(k Kind) bool { return slices.Contains(kb, k) }) {
+			return true
 		}
 	}
 	early, count := lastA, countA
@@ -461,4 +467,27 @@ func (f *finder) isTitleLine(d *draft, l *line) bool {
 		return false
 	}
 	return classOf(t)&classTotal == 0 && !isTotalText(t)
+}
+
+// kindsOf are the kinds of tables that the headers of a strip would do for.
+func (f *finder) kindsOf(s *strip) []Kind {
+	have := map[vocabulary.Field]bool{}
+	for _, sl := range s.slots {
+		for _, c := range f.s.Header(oneLine(text(sl.cell))).Candidates {
+			if c.Score >= 0.7 {
+				have[c.Field] = true
+			}
+		}
+	}
+	var kinds []Kind
+	for _, k := range kindOrder {
+		ok := true
+		for _, group := range needs[k] {
+			ok = ok && slices.ContainsFunc(group, func(f vocabulary.Field) bool { return have[f] })
+		}
+		if ok {
+			kinds = append(kinds, k)
+		}
+	}
+	return kinds
 }

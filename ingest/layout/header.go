@@ -185,25 +185,28 @@ func contrast(s *strip, below []line) (columns int) {
 	return columns
 }
 
-// isHeader decides whether a strip is a header, given the lines below it.
-func (f *finder) isHeader(s *strip, below []line, atBreak bool) bool {
+// isHeader decides whether a strip on line at is a header, given the lines below it.
+func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
 	n := len(s.slots)
 	if n < 2 || s.distinct == 0 {
 		return false
 	}
-	followed := 0 // lines below with cells in the strip's columns
-	var next *line
+	var next *line // the line that follows in the strip's columns
 	for i := range below {
-		if k := len(below[i].between(s.from, s.to)); k > 0 {
-			followed++
-			if next == nil {
-				next = &below[i]
-			}
+		if len(below[i].between(s.from, s.to)) > 0 {
+			next = &below[i]
+			break
 		}
 	}
-	if followed == 0 {
+	if next == nil || next.n > at+3 {
 		return false
+	}
+	if next.n > at+1 { // after a gap stands another header: this was none
+		o := strip{slots: next.slots}
+		if f.weigh(&o); o.distinct >= 3 && 2*o.matched >= len(o.slots) && o.data == 0 {
+			return false
+		}
 	}
 	words := contrast(s, below)
 	switch {

@@ -96,7 +96,7 @@ var (
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
 	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)[\s.#:_-]*\w{0,2}\d{1,3}\w?\b`)
 	reControl  = regexp.MustCompile(`(?i)^(vc|att|atten\w*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
-	reJoint    = regexp.MustCompile(`(?i)amp.*\bch`)
+	reJoint    = regexp.MustCompile(`(?i)amp.*\bch|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
 
 // lookOf looks at a cell.

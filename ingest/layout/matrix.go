@@ -206,11 +206,13 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	f.tapRow(x, cols, f.p.within(d.first, d.last))
 	// The other columns are decided as ever, with a quantity and a label given.
 	var rest []*heading
+	house := map[int]bool{} // the house book said so
 	for i, h := range cols {
 		if _, ok := in[i]; ok {
 			continue
 		}
 		if best, _ := h.best(); isTotalText(h.words) || best == vocabulary.Quantity || best == vocabulary.TotalWatts || best == vocabulary.Load {
+			house[len(rest)] = h.forced != vocabulary.Unknown
 			h.forced = vocabulary.Ignored
 		}
 		if len(h.parts) > 0 {
@@ -234,7 +236,11 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	}
 	base := &Table{Sheet: f.p.sheet, Kind: Loudspeakers, Transposed: f.p.turned}
 	for i, h := range rest {
-		base.Columns = append(base.Columns, h.column(f.p, dec, i))
+		c := h.column(f.p, dec, i)
+		if h.forced == vocabulary.Ignored && !house[i] {
+			c.Evidence = fmt.Sprintf("header %q: the sum of the counts beside it", h.words)
+		}
+		base.Columns = append(base.Columns, c)
 	}
 	f.records(d, base, rest)
 

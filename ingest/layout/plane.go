@@ -125,6 +125,9 @@ func (p *plane) turn(r grid.Range) *plane {
 // within returns the lines numbered from first to last.
 func (p *plane) within(first, last int) []line {
 	lo, _ := slices.BinarySearchFunc(p.lines, first, func(l line, n int) int { return cmp.Compare(l.n, n) })
+	if last < first {
+		return nil
+	}
 	hi, _ := slices.BinarySearchFunc(p.lines, last+1, func(l line, n int) int { return cmp.Compare(l.n, n) })
 	return p.lines[lo:hi]
 }

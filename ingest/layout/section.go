@@ -17,6 +17,8 @@ var (
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
+	reJobWord   = regexp.MustCompile(`(?i)^((?:job|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|progetto|commessa|cantiere|project|opdracht|werk)(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
+	reRevWord   = regexp.MustCompile(`(?i)^(rev(?:ision|isie|isione|isión|ision)?|rév(?:ision)?|issue|version|versie|versión|index|indice|ind)[\s.:]+(\w{1,6})$`)
 	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)
 )
 
@@ -48,6 +50,9 @@ func sectionField(t string) vocabulary.Field {
 	return vocabulary.Unknown
 }
 
+// plainFields are fields whose facts do not take in the words behind them.
+var plainFields = map[vocabulary.Field]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
+
 // level orders section titles from the outermost in.
 var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabulary.JobNo: 1, vocabulary.Building: 2, vocabulary.Floor: 3, vocabulary.Amplifier: 4, vocabulary.Channel: 5,
 	vocabulary.Circuit: 6, vocabulary.Zone: 7, vocabulary.Room: 8, vocabulary.Control: 9}
@@ -68,7 +73,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 				last.Field = vocabulary.Channel
 				last.Text += " / " + part
 				return
-			case field == vocabulary.Unknown || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
+			case field == vocabulary.Unknown && !plainFields[last.Field] || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
 				last.Text += " - " + part
 				return
 			}
@@ -98,12 +103,20 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			continue
 		}
 		field := sectionField(part)
-		if field == vocabulary.Unknown && len(part) < 24 && reAnyVolts.MatchString(part) {
+		if (field == vocabulary.Unknown || field == vocabulary.Circuit) && len(part) < 32 && reAnyVolts.MatchString(part) {
 			field = vocabulary.LineVoltage
+		}
+		if m := reJobWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
+			facts = append(facts, Fact{Field: vocabulary.JobNo, Text: m[2], Key: m[1], At: at, Cell: c})
+			continue
+		}
+		if m := reRevWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
+			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1], At: at, Cell: c})
+			continue
 		}
 		add(field, part)
 	}
-	if len(facts) == 1 && len(lead) == 0 && facts[0].Field != vocabulary.LineVoltage && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
+	if len(facts) == 1 && len(lead) == 0 && !plainFields[facts[0].Field] && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
 		facts[0].Text = t // as written, when it is all one thing
 	}
 	if len(lead) > 0 {
@@ -150,9 +163,21 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		if value == "" {
 			continue
 		}
-		facts = append(facts, Fact{Field: f.keyField(key), Text: oneLine(value), Key: key, At: at, Cell: c})
+		facts = append(facts, f.fact(key, oneLine(value), at, c))
 	}
 	return facts
+}
+
+// fact is a key of a title block and its value.
+func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
+	field := f.keyField(key)
+	if (field == vocabulary.Circuit || field == vocabulary.Unknown || field == vocabulary.Use || field == vocabulary.Channel) && len(value) < 32 && reAnyVolts.MatchString(value) {
+		field = vocabulary.LineVoltage // "Line: 100 V"
+	}
+	if field == vocabulary.Job && !strings.Contains(value, " ") && strings.ContainsAny(value, "0123456789") {
+		field = vocabulary.JobNo
+	}
+	return Fact{Field: field, Text: value, Key: key, At: at, Cell: c}
 }
 
 // keyField is the field that a key of a title block means.

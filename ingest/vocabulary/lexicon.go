@@ -158,13 +158,6 @@ func (l *lexicon) addPhrase(text string, p phrase) {
 	} else if len(key) > 3 {
 		l.single[key] = append(l.single[key], p)
 	}
-	// The words without unit and voltage say the same thing a little less surely.
-	rest, _, _ := measure(text)
-	if w := split(rest); len(w) > 0 && joined(w) != key {
-		q := p
-		q.weight *= 0.97
-		l.phrases[joined(w)] = append(l.phrases[joined(w)], q)
-	}
 }
 
 func addSense(list []sense, s sense) []sense {
