@@ -367,7 +367,7 @@ func (b *builder) register(r *row) {
 	j := b.job
 	setText(&j.Number, r.own(vocabulary.JobNo).asText())
 	setText(&j.Name, r.own(vocabulary.Job).asText())
-	setText(&j.Site, r.own(vocabulary.Site).asText())
+	setText(&j.Site, r.first(vocabulary.Site, vocabulary.Building).asText())
 	setText(&j.Revision, r.own(vocabulary.Revision).asText())
 	if s := r.own(vocabulary.Date); s.had() {
 		setText(&j.Date, b.date(s))

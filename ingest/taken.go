@@ -3,6 +3,7 @@ package ingest
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 
 	"lineaudit/audit/schedule"
@@ -15,7 +16,13 @@ import (
 type account struct {
 	taken     map[takenKey]*taken
 	questions map[schedule.Question]bool
+	misreads  map[takenKey]map[schedule.Question]bool // by column: cells that were not understood
+	headers   map[takenKey]*column
 }
+
+// fewMisreads is the most cells of a column that are each a question of their
+// own; more of them are one question about the column.
+const fewMisreads = 4
 
 type takenKey struct {
 	sheet   string
@@ -30,11 +37,11 @@ type takenKey struct {
 type taken struct {
 	first, header schedule.Ref
 	written       string
-	n             int
+	cells         map[schedule.Ref]bool
 }
 
 func newAccount() *account {
-	return &account{taken: make(map[takenKey]*taken), questions: make(map[schedule.Question]bool)}
+	return &account{taken: make(map[takenKey]*taken), questions: make(map[schedule.Question]bool), misreads: make(map[takenKey]map[schedule.Question]bool), headers: make(map[takenKey]*column)}
 }
 
 // take notes that a value was taken rather than stated.
@@ -48,7 +55,7 @@ func (a *account) take(s seen, field, takenAs string, how schedule.How, because 
 	}
 	t := a.taken[k]
 	if t == nil {
-		t = &taken{first: s.source.At, written: s.source.Written}
+		t = &taken{first: s.source.At, written: s.source.Written, cells: make(map[schedule.Ref]bool)}
 		if s.col != nil {
 			t.header = s.col.At
 		}
@@ -56,7 +63,7 @@ func (a *account) take(s seen, field, takenAs string, how schedule.How, because 
 	} else if s.source.At.Compare(t.first) < 0 {
 		t.first, t.written = s.source.At, s.source.Written
 	}
-	t.n++
+	t.cells[s.source.At] = true
 }
 
 // doubt notes what a parser took for granted, apart from units, which have
@@ -73,13 +80,28 @@ func (a *account) ask(at schedule.Ref, field, text, settles string) {
 	a.questions[schedule.Question{At: at, Field: field, Text: text, Settles: settles}] = true
 }
 
+// askCell notes a question about one cell of a column.
+func (a *account) askCell(s seen, text, settles string) {
+	q := schedule.Question{At: s.source.At, Field: string(s.field), Text: text, Settles: settles}
+	if s.t == nil || s.col == nil {
+		a.questions[q] = true
+		return
+	}
+	k := takenKey{sheet: s.source.At.Sheet, table: s.t.number, col: s.col.i + 1}
+	if a.misreads[k] == nil {
+		a.misreads[k] = make(map[schedule.Question]bool)
+	}
+	a.misreads[k][q] = true
+	a.headers[k] = s.col
+}
+
 // assumptions returns what was taken, in the order of cells.
 func (a *account) assumptions() []schedule.Assumption {
 	out := make([]schedule.Assumption, 0, len(a.taken))
 	for k, t := range a.taken {
 		x := schedule.Assumption{At: t.first, Field: k.field, Written: t.written, TakenAs: k.takenAs, How: k.how, Because: k.because}
-		if t.n > 1 {
-			x.Written = fmt.Sprintf("%d cells, first %s %q", t.n, t.first.Cell(), t.written)
+		if n := len(t.cells); n > 1 {
+			x.Written = fmt.Sprintf("%d cells, first %s %q", n, t.first.Cell(), t.written)
 			if !t.header.IsZero() {
 				x.At = t.header
 			}
@@ -95,12 +117,26 @@ func (a *account) assumptions() []schedule.Assumption {
 
 // asked returns the questions in the order of cells.
 func (a *account) asked() []schedule.Question {
+	for k, cells := range a.misreads {
+		if len(cells) <= fewMisreads {
+			maps.Copy(a.questions, cells)
+			continue
+		}
+		list := slices.SortedFunc(maps.Keys(cells), compareQuestions)
+		c := a.headers[k]
+		a.questions[schedule.Question{At: c.At, Field: list[0].Field,
+			Text:    fmt.Sprintf("%d cells below “%s” are not understood as %s, first %s: %s", len(list), short(c.Header), list[0].Field, list[0].At.Cell(), list[0].Text),
+			Settles: list[0].Settles}] = true
+	}
 	out := make([]schedule.Question, 0, len(a.questions))
 	for q := range a.questions {
 		out = append(out, q)
 	}
-	slices.SortFunc(out, func(x, y schedule.Question) int {
-		return cmp.Or(x.At.Compare(y.At), cmp.Compare(x.Field, y.Field), cmp.Compare(x.Text, y.Text), cmp.Compare(x.Settles, y.Settles))
-	})
+	slices.SortFunc(out, compareQuestions)
 	return out
+}
+
+// compareQuestions orders questions by cell.
+func compareQuestions(x, y schedule.Question) int {
+	return cmp.Or(x.At.Compare(y.At), cmp.Compare(x.Field, y.Field), cmp.Compare(x.Text, y.Text), cmp.Compare(x.Settles, y.Settles))
 }

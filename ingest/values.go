@@ -104,8 +104,7 @@ func (b *builder) misread(s seen, err error) {
 	case errors.Is(err, notation.ErrLump):
 		why = "is a lump of unknown count"
 	}
-	b.ask(s.source.At, string(s.field), "“"+short(s.source.Written)+"” "+why+": what is the "+string(s.field)+" here?",
-		"the "+string(s.field)+" of this row")
+	b.askCell(s, "“"+short(s.source.Written)+"” "+why+": what is the "+string(s.field)+" here?", "the "+string(s.field)+" of this row")
 }
 
 // short cuts a text for a message.
