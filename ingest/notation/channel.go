@@ -67,7 +67,11 @@ func ParseChannel(s string) (ChannelRef, error) {
 			return ChannelRef{}, failBecause(what, text, strconv.Quote(t.raw)+" has no meaning here", ErrNotUnderstood)
 		}
 	}
-	if !r.worded(rest) && !r.coded(rest) {
+	found, ok := r.worded(rest)
+	if !found {
+		ok = r.coded(rest)
+	}
+	if !ok {
 		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
 	}
 	if len(r.c.Channels) > mostChannelRefs {
@@ -128,8 +132,9 @@ func nameAt(tokens []token, i int) (kind KeyKind, sure bool, n int, ok bool) {
 	return KeyKind(e.kind), e.sure, n, ok
 }
 
-// worded reads a reference with a word for the channel or the amplifier.
-func (r *channelReading) worded(tokens []token) bool {
+// worded reads a reference with a word for the channel or the amplifier, if
+// there is one.
+func (r *channelReading) worded(tokens []token) (found, ok bool) {
 	channelAt, channelN := -1, 0
 	ampAt, ampN := -1, 0
 	for i := 0; i < len(tokens); i++ {
@@ -147,28 +152,28 @@ func (r *channelReading) worded(tokens []token) bool {
 	}
 	switch {
 	case channelAt < 0 && ampAt < 0:
-		return false
+		return false, false
 	case channelAt < 0:
 		if ampAt != 0 {
-			return false
+			return true, false
 		}
-		return r.afterAmplifier(tokens[ampN:])
+		return true, r.afterAmplifier(tokens[ampN:])
 	case ampAt > channelAt: // Kanal 3 von Endstufe 2
 		if channelAt != 0 {
-			return false
+			return true, false
 		}
 		between := tokens[channelN:ampAt]
 		for len(between) > 0 && (between[len(between)-1].kind == markToken || isLinkWord(between[len(between)-1].text)) {
 			between = between[:len(between)-1]
 		}
-		return r.setChannels(between) && r.setAmplifier(tokens[ampAt+ampN:])
+		return true, r.setChannels(between) && r.setAmplifier(tokens[ampAt+ampN:])
 	case ampAt >= 0:
 		if ampAt != 0 {
-			return false
+			return true, false
 		}
-		return r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+		return true, r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 	}
-	return r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+	return true, r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 }
 
 // linkWords stand between a channel and its amplifier.
@@ -254,13 +259,15 @@ func (r *channelReading) setChannels(tokens []token) bool {
 			}
 			id = strconv.Itoa(to)
 			i++
+		case (t.is("-") || t.is("_")) && id != "" && tokens[i-1].kind == wordToken && i+1 < len(tokens) && tokens[i+1].kind == figureToken && !t.gap && !tokens[i+1].gap:
+			id += t.raw // a code such as PA-02
 		case t.kind == markToken:
 			return false
 		case t.kind == wordToken && isAnd(t.text) && t.gap && id != "":
 			if !flush() {
 				return false
 			}
-		case t.kind == wordToken && len([]rune(t.raw)) > 2:
+		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i):
 			return false
 		case t.gap && id != "":
 			return false
@@ -278,6 +285,16 @@ func (r *channelReading) setChannels(tokens []token) bool {
 	return true
 }
 
+// startsCode reports whether the word at tokens[i] is the letters of a code of
+// at most four, such as SPK in "SPK-02".
+func startsCode(tokens []token, i int) bool {
+	next := i + 1
+	if next < len(tokens) && (tokens[next].is("-") || tokens[next].is("_")) && !tokens[next].gap {
+		next++
+	}
+	return len([]rune(tokens[i].raw)) <= 4 && next < len(tokens) && tokens[next].kind == figureToken && !tokens[next].gap
+}
+
 func notDigit(r rune) bool { return !isDigit(r) }
 
 func isAnd(word string) bool {
@@ -292,14 +309,14 @@ func (r *channelReading) coded(tokens []token) bool {
 		return false
 	}
 	figures := 0
-	for _, t := range tokens {
+	for i, t := range tokens {
 		switch {
 		case t.kind == figureToken:
 			figures++
 			if len(t.raw) > 3 {
 				return false // a telephone number or a year
 			}
-		case t.kind == wordToken && len([]rune(t.raw)) > 4:
+		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i):
 			return false // a name
 		}
 	}
@@ -328,7 +345,9 @@ func (r *channelReading) coded(tokens []token) bool {
 	case mark == "/" && simple && isSingleLetter(head[0]) && isSingleLetter(tail[0]): // A/B
 		r.c.Channels = []string{head[0].raw, tail[0].raw}
 		return true
-	case (mark == "-" || mark == "_") && simple && head[0].kind == wordToken: // CH-3 without its word: a tag
+	case (mark == "-" || mark == "_") && simple && isSingleLetter(head[0]): // amplifier A, or one name
+		r.c.Doubts |= DateOrPair
+	case (mark == "-" || mark == "_") && simple && head[0].kind == wordToken && tail[0].kind == figureToken && !tokens[sep].gap && !tail[0].gap: // PA-02: a tag
 		r.c.Channels = []string{textOf(r.text, tokens)}
 		return true
 	case simple && head[0].kind == figureToken && tail[0].kind == figureToken:

@@ -63,6 +63,8 @@ func TestParseChannel(t *testing.T) {
 		{"1,2", ref("", "1", "2")},
 		{"1-3", doubts(ref("1", "3"), DateOrPair)},
 		{"1/2", doubts(ref("1", "2"), DateOrPair)},
+		{"A-2", doubts(ref("A", "2"), DateOrPair)},
+		{"PA-02", ref("", "PA-02")},
 		{"1.3", ref("1", "3")},
 		{"1:3", ref("1", "3")},
 		{"A/B", ab(ref("", "A", "B"))},
