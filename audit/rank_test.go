@@ -1,0 +1,87 @@
+package audit
+
+import (
+	"testing"
+
+	"lineaudit/audit/schedule"
+)
+
+// revision makes a result of a job with a title block.
+func revision(file, number, name, rev, date string) *Result {
+	at := schedule.Ref{File: file, Row: 1, Col: 1}
+	return &Result{Job: &schedule.Job{File: file, Number: schedule.Said(number, at), Name: schedule.Said(name, at),
+		Revision: schedule.Said(rev, at), Date: schedule.Said(date, at)}, Settings: DefaultSettings()}
+}
+
+func TestRevisions(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		jobs []*Result
+		want []string // SupersededBy
+	}{
+		{"letters of one number", []*Result{revision("a.xlsx", "J1001", "Palm House", "A", ""), revision("b.xlsx", "J1001", "Palm House", "C", ""), revision("c.xlsx", "J1001", "", "B", "")},
+			[]string{"b.xlsx", "", "b.xlsx"}},
+		{"another number", []*Result{revision("a.xlsx", "J1001", "Palm House", "A", ""), revision("b.xlsx", "J1002", "Palm House", "B", "")}, []string{"", ""}},
+		{"same number, another name", []*Result{revision("a.xlsx", "J1001", "Palm House", "A", ""), revision("b.xlsx", "J1001", "Boathouse", "B", "")}, []string{"", ""}},
+		{"as built beats a later letter", []*Result{revision("a.xlsx", "J1", "", "as built", ""), revision("b.xlsx", "J1", "", "D", "")}, []string{"", "a.xlsx"}},
+		{"preliminary before construction", []*Result{revision("a.xlsx", "J1", "", "P3", ""), revision("b.xlsx", "J1", "", "C1", "")}, []string{"b.xlsx", ""}},
+		{"letters and numbers do not compare, dates do", []*Result{revision("a.xlsx", "J1", "", "B", "2019-05-01"), revision("b.xlsx", "J1", "", "2", "2020-01-01")}, []string{"b.xlsx", ""}},
+		{"nothing decides: both stay", []*Result{revision("a.xlsx", "J1", "", "B", ""), revision("b.xlsx", "J1", "", "2", "")}, []string{"", ""}},
+		{"by file name", []*Result{revision("x/rink rev A.xlsx", "", "", "", ""), revision("x/rink rev B.xlsx", "", "", "", ""), revision("y/rink rev C.xlsx", "", "", "", "")},
+			[]string{"x/rink rev B.xlsx", "", ""}},
+		{"no mark is the first issue", []*Result{revision("x/rink.xlsx", "", "", "", ""), revision("x/rink_rev2.xlsx", "", "", "", "")}, []string{"x/rink_rev2.xlsx", ""}},
+		{"by date in the file name", []*Result{revision("x/rink 2019-03-01.xlsx", "", "", "", ""), revision("x/rink 20200401.xlsx", "", "", "", "")},
+			[]string{"x/rink 20200401.xlsx", ""}},
+		{"rink 1 and rink 2 are two jobs", []*Result{revision("x/rink 1.xlsx", "", "", "", ""), revision("x/rink 2.xlsx", "", "", "", "")}, []string{"", ""}},
+		{"same revision twice", []*Result{revision("a.xlsx", "J1", "", "B", ""), revision("b.xlsx", "J1", "", "B", "")}, []string{"", ""}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			a := Rank(tt.jobs)
+			current := 0
+			for i, want := range tt.want {
+				if got := tt.jobs[i].SupersededBy; got != want {
+					t.Errorf("%s: superseded by %q, want %q", tt.jobs[i].Job.File, got, want)
+				}
+				if want == "" {
+					current++
+				}
+			}
+			if a.Counts.Jobs != current || a.Counts.Superseded != len(tt.jobs)-current {
+				t.Errorf("counts %d jobs and %d superseded, want %d and %d", a.Counts.Jobs, a.Counts.Superseded, current, len(tt.jobs)-current)
+			}
+		})
+	}
+}
+
+func TestRankLeavesSupersededOut(t *testing.T) {
+	old := loadCase(t, "testdata/control-overload/fires.csv").job
+	now := loadCase(t, "testdata/control-overload/fires.csv").job
+	at := schedule.Ref{File: "b.csv", Row: 1, Col: 1}
+	now.File = "b.csv"
+	old.Number, now.Number = schedule.Said("J7", at), schedule.Said("J7", at)
+	old.Revision, now.Revision = schedule.Said("A", at), schedule.Said("B", at)
+	results := []*Result{Check(old, DefaultSettings()), Check(now, DefaultSettings())}
+	a := Rank(results)
+	if results[0].SupersededBy != "b.csv" || len(a.Findings) != len(results[1].Findings) || a.Counts.Danger != 1 || a.Counts.Fault != 1 {
+		t.Fatalf("superseded by %q, %d findings ranked, counts %+v", results[0].SupersededBy, len(a.Findings), a.Counts)
+	}
+	ids := map[string]bool{}
+	for _, r := range results {
+		for _, f := range r.Findings {
+			if ids[f.ID] {
+				t.Errorf("id %s twice", f.ID)
+			}
+			ids[f.ID] = true
+			if (f.Rank == 0) != (r == results[0]) {
+				t.Errorf("%s of %s has rank %d", f.Rule.Name, r.Job.File, f.Rank)
+			}
+		}
+	}
+	if a.Findings[0].Rank != 1 || a.Sites[0].Place != 1 || results[1].Place != 1 || results[0].Place != 0 {
+		t.Error("places are not set")
+	}
+	again := Rank(results)
+	if again.Findings[0].ID != a.Findings[0].ID {
+		t.Error("ranking twice changes ids")
+	}
+}
