@@ -13,7 +13,7 @@ var filters = map[string]string{
 	"fods": "fods:OpenDocument Spreadsheet Flat XML",
 	"xls":  "xls:MS Excel 97",
 	"xlsx": "xlsx:Calc MS Excel 2007 XML",
-	"xml":  "xml:MS Excel 2003 XML",
+	"html": "html:HTML (StarCalc)",
 }
 
 // saveAll has LibreOffice save each workbook in its format, one start of the program a format.
@@ -23,7 +23,7 @@ func saveAll(soffice string, all []hard, files string) error {
 		return err
 	}
 	defer os.RemoveAll(dir)
-	for _, format := range []string{"ods", "fods", "xls", "xlsx", "xml"} {
+	for _, format := range []string{"ods", "fods", "xls", "xlsx", "html"} {
 		var args, targets []string
 		for i, c := range all {
 			if c.saved != format {
