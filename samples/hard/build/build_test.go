@@ -165,11 +165,12 @@ func TestTruthIsPlain(t *testing.T) {
 }
 
 func place(r record, names ...string) string {
-	key := r["file"] + "|" + r["job"]
+	var key strings.Builder
+	key.WriteString(r["file"] + "|" + r["job"])
 	for _, n := range names {
-		key += "|" + r[n]
+		key.WriteString("|" + r[n])
 	}
-	return key
+	return key.String()
 }
 
 // nominal returns a line voltage, 70.7 standing for 100 divided by the root of 2.

@@ -107,9 +107,7 @@ func boathouse9(fitted bool) *excelize.File {
 Ellerquay Trust|Boathouse 9
 Works order|EQ-0909
 `)
-	head := `
-No.|Station|Dialled to|Runs off
-`
+	head := "No.|Station|Dialled to|Runs off"
 	if fitted {
 		p.put("A3", "Sheet|as fitted, 14 May 2018 - replaces the sheet of 2 March 2017")
 		p.put("A5", head+`

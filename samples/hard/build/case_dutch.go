@@ -54,7 +54,7 @@ kleedkamers|40|1.5
 schaatsverhuur|55|1.5
 kassa|60|0.75
 `)
-	t.left("", "12|by others|\n13|total|35 with the third party's four\n15|amplifier|")
+	t.left("", "12|by others|\n13|total|35 with the third party's four\n14|amplifier|")
 }
 
 // Two tables below each other, zones merged over their rows, the control in a merged cell as well.

@@ -163,7 +163,7 @@ func cinema() *excelize.File {
 Show sound and paging||||Job EQ-1345
 
 Unit|Use|Load as seen|Amp ch
-SH-L|Show left|4Ω|CH1
+SH-L|Show left|8Ω|CH1
 SH-R|Show right|4Ω|CH2
 SH-S|Show sub|8Ω|CH1
 P1|Paging seats|6 W tap|CH3
@@ -187,7 +187,7 @@ func cinemaTruth(t *truth) {
 	t.is("EQ-1345", "", "low-impedance units on low-impedance outputs are in order; an 8 ohm unit and a bypassed transformer on 70 V outputs are not; 'tap 3' may be 3 W or the third tap")
 	t.speakers("sheet=All units", `
 rows|tag|room|tap_w|tap_v|line_v|channel|low_ohm|note
-4|SH-L|Show left||||CH1|4|its own output: no fault
+4|SH-L|Show left||||CH1|8|its own output: no fault
 5|SH-R|Show right||||CH2|4|
 6|SH-S|Show sub||||CH1|8|
 7..9|P1..P3|Paging seats|6|70.7|70.7|CH3||

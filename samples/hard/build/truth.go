@@ -88,7 +88,7 @@ func (t *truth) asks(sheet, block string) {
 // "5..8" under rows stands for four records, with a tag such as "H1..H4" counted along.
 func (t *truth) add(table, common, block string) {
 	base := record{"file": t.file, "job": t.job}
-	for _, pair := range strings.Split(common, ";") {
+	for pair := range strings.SplitSeq(common, ";") {
 		if name, val, ok := strings.Cut(strings.TrimSpace(pair), "="); ok {
 			base[name] = val
 		}
