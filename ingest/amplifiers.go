@@ -24,7 +24,7 @@ func (b *builder) amplifier(s seen, name string) *schedule.Amplifier {
 	b.guessed(s, "amplifier", name, f)
 	a := b.amps[f.Key]
 	if a == nil && !b.lookOnly {
-		a = &schedule.Amplifier{At: s.source.At, Key: f.Key, Name: tidy(name)}
+		a = &schedule.Amplifier{At: s.source.At, Key: f.Key, Name: tidy(f.Name)}
 		b.amps[f.Key] = a
 		b.job.Amplifiers = append(b.job.Amplifiers, a)
 	}

@@ -21,7 +21,7 @@ func (b *builder) control(s seen, name string) *schedule.Control {
 		return nil
 	}
 	b.guessed(s, "control", name, f)
-	return b.controlByKey(f.Key, name, s.source.At)
+	return b.controlByKey(f.Key, f.Name, s.source.At)
 }
 
 func (b *builder) controlByKey(key, name string, at schedule.Ref) *schedule.Control {

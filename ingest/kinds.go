@@ -95,20 +95,15 @@ func wordKind(r *row) deviceKind {
 	return noKind
 }
 
-// kindStems are the beginnings of folded words that name a device, in
-// English, German, French, Spanish, Italian and Dutch; the longest wins, so
-// that a "volume control for loudspeakers" is a control. From memory.
-var kindStems = []struct {
+// deviceStems are pieces of folded words, spaces left out, that name a device.
+// Controls come first, so that a volume control for loudspeakers is a control.
+var deviceStems = []struct {
 	kind  deviceKind
-	stems []string
+	stems wordList
 }{
-	{controlRow, []string{"volumecontrol", "volctrl", "volumeregler", "volumeregelaar", "volumeregler", "lautstarke", "lautstaerke", "attenuat", "atenuador",
-		"potentiometrevolume", "reglagevolume", "regolatorevolume", "regolatoredivolume", "controlvolumen", "controldevolumen", "reguladordevolumen",
-		"reguladorvolumen", "wallcontrol", "levelcontrol", "fader", "regelaar", "verzwakker", "reglageduvolume", "controlevolume"}},
-	{amplifierRow, []string{"amplifier", "poweramp", "amplificat", "amplificad", "verstarker", "verstaerker", "endstufe", "versterker", "etapadepotencia",
-		"finaledipotenza", "eindtrap", "mixeramp"}},
-	{loudspeakerRow, []string{"loudspeaker", "speaker", "lautsprecher", "hautparleur", "enceinte", "altavoz", "altavoces", "altoparlant", "diffusor", "difusor", "luidspreker",
-		"horn", "projector", "projecteur", "proyector", "ceilingspk", "column", "colonne", "columna", "pendant", "soundprojector", "bocina", "trichter", "tromba", "subwoofer"}},
+	{controlRow, wordClasses["control device"]},
+	{amplifierRow, wordClasses["amplifier device"]},
+	{loudspeakerRow, wordClasses["loudspeaker device"]},
 }
 
 // kindInWords finds a word for a device in a text.
@@ -120,7 +115,7 @@ func kindInWords(text string) deviceKind {
 		}
 		return -1
 	}, folded)
-	for _, k := range kindStems {
+	for _, k := range deviceStems {
 		for _, stem := range k.stems {
 			if strings.Contains(key, stem) {
 				return k.kind

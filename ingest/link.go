@@ -16,9 +16,9 @@ func (b *builder) link() {
 	b.zonesByRoom()
 	b.zoneLinks()
 	b.controlLinks()
+	b.unusedChannels()
 	b.lineVolts()
 	b.ratings()
-	b.unusedChannels()
 	b.pendingTaps()
 	b.reaches()
 	b.emergencyFromOverrides()
@@ -372,15 +372,7 @@ func (b *builder) unusedChannels() {
 				break
 			}
 			names[channelID(name)] = true
-			c := b.channel(a, name, a.At)
-			if q := b.ampLine[a]; q.Had() {
-				c.LineVolts = q
-			} else if v, s, ok := ratedVolts(b.ampRated[a]); ok {
-				src := s.source
-				src.How, src.Because = schedule.Computed, "the line voltage that the rating is stated at"
-				c.LineVolts = schedule.Exactly(schedule.Volts(v), src)
-			}
-			b.rateChannel(c)
+			b.channel(a, name, a.At)
 		}
 	}
 }

@@ -25,7 +25,7 @@ func (b *builder) zone(s seen, name string) *schedule.Zone {
 	b.guessed(s, "zone", name, f)
 	z := b.zones[f.Key]
 	if z == nil && !b.lookOnly {
-		z = &schedule.Zone{At: s.source.At, Key: f.Key, Name: tidy(name)}
+		z = &schedule.Zone{At: s.source.At, Key: f.Key, Name: tidy(f.Name)}
 		b.zones[f.Key] = z
 		b.job.Zones = append(b.job.Zones, z)
 	}

@@ -58,8 +58,8 @@ func (s *Set) add(written string, table int) *entry {
 	if e == nil {
 		e = &entry{name: n}
 		s.entries[n.Full] = e
-	} else if written < e.name.Written {
-		e.name.Written = written
+	} else if first := table != 0; first && !e.own || first == e.own && written < e.name.Written {
+		e.name.Written = written // as its table has it, else the first in order of letters
 	}
 	if table != 0 && !slices.Contains(e.tables, table) {
 		e.tables, e.own = append(e.tables, table), true
@@ -140,13 +140,14 @@ func canUnite(a, b *entry) bool {
 	return true
 }
 
-// unite makes two names one. A defined name becomes the root, then the smaller key.
+// unite makes two names one. A defined name becomes the root, then one that is
+// more than a number, then the smaller key.
 func unite(a, b *entry, how Match) {
 	ra, rb := a.root(), b.root()
 	if ra == rb {
 		return
 	}
-	if rb.own && !ra.own || rb.own == ra.own && rb.name.Full < ra.name.Full {
+	if rb.before(ra) {
 		a, b, ra, rb = b, a, rb, ra
 	}
 	rb.parent = ra
@@ -156,6 +157,17 @@ func unite(a, b *entry, how Match) {
 			ra.tables = append(ra.tables, t)
 		}
 	}
+}
+
+// before reports whether e is the better name for a thing.
+func (e *entry) before(o *entry) bool {
+	if e.own != o.own {
+		return e.own
+	}
+	if e.name.Bare() != o.name.Bare() {
+		return o.name.Bare()
+	}
+	return e.name.Full < o.name.Full
 }
 
 // buckets groups the names by a key, in order of the keys' first names.
