@@ -48,6 +48,9 @@ func (f *finder) drafts() []*draft {
 				continue
 			}
 			d := f.draft(i, &s)
+			// A row of groups that looked like a header of its own.
+			done = slices.DeleteFunc(done, func(a *draft) bool { return a.takenBy(d) })
+			active = slices.DeleteFunc(active, func(a *draft) bool { return a.takenBy(d) })
 			for _, a := range active {
 				if a.from <= d.to && d.from <= a.to {
 					a.last = d.header[0] - 1
@@ -63,6 +66,11 @@ func (f *finder) drafts() []*draft {
 		}
 	}
 	return done
+}
+
+// takenBy reports whether the header rows of d are rows of o.
+func (d *draft) takenBy(o *draft) bool {
+	return d.from <= o.to && o.from <= d.to && d.header[len(d.header)-1] >= o.header[0]
 }
 
 func (f *finder) forcedIn(l *line) bool {
@@ -383,6 +391,9 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 		}
 	}
 	next := f.p.lines[at+1 : min(len(f.p.lines), at+3)]
+	if len(next) > 1 && f.unitsOnly(next[0].between(d.from, d.to)) {
+		next = next[1:]
+	}
 	if spread && 10*sub.matched >= 6*len(sub.slots) && (sub.matched >= 2 || len(sub.slots) == 1) {
 		if len(next) > 0 {
 			below := strip{slots: next[0].between(d.from, d.to), from: d.from, to: d.to}

@@ -30,6 +30,11 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 	any, about2, powered, power, tables, foreign := false, false, false, false, 0, false
 	cases := map[*placed]weighed{}
 	for _, sr := range sheets {
+		if sr.form != nil {
+			c := weigh(sr.form, sr, s)
+			any = any || c.needs && c.power && c.score+about >= 2
+			tables++
+		}
 		for _, t := range sr.tables {
 			tables++
 			c := weigh(t.t, sr, s)
@@ -66,6 +71,9 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 	}
 	if any {
 		return ""
+	}
+	for _, sr := range sheets {
+		sr.form, sr.inForm = nil, nil
 	}
 	var words []string
 	for f := range have {

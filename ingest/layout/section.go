@@ -103,6 +103,9 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			continue
 		}
 		field := sectionField(part)
+		if field == vocabulary.Zone && aboutList(part) {
+			field = vocabulary.Unknown // "Zone schedule"
+		}
 		if (field == vocabulary.Unknown || field == vocabulary.Circuit) && len(part) < 32 && reAnyVolts.MatchString(part) {
 			field = vocabulary.LineVoltage
 		}
@@ -131,16 +134,24 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 // isHeading reports whether words are about the list itself ("Loudspeaker
 // schedule") rather than a place.
 func (f *finder) isHeading(t string) bool {
-	for w := range strings.FieldsSeq(vocabulary.Fold(t)) {
-		switch w {
-		case "schedule", "list", "table", "liste", "lista", "lijst", "elenco", "plan", "tabelle", "tableau", "tabla", "tabella", "schema", "bordereau",
-			"register", "survey", "system", "sheet", "staat", "overzicht", "planning", "listado", "inventory":
-			return true
-		}
+	if aboutList(t) {
+		return true
 	}
 	for _, c := range f.s.Concepts(t) {
 		switch c {
 		case "speaker", "tap", "amplifier", "cable", "load", "power", "device":
+			return true
+		}
+	}
+	return false
+}
+
+// aboutList reports whether a text has a word for a list.
+func aboutList(t string) bool {
+	for w := range strings.FieldsSeq(vocabulary.Fold(t)) {
+		switch w {
+		case "schedule", "list", "table", "liste", "lista", "lijst", "elenco", "plan", "tabelle", "tableau", "tabla", "tabella", "schema", "bordereau",
+			"register", "survey", "system", "sheet", "staat", "overzicht", "planning", "listado", "inventory":
 			return true
 		}
 	}

@@ -59,6 +59,8 @@ type sheetReader struct {
 	tables  []*placed
 	facts   []Fact
 	outside []Outside
+	form    *Table                // the sheet filled in like a form
+	inForm  map[schedule.Ref]bool // the cells of its values
 }
 
 // A placed is a table and the cells it takes up.
@@ -79,6 +81,7 @@ func (sr *sheetReader) read() {
 	sr.use(whole.without(sr.areas()))
 	sr.readRest()
 	sr.use(whole)
+	sr.forms()
 }
 
 // use makes p the plane that the finder looks at.
@@ -262,6 +265,10 @@ func (sr *sheetReader) finish(miss string) Sheet {
 		}
 		out.Tables = append(out.Tables, t.t)
 	}
+	if sr.form != nil {
+		sr.form.Titles = append(slices.Clone(sheetFacts), sr.facts...)
+		out.Tables = append(out.Tables, sr.form)
+	}
 	slices.SortStableFunc(sr.facts, func(a, b Fact) int { return a.At.Compare(b.At) })
 	out.Facts = append(sheetFacts, sr.facts...)
 	out.Outside = sr.outside
@@ -316,6 +323,9 @@ func (sr *sheetReader) leftovers(miss string) {
 			continue
 		}
 		facts, rest := sr.f.lineFacts(l, free)
+		if sr.form != nil {
+			facts = slices.DeleteFunc(facts, func(fact Fact) bool { return sr.inForm[fact.At] })
+		}
 		sr.facts = append(sr.facts, facts...)
 		if len(rest) > 0 {
 			class, reason := Unclear, "stands outside all tables"

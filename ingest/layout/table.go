@@ -21,6 +21,7 @@ type Table struct {
 	Range       grid.Range
 	HeaderRows  []int // sheet rows (columns, when transposed) that hold the header
 	Transposed  bool
+	Form        bool   // keys and values, filled in once or several times: a record for each filling
 	Matrix      bool   // counts in cells: rooms one way, types or zones the other
 	Titles      []Fact // what stands above the table and on its sheet's name: a title, key-value pairs
 	Columns     []Column

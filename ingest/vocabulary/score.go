@@ -166,6 +166,7 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		parts = append(parts, r)
 		counted++
 	}
+	s.countOf(words, quality, owner)
 	h.Words = counted
 	if counted == 0 {
 		return
@@ -223,6 +224,27 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		}
 		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted))
 		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
+	}
+}
+
+// pluralSpeakers are words for more than one loudspeaker: beside a word for
+// "number" they make it a count.
+var pluralSpeakers = set("speakers loudspeakers spkrs altavoces diffusori altoparlanti luidsprekers parleurs hautparleurs enceintes")
+
+// countOf lets "number of" and "number ... loudspeakers" mean a count.
+func (s *Scorer) countOf(words []word, quality map[int]float64, owner map[int]int) {
+	l := lex()
+	number, count := slices.Index(l.names, "number"), slices.Index(l.names, "count")
+	q, ok := quality[number]
+	if !ok || quality[count] > 0 {
+		return
+	}
+	for i, w := range words {
+		if pluralSpeakers[w.text] || w.text == "of" && i > 0 {
+			quality[count], owner[count] = q, owner[number]
+			delete(quality, number)
+			return
+		}
 	}
 }
 

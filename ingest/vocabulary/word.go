@@ -43,14 +43,17 @@ func (l *lexicon) read(w word) reading {
 	if list := l.words[w.text]; list != nil {
 		return reading{senses: weigh(list, 1), fields: l.single[w.text], quality: 0.98, as: w.text}
 	}
-	if list := l.single[w.text]; list != nil {
-		return reading{fields: list, quality: 0.98, as: w.text}
-	}
+	single := reading{fields: l.single[w.text], quality: 0.98, as: w.text}
 	if list := l.stems[stem(w.text)]; list != nil && len(w.text) > 3 {
-		return reading{senses: weigh(list, 0.97)}
+		single.senses = weigh(list, 0.97)
+		return single
 	}
 	if r, ok := l.compound(w.text); ok {
-		return r
+		single.senses, single.compound = r.senses, true
+		return single
+	}
+	if single.fields != nil {
+		return single
 	}
 	if r, ok := l.shortened(w); ok {
 		return r
@@ -151,7 +154,7 @@ func (l *lexicon) shortened(w word) (reading, bool) {
 			switch {
 			case strings.HasPrefix(long, w.text):
 				add(long, quality)
-			case isShorthand(w.text, long):
+			case isShorthand(w.text, long), (w.dotted || n >= 5) && isContraction(w.text, long):
 				add(long, quality-0.05)
 			}
 		}
@@ -241,6 +244,12 @@ func (l *lexicon) tail(text string) reading {
 				g := append(weigh(l.part(text[:i])[:1], 0.8), r.senses...)
 				return reading{senses: g, compound: true}
 			}
+		}
+	}
+	// Only the beginning is known: "Zonenbezeichner".
+	for i := len(text) - 4; i >= 4; i-- {
+		if list := l.part(text[:i]); list != nil {
+			return reading{senses: weigh(list[:1], 0.55)}
 		}
 	}
 	return reading{}

@@ -80,6 +80,9 @@ func split(s string) []word {
 		case r == '#':
 			flush(false)
 			words = append(words, word{"no", false})
+		case r == '%':
+			flush(false)
+			words = append(words, word{"percent", false})
 		case r == '.' && b.Len() > 0:
 			if i+1 < len(runes) && unicode.IsLetter(runes[i+1]) && b.Len() == 1 {
 				continue // S.N., P.U.
@@ -157,6 +160,22 @@ func distance(a, b string, limit int) int {
 		before, last, now = last, now, before
 	}
 	return last[len(b)]
+}
+
+// isContraction reports whether short is long with letters left out of its
+// middle: the first three and the last are kept ("Leistg", "Bezeichng").
+func isContraction(short, long string) bool {
+	n := len(short)
+	if n < 4 || len(long) < n+2 || short[:3] != long[:3] || short[n-1] != long[len(long)-1] {
+		return false
+	}
+	j := 0
+	for i := 0; i < len(long) && j < n; i++ {
+		if long[i] == short[j] {
+			j++
+		}
+	}
+	return j == n
 }
 
 // isShorthand reports whether short leaves letters out of long the way people

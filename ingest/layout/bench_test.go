@@ -1,0 +1,55 @@
+package layout
+
+import (
+	"fmt"
+	"testing"
+
+	"lineaudit/ingest/grid"
+)
+
+// bigSheet is a sheet of n rows under one header, as a register of a large
+// estate could be.
+func bigSheet(n int) *grid.Sheet {
+	s := &grid.Sheet{Name: "Register"}
+	put := func(row int, texts ...any) {
+		r := grid.Row{Number: row}
+		for i, t := range texts {
+			c := grid.Cell{Col: i + 1, Kind: grid.String}
+			switch v := t.(type) {
+			case string:
+				c.Text = v
+			case int:
+				c.Kind, c.Number, c.Text = grid.Number, float64(v), fmt.Sprint(v)
+			}
+			if c.Text != "" {
+				r.Cells = append(r.Cells, c)
+			}
+		}
+		s.Rows = append(s.Rows, r)
+	}
+	put(1, "Tag", "Building", "Room", "Zone", "Model", "Qty", "Tap (W)", "Amp", "Ch", "Notes")
+	for i := range n {
+		zone := i / 12
+		note := ""
+		if i%7 == 0 {
+			note = fmt.Sprintf("above the door of bay %c", 'A'+i%26)
+		}
+		put(i+2, fmt.Sprintf("LS-%06d", i), fmt.Sprintf("House %d", zone/40), "Bay "+string(rune('A'+i%20))+" of the long walk", fmt.Sprintf("Zone %d", zone), "CS-6",
+			1+i%3, []int{3, 6, 10, 15}[i%4], fmt.Sprintf("A%d", zone/4), zone%4+1, note)
+	}
+	return s
+}
+
+func BenchmarkRead(b *testing.B) {
+	for _, n := range []int{2000, 20000, 200000} {
+		book := bookOf(bigSheet(n))
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			for b.Loop() {
+				r := Read(book, Options{})
+				if got := len(r.AllTables()[0].Records); got != n {
+					b.Fatalf("%d records, want %d", got, n)
+				}
+			}
+		})
+	}
+}
