@@ -125,7 +125,7 @@ func (r *channelReading) takeBridging(tokens []token) []token {
 // nameAt returns the kind of a name word at tokens[i], where a name may follow
 // it: behind a word comes a figure, a short code or a mark.
 func nameAt(tokens []token, i int) (kind KeyKind, sure bool, n int, ok bool) {
-	if i > 0 && !tokens[i].gap && tokens[i-1].kind == figureToken && len(tokens[i].text) < 2 {
+	if i >= len(tokens) || i > 0 && !tokens[i].gap && tokens[i-1].kind == figureToken && len(tokens[i].text) < 2 {
 		return "", false, 0, false
 	}
 	e, n, ok := words("name").at(tokens, i)

@@ -32,7 +32,7 @@ type Key struct {
 // IsZero reports whether the key names nothing.
 func (k Key) IsZero() bool { return k.ID == "" && k.Name == "" }
 
-// String returns the key in a canonical form.
+// String returns the key as a message shows it; it is not meant to be read again.
 func (k Key) String() string {
 	code := k.ID
 	switch {
@@ -62,7 +62,7 @@ func KeyOf(s string) Key {
 	if _, missing := Missing(text); missing || Ditto(text) || len(text) > 4*maxText {
 		return Key{}
 	}
-	tokens := lexCodes(strings.ReplaceAll(text, "\n", " "))
+	tokens := trimMarks(lexCodes(strings.ReplaceAll(text, "\n", " ")))
 	var k Key
 	rest := tokens
 	if n, ok := k.takeCode(tokens, 0); ok {
