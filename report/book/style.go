@@ -76,10 +76,10 @@ func (b *builder) makeStyles() error {
 		big:         make(&excelize.Style{Font: font(20, true, "12343B"), Alignment: &excelize.Alignment{Horizontal: "left"}}),
 		grades:      map[string]int{},
 	}
-	for g, c := range map[string][2]string{"danger": {"8C1C13", "F6D5D1"}, "fault": {"8A4B08", "FBE3C8"}, "caution": {"6B5900", "FBF3C4"},
-		"unknown": {"3E4C59", "E4E7EB"}, "not met": {"8C1C13", "F6D5D1"}, "cannot be shown": {"3E4C59", "E4E7EB"}, "not shown": {"3E4C59", "E4E7EB"},
-		"passed": {"1E5631", "DDEFE0"}, "met": {"1E5631", "DDEFE0"}} {
-		b.styles.grades[g] = make(&excelize.Style{Font: font(10, true, c[0]), Fill: solid(c[1]), Alignment: top, Border: line})
+	for _, c := range [][3]string{{"danger", "8C1C13", "F6D5D1"}, {"fault", "8A4B08", "FBE3C8"}, {"caution", "6B5900", "FBF3C4"},
+		{"unknown", "3E4C59", "E4E7EB"}, {"not met", "8C1C13", "F6D5D1"}, {"cannot be shown", "3E4C59", "E4E7EB"}, {"not shown", "3E4C59", "E4E7EB"},
+		{"passed", "1E5631", "DDEFE0"}, {"met", "1E5631", "DDEFE0"}} {
+		b.styles.grades[c[0]] = make(&excelize.Style{Font: font(10, true, c[1]), Fill: solid(c[2]), Alignment: top, Border: line})
 	}
 	return b.err
 }

@@ -130,7 +130,8 @@ func numberStyle(f *excelize.File, format string, styles map[string]int) int {
 // markFresh puts fills and notes on the cells of a sheet of our own.
 func markFresh(f *excelize.File, name string, marks []mark) error {
 	formats := map[audit.Grade]int{}
-	for g, colour := range fillColours {
+	for _, g := range []audit.Grade{audit.Danger, audit.Fault, audit.Caution, audit.Unknown} {
+		colour := fillColours[g]
 		id, err := f.NewConditionalStyle(&excelize.Style{Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{colour[2:]}}})
 		if err != nil {
 			return err

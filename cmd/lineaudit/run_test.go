@@ -1,0 +1,230 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"io/fs"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// job is a schedule with one overloaded control: 6 x 10 W = 60 W on 50 W.
+const job = `Job:,Glass house,,,,
+Line:,100 V,,,,
+,,,,,
+Tag,Zone,Tap,Control,Control max load,Qty
+LS-1,Palm house,10 W,VC-1,50 W,4
+LS-2,Palm house,10 W,VC-1,50 W,2
+`
+
+// clean is the same with room to spare.
+var clean = strings.ReplaceAll(job, "50 W", "100 W")
+
+func folder(t *testing.T, files map[string]string) string {
+	t.Helper()
+	dir := t.TempDir()
+	for name, text := range files {
+		path := filepath.Join(dir, filepath.FromSlash(name))
+		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return dir
+}
+
+// called runs the program and returns what it said.
+func called(args ...string) (code int, stdout, stderr string) {
+	var out, err bytes.Buffer
+	code = run(context.Background(), args, screen{out: &out, err: &err})
+	return code, out.String(), err.String()
+}
+
+func TestArguments(t *testing.T) {
+	dir := folder(t, map[string]string{"job.csv": job, "clean/clean.csv": clean, "bad/empty.xlsx": "", "none/list.csv": "Name,Phone\nA,1\nB,2\n"})
+	in := func(name string) string { return filepath.Join(dir, name) }
+	out := func() string { return filepath.Join(t.TempDir(), "out") }
+	for _, tt := range []struct {
+		name           string
+		args           []string
+		code           int
+		stdout, stderr string // parts of what is said
+	}{
+		{"help", []string{"--help"}, done, "Usage:", ""},
+		{"help of read", []string{"read", "-h"}, done, "--explain", ""},
+		{"version", []string{"--version"}, done, "lineaudit ", ""},
+		{"no path", nil, wrongUse, "", "name at least one file"},
+		{"unknown flag", []string{"--grad", "fault", dir}, wrongUse, "", "did you mean --grade?"},
+		{"unknown grade", []string{"--grade", "fautl", dir}, wrongUse, "", "danger, fault, caution, unknown; did you mean fault?"},
+		{"unknown reader", []string{"--for", "insurer", dir}, wrongUse, "", "service, bid, compliance"},
+		{"no workers", []string{"--workers", "0", dir}, wrongUse, "", "at least 1"},
+		{"bad date", []string{"--date", "1.2.2026", dir}, wrongUse, "", "2026-11-25"},
+		{"bad units", []string{"--units", "yards", dir}, wrongUse, "", "m, ft"},
+		{"no such path", []string{in("nowhere")}, wrongUse, "", "nowhere"},
+		{"a fault", []string{in("job.csv"), "--out", out()}, done, "60 W on a 50 W control", ""},
+		{"a fault in a script", []string{in("job.csv"), "--fail-at", "fault", "--out", out()}, found, "60 W on a 50 W control", ""},
+		{"no danger in a script", []string{in("job.csv"), "--fail-at", "danger", "--out", out()}, done, "60 W on a 50 W control", ""},
+		{"clean", []string{in("clean"), "--fail-at", "caution", "--out", out()}, done, "0 danger, 0 fault", ""},
+		{"unreadable and clean", []string{in("clean"), in("bad"), "--out", out()}, incomplete, "the file is empty", ""},
+		{"1 beats 3", []string{in("job.csv"), in("bad"), "--fail-at", "fault", "--out", out()}, found, "the file is empty", ""},
+		{"no schedule beside one", []string{in("clean"), in("none"), "--out", out()}, done, "not-a-schedule", ""},
+		{"no schedule at all", []string{in("none"), "--out", out()}, incomplete, "not-a-schedule", ""},
+		{"quiet", []string{in("clean"), "-q", "--out", out()}, done, "1 job at 1 site", ""},
+		{"read", []string{"read", in("job.csv")}, done, "Control max load", ""},
+		{"explain", []string{"read", in("job.csv"), "--explain", "C5"}, done, "10 W", ""},
+		{"explain nothing", []string{"read", in("job.csv"), "--explain", "ZZ900"}, done, "empty", ""},
+		{"explain no cell", []string{"read", in("job.csv"), "--explain", "12C"}, wrongUse, "", "not a cell name"},
+		{"explain in a folder", []string{"read", dir, "--explain", "C5"}, wrongUse, "", "one file"},
+		{"rules", []string{"rules"}, done, "control-overload", ""},
+		{"one rule", []string{"rules", "line-loss"}, done, "Limits", ""},
+		{"no such rule", []string{"rules", "line-los"}, wrongUse, "", "did you mean line-loss?"},
+		{"schema", []string{"schema"}, done, `"$schema"`, ""},
+		{"house without a name", []string{"house"}, wrongUse, "", "house.xlsx"},
+		{"house of the wrong kind", []string{"house", "house.csv"}, wrongUse, "", ".xlsx"},
+		{"no such house book", []string{in("clean"), "--house", in("nowhere.xlsx"), "--out", out()}, wrongUse, "", "nowhere.xlsx"},
+		{"a house book that is none", []string{in("clean"), "--house", in("job.csv"), "--out", out()}, wrongUse, "", "no sheet of a house book"},
+		{"dispositions that are none", []string{in("clean"), "--dispositions", in("job.csv"), "--out", out()}, wrongUse, "", "Disposition"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			code, stdout, stderr := called(tt.args...)
+			if code != tt.code {
+				t.Errorf("exit code %d, want %d\n%s%s", code, tt.code, stdout, stderr)
+			}
+			if !strings.Contains(strings.Join(strings.Fields(stdout), " "), tt.stdout) || tt.stdout == "" && stdout != "" {
+				t.Errorf("stdout has no %q:\n%s", tt.stdout, stdout)
+			}
+			if !strings.Contains(stderr, tt.stderr) || tt.stderr == "" && stderr != "" {
+				t.Errorf("stderr has no %q:\n%s", tt.stderr, stderr)
+			}
+			if tt.code == wrongUse && strings.Count(stderr, "\n") > 8 {
+				t.Errorf("a usage error of %d lines:\n%s", strings.Count(stderr, "\n"), stderr)
+			}
+		})
+	}
+}
+
+// sums are the SHA-256 of every file below a folder.
+func sums(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	m := map[string]string{}
+	err := filepath.WalkDir(dir, func(p string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		b, err := os.ReadFile(p)
+		rel, _ := filepath.Rel(dir, p)
+		sum := sha256.Sum256(b)
+		m[filepath.ToSlash(rel)] = hex.EncodeToString(sum[:])
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
+
+func TestSameBytesEveryTime(t *testing.T) {
+	before := sums(t, "../../samples/archive")
+	one, _, _ := audited(t, "../../samples/archive", "--workers", "1")
+	eight, _, _ := audited(t, "../../samples/archive", "--workers", "8")
+	a, b := sums(t, one), sums(t, eight)
+	for name, sum := range a {
+		if b[name] != sum {
+			t.Errorf("%s differs between one worker and eight", name)
+		}
+	}
+	if len(a) != len(b) || len(a) < 20 {
+		t.Errorf("%d and %d files", len(a), len(b))
+	}
+	if !maps.Equal(before, sums(t, "../../samples/archive")) {
+		t.Error("an input has changed")
+	}
+}
+
+func TestStoppedRunLeavesNothing(t *testing.T) {
+	dir := folder(t, map[string]string{"job.csv": job})
+	out := filepath.Join(t.TempDir(), "out")
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	var stdout, stderr bytes.Buffer
+	if code := run(ctx, []string{dir, "--out", out}, screen{out: &stdout, err: &stderr}); code != incomplete {
+		t.Errorf("exit code %d", code)
+	}
+	if _, err := os.Stat(out); !os.IsNotExist(err) {
+		t.Errorf("the output folder is there: %v", err)
+	}
+}
+
+// The output folder may lie inside the archive: the next run must not read it.
+func TestOutputInsideTheArchive(t *testing.T) {
+	dir := folder(t, map[string]string{"job.csv": job})
+	out := filepath.Join(dir, "out")
+	for range 2 {
+		if code, stdout, stderr := called(dir, "--out", out); code != done || !strings.Contains(stdout, "1 job at 1 site in 1 file") {
+			t.Fatalf("exit code %d\n%s%s", code, stdout, stderr)
+		}
+	}
+}
+
+func TestHouseBookIsWrittenOnceAndReadBack(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "house.xlsx")
+	if code, _, stderr := called("house", name); code != done {
+		t.Fatal(stderr)
+	}
+	if code, _, stderr := called("house", name); code != wrongUse || !strings.Contains(stderr, "exists") {
+		t.Errorf("it was written over: %d %s", code, stderr)
+	}
+	dir := folder(t, map[string]string{"job.csv": job})
+	if code, _, stderr := called(dir, "--house", name, "--out", filepath.Join(t.TempDir(), "out")); code != done {
+		t.Errorf("an empty house book is not accepted: %s", stderr)
+	}
+}
+
+func TestHouseLimitsCount(t *testing.T) {
+	house := folder(t, map[string]string{"limits.csv": "rule,limit,value,unit,use,source\ncontrol-overload,fault,130,% of rating,any,our own rule\ncontrol-overload,danger,150,% of rating,any,our own rule\n"})
+	dir := folder(t, map[string]string{"job.csv": job})
+	code, stdout, stderr := called(dir, "--house", house, "--fail-at", "fault", "--out", filepath.Join(t.TempDir(), "out"))
+	if code != done {
+		t.Errorf("exit code %d: 120 %% is inside the firm's limit of 130 %%\n%s%s", code, stdout, stderr)
+	}
+}
+
+func TestHouseErrorsStopTheRun(t *testing.T) {
+	house := folder(t, map[string]string{"limits.csv": "rule,limit,value,unit,use,source\nno-such-rule,fault,130,%,any,x\nline-loss,fault,two,dB,any,x\n"})
+	out := filepath.Join(t.TempDir(), "out")
+	code, _, stderr := called(folder(t, map[string]string{"job.csv": job}), "--house", house, "--out", out)
+	if code != wrongUse || !strings.Contains(stderr, "A2") || !strings.Contains(stderr, "C3") {
+		t.Errorf("exit code %d\n%s", code, stderr)
+	}
+	if _, err := os.Stat(out); err == nil {
+		t.Error("something was written")
+	}
+}
+
+// A finding keeps its disposition over re-ordering and added rows.
+func TestDispositionsSurvive(t *testing.T) {
+	lines := strings.Split(strings.TrimSpace(job), "\n")
+	slices.Reverse(lines[4:])
+	changed := strings.Join(append(lines, "LS-3,Palm house,10 W,VC-1,50 W,1"), "\n")
+	var ids [2]string
+	for i, text := range []string{job, changed} {
+		dir := folder(t, map[string]string{"job.csv": text})
+		out, _, _ := audited(t, dir)
+		for _, r := range records(t, filepath.Join(out, "findings.csv")) {
+			if r["rule"] == "control-overload" {
+				ids[i] = r["id"]
+			}
+		}
+	}
+	if ids[0] == "" || ids[0] != ids[1] {
+		t.Errorf("ids %q", ids)
+	}
+}
