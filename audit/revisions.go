@@ -19,7 +19,7 @@ import (
 // A version is where one result stands among the revisions of its job.
 type version struct {
 	r       *Result
-	keys    []string // what it may share with another revision
+	keys    []string  // what it may share with another revision
 	job     [4]string // number, name, site, sheet: plain, "" where not stated
 	asBuilt bool
 	series  int // 0: no mark; preliminary marks before others; see revisionMark
@@ -123,7 +123,33 @@ func sameJob(a, b *version) bool {
 	if a.r.Job.File == b.r.Job.File && a.job[3] != b.job[3] {
 		return false
 	}
-	return true
+	return shareParts(a.r.Job, b.r.Job)
+}
+
+// shareParts reports whether two jobs have a zone or a control in common, or
+// one of them names none: two parts of one job are no revisions of each other.
+func shareParts(a, b *schedule.Job) bool {
+	if len(a.Zones)+len(a.Controls) == 0 || len(b.Zones)+len(b.Controls) == 0 {
+		return true
+	}
+	in := make(map[string]bool, len(a.Zones)+len(a.Controls))
+	for _, z := range a.Zones {
+		in["zone "+modelKey(z.Name)] = true
+	}
+	for _, k := range a.Controls {
+		in["control "+modelKey(k.Name)] = true
+	}
+	for _, z := range b.Zones {
+		if in["zone "+modelKey(z.Name)] {
+			return true
+		}
+	}
+	for _, k := range b.Controls {
+		if in["control "+modelKey(k.Name)] {
+			return true
+		}
+	}
+	return false
 }
 
 // newer reports whether a is certainly a later revision than b.
