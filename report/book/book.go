@@ -10,6 +10,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/report"
+	"lineaudit/report/steady"
 )
 
 // maxRows is how many rows of a table fit on a sheet; a longer table stays a data file.
@@ -27,7 +28,7 @@ func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	if err := b.build(); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
-	if _, err := f.WriteTo(w); err != nil {
+	if err := steady.Write(w, f); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
 	return nil

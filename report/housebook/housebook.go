@@ -11,6 +11,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/report"
+	"lineaudit/report/steady"
 )
 
 // A Form is what the sheets of a house book look like; the reader of house
@@ -75,8 +76,7 @@ func write(w io.Writer, form Form, rows map[string][]Row, intro string) error {
 	if b.err != nil {
 		return fmt.Errorf("house book: %w", b.err)
 	}
-	_, err := f.WriteTo(w)
-	return err
+	return steady.Write(w, f)
 }
 
 type builder struct {

@@ -9,6 +9,7 @@ import (
 
 	"lineaudit/audit"
 	"lineaudit/ingest/grid"
+	"lineaudit/report/steady"
 )
 
 // fresh writes a new workbook with the cells of a file that is no .xlsx:
@@ -45,8 +46,7 @@ func fresh(w io.Writer, book *grid.Book, fs []finding, marks map[string][]mark, 
 		return err
 	}
 	f.SetActiveSheet(0)
-	_, err := f.WriteTo(w)
-	return err
+	return steady.Write(w, f)
 }
 
 // sheetName makes a name that every spreadsheet program takes.

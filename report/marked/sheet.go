@@ -10,6 +10,7 @@ import (
 
 	"lineaudit/ingest/grid"
 	"lineaudit/report"
+	"lineaudit/report/steady"
 )
 
 // firstRow is the row of the first finding on the findings sheet.
@@ -115,8 +116,7 @@ func alone(w io.Writer, book *grid.Book, fs []finding, why string) error {
 	if err := fillFindings(f, "Findings", fs, why, nil); err != nil {
 		return err
 	}
-	_, err := f.WriteTo(w)
-	return err
+	return steady.Write(w, f)
 }
 
 // fillFindings writes the findings sheet of a workbook of our own.

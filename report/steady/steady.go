@@ -1,0 +1,91 @@
+// Package steady writes workbooks of the workbook library so that the same
+// content is the same bytes every time: the library lists the content types
+// of a package in no fixed order.
+package steady
+
+import (
+	"archive/zip"
+	"bytes"
+	"encoding/xml"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+)
+
+const contentTypes = "[Content_Types].xml"
+
+// Write writes the workbook with its content types in order.
+func Write(w io.Writer, f *excelize.File) error {
+	var b bytes.Buffer
+	if _, err := f.WriteTo(&b); err != nil {
+		return err
+	}
+	r, err := zip.NewReader(bytes.NewReader(b.Bytes()), int64(b.Len()))
+	if err != nil {
+		return err
+	}
+	z := zip.NewWriter(w)
+	for _, member := range r.File {
+		if member.Name != contentTypes {
+			if err := z.Copy(member); err != nil {
+				return err
+			}
+			continue
+		}
+		if err := sorted(z, member); err != nil {
+			return err
+		}
+	}
+	return z.Close()
+}
+
+// types is the content of the part.
+type types struct {
+	XMLName  xml.Name `xml:"http://schemas.openxmlformats.org/package/2006/content-types Types"`
+	Defaults []struct {
+		Extension   string `xml:"Extension,attr"`
+		ContentType string `xml:"ContentType,attr"`
+	} `xml:"Default"`
+	Overrides []struct {
+		PartName    string `xml:"PartName,attr"`
+		ContentType string `xml:"ContentType,attr"`
+	} `xml:"Override"`
+}
+
+// sorted writes the content types in the order of their names.
+func sorted(z *zip.Writer, member *zip.File) error {
+	rc, err := member.Open()
+	if err != nil {
+		return err
+	}
+	defer rc.Close()
+	var t types
+	if err := xml.NewDecoder(rc).Decode(&t); err != nil {
+		return fmt.Errorf("%s: %w", contentTypes, err)
+	}
+	var lines []string
+	for _, d := range t.Defaults {
+		lines = append(lines, fmt.Sprintf(`<Default Extension="%s" ContentType="%s"/>`, escape(d.Extension), escape(d.ContentType)))
+	}
+	slices.Sort(lines)
+	n := len(lines)
+	for _, o := range t.Overrides {
+		lines = append(lines, fmt.Sprintf(`<Override PartName="%s" ContentType="%s"/>`, escape(o.PartName), escape(o.ContentType)))
+	}
+	slices.Sort(lines[n:])
+	w, err := z.Create(contentTypes)
+	if err != nil {
+		return err
+	}
+	_, err = io.WriteString(w, xml.Header+`<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">`+strings.Join(lines, "")+`</Types>`)
+	return err
+}
+
+func escape(s string) string {
+	var b strings.Builder
+	xml.EscapeText(&b, []byte(s))
+	return b.String()
+}
