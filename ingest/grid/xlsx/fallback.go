@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 
@@ -29,6 +30,12 @@ func readByLibrary(file string, data []byte, lim grid.Limits) (book *grid.Book, 
 	if err != nil {
 		return nil, err
 	}
+	if stored.mixed {
+		return nil, grid.Damaged("its rows or cells are out of order")
+	}
+	if stored.padded > mostPadded || stored.merges > mostMerges {
+		return nil, grid.TooLarge("the workbook is in an unusual form and wider than can be read so")
+	}
 	f, err := excelize.OpenReader(bytes.NewReader(data), excelize.Options{RawCellValue: true, UnzipSizeLimit: max(lim.MaxInflated, 64<<20), UnzipXMLSizeLimit: max(lim.MaxInflated, 64<<20)})
 	if err != nil {
 		return nil, grid.Damaged("%v", err)
@@ -44,70 +51,114 @@ func readByLibrary(file string, data []byte, lim grid.Limits) (book *grid.Book, 
 		}
 		book.Sheets = append(book.Sheets, sheet)
 	}
-	if cells != stored {
+	if cells != stored.values {
 		return nil, &grid.Unreadable{
-			Reason: fmt.Sprintf("the workbook is in an unusual form and %d of its %d values could not be read", max(stored-cells, cells-stored), stored),
+			Reason: fmt.Sprintf("the workbook is in an unusual form and %d of its %d values could not be read", max(stored.values-cells, cells-stored.values), stored.values),
 			Advice: "open it in a spreadsheet program and save it as .xlsx",
 		}
 	}
 	return book, nil
 }
 
-// checkParts walks every part and counts the stored values of the sheets.
-func checkParts(data []byte, lim grid.Limits) (values int, err error) {
+// The library takes some 190 bytes for every cell up to the last of each row,
+// stored or not, and time that grows with the square of the merged areas.
+const (
+	mostPadded = 2_000_000
+	mostMerges = 2_000
+)
+
+// A tally counts what the sheets of a workbook store.
+type tally struct {
+	values int // cells with a value that is not empty
+	padded int // cells up to the last of each row
+	merges int
+	mixed  bool // rows or cells stand out of order, which the library misplaces
+
+	texts *stringTable // nil if it is the part in an unknown form
+}
+
+// checkParts walks every part to its end and counts what the sheets store.
+func checkParts(data []byte, lim grid.Limits) (n tally, err error) {
 	a, err := openArchive(data, lim)
 	if err != nil {
-		return 0, err
+		return n, err
+	}
+	if w, err := readWorkbook(a); err == nil && w.strings != "" {
+		if s, err := a.open(w.strings); err == nil {
+			n.texts, _ = readStrings(s) // what is wrong with it shows below
+			s.release()
+		}
 	}
 	for name, f := range a.parts {
 		if f == nil {
-			return 0, grid.Damaged("there are two parts named %q", name)
+			return n, grid.Damaged("there are two parts named %q", name)
 		}
-		if !bytes.HasSuffix([]byte(name), []byte(".xml")) && !bytes.HasSuffix([]byte(name), []byte(".rels")) {
+		if !strings.HasSuffix(name, ".xml") && !strings.HasSuffix(name, ".rels") {
 			continue
 		}
 		if err := lim.Check(); err != nil {
-			return 0, err
+			return n, err
 		}
 		s, err := a.open(name)
 		if err != nil {
-			return 0, err
+			return n, err
 		}
-		n, err := countValues(s)
+		err = n.count(s)
 		s.release()
 		if err != nil {
-			return 0, err
+			return n, err
 		}
-		values += n
 	}
-	return values, nil
+	return n, nil
 }
 
-// countValues counts the cells under sheetData that store a value.
-func countValues(s *scanner) (int, error) {
+// count adds what stands under sheetData in one part.
+func (n *tally) count(s *scanner) error {
 	var path [6]string
-	n, full := 0, false
+	full, shared, row, width := false, false, 0, 0
+	inData := func() bool { return path[2] == "sheetData" && path[3] == "row" }
 	for {
 		if err := s.next(); err != nil {
-			return 0, err
+			return err
 		}
 		switch s.kind {
 		case endOfPart:
-			return n, nil
+			return nil
 		case startTag:
-			if d := s.depth(); d < len(path) {
+			d := s.depth()
+			if d < len(path) {
 				path[d] = string(s.name)
 			}
-			if s.depth() == 4 {
-				full = false
+			switch {
+			case d == 3 && inData():
+				n.padded += width
+				width = 0
+				number := row + 1
+				if v, ok := digits(rawAttr(s, "r")); ok {
+					number = v
+				}
+				n.mixed = n.mixed || number <= row
+				row = number
+			case d == 4 && inData() && path[4] == "c":
+				col := width + 1
+				if r, c, ok := reference(rawAttr(s, "r")); ok {
+					n.mixed = n.mixed || r != row || c <= width
+					col = c
+				}
+				full, shared, width = false, string(rawAttr(s, "t")) == "s", col
+			case d == 3 && path[3] == "mergeCell":
+				n.merges++
 			}
 		case charData:
-			if path[2] == "sheetData" && path[4] == "c" && (s.depth() == 5 && path[5] == "v" || s.depth() > 5 && path[5] == "is") {
-				if !full && len(s.raw) > 0 {
-					n++
-					full = true
-				}
+			d := s.depth()
+			if !inData() || path[4] != "c" || full || len(s.raw) == 0 || !(d == 5 && path[5] == "v" || d > 5 && path[5] == "is") {
+				break
 			}
+			if i, ok := digits(s.raw); shared && ok && n.texts != nil && i < len(n.texts.ends) && n.texts.at(i) == "" {
+				break
+			}
+			n.values++
+			full = true
 		}
 	}
 }

@@ -22,21 +22,27 @@ var errOdd = errors.New("a part in an unknown form")
 //
 // Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
-	book, err := read(file, data, lim, true)
+	book, err := scan(file, data, lim)
 	if errors.Is(err, errOdd) {
 		return readByLibrary(file, data, lim)
 	}
 	return book, err
 }
 
-// read reads with the scanner; quick is false only where a test wants every
-// cell to go the long way.
-func read(file string, data []byte, lim grid.Limits, quick bool) (book *grid.Book, err error) {
+// scan is read; a fault of its own, which ends in a panic, is one more form
+// that it does not know.
+func scan(file string, data []byte, lim grid.Limits) (book *grid.Book, err error) {
 	defer func() {
 		if p := recover(); p != nil {
-			book, err = nil, grid.Damaged("reading it broke off (%v)", p)
+			book, err = nil, fmt.Errorf("%w: %v", errOdd, p)
 		}
 	}()
+	return read(file, data, lim, true)
+}
+
+// read reads with the scanner; quick is false only where a test wants every
+// cell to go the long way.
+func read(file string, data []byte, lim grid.Limits, quick bool) (*grid.Book, error) {
 	a, err := openArchive(data, lim)
 	if err != nil {
 		return nil, err
