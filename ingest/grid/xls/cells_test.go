@@ -36,6 +36,7 @@ func TestCells(t *testing.T) {
 			in1("A2", grid.Number, "7", 7), in1("B2", grid.Number, "123.45", 123.45), in1("C2", grid.Number, "-3", -3), in1("D2", grid.Number, "0.5", 0.5),
 			in1("E3", grid.Number, "7", 7), in1("F3", grid.Number, "-3", -3),
 		}},
+		{"line ends", nil, [][]byte{cell(recLabel, 0, 0, text8("a\r\nb\rc\nd\x00"))}, []gridtest.Cell{in1("A1", grid.String, "a\nb\nc\nd", 0)}},
 		{"not a number", nil, [][]byte{cell(recNumber, 0, 0, le64(math.NaN())), cell(recNumber, 0, 1, le64(math.Inf(1)))},
 			[]gridtest.Cell{in1("A1", grid.Error, "#NUM!", 0), in1("B1", grid.Error, "#NUM!", 0)}},
 		{"truth values and errors", nil, [][]byte{
@@ -126,6 +127,16 @@ func TestBIFF5(t *testing.T) {
 	})
 }
 
+// The hidden name of a filter's area stays when the filter is taken away.
+func TestFilterThatIsGone(t *testing.T) {
+	area := join([]byte{0x3b}, le16(0), le16(0, 3), le16(0, 1))
+	name := rec(recName, le16(0x20), []byte{0, 1}, le16(len(area)), le16(0, 1), make([]byte, 4), []byte{0, 0x0d}, area)
+	b, err := Read("a.xls", one(name), grid.DefaultLimits())
+	if err != nil || b.Sheets[0].Filtered != (grid.Range{}) {
+		t.Errorf("filter %v, %v", b.Sheets[0].Filtered, err)
+	}
+}
+
 // Rows are hidden by hand, by a filter that is on, or folded in an outline.
 func TestHiding(t *testing.T) {
 	row := func(n int, flags byte) []byte {
@@ -144,7 +155,7 @@ func TestHiding(t *testing.T) {
 		extra []byte
 		want  [6]grid.Hiding
 	}{
-		{"no filter is on", nil, [6]grid.Hiding{1, 0, 1, 0, 1, grid.HiddenByOutline}},
+		{"no filter is on", rec(recFilterInfo, le16(2)), [6]grid.Hiding{1, 0, 1, 0, 1, grid.HiddenByOutline}},
 		{"a filter is on", rec(recFilterMode), [6]grid.Hiding{1, 0, grid.HiddenByFilter, 0, 1, grid.HiddenByOutline}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

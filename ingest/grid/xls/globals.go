@@ -181,7 +181,11 @@ func (w *workbook) readVersion(s *recordStream) (lone bool, err error) {
 func (w *workbook) readGlobal(s *recordStream, r record) error {
 	switch r.id {
 	case recFilePass:
-		return passwordProtected()
+		plain, ok := decrypt(w.stream, r, w.biff8)
+		if !ok {
+			return passwordProtected()
+		}
+		w.stream, s.b = plain, plain
 	case recCodePage:
 		return w.readCodePage(r)
 	case recDate1904:

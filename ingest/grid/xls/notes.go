@@ -1,6 +1,7 @@
 package xls
 
 import (
+	"strings"
 	"unicode/utf16"
 
 	"lineaudit/ingest/grid"
@@ -99,6 +100,7 @@ func (r *sheetReader) attachNotes() error {
 		if r.w.biff8 {
 			text = n.texts[n.object[at]]
 		}
+		text = strings.TrimRight(clean(text), "\n")
 		n.text[at] = text
 		if i, ok := r.rows[at.row]; ok {
 			if c := r.sheet.Rows[i].Cell(at.col); c != nil {

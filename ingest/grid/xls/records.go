@@ -22,6 +22,7 @@ const (
 	recColInfo       = 0x007d
 	recBoundSheet    = 0x0085
 	recFilterMode    = 0x009b
+	recFilterInfo    = 0x009d
 	recMulRk         = 0x00bd
 	recRString       = 0x00d6
 	recXF            = 0x00e0

@@ -20,6 +20,7 @@ type sheetReader struct {
 	rows     map[int]int      // row number to index in sheet.Rows
 	hidden   map[int]rowState // by row number: whether its Row record hides it
 	hideAll  bool             // rows without a Row record are hidden
+	arrows   bool             // the sheet has a filter; its name may outlive it
 	filtered bool             // some rows are hidden by a filter now
 	pending  *pendingText     // a formula whose text follows in a String record
 	object   int              // number of the drawing object read last, -1 if none
@@ -101,7 +102,9 @@ func (r *sheetReader) read(rec record) error {
 	case recMergeCells:
 		return r.readMerges(rec)
 	case recFilterMode:
-		r.filtered = true
+		r.filtered, r.arrows = true, true
+	case recFilterInfo:
+		r.arrows = true
 	case recUncalced:
 		r.remark(0, 0, "its formulas were not recalculated before the workbook was saved")
 	case recObj:
@@ -149,6 +152,9 @@ func (r *sheetReader) finish() error {
 	}
 	if err := r.attachNotes(); err != nil {
 		return err
+	}
+	if !r.arrows {
+		r.sheet.Filtered = grid.Range{}
 	}
 	for i := range r.sheet.Rows {
 		row := &r.sheet.Rows[i]
@@ -282,5 +288,12 @@ func (r *sheetReader) readMerges(rec record) error {
 	return nil
 }
 
-// clean drops the NUL characters that some exporters end texts with.
-func clean(s string) string { return strings.TrimRight(s, "\x00") }
+// clean drops the NUL characters that some exporters end texts with, and makes
+// all line ends alike.
+func clean(s string) string {
+	s = strings.TrimRight(s, "\x00")
+	if !strings.Contains(s, "\r") {
+		return s
+	}
+	return strings.ReplaceAll(strings.ReplaceAll(s, "\r\n", "\n"), "\r", "\n")
+}
