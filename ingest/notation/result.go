@@ -69,10 +69,10 @@ const (
 	PairOrCircuits                     // "A/B": two channels, or a pair of interleaved circuits
 	OnePrimary                         // "5W@70 / 10W@100": one terminal named at two line voltages
 	SplitRead                          // the text was read only in part: words were passed over
-	CoresOrPairs                       // cores or pairs: the figure may count either
 	ParallelTaken                      // "2 x 16/2": two cables side by side taken as parallel
 	OhmsTaken                          // "250W @ 4": a bare figure taken as the load in ohms
 	RangeOrTag                         // "LS1-8": eight tags, or one with a hyphen
+	SignTaken                          // "6 dB": an attenuation written without its sign
 	endOfDoubts
 )
 
@@ -99,10 +99,10 @@ var doubtText = []string{
 	"channels or pair of circuits not certain",
 	"one tap written for two line voltages",
 	"words passed over",
-	"cores or pairs not certain",
 	"cables side by side taken as parallel",
 	"bare figure taken as ohms",
 	"range or one tag not certain",
+	"attenuation written without its sign",
 }
 
 // Has reports whether all of d2 are among the doubts.

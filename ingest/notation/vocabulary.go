@@ -142,9 +142,10 @@ func (l *lexicon) whole(text string) (entry, bool) {
 
 // A Mention is a word of the vocabulary found in a text.
 type Mention struct {
-	Kind string // what it means
-	Text string // as it stood in the text, cleaned
-	Sure bool   // false for words that have other meanings too
+	Kind    string // what it means
+	Text    string // as it stood in the text, cleaned
+	Sure    bool   // false for words that have other meanings too
+	Negated bool   // "no", "ohne", "sans" stands directly before it
 }
 
 // mentions finds the phrases of a lexicon in a text, in order, the longest
@@ -161,11 +162,17 @@ func (l *lexicon) mentions(s string) []Mention {
 		}
 		last := tokens[i+n-1]
 		out = append(out, Mention{
-			Kind: e.kind,
-			Text: string(runes[tokens[i].at : last.at+len([]rune(last.raw))]),
-			Sure: e.sure,
+			Kind:    e.kind,
+			Text:    string(runes[tokens[i].at : last.at+len([]rune(last.raw))]),
+			Sure:    e.sure,
+			Negated: i > 0 && isNegation(tokens[i-1]),
 		})
 		i += n - 1
 	}
 	return out
+}
+
+func isNegation(t token) bool {
+	_, ok := words("negation").phrases[t.text]
+	return ok && t.kind == wordToken
 }

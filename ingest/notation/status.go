@@ -1,0 +1,99 @@
+package notation
+
+// A Status is what a schedule says has become of a device.
+type Status string
+
+// The states. Only installed, new, existing and relocated devices load a line.
+const (
+	StatusNone      Status = ""
+	StatusInstalled Status = "installed"
+	StatusNew       Status = "new"
+	StatusExisting  Status = "existing"
+	StatusRelocated Status = "relocated"
+	StatusSpare     Status = "spare"
+	StatusStandby   Status = "standby"
+	StatusFuture    Status = "future"
+	StatusRemoved   Status = "removed"
+	StatusByOthers  Status = "by others"
+)
+
+// byConsequence orders the states: where several are written, the first counts.
+var byConsequence = []Status{
+	StatusRemoved, StatusByOthers, StatusFuture, StatusSpare, StatusStandby, StatusRelocated, StatusNew, StatusExisting, StatusInstalled,
+}
+
+// Statuses finds status words in a text, in order; Kind holds a Status. A
+// letter in brackets, "(E)", or alone in the cell is a mention that is not
+// sure.
+func Statuses(s string) []Mention {
+	out := words("status").mentions(s)
+	tokens := lexCodes(Clean(s))
+	for i, t := range tokens {
+		if t.kind != wordToken {
+			continue
+		}
+		bracketed := i > 0 && i+1 < len(tokens) && tokens[i-1].is("(") && tokens[i+1].is(")")
+		if e, ok := words("letter").phrases[t.text]; ok && (bracketed || len(tokens) == 1) {
+			out = append(out, Mention{Kind: e.kind, Text: t.raw})
+		}
+	}
+	return out
+}
+
+// StatusOf returns the status that counts among those that a text mentions:
+// what keeps a device from loading the line goes first. sure is false where it
+// rests on a word or letter with other meanings. Negated mentions are passed
+// over. It returns StatusNone where the text mentions none.
+func StatusOf(s string) (status Status, sure bool) {
+	found := Statuses(s)
+	for _, want := range byConsequence {
+		for _, m := range found {
+			if Status(m.Kind) == want && !m.Negated {
+				sure = sure || m.Sure
+				status = want
+			}
+		}
+		if status != StatusNone {
+			return status, sure
+		}
+	}
+	return StatusNone, false
+}
+
+// The kinds of emergency mention.
+const (
+	VoiceAlarm = "voice alarm"
+	Evacuation = "evacuation"
+	ABCircuits = "a/b circuits"
+)
+
+// Emergency finds words for emergency use in a text: VoiceAlarm ("voice
+// alarm", "SAA", "EN 54"), Evacuation ("EVAC", "ontruiming"), ABCircuits
+// ("A/B circuits", "doppia linea"). Abbreviations with other meanings ("VA",
+// "emergency") are not sure.
+func Emergency(s string) []Mention { return words("emergency").mentions(s) }
+
+// The kinds of override mention.
+const (
+	OverrideRelay     = "relay"
+	OverrideThreeWire = "three-wire"
+)
+
+// Override finds words for an emergency override of a control: OverrideRelay
+// ("24 V override relay", "Pflichtempfang", "forçage"), OverrideThreeWire
+// ("3-wire", "4 Draht"). A mention behind "no", "ohne", "sans" is Negated.
+func Override(s string) []Mention { return words("override").mentions(s) }
+
+// OffStep reports whether a text about a control says that it has an OFF
+// position ("10 step + off") or has none ("without off"), and whether it says
+// so at all.
+func OffStep(s string) (has, stated bool) {
+	for _, m := range words("off").mentions(s) {
+		stated = true
+		if m.Kind == "no off" || m.Negated {
+			return false, true
+		}
+		has = true
+	}
+	return has, stated
+}
