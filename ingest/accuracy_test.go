@@ -228,10 +228,12 @@ func (c *comparison) findJob() {
 		c.job = c.file.Jobs[0]
 	}
 	for _, j := range c.file.Jobs {
-		if len(c.file.Jobs) > 1 && (j.Number.Value == c.tf.Job || strings.Contains(j.Number.Value+" "+j.Name.Value, c.tf.Job)) {
+		if join.Key(j.Number.Value) == join.Key(c.tf.Job) {
 			c.job = j
 		}
 	}
+	c.value(c.job != nil && join.Key(c.job.Number.Value) == join.Key(c.tf.Job), "", "", "job number", c.tf.Job, numberOf(c.job))
+	c.value(c.job != nil && join.Key(c.job.Site.Value) == join.Key(c.tf.Site), "", "", "site", c.tf.Site, siteOf(c.job))
 	if c.job == nil {
 		var got []string
 		for _, j := range c.file.Jobs {
@@ -255,6 +257,20 @@ func (c *comparison) findJob() {
 			c.tell(l.At)
 		}
 	}
+}
+
+func numberOf(j *schedule.Job) string {
+	if j == nil {
+		return "nothing"
+	}
+	return j.Number.Value
+}
+
+func siteOf(j *schedule.Job) string {
+	if j == nil {
+		return "nothing"
+	}
+	return j.Site.Value
 }
 
 func (c *comparison) tell(at schedule.Ref) {
@@ -308,6 +324,14 @@ func (c *comparison) value(right bool, sheet, row string, field, want, got strin
 		c.fault(sheet+"!"+row, field+" SILENT", want, got)
 	}
 	return false
+}
+
+// sameChannel compares an output and the amplifier it belongs to.
+func (c *comparison) sameChannel(wantAmp, want, amp, channel string) bool {
+	if amp == "" {
+		return c.named("channel", wantAmp+"."+want, channel)
+	}
+	return c.named("amplifier", wantAmp, amp) && (join.Key(want) == join.Key(channel) || c.named("channel", wantAmp+"."+want, channel))
 }
 
 func near(a, b, allowed float64) bool {
@@ -381,8 +405,7 @@ func (c *comparison) loudspeakers() {
 		} else {
 			at(near(float64(got.Tap.Low), want.TapW, 0.006) && got.Tap.Low == got.Tap.High, "tap", fmt.Sprint(want.TapW), num(got.Tap))
 		}
-		at(c.named("channel", want.Amplifier+"."+want.Channel, channel) || c.named("channel", want.Amplifier+"."+want.Channel, amp+"."+channel) || join.Key(want.Channel) == join.Key(channel) && c.named("amplifier", want.Amplifier, amp),
-			"channel", want.Amplifier+" / "+want.Channel, amp+" / "+channel)
+		at(c.sameChannel(want.Amplifier, want.Channel, amp, channel), "channel", want.Amplifier+" / "+want.Channel, amp+" / "+channel)
 		at(c.named("control", want.Control, control), "control", want.Control, control)
 		if s := got.Status.String(); s != want.Status {
 			at(false, "status", want.Status, s)
@@ -458,8 +481,7 @@ func (c *comparison) channels() {
 				if ch.Amplifier != nil {
 					amp = ch.Amplifier.Name
 				}
-				if (c.named("amplifier", want.Amplifier, amp) || amp == "") && join.Key(ch.Name) == join.Key(want.Channel) ||
-					c.named("channel", want.Amplifier+"."+want.Channel, ch.Name) {
+				if c.sameChannel(want.Amplifier, want.Channel, amp, ch.Name) {
 					got = ch
 				}
 			}

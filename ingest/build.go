@@ -37,6 +37,9 @@ type builder struct {
 	frameRated   map[*schedule.Amplifier][]ratedSeen
 	controlRated map[*schedule.Control][]ratedSeen
 	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
+	ampTitle     []ratedSeen                                               // said for all channels in a title block
+	controlTitle []ratedSeen                                               // said for all controls
+	cableTitle   *schedule.Cable                                           // a size said for all cables
 	pending      []pendingTap
 	origin       map[*schedule.Loudspeaker]*row
 	modelColumns map[*column]bool // control columns that hold models, not tags

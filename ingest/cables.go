@@ -2,7 +2,6 @@ package ingest
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -87,29 +86,31 @@ func (b *builder) metres(s seen) (length, bool) {
 
 // runAlong reads the cable that a row of something else states: its length and
 // its conductors. It fills c and enters it into the job; nil if the row says
-// nothing of a cable.
+// nothing of a cable of its own. A length that stands on every row of its line
+// is one cable.
 func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	s := r.own(vocabulary.Length)
 	l, hasLength := b.metres(s)
 	c.At = r.At
 	hasSize := b.conductor(r, c)
-	if !hasLength && (!hasSize || b.lookOnly) {
+	if !hasLength && !hasSize || b.lookOnly {
 		return nil
 	}
+	if name := r.own(vocabulary.Cable); name.had() {
+		c.Name, c.Key = tidy(name.text), join.Key(name.text)
+	}
+	repeats := hasLength && r.t.runsRepeated()
 	if hasLength {
 		c.At = l.At
 		b.setLength(r, c, l, s)
-	} else if !r.t.has(vocabulary.Length) {
-		// a size and no length anywhere: one cable for each line, not for each row
-		if c.Reach != schedule.ReachUnknown || b.sizedBefore(c) {
-			if b.sizedBefore(c) {
-				return nil
-			}
-		}
-		c.Reach = schedule.WholeLine
-		c.To = schedule.End{}
 	}
-	if b.lookOnly {
+	if repeats || !hasLength && !r.t.has(vocabulary.Length) {
+		// one cable for each line, not for each row
+		c.Reach, c.To = schedule.WholeLine, schedule.End{}
+		if b.oneLine(c, !repeats) {
+			return nil
+		}
+		b.enterCable(c)
 		return nil
 	}
 	if r.status != schedule.Installed {
@@ -122,12 +123,71 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	return c
 }
 
-// sizedBefore reports whether a cable of the same line and size without a
-// length is there already.
-func (b *builder) sizedBefore(c *schedule.Cable) bool {
-	return slices.ContainsFunc(b.job.Cables, func(o *schedule.Cable) bool {
-		return !o.Length.Had() && o.Zone == c.Zone && o.Channel == c.Channel && o.Control == c.Control && o.Gauge.Value == c.Gauge.Value
-	})
+// oneLine reports whether the cable of a whole line is in the job already,
+// and what it feeds narrowed down to what all its rows share.
+func (b *builder) oneLine(c *schedule.Cable, bySize bool) bool {
+	for _, o := range b.job.Cables {
+		if o.Reach != schedule.WholeLine || o.At.Sheet != c.At.Sheet || o.Key != c.Key && c.Key != "" || o.Channel != c.Channel ||
+			o.Length.Low != c.Length.Low || o.Area.Low != c.Area.Low && bySize {
+			continue
+		}
+		if c.Key == "" && (o.Zone != c.Zone || o.Name != "") {
+			continue
+		}
+		if o.Zone != c.Zone {
+			o.Zone = nil
+		}
+		if o.Control != c.Control {
+			o.Control = nil
+		}
+		return true
+	}
+	return false
+}
+
+// runsRepeated reports whether the lengths of the table stand on every row of
+// their line: wherever several rows share a cable (or, without one, a zone and
+// a channel), they state the same length.
+func (t *table) runsRepeated() bool {
+	if t.runsRepeat == 0 {
+		t.runsRepeat = 2
+		if t.findRepeats() {
+			t.runsRepeat = 1
+		}
+	}
+	return t.runsRepeat == 1
+}
+
+func (t *table) findRepeats() bool {
+	cols := t.byField[vocabulary.Length]
+	if len(cols) == 0 || previousWords.in(join.Fold(cols[0].Header)) {
+		return false
+	}
+	lengths := make(map[string]string)
+	shared := 0
+	for _, r := range t.rows {
+		if r.out != "" {
+			continue
+		}
+		s := r.at(cols[0])
+		if !s.had() {
+			continue
+		}
+		key := r.own(vocabulary.Cable).text
+		if key == "" {
+			key = r.zoneText().text + "\x00" + r.say(vocabulary.Channel).text
+		}
+		first, ok := lengths[key]
+		switch {
+		case !ok:
+			lengths[key] = s.text
+		case first != s.text:
+			return false
+		default:
+			shared++
+		}
+	}
+	return shared > 0 && (shared > 1 || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header)))
 }
 
 func (b *builder) enterCable(c *schedule.Cable) {

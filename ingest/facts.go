@@ -35,6 +35,14 @@ func (b *builder) jobFacts() {
 		case vocabulary.LineVoltage:
 			v, s := b.volts(s)
 			set(b, &j.LineVolts, oneVolt(v, s), "line voltage", "the job")
+		case vocabulary.ChannelWatts, vocabulary.FrameWatts:
+			b.ratingInTitle(f, s)
+		case vocabulary.Gauge, vocabulary.CableType, vocabulary.Cable, vocabulary.Material:
+			b.conductorInTitle(s)
+		case vocabulary.ControlWatts:
+			if out, s := b.rating(s); len(out) > 0 {
+				b.controlTitle = append(b.controlTitle, ratedSeen{out, s})
+			}
 		case vocabulary.Override:
 			if folded := strings.TrimSpace(join.Fold(s.text)); yesWords[folded] || len(notation.Override(s.text)) > 0 {
 				j.Override = schedule.Flag{Yes: true, Source: s.source}
@@ -44,6 +52,62 @@ func (b *builder) jobFacts() {
 	}
 	if !j.LineVolts.Had() {
 		b.voltsInTitles()
+	}
+}
+
+// plainFacts takes facts apart that say two things: "A1: 5 x 240 W @ 100 V" is
+// the name of an amplifier and the rating of its channels.
+func plainFacts(facts []layout.Fact) []layout.Fact {
+	out := make([]layout.Fact, 0, len(facts))
+	for _, f := range facts {
+		if f.Field != vocabulary.Amplifier {
+			out = append(out, f)
+			continue
+		}
+		rating, at := f.Text, 0
+		if i := strings.IndexAny(f.Text, ":,;–"); i >= 0 {
+			at, rating = i, strings.TrimLeft(f.Text[i:], ":,;– ")
+		}
+		if _, err := notation.ParseRating(rating, notation.Auto); err != nil || !strings.ContainsAny(rating, "wW") {
+			out = append(out, f)
+			continue
+		}
+		name := f
+		name.Text, name.Cell = strings.TrimSpace(f.Text[:at]), nil
+		f.Field, f.Text, f.Key, f.Cell = vocabulary.ChannelWatts, rating, name.Text, nil
+		if name.Text != "" {
+			out = append(out, name)
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// ratingInTitle notes a rating said for an amplifier, or for all of them, in a
+// title block.
+func (b *builder) ratingInTitle(f *layout.Fact, s seen) {
+	out, s := b.rating(s)
+	if len(out) == 0 {
+		return
+	}
+	if f.Key != "" {
+		if a := b.amps[b.ampNames.Find(f.Key).Key]; a != nil {
+			b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+			return
+		}
+	}
+	b.ampTitle = append(b.ampTitle, ratedSeen{out, s})
+}
+
+// conductorInTitle notes a cable size said for all cables in a title block.
+func (b *builder) conductorInTitle(s seen) {
+	var c schedule.Cable
+	text, style := b.readable(&s, notation.GaugeColumn)
+	if _, err := notation.ParseConductor(text, style, notation.HintNone); err != nil {
+		return // the name of a cable, or words
+	}
+	if b.readConductor(&c, s, vocabulary.Gauge) && b.cableTitle == nil {
+		b.cableTitle = &c
 	}
 }
 

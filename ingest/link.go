@@ -21,6 +21,7 @@ func (b *builder) link() {
 	b.ratings()
 	b.pendingTaps()
 	b.reaches()
+	b.sizesFromTitle()
 	b.emergencyFromOverrides()
 	for _, l := range b.job.Loudspeakers {
 		if l.LowImpedance.Had() && l.Channel != nil && l.Channel.LowImpedance.Yes && l.Channel.Amplifier != nil {
@@ -233,7 +234,7 @@ func (b *builder) lineVolts() {
 			c.LineVolts = q
 			continue
 		}
-		if v, s, ok := ratedVolts(append(slices.Clone(b.channelRated[c]), b.ampRated[c.Amplifier]...)); ok && !c.LowImpedance.Yes {
+		if v, s, ok := ratedVolts(slices.Concat(b.channelRated[c], b.ampRated[c.Amplifier], b.ampTitle)); ok && !c.LowImpedance.Yes {
 			src := s.source
 			src.How, src.Because = schedule.Computed, "the line voltage that the rating is stated at"
 			c.LineVolts = schedule.Exactly(schedule.Volts(v), src)
@@ -342,6 +343,11 @@ func (b *builder) pendingTaps() {
 // unusedChannels adds the channels of an amplifier that its row counts and
 // nothing names: they are room for growth.
 func (b *builder) unusedChannels() {
+	if len(b.job.Amplifiers) == 1 && len(b.ampTitle) > 0 {
+		if o := b.ampTitle[0].outputs; len(o) == 1 && b.slots[b.job.Amplifiers[0].Key] == 0 {
+			b.slots[b.job.Amplifiers[0].Key] = o[0].Channels
+		}
+	}
 	for _, a := range b.job.Amplifiers {
 		n := b.slots[a.Key]
 		if n == 0 && len(a.Channels) == 0 && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0) {
@@ -373,6 +379,24 @@ func (b *builder) unusedChannels() {
 			}
 			names[channelID(name)] = true
 			b.channel(a, name, a.At)
+		}
+	}
+}
+
+// sizesFromTitle gives cables without a size the one said for all in a title block.
+func (b *builder) sizesFromTitle() {
+	if b.cableTitle == nil {
+		return
+	}
+	t := b.cableTitle
+	for _, c := range b.job.Cables {
+		if c.Area.Had() {
+			continue
+		}
+		c.Area, c.AWG, c.Gauge = t.Area, t.AWG, t.Gauge
+		setText(&c.Material, t.Material)
+		if c.Parallel == 0 {
+			c.Parallel = t.Parallel
 		}
 	}
 }

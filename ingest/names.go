@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -67,7 +68,7 @@ func (b *builder) outletOf(r *row) outlet {
 			}
 			b.doubt(ch, text, c.ref.Doubts&^notation.DateOrPair)
 			if o.amp != "" {
-				o.ampAt = ch
+				o.amp, o.ampAt = withKindWord(text, o.amp), ch
 			}
 		} else if text != "" {
 			o.channels = []string{text}
@@ -80,12 +81,27 @@ func (b *builder) outletOf(r *row) outlet {
 		o.ampAt = amp
 		if c := b.channelRef(amp.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
 			!c.ref.Doubts.Has(notation.DateOrPair) {
-			o.amp, o.channels, o.at = c.ref.Amplifier, slices.Clone(c.ref.Channels), amp
+			o.amp, o.channels, o.at = withKindWord(amp.text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp
 		} else if o.amp == "" {
 			o.amp = amp.text
 		}
 	}
 	return o
+}
+
+// withKindWord is an amplifier's name with the word in front of it: the text
+// "AMP1 / ch A" names the amplifier "AMP1".
+func withKindWord(text, amp string) string {
+	i := strings.Index(text, amp)
+	if i <= 0 {
+		return amp
+	}
+	before := strings.TrimRight(text[:i], " .-_#")
+	word := strings.TrimRightFunc(before, unicode.IsLetter)
+	if len(word) == len(before) {
+		return amp
+	}
+	return text[len(word) : i+len(amp)]
 }
 
 // sameAmp reports whether two texts name one amplifier by their letters and digits alone.

@@ -119,6 +119,11 @@ func (b *builder) rateChannel(c *schedule.Channel) {
 			return
 		}
 	}
+	if !p.watts.Had() {
+		if p = pick(b.ampTitle, float64(v), 0); p.total {
+			return
+		}
+	}
 	if p.watts.Had() && len(b.channelRated[c]) > 1 && p.watts.Low != p.watts.High {
 		b.disagree(b.channelRated[c], "channel rating", "channel "+c.Label())
 	}
@@ -159,6 +164,9 @@ func (b *builder) rateControl(c *schedule.Control) {
 	v := b.job.LineVoltsOf(c.Channel)
 	lineV, _ := v.Exact()
 	list := b.controlRated[c]
+	if len(list) == 0 {
+		list = b.controlTitle
+	}
 	if p := pick(list, float64(lineV), 0); p.watts.Had() {
 		c.Rated = p.watts
 		if len(list) > 1 && p.watts.Low != p.watts.High {

@@ -50,7 +50,7 @@ type Options struct {
 // the reason why it holds none.
 func Read(book *grid.Book, opts Options) *File {
 	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
-	f.Layout = layout.Read(book, layout.Options{Names: headerNames(opts.House)})
+	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House)})
 	f.Jobs = build(f.Name, f.Layout, &opts)
 	noteReading(f.Jobs, book)
 	if why := notASchedule(f); why != "" {
@@ -63,6 +63,22 @@ func Read(book *grid.Book, opts Options) *File {
 	}
 	f.Kind = Schedule
 	return f
+}
+
+// namelessIfText is the book with a blank sheet name for a text table, whose
+// cells are named by the file alone.
+func namelessIfText(book *grid.Book) *grid.Book {
+	if book.Format != grid.Text {
+		return book
+	}
+	b := *book
+	b.Sheets = make([]*grid.Sheet, len(book.Sheets))
+	for i, s := range book.Sheets {
+		c := *s
+		c.Name = ""
+		b.Sheets[i] = &c
+	}
+	return &b
 }
 
 // noteReading adds what the reader of the file took for granted to the first job.

@@ -16,13 +16,14 @@ type table struct {
 	columns []*column
 	byField map[vocabulary.Field][]*column
 	rows    []*row
-	facts   []layout.Fact // what its sheet says, titles first
+	titles  []layout.Fact // what stands above it, and its sheet's name
 	shared  bool          // the table serves several jobs of the book
 	again   bool          // it served an earlier job already, which accounts for its rows
 	names   map[string][]valueName
 
-	tagCount  map[string]int // how often each tag stands in it; nil until asked for
-	bothCount int            // rows with a tap and an impedance, plus one; 0 until asked for
+	runsRepeat int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
+	tagCount   map[string]int // how often each tag stands in it; nil until asked for
+	bothCount  int            // rows with a tap and an impedance, plus one; 0 until asked for
 }
 
 // A column is a layout column with its decimal mark.
@@ -60,7 +61,7 @@ func (s seen) had() bool { return s.source.Had() }
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
 func newTable(t *layout.Table, number int) *table {
-	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column)}
+	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles)}
 	for i := range t.Columns {
 		c := &column{Column: &t.Columns[i], i: i}
 		n.columns = append(n.columns, c)
@@ -193,9 +194,9 @@ func (r *row) say(f vocabulary.Field) seen {
 
 // title returns what stands above the table or in its sheet's name about a field.
 func (t *table) title(f vocabulary.Field) seen {
-	for i := range t.Titles {
-		if t.Titles[i].Field == f {
-			return factSeen(&t.Titles[i])
+	for i := range t.titles {
+		if t.titles[i].Field == f {
+			return factSeen(&t.titles[i])
 		}
 	}
 	return seen{}

@@ -1,7 +1,9 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -51,7 +53,6 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 			number++
 			n := newTable(t, number)
 			n.names = names
-			n.facts = sp.facts
 			sp.tables = append(sp.tables, n)
 		}
 		sp.identify()
@@ -99,7 +100,7 @@ func (t *table) fillRows(which []int) {
 // copyFor is the table for a further job.
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
-	n.tagCount, n.bothCount, n.shared = nil, 0, shared
+	n.tagCount, n.bothCount, n.runsRepeat, n.shared = nil, 0, 0, shared
 	n.fillRows(which)
 	return &n
 }
@@ -107,9 +108,9 @@ func (t *table) copyFor(which []int, shared bool) *table {
 // sheetFacts are the facts of a sheet: those outside its tables, and those
 // above each table, each once.
 func sheetFacts(s *layout.Sheet) []layout.Fact {
-	out := slices.Clone(s.Facts)
+	out := plainFacts(s.Facts)
 	for _, t := range s.Tables {
-		for _, f := range t.Titles {
+		for _, f := range plainFacts(t.Titles) {
 			if !slices.ContainsFunc(out, func(o layout.Fact) bool { return o.At == f.At && o.Field == f.Field && o.Text == f.Text }) {
 				out = append(out, f)
 			}
@@ -386,15 +387,26 @@ func leaveOutside(job *schedule.Job, outside []layout.Outside) {
 	slices.SortStableFunc(job.LeftOut, func(x, y schedule.LeftOut) int { return x.At.Compare(y.At) })
 }
 
+// numberInName finds a job number at the start of a file's name: "J1000", "2019-114".
+var numberInName = regexp.MustCompile(`^(?:[A-Za-z]{1,3}-?\d{3,6}|(?:19|20)\d\d-\d{2,5}|\d{4,6})(?:[ _-]|$)`)
+
 // nameJob gives a job without a name or site what stands for it: the sheet of
 // its own, else the file's name; for the site the job, else the folder.
 func nameJob(j *schedule.Job, file, sheet string) {
 	at := schedule.Ref{File: file, Sheet: sheet}
 	dir, base := splitPath(file)
+	if !j.Number.Had() && sheet == "" {
+		if m := numberInName.FindString(base); m != "" {
+			j.Number = schedule.Text{Value: strings.Trim(m, "_ -"), Source: schedule.Source{At: schedule.Ref{File: file}, Written: base, How: schedule.Default, Because: "from the file's name"}}
+		}
+	}
 	if !j.Name.Had() {
 		name := base
-		if sheet != "" {
+		switch {
+		case sheet != "":
 			name = sheet
+		case j.Number.Had() && j.Number.How != schedule.Default:
+			name = j.Number.Value
 		}
 		j.Name = schedule.Text{Value: name, Source: schedule.Source{At: at, How: schedule.Default, Because: "no title block names the job"}}
 		if !j.Site.Had() && dir != "" {
