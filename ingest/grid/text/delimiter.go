@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// looked is how many records are looked at to find out how a text is written.
+// looked is how many records are looked at to find the delimiter.
 const looked = 300
 
 // separatorLine takes the line "sep=;" that tells a spreadsheet the delimiter
@@ -31,17 +31,17 @@ func findDelimiter(text string) byte {
 		if strings.IndexByte(text, d) < 0 {
 			continue
 		}
-		if e := evenness(&splitter{text: text, delimiter: d}); e > most+1e-9 {
+		if e := evenness(&splitter{text: text, delimiter: d}, looked); e > most+1e-9 {
 			best, most = d, e
 		}
 	}
 	return best
 }
 
-// evenness scores a way of cutting: the share of records of the most common
-// width, times the share of cells without another delimiter in them, with
+// evenness scores a way of cutting by the first records, at most so many: the
+// share of those of the most common width, times the share of cells without another delimiter in them, with
 // some favour for more columns. It is 0 when most records are not cut at all.
-func evenness(s *splitter) float64 {
+func evenness(s *splitter, most int) float64 {
 	var (
 		widths       = map[int]int{}
 		records      int
@@ -49,7 +49,7 @@ func evenness(s *splitter) float64 {
 		fields       []string
 		ok           bool
 	)
-	for n := 0; n < looked; n++ {
+	for n := 0; n < most; n++ {
 		if fields, ok = s.next(fields[:0]); !ok {
 			break
 		}
@@ -92,16 +92,28 @@ func isClean(f string) bool {
 }
 
 // dittos reports whether a cell of a single quote is a ditto mark in this
-// text: that cuts it more evenly than reading the quote as an opening one.
+// text, not the start of quoted text: if that cuts it more evenly, or as
+// evenly where the quoted text would begin with a delimiter or line end and
+// run on into another line.
 func dittos(text string, delimiter byte) bool {
-	s := splitter{delimiter: delimiter}
-	found := false
+	s := splitter{text: text, delimiter: delimiter}
+	found, runs := false, false
 	for i := 0; i+1 < len(text) && !found; i++ {
 		found = text[i] == '"' && s.ends(text[i+1]) && (i == 0 || s.ends(text[i-1]))
 	}
 	if !found {
 		return false
 	}
-	usual := evenness(&splitter{text: text, delimiter: delimiter})
-	return evenness(&splitter{text: text, delimiter: delimiter, dittos: true}) > usual+1e-9
+	var fields []string
+	for ok := true; !runs; {
+		if fields, ok = s.next(fields[:0]); !ok {
+			break
+		}
+		for _, f := range fields {
+			runs = runs || len(f) > 1 && s.ends(f[0]) && strings.IndexByte(f, '\n') >= 0
+		}
+	}
+	usual := evenness(&splitter{text: text, delimiter: delimiter}, math.MaxInt)
+	marked := evenness(&splitter{text: text, delimiter: delimiter, dittos: true}, math.MaxInt)
+	return marked > usual+1e-9 || runs && marked >= usual
 }
