@@ -2,6 +2,7 @@ package markup
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lineaudit/ingest/grid"
@@ -124,10 +125,9 @@ func (s *xmlSheet) readColumn(t xmltok.Token) error {
 
 // columnStyle returns the style of a column, else of the table.
 func (s *xmlSheet) columnStyle(col int) string {
-	for _, c := range s.colStyles {
-		if c.span.First <= col && col <= c.span.Last {
-			return c.style
-		}
+	i, _ := slices.BinarySearchFunc(s.colStyles, col, func(c colStyle, col int) int { return c.span.Last - col })
+	if i < len(s.colStyles) && s.colStyles[i].span.First <= col {
+		return s.colStyles[i].style
 	}
 	return parentOr(s.style, "Default")
 }

@@ -1,12 +1,16 @@
 package markup
 
 import (
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/numfmt"
 	"lineaudit/ingest/grid/xmltok"
 )
 
 // maxParents bounds the chain of styles that styles rest on.
 const maxParents = 32
+
+// maxStyles bounds the styles of a workbook, as spreadsheet programs do.
+const maxStyles = 1 << 16
 
 // A cellStyle is what one style sets itself.
 type cellStyle struct {
@@ -27,6 +31,9 @@ func (b *xmlBook) readStyle(t xmltok.Token) error {
 	}
 	s := cellStyle{parent: b.attr(t, "Parent")}
 	id := b.attr(t, "ID")
+	if len(b.styles) >= maxStyles {
+		return grid.TooLarge("more than %d styles", maxStyles)
+	}
 	err := b.r.Children(func(t xmltok.Token) error {
 		switch t.Name {
 		case "ss:Font":

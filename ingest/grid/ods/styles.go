@@ -1,9 +1,15 @@
 package ods
 
-import "lineaudit/ingest/grid/xmltok"
+import (
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/xmltok"
+)
 
 // maxParents bounds the chain of styles that styles rest on.
 const maxParents = 32
+
+// maxStyles bounds the styles of a document.
+const maxStyles = 1 << 18
 
 // styles are the styles of a document that change what a cell says.
 type styles struct {
@@ -38,6 +44,9 @@ func newStyles() *styles {
 // read reads the children of a group of styles.
 func (s *styles) read(r *xmltok.Reader) error {
 	return r.Children(func(t xmltok.Token) error {
+		if len(s.byName)+len(s.code) > maxStyles {
+			return grid.TooLarge("more than %d styles", maxStyles)
+		}
 		switch t.Name {
 		case "style:style", "style:default-style":
 			return s.readStyle(r, t)

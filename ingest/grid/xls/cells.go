@@ -164,7 +164,7 @@ func (w *workbook) labelText(b []byte, rich bool) (richString, error) {
 		for pairs := rest[1:]; len(pairs) >= 2 && len(s.runs) < int(rest[0]); pairs = pairs[2:] {
 			start := min(int(pairs[0]), len(raw))
 			units := len(utf16.Encode([]rune(w.decode(raw[:start]))))
-			s.runs = append(s.runs, fontRun{units, int(pairs[1])})
+			s.runs = append(s.runs, fontRun{uint16(min(units, 1<<16-1)), uint16(pairs[1])})
 		}
 	}
 	return s, nil
@@ -178,7 +178,7 @@ func runs8(b []byte) []fontRun {
 	n := int(u16(b))
 	var out []fontRun
 	for b = b[2:]; len(b) >= 4 && len(out) < n; b = b[4:] {
-		out = append(out, fontRun{int(u16(b)), int(u16(b[2:]))})
+		out = append(out, fontRun{u16(b), u16(b[2:])})
 	}
 	return out
 }

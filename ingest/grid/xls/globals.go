@@ -15,6 +15,7 @@ import (
 
 // A workbook is what all sheets of a file share.
 type workbook struct {
+	lim      grid.Limits
 	stream   []byte
 	biff8    bool // else BIFF5
 	codePage encoding.Encoding
@@ -27,6 +28,18 @@ type workbook struct {
 	sheets   []sheetEntry
 	filters  map[int]grid.Range // by index into sheets
 	notes    []grid.Note
+}
+
+// few returns an error when there are more of something than the limit, or
+// when Limits.Stop says so.
+func (w *workbook) few(what string, n, limit int) error {
+	if limit > 0 && n > limit {
+		return grid.TooLarge("more than %d %s", limit, what)
+	}
+	if n%4096 == 0 {
+		return w.lim.Check()
+	}
+	return nil
 }
 
 // A cellFormat is what an XF record says of a cell.
@@ -61,8 +74,9 @@ type sheetEntry struct {
 }
 
 // readGlobals reads the records before the first sheet.
-func readGlobals(stream []byte) (*workbook, error) {
+func readGlobals(stream []byte, lim grid.Limits) (*workbook, error) {
 	w := &workbook{
+		lim:      lim,
 		stream:   stream,
 		codePage: charmap.Windows1252,
 		codes:    map[int]string{},
@@ -258,7 +272,7 @@ func (w *workbook) readSheetEntry(r record) error {
 		hidden: r.data[4]&3 != 0,
 		kind:   sheetKind(r.data[5]),
 	})
-	return nil
+	return w.few("sheets", len(w.sheets), w.lim.MaxSheets)
 }
 
 // readSST reads the shared strings ([MS-XLS] 2.4.265).
@@ -280,6 +294,9 @@ func (w *workbook) readSST(s *recordStream, r record) error {
 			break
 		}
 		w.strings = append(w.strings, text)
+		if err := w.few("shared texts", len(w.strings), w.lim.MaxCells); err != nil {
+			return err
+		}
 	}
 	return nil
 }
@@ -314,7 +331,7 @@ func (p *pieceReader) richString() (s richString, ok bool) {
 		if b == nil {
 			return s, false
 		}
-		s.runs = append(s.runs, fontRun{int(u16(b)), int(u16(b[2:]))})
+		s.runs = append(s.runs, fontRun{u16(b), u16(b[2:])})
 	}
 	return s, p.skip(phonetic)
 }

@@ -59,6 +59,9 @@ func (r *sheetReader) readObjectText(rec record) error {
 	return r.spent.Text(len(text))
 }
 
+// maxNotes bounds the comments of a sheet.
+const maxNotes = 200_000
+
 // readNote takes in a Note record ([MS-XLS] 2.4.179).
 func (r *sheetReader) readNote(rec record) error {
 	if len(rec.data) < 6 {
@@ -66,6 +69,9 @@ func (r *sheetReader) readNote(rec record) error {
 	}
 	d, n := rec.data, &r.notes
 	at := place{int(u16(d)) + 1, int(u16(d[2:])) + 1}
+	if len(n.order) > maxNotes {
+		return grid.TooLarge("more than %d notes on a sheet", maxNotes)
+	}
 	if r.w.biff8 {
 		if len(d) < 8 {
 			return nil

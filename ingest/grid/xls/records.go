@@ -79,6 +79,10 @@ func (s *recordStream) next() (record, error) {
 	return r, nil
 }
 
+// maxPieces bounds the records that continue another. At 8 KiB each they hold
+// more than a file may.
+const maxPieces = 1 << 16
+
 // pieces returns the data of a record and of the Continue records behind it.
 func (s *recordStream) pieces(r record) ([][]byte, error) {
 	out := [][]byte{r.data}
@@ -87,7 +91,12 @@ func (s *recordStream) pieces(r record) ([][]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, c.data)
+		if len(c.data) > 0 {
+			out = append(out, c.data)
+		}
+		if len(out) > maxPieces {
+			return nil, damaged("the record at byte %d is continued more than %d times", r.pos, maxPieces)
+		}
 	}
 	return out, nil
 }

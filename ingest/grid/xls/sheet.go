@@ -63,6 +63,9 @@ func (r *sheetReader) readAll() error {
 		if err != nil {
 			return err
 		}
+		if err := r.spent.Step(); err != nil {
+			return err
+		}
 		switch {
 		case rec.id == recBOF: // a chart within the sheet
 			depth++

@@ -15,7 +15,7 @@ type richString struct {
 }
 
 // A fontRun sets the font from a character (counted in UTF-16 units) on.
-type fontRun struct{ start, font int }
+type fontRun struct{ start, font uint16 }
 
 // struck judges a rich text whose cell is in a font that is struck or not.
 func (w *workbook) struck(s richString, cell bool) (grid.Strike, string) {
@@ -26,9 +26,9 @@ func (w *workbook) struck(s richString, cell bool) (grid.Strike, string) {
 	runs := make([]strike.Run, 0, len(s.runs)+1)
 	from, now := 0, cell
 	for _, r := range s.runs {
-		to := min(max(r.start, from), len(units))
+		to := min(max(int(r.start), from), len(units))
 		runs = append(runs, strike.Run{Text: string(utf16.Decode(units[from:to])), Struck: now})
-		from, now = to, w.fontStruck(r.font)
+		from, now = to, w.fontStruck(int(r.font))
 	}
 	runs = append(runs, strike.Run{Text: string(utf16.Decode(units[from:])), Struck: now})
 	return strike.Of(runs)

@@ -23,7 +23,7 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	w, err := readGlobals(stream)
+	w, err := readGlobals(stream, lim)
 	if err != nil {
 		return nil, err
 	}

@@ -56,12 +56,16 @@ func (r *Reader) Lookup(t Token, name string) (string, bool) {
 
 // A Reader walks one part.
 type Reader struct {
-	dec      *xml.Decoder
-	prefix   map[string]string
-	names    map[xml.Name]string
-	depth    int
-	maxDepth int
+	dec    *xml.Decoder
+	prefix map[string]string
+	names  map[xml.Name]string
+	depth  int
+	lim    grid.Limits
+	tokens int
 }
+
+// checkEvery is the number of tokens between two questions to Limits.Stop.
+const checkEvery = 1 << 13
 
 // New checks the tags of a UTF-8 part and returns a reader of it. The map
 // gives the short prefix of each name space. The error is a *grid.Unreadable.
@@ -72,13 +76,18 @@ func New(data []byte, prefixes map[string]string, lim grid.Limits) (*Reader, err
 	dec := xml.NewDecoder(bytes.NewReader(data))
 	// The caller has decoded the part; what its declaration says is history.
 	dec.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
-	return &Reader{dec: dec, prefix: prefixes, names: map[xml.Name]string{}, maxDepth: lim.MaxDepth}, nil
+	return &Reader{dec: dec, prefix: prefixes, names: map[xml.Name]string{}, lim: lim}, nil
 }
 
 // Next returns the next token. Comments and instructions are passed over.
-// The error is a *grid.Unreadable.
+// The error is a *grid.Unreadable or comes from Limits.Stop.
 func (r *Reader) Next() (Token, error) {
 	for {
+		if r.tokens++; r.tokens%checkEvery == 0 {
+			if err := r.lim.Check(); err != nil {
+				return Token{}, err
+			}
+		}
 		t, err := r.dec.Token()
 		if errors.Is(err, io.EOF) {
 			return Token{}, nil
@@ -88,8 +97,8 @@ func (r *Reader) Next() (Token, error) {
 		}
 		switch t := t.(type) {
 		case xml.StartElement:
-			if r.depth++; r.maxDepth > 0 && r.depth > r.maxDepth {
-				return Token{}, grid.TooLarge("elements nested more than %d deep", r.maxDepth)
+			if r.depth++; r.lim.MaxDepth > 0 && r.depth > r.lim.MaxDepth {
+				return Token{}, grid.TooLarge("elements nested more than %d deep", r.lim.MaxDepth)
 			}
 			return Token{Kind: Start, Name: r.short(t.Name), attr: t.Attr}, nil
 		case xml.EndElement:
