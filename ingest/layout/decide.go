@@ -116,6 +116,8 @@ type heading struct {
 	rows   int              // lines of the body
 	forced vocabulary.Field // by the house book
 	said   map[vocabulary.Field]vocabulary.Candidate
+	top    vocabulary.Field // the best by the words alone, and its score
+	score  float64
 	unit   string
 	volts  float64
 }
@@ -124,6 +126,7 @@ type heading struct {
 func (h *heading) read(s *vocabulary.Scorer) {
 	h.said = map[vocabulary.Field]vocabulary.Candidate{}
 	h.words = strings.Join(h.parts, " ")
+	defer h.rank()
 	if len(h.parts) == 0 {
 		return
 	}
@@ -167,14 +170,15 @@ func (h *heading) read(s *vocabulary.Scorer) {
 func (h *heading) of(f vocabulary.Field) float64 { return h.said[f].Score }
 
 // best is the best score of any field by the words alone.
-func (h *heading) best() (vocabulary.Field, float64) {
-	field, score := vocabulary.Unknown, 0.0
+func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
+
+func (h *heading) rank() {
+	h.top, h.score = vocabulary.Unknown, 0
 	for f, c := range h.said {
-		if c.Score > score || c.Score == score && f < field {
-			field, score = f, c.Score
+		if c.Score > h.score || c.Score == h.score && f < h.top {
+			h.top, h.score = f, c.Score
 		}
 	}
-	return field, score
 }
 
 // gain is what it is worth to give the column the field, the kind of table aside.

@@ -18,7 +18,8 @@ type draft struct {
 	first    int           // line numbers of the body
 	last     int
 	words    map[int]map[int]string // header line -> column -> folded text
-	weak     bool                   // found by contrast only
+	fixed    bool                   // stands for a transposed table, found before
+	skip     bool                   // cannot be read
 }
 
 // lookAhead is how many lines below are asked about a header.
@@ -332,7 +333,7 @@ func (f *finder) draft(i int, s *strip) *draft {
 		}
 		top = j
 	}
-	for j := top - 1; j >= 0 && lines[j].n >= lines[j+1].n-1; j-- {
+	for j := top - 1; j >= 0 && top-j < 20 && lines[j].n >= lines[j+1].n-1; j-- {
 		if !f.isTitleLine(d, &lines[j]) {
 			break
 		}

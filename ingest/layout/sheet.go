@@ -108,6 +108,11 @@ func (sr *sheetReader) readRest() {
 		if r.Row2-r.Row1 < 2 || r.Col2-r.Col1 < 2 {
 			continue
 		}
+		if slices.ContainsFunc(sr.areas(), func(a grid.Range) bool {
+			return a.Row1 <= r.Row2 && r.Row1 <= a.Row2 && a.Col1 <= r.Col2 && r.Col1 <= a.Col2
+		}) {
+			continue
+		}
 		if t, area := sr.f.counts(r); t != nil {
 			t.SheetHidden = sr.sheet.Hidden
 			sr.tables = append(sr.tables, &placed{t: t, area: area})
@@ -123,18 +128,28 @@ func (sr *sheetReader) readRest() {
 // readTables finds the tables whose header runs along the rows.
 func (sr *sheetReader) readTables() {
 	drafts := sr.f.drafts()
-	for _, d := range drafts {
-		last := 0
-		if n := len(sr.p.lines); n > 0 {
-			last = sr.p.lines[n-1].n
-		}
-		d.last = min(d.last, last)
-		sr.f.trim(d)
+	last := 0
+	if n := len(sr.p.lines); n > 0 {
+		last = sr.p.lines[n-1].n
 	}
 	for _, d := range drafts {
+		d.last = min(d.last, last)
+	}
+	drafts = sr.stack(drafts)
+	for _, d := range drafts {
+		if !d.fixed {
+			sr.f.trim(d)
+		}
+	}
+	for i, d := range drafts {
+		if d.fixed {
+			continue
+		}
 		low, high := 1, 1<<20
-		for _, o := range drafts {
-			if o == d || o.last < d.header[0] || d.last < o.header[0] {
+		// Drafts are in the order of their headers; those far above ended long ago.
+		for j := max(0, i-64); j < len(drafts) && (j <= i || drafts[j].top() <= d.end()+maxTop); j++ {
+			o := drafts[j]
+			if o == d || o.end() < d.top() || d.end() < o.top() {
 				continue
 			}
 			if o.to < d.from {
@@ -149,12 +164,49 @@ func (sr *sheetReader) readTables() {
 			continue
 		}
 		t.SheetHidden = sr.sheet.Hidden
-		top := d.header[0]
-		if len(d.above) > 0 {
-			top = d.above[0]
-		}
-		sr.tables = append(sr.tables, &placed{t: t, above: d.above, area: grid.Range{Row1: top, Col1: d.from, Row2: max(d.last, d.header[len(d.header)-1]), Col2: d.to}})
+		sr.tables = append(sr.tables, &placed{t: t, above: d.above, area: grid.Range{Row1: d.top(), Col1: d.from, Row2: d.end(), Col2: d.to}})
 	}
+}
+
+// maxTop is more than the lines that titles and group rows can put a draft's
+// top above the line it was found on.
+const maxTop = 40
+
+// top and end are the first and last line of a draft, titles included.
+func (d *draft) top() int {
+	if len(d.above) > 0 {
+		return d.above[0]
+	}
+	return d.header[0]
+}
+
+func (d *draft) end() int { return max(d.last, d.header[len(d.header)-1]) }
+
+// stack lets no draft reach into one that begins further down in the same
+// columns, nor into a transposed table, which it puts among the drafts as fixed ones.
+func (sr *sheetReader) stack(drafts []*draft) []*draft {
+	for _, t := range sr.tables {
+		drafts = append(drafts, &draft{fixed: true, header: []int{t.area.Row1}, from: t.area.Col1, to: t.area.Col2, last: t.area.Row2})
+	}
+	slices.SortStableFunc(drafts, func(a, b *draft) int { return cmp.Compare(a.header[0], b.header[0]) })
+	for i, d := range drafts {
+		for _, o := range drafts[i+1:] {
+			if o.top() > d.end()+maxTop {
+				break
+			}
+			if o.from > d.to || d.from > o.to {
+				continue
+			}
+			o.above = slices.DeleteFunc(o.above, func(n int) bool { return n <= d.header[len(d.header)-1] || d.fixed && n <= d.last })
+			switch {
+			case !d.fixed:
+				d.last = min(d.last, o.top()-1)
+			case o.header[0] <= d.last:
+				o.skip = true // it reaches across the transposed table
+			}
+		}
+	}
+	return slices.DeleteFunc(drafts, func(d *draft) bool { return d.skip })
 }
 
 // trim takes off the end of a draft what does not belong to it: blocks after
@@ -259,6 +311,9 @@ func (sr *sheetReader) finish(miss string) Sheet {
 		for _, n := range t.above {
 			for _, l := range sr.p.within(n, n) {
 				facts := sr.f.titleFacts(&l, t.area.Col1, t.area.Col2)
+				if slots := l.between(t.area.Col1, t.area.Col2); len(facts) == 0 && len(slots) > 0 {
+					sr.outside = append(sr.outside, sr.leave(l.n, slots))
+				}
 				sr.facts = append(sr.facts, facts...)
 				t.t.Titles = append(t.t.Titles, facts...)
 			}
@@ -328,13 +383,21 @@ func (sr *sheetReader) leftovers(miss string) {
 		}
 		sr.facts = append(sr.facts, facts...)
 		if len(rest) > 0 {
-			class, reason := Unclear, "stands outside all tables"
-			if isNoteText(oneLine(text(rest[0].cell))) {
-				class, reason = Note, "a note outside the tables"
-			}
-			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, rest[0].col), Class: class, Reason: reason, Text: summary(rest)})
+			sr.outside = append(sr.outside, sr.leave(l.n, rest))
 		}
 	}
+}
+
+// leave makes an Outside of what a line holds beside all tables.
+func (sr *sheetReader) leave(n int, slots []slot) Outside {
+	o := Outside{At: sr.p.ref(n, slots[0].col), Class: Unclear, Reason: "stands outside all tables", Text: summary(slots)}
+	switch {
+	case allStruck(slots):
+		o.Class, o.Reason = Struck, "struck through, outside the tables"
+	case isNoteText(oneLine(text(slots[0].cell))):
+		o.Class, o.Reason = Note, "a note outside the tables"
+	}
+	return o
 }
 
 // dropped is why the table at a place was left out, or "".
