@@ -419,8 +419,12 @@ func (b *builder) controlText(r *row) controlMention {
 	return c
 }
 
-// pureRating reports whether the text is a power and nothing else.
+// pureRating reports whether the text is a power and nothing else. It begins
+// with a figure: "R1" is a tag.
 func pureRating(s string) bool {
+	if s == "" || s[0] < '0' || s[0] > '9' {
+		return false
+	}
 	p, err := notation.ParseWatts(s, notation.Auto)
 	return err == nil && !p.Doubts.Has(notation.Bare)
 }

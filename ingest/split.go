@@ -34,7 +34,7 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 		b.register(p.row)
 		job := b.build()
 		leaveOutside(job, p.outside)
-		nameJob(job, file, p.sheet)
+		nameJob(job, file, p.sheet, p.row != nil)
 		jobs = append(jobs, job)
 	}
 	return jobs
@@ -366,8 +366,12 @@ func (b *builder) register(r *row) {
 		return
 	}
 	j := b.job
-	setText(&j.Number, r.own(vocabulary.JobNo).asText())
-	setText(&j.Name, r.own(vocabulary.Job).asText())
+	no, name := r.own(vocabulary.JobNo), r.own(vocabulary.Job)
+	setText(&j.Name, name.asText())
+	if !no.had() && anyDigit(name.text) && countWords(name.text) == 1 {
+		no = name
+	}
+	setText(&j.Number, no.asText())
 	setText(&j.Site, r.first(vocabulary.Site, vocabulary.Building).asText())
 	setText(&j.Revision, r.own(vocabulary.Revision).asText())
 	if s := r.own(vocabulary.Date); s.had() {
@@ -392,10 +396,10 @@ var numberInName = regexp.MustCompile(`^(?:[A-Za-z]{1,3}-?\d{3,6}|(?:19|20)\d\d-
 
 // nameJob gives a job without a name or site what stands for it: the sheet of
 // its own, else the file's name; for the site the job, else the folder.
-func nameJob(j *schedule.Job, file, sheet string) {
+func nameJob(j *schedule.Job, file, sheet string, register bool) {
 	at := schedule.Ref{File: file, Sheet: sheet}
 	dir, base := splitPath(file)
-	if !j.Number.Had() && sheet == "" {
+	if !j.Number.Had() && sheet == "" && !register {
 		if m := numberInName.FindString(base); m != "" {
 			j.Number = schedule.Text{Value: strings.Trim(m, "_ -"), Source: schedule.Source{At: schedule.Ref{File: file}, Written: base, How: schedule.Default, Because: "from the file's name"}}
 		}

@@ -5,6 +5,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -125,6 +126,64 @@ func (b *builder) zoneGroups() {
 			z.Stated = plus(z.Stated, load.Or(b.watts(r.own(vocabulary.Load))))
 		}
 	}
+}
+
+// sheetZones takes the title of each sheet, else its name, for a zone where
+// several sheets list loudspeakers and nothing on them names a zone: one sheet
+// for each zone.
+func (b *builder) sheetZones() {
+	var lists []*table
+	sheets := make(map[string]bool)
+	for _, t := range b.tables {
+		if t.Kind != layout.Loudspeakers && t.Kind != layout.Mixed || t.SheetHidden {
+			continue
+		}
+		if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) {
+			return
+		}
+		lists = append(lists, t)
+		sheets[t.Sheet] = true
+	}
+	if len(sheets) < 2 {
+		return
+	}
+	count := make(map[string]int) // how many of the lists a title stands above
+	for _, t := range lists {
+		for _, f := range t.titles {
+			if f.Field == vocabulary.Unknown {
+				count[f.Text]++
+			}
+		}
+	}
+	for _, t := range lists {
+		var name *layout.Fact
+		for i := range t.titles {
+			f := &t.titles[i]
+			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && (name == nil || f.At.Row > name.At.Row) {
+				name = f
+			}
+		}
+		if name == nil {
+			continue
+		}
+		zone := *name
+		zone.Field = vocabulary.Zone
+		t.titles = append(slices.Clip(t.titles), zone)
+		s := factSeen(&zone)
+		b.take(s, "zone", zone.Text, schedule.LikelierReading, "a sheet for each zone")
+	}
+}
+
+// sectioned reports whether a section title of the table states the field.
+func (t *table) sectioned(f vocabulary.Field) bool {
+	for _, r := range t.rows {
+		for i := range r.Sections {
+			if r.Sections[i].Field == f {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // plus adds what a further row states; the source is that of the first.
