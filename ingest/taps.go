@@ -133,10 +133,12 @@ func (b *builder) tapDoubts(s seen, t *tapped, p notation.Tap) {
 	if p.Kind == notation.TapList || p.Kind == notation.TapRange {
 		d &^= notation.RangeOrList // carried as bounds: nothing was taken
 	}
+	if s.source.How == schedule.RecoveredDate {
+		return // said already
+	}
 	if d&^notation.Bare != 0 {
-		t.watts.How = max(t.watts.How, schedule.LikelierReading)
-		if !t.watts.Had() || t.watts.Source.At.IsZero() {
-			t.watts = schedule.Quantity[schedule.Watts]{}
+		if t.watts.Had() {
+			t.watts.How = max(t.watts.How, schedule.LikelierReading)
 		}
 	}
 	b.doubt(s, taken, d)
