@@ -3,7 +3,6 @@ package text
 import (
 	"encoding/csv"
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -248,7 +247,7 @@ func FuzzRead(f *testing.F) {
 			col := 0
 			for _, c := range r.Cells {
 				if c.Col <= col || c.Text == "" || c.Kind != grid.String || !utf8.ValidString(c.Text) {
-					t.Fatal(fmt.Sprintf("%+v behind column %d", c, col))
+					t.Fatalf("%+v behind column %d", c, col)
 				}
 				col = c.Col
 			}

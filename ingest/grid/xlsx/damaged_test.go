@@ -144,8 +144,11 @@ func TestFlippedAndCut(t *testing.T) {
 			t.Errorf("cut to %d of %d bytes it was read", keep, len(data))
 		}
 	}
-	changed := 0
-	for i := range data {
+	changed, step := 0, 1
+	if raceEnabled {
+		step = 17
+	}
+	for i := 0; i < len(data); i += step {
 		bad := bytes.Clone(data)
 		bad[i] ^= 1 << (i % 8)
 		book, err := Read("jobs/test.xlsx", bad, grid.DefaultLimits())
@@ -161,8 +164,8 @@ func TestFlippedAndCut(t *testing.T) {
 			t.Fatalf("with byte %d changed it reads otherwise, without an error", i)
 		}
 	}
-	if changed < len(data)/2 {
-		t.Errorf("only %d of %d changed bytes were noticed", changed, len(data))
+	if changed < len(data)/step/2 {
+		t.Errorf("only %d of %d changed bytes were noticed", changed, len(data)/step)
 	}
 }
 

@@ -352,11 +352,6 @@ func (s *scanner) walk(start func() error) error {
 	}
 }
 
-// finish reads to the end of the part, where its checksum is compared.
-func (s *scanner) finish() error {
-	return s.walk(func() error { return nil })
-}
-
 // root moves to the first start tag.
 func (s *scanner) root() error {
 	if err := s.next(); err != nil {

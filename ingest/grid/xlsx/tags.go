@@ -144,10 +144,9 @@ func (s *scanner) push(name []byte, empty bool) error {
 
 // closing reads the end tag at pos and checks that it closes what is open.
 func (s *scanner) closing() error {
-	from := s.pos
 	for {
 		if i := bytes.IndexByte(s.buf[s.pos:], '>'); i >= 0 {
-			from = s.pos
+			from := s.pos
 			s.pos += i + 1
 			name := bytes.TrimRight(s.buf[from+2:s.pos-1], " \t\r\n")
 			n := len(s.ends)
