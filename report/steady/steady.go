@@ -1,11 +1,12 @@
 // Package steady writes workbooks of the workbook library so that the same
-// content is the same bytes every time: the library lists the content types
-// of a package in no fixed order.
+// content is the same bytes every time: the library writes the parts of a
+// package, and the list of their types, in no fixed order.
 package steady
 
 import (
 	"archive/zip"
 	"bytes"
+	"cmp"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -17,7 +18,7 @@ import (
 
 const contentTypes = "[Content_Types].xml"
 
-// Write writes the workbook with its content types in order.
+// Write writes the workbook with its parts in order.
 func Write(w io.Writer, f *excelize.File) error {
 	var b bytes.Buffer
 	if _, err := f.WriteTo(&b); err != nil {
@@ -27,6 +28,7 @@ func Write(w io.Writer, f *excelize.File) error {
 	if err != nil {
 		return err
 	}
+	slices.SortStableFunc(r.File, func(x, y *zip.File) int { return cmp.Or(place(x.Name)-place(y.Name), cmp.Compare(x.Name, y.Name)) })
 	z := zip.NewWriter(w)
 	for _, member := range r.File {
 		if member.Name != contentTypes {
@@ -40,6 +42,17 @@ func Write(w io.Writer, f *excelize.File) error {
 		}
 	}
 	return z.Close()
+}
+
+// place puts the content types and relationships of the package in front, where readers look first.
+func place(name string) int {
+	switch name {
+	case contentTypes:
+		return 0
+	case "_rels/.rels":
+		return 1
+	}
+	return 2
 }
 
 // types is the content of the part.
