@@ -303,7 +303,7 @@ func (b *builder) ownerOf(s seen, channel string) (*schedule.Amplifier, bool) {
 
 // onlyChannel is the channel of a row that names only an amplifier, if that
 // has no more than one.
-func (b *builder) onlyChannel(o outlet, a *schedule.Amplifier) []*schedule.Channel {
+func (b *builder) onlyChannel(o *outlet, a *schedule.Amplifier) []*schedule.Channel {
 	if a == nil {
 		return nil
 	}
@@ -410,6 +410,11 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 		b.noteChannelRating(c, out, s)
 	} else if r.kind == channelRow || r.kind == amplifierRow {
 		if out, s := b.rating(r.own(vocabulary.RatedWatts)); len(out) > 0 {
+			b.noteChannelRating(c, out, s)
+		}
+	}
+	if o := b.outletOf(r); o.rating.had() && len(o.channels) == 1 {
+		if out, s := b.rating(o.rating); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
 		}
 	}

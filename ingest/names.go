@@ -38,14 +38,22 @@ type outlet struct {
 	at       seen
 	bridged  bool
 	ab       bool
+	rating   seen // a rating written behind the name
 }
 
 func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
 
 // outletOf finds the amplifier and the channel of a row. One cell may name
 // both ("A1.2"), and a table without a column for channels may number circuits.
-func (b *builder) outletOf(r *row) outlet {
-	var o outlet
+func (b *builder) outletOf(r *row) *outlet {
+	if r.outlet == nil {
+		r.outlet = b.findOutlet(r)
+	}
+	return r.outlet
+}
+
+func (b *builder) findOutlet(r *row) *outlet {
+	o := &outlet{}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
 	if !ch.had() && !r.t.has(vocabulary.Channel) {
 		ch = r.say(vocabulary.Circuit)
@@ -57,36 +65,81 @@ func (b *builder) outletOf(r *row) outlet {
 		ch = seen{}
 	}
 	if ch.had() {
-		text, _ := b.readable(&ch, notation.ChannelColumn)
-		o.at = ch
-		if c := b.channelRef(text); c.ok {
-			o.amp, o.channels = c.ref.Amplifier, slices.Clone(c.ref.Channels)
-			o.bridged, o.ab = c.ref.Bridged, c.ref.AB
-			if amp.had() && c.ref.Doubts.Has(notation.DateOrPair) && o.amp != "" && !b.sameAmp(o.amp, amp.text) {
-				// "1-3" beside a column of amplifiers is a pair of channels
-				o.channels, o.amp = append([]string{o.amp}, o.channels...), ""
-			}
-			b.doubt(ch, text, c.ref.Doubts&^notation.DateOrPair)
-			if o.amp != "" {
-				o.amp, o.ampAt = withKindWord(text, o.amp), ch
-			}
-		} else if text != "" {
-			o.channels = []string{text}
-		}
-		if ch.source.How == schedule.RecoveredDate {
-			o.at.source = ch.source
-		}
+		b.readChannel(o, r, ch, amp)
 	}
 	if amp.had() {
-		o.ampAt = amp
-		if c := b.channelRef(amp.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
-			!c.ref.Doubts.Has(notation.DateOrPair) {
-			o.amp, o.channels, o.at = withKindWord(amp.text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp
-		} else if o.amp == "" {
-			o.amp = amp.text
-		}
+		b.readAmp(o, r, amp)
 	}
 	return o
+}
+
+// longestName is the most letters that the name of an output has; what is
+// longer is a sentence.
+const longestName = 24
+
+// readChannel reads a cell or title that names a channel, with amp beside it.
+func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
+	text, _ := b.readable(&ch, notation.ChannelColumn)
+	text = o.cutRating(text, ch)
+	o.at = ch
+	c := b.channelRef(text)
+	switch {
+	case c.ok:
+	case text != "" && len([]rune(text)) <= longestName && countWords(text) <= 3:
+		o.channels = []string{text}
+		return
+	default:
+		if ch.col != nil {
+			b.misread(ch, notation.ErrNotUnderstood)
+		}
+		return
+	}
+	o.amp, o.channels = c.ref.Amplifier, slices.Clone(c.ref.Channels)
+	o.bridged, o.ab = c.ref.Bridged, c.ref.AB
+	if amp.had() && c.ref.Doubts.Has(notation.DateOrPair) && o.amp != "" && !b.sameAmp(o.amp, amp.text) {
+		// "1-3" beside a column of amplifiers is a pair of channels
+		o.channels, o.amp = append([]string{o.amp}, o.channels...), ""
+	}
+	if ch.source.How != schedule.RecoveredDate {
+		b.doubt(ch, text, c.ref.Doubts&^notation.DateOrPair)
+	}
+	if o.amp != "" {
+		o.amp, o.ampAt = withKindWord(text, o.amp), ch
+	}
+}
+
+// readAmp reads a cell or title that names an amplifier, and perhaps its
+// channel too.
+func (b *builder) readAmp(o *outlet, r *row, amp seen) {
+	text, _ := b.readable(&amp, notation.ChannelColumn)
+	text = o.cutRating(text, amp)
+	if text == "" {
+		return
+	}
+	amp.text = text
+	c := b.channelRef(text)
+	pair := c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
+		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel))
+	switch {
+	case pair:
+		o.amp, o.channels, o.at, o.ampAt = withKindWord(text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp, amp
+		o.bridged, o.ab = c.ref.Bridged, c.ref.AB
+	case amp.col == nil && len([]rune(text)) > longestName:
+		// a sentence that speaks of an amplifier
+	case o.amp == "":
+		o.amp, o.ampAt = text, amp
+	}
+}
+
+// cutRating takes a rating off the end of a name: "Output A - 120 W".
+func (o *outlet) cutRating(text string, s seen) string {
+	m := ratingBehind.FindStringSubmatch(text)
+	if m == nil {
+		return text
+	}
+	o.rating = s
+	o.rating.text, o.rating.cell = m[2], nil
+	return strings.TrimRight(m[1], " ,;(/:–-")
 }
 
 // withKindWord is an amplifier's name with the word in front of it: the text
@@ -273,15 +326,16 @@ func (b *builder) collectChannels() {
 				continue
 			}
 			o := b.outletOf(r)
+			name := o.amp
 			if r.kind == amplifierRow || r.kind == channelRow {
-				if name, _ := b.ampName(r); name.had() {
-					o.amp = name.text
+				if own, _ := b.ampName(r); own.had() {
+					name = own.text
 				}
 			}
-			if o.amp == "" {
+			if name == "" {
 				continue
 			}
-			amp := b.ampNames.Find(o.amp).Key
+			amp := b.ampNames.Find(name).Key
 			if has[amp] == nil {
 				has[amp] = make(map[string]bool)
 			}

@@ -41,7 +41,8 @@ type row struct {
 	status schedule.Status
 	out    schedule.RowKind // "" for a row that counts
 	reason string
-	used   bool // it became a part of the job, or added to one
+	outlet *outlet // nil until asked for
+	used   bool    // it became a part of the job, or added to one
 }
 
 // A seen is a text with the place it was seen at, not yet parsed. The zero
