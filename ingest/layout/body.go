@@ -357,7 +357,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false // a device of which only the place is known
 	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:
 		return "", "", false
-	case field == vocabulary.Tag && b.usual(s, k) && k&(lookTag|lookTagRange) != 0:
+	case field == vocabulary.Tag && b.usual(s, k) && k&(lookTag|lookTagRange) != 0 && b.usual(s, k&(lookZone|lookAmp|lookControl|lookChannel)):
 		return "", "", false
 	}
 	return Title, "a title", true
@@ -371,7 +371,7 @@ func naming(column, section vocabulary.Field) bool {
 // usual reports whether a cell looks like the others of its column.
 func (b *bodyReader) usual(s slot, k look) bool {
 	i := b.index[s.col-b.d.from]
-	if i < 0 || b.cols[i].cells.cells == 0 {
+	if i < 0 || b.cols[i].cells.cells == 0 || k == 0 {
 		return false
 	}
 	same := 0

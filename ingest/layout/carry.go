@@ -228,6 +228,9 @@ func (b *bodyReader) opensGroups(col, leader int) bool {
 	if filled == 0 || blank == 0 {
 		return false
 	}
+	if b.t.Columns[col].Field == vocabulary.CableType && !b.lengthsUnder(col) {
+		return false // a run said once, not a type for every row
+	}
 	if leader >= 0 {
 		together, apart, loose := 0, 0, 0
 		for i := range b.t.Records {
@@ -255,4 +258,20 @@ func (b *bodyReader) opensGroups(col, leader int) bool {
 		return false
 	}
 	return first && repeats*10 <= filled && blank*5 >= filled
+}
+
+// lengthsUnder reports whether rows in which the column is blank have a length of their own.
+func (b *bodyReader) lengthsUnder(col int) bool {
+	for j := range b.t.Columns {
+		if b.t.Columns[j].Field != vocabulary.Length {
+			continue
+		}
+		for i := range b.t.Records {
+			r := &b.t.Records[i]
+			if r.Class == Device && r.Values[col].Text == "" && r.Values[j].Text != "" {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -154,7 +154,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 		offer(h.words, 1)
 		offer(strings.Join(h.parts[len(h.parts)-2:], " "), 0.99)
 		// A group that says nothing by itself leaves its columns alone.
-		own := 0.82
+		own := 0.75
 		if s.Header(h.parts[0]).Best().Score < 0.5 {
 			own = 0.98
 		}
@@ -234,6 +234,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	for _, p := range products {
 		p.apply(base, fields)
 	}
+	dampen(considered, base, fields)
 	var best decision
 	second := math.Inf(-1)
 	for _, k := range kindOrder {
@@ -255,6 +256,32 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 		best.runners = append(best.runners, vocabulary.Unknown)
 	}
 	return best
+}
+
+// dampen lowers ratings of what the table does not name: no control, no control rating.
+func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	named := func(list ...vocabulary.Field) bool {
+		return slices.ContainsFunc(cols, func(h *heading) bool {
+			return slices.ContainsFunc(list, func(f vocabulary.Field) bool {
+				return h.forced == f || h.of(f) >= 0.5 && (h.top == f || h.of(f) >= h.score-0.3)
+			}) || slices.Contains(list, vocabulary.Control) && h.cells.share(lookControl) > 0.5
+		})
+	}
+	lower := func(f vocabulary.Field, by float64) {
+		j := slices.Index(fields, f)
+		for i, h := range cols {
+			if h.forced != f {
+				base[i][j] -= by
+			}
+		}
+	}
+	if !named(vocabulary.Control, vocabulary.ControlModel) {
+		lower(vocabulary.ControlWatts, 0.3)
+		lower(vocabulary.Level, 0.2)
+	}
+	if !named(vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit) {
+		lower(vocabulary.ChannelWatts, 0.15)
+	}
 }
 
 func decideAs(k Kind, cols []*heading, fields []vocabulary.Field, base [][]float64) decision {
@@ -301,6 +328,9 @@ func decideAs(k Kind, cols []*heading, fields []vocabulary.Field, base [][]float
 			a, b := index[from], index[to]
 			if from == vocabulary.Tap && (cols[i].of(to) == 0 || cols[i].of(from) == 0) {
 				continue // a tap in so many words is nothing else
+			}
+			if from == vocabulary.Tag && cols[i].cells.of(to) < 0.3 {
+				continue // its cells name no such thing
 			}
 			if v := full[i][a] - weight(from) + weight(to) + 0.1*cols[i].cells.of(to); v > full[i][b] && base[i][a] > unknownGain {
 				full[i][b] = v

@@ -179,7 +179,7 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.Price:         {[]clue{{lookMoney, 1}, {lookWatts | lookVolts | lookLength, -0.8}, {lookNumber, 0.3}}, -0.5},
 	vocabulary.Date:          {[]clue{{lookDate, 1}, {lookNumber, -0.3}}, -0.2},
 	vocabulary.Item:          {[]clue{{lookWhole, 0.5}, {lookNumber, 0.2}, {lookLetter, 0.1}}, -0.5},
-	vocabulary.Tag: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookMoney | lookPercent, -0.9}, {lookTagRange, 0.9}, {lookTag, 0.8}, {lookLong, -0.8}, {lookWhole, 0},
+	vocabulary.Tag: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookMoney | lookPercent, -0.9}, {lookTagRange, 0.9}, {lookTag, 0.8}, {lookLong, -0.8}, {lookWhole, -0.3},
 		{lookNumber, -0.6}, {lookModel | lookLetter, 0.2}, {lookRoom, -0.3}}, -0.2},
 	vocabulary.Model:    {[]clue{{lookWatts | lookVolts | lookLength, -0.6}, {lookLong, -0.3}, {lookModel, 0.7}, {lookTag, 0.4}, {lookDevice, 0.1}, {lookNumber, -0.3}, {lookRoom, 0.1}}, -0.1},
 	vocabulary.Describe: {[]clue{{lookDevice, 1}, {lookLong, 0.5}, {lookNumber, -0.8}, {lookTag, -0.3}, {lookRoom, 0.3}}, 0},
@@ -238,11 +238,14 @@ func (s *sample) of(f vocabulary.Field) float64 {
 			e -= 0.4
 		}
 	case vocabulary.Tag:
-		if s.cells >= 4 && s.distinct*10 >= s.cells*9 {
+		switch {
+		case s.cells >= 4 && s.distinct*10 >= s.cells*9:
 			e += 0.15
+		case s.cells >= 3 && s.distinct == 1:
+			e -= 0.5
 		}
 		if s.running {
-			e += 0.3
+			e += 0.6
 		}
 		if s.tags >= 3 {
 			switch { // LS-1, LS-2 ... against CS-6, CS-6, H-15

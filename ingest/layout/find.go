@@ -333,9 +333,18 @@ func (f *finder) draft(i int, s *strip) *draft {
 		}
 		top = j
 	}
+	// Lines of several cells may be keys and values, or the end of another
+	// table: they count only where the block begins with titles.
+	single := -1 // titles below the lowest line of several cells
 	for j := top - 1; j >= 0 && top-j < 20 && lines[j].n >= lines[j+1].n-1; j-- {
 		if !f.isTitleLine(d, &lines[j]) {
+			if single >= 0 {
+				d.above = d.above[len(d.above)-single:]
+			}
 			break
+		}
+		if single < 0 && len(lines[j].between(d.from, d.to)) > 1 {
+			single = len(d.above)
 		}
 		d.above = slices.Insert(d.above, 0, lines[j].n)
 	}
@@ -375,6 +384,9 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 		}
 	}
 	f.weigh(&sub)
+	if f.namesUnderGroups(d, head, &sub, at) {
+		return true
+	}
 	if sub.data > 0 || len(sub.slots) < 1 {
 		return false
 	}
@@ -419,6 +431,42 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 	return better == len(sub.slots) && better > 0
 }
 
+// namesUnderGroups reports whether a line holds the names that belong under
+// the groups of the row above, such as models under "Loudspeakers": words only,
+// only where the row above has no header of its own, and figures below.
+func (f *finder) namesUnderGroups(d *draft, head *line, sub *strip, at int) bool {
+	bare := 0
+	for _, s := range sub.slots {
+		if s.cell.Kind != grid.String || lookOf(s.cell)&(lookWatts|lookNumber|lookLength|lookMissing) != 0 && reLabelTag.FindString(text(s.cell)) == "" {
+			return false
+		}
+		own := head.at(s.col)
+		switch {
+		case own == nil:
+			bare++
+		case f.lastColumn(head.n, s.col) > s.col: // a merged group
+		case head.at(s.col+1) == nil && slices.ContainsFunc(sub.slots, func(o slot) bool { return o.col == s.col+1 }):
+		default:
+			return false
+		}
+	}
+	if bare < 2 && !(bare == 1 && len(sub.slots) == 2) || at+1 >= len(f.p.lines) {
+		return false
+	}
+	figures, cells := 0, 0
+	for _, l := range f.p.lines[at+1 : min(len(f.p.lines), at+5)] {
+		for _, s := range sub.slots {
+			if c := l.at(s.col); c != nil {
+				cells++
+				if lookOf(c)&(lookNumber|lookWatts|lookCount) != 0 {
+					figures++
+				}
+			}
+		}
+	}
+	return cells > 0 && 3*figures >= 2*cells
+}
+
 // isGroupRow decides whether the line above a header row names groups of its columns.
 func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 	slots := l.between(d.from, d.to)
@@ -445,7 +493,10 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 		if last > s.col {
 			spread++
 		}
-		if f.header(s.cell).score >= headerScore {
+		if h := f.header(s.cell); h.score >= headerScore {
+			if titleFields[h.field] && l.at(s.col+1) != nil && last == s.col {
+				return false // a key and its value
+			}
 			matched++
 		}
 	}
@@ -466,7 +517,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 // isTitleLine reports whether a line above a header is a title of the table.
 func (f *finder) isTitleLine(d *draft, l *line) bool {
 	slots := l.between(d.from, d.to)
-	if len(slots) == 0 || len(slots) > 3 || len(slots) < len(l.slots) && l.slots[0].col >= d.from && l.slots[len(l.slots)-1].col <= d.to {
+	if len(slots) == 0 || len(slots) > 3 || l.at(d.from-1) != nil || l.at(d.to+1) != nil {
 		return false
 	}
 	for _, s := range slots {

@@ -19,6 +19,7 @@ type weighed struct {
 	score   int  // above 1: it is about loudspeakers, their lines, amplifiers or controls
 	power   bool // it states powers
 	needs   bool // it has what a table of its kind must have
+	counted bool // it counts loudspeakers
 	foreign bool // it speaks of lamps, pumps or the like
 }
 
@@ -42,6 +43,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			cases[t] = c
 			power = power || c.power
 			foreign = foreign || c.foreign
+			any = any || c.needs && c.score >= 5 && c.counted
 			about2 = about2 || c.needs && c.score >= 2
 			powered = powered || c.needs && c.power && c.score >= 1
 			any = any || c.needs && c.power && c.score >= 2
@@ -123,14 +125,21 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	for _, f := range powerFields {
-		if col := have[f]; col != nil && (col.Confidence >= 0.6 || col.Unit == "W") && columnFigures(t, f) {
+		if col := have[f]; col != nil && (col.Confidence >= 0.6 || col.Unit == "W" || t.Confidence <= 0.3) && columnFigures(t, f) {
 			c.power = true
 		}
 	}
-	if have[vocabulary.Quantity] != nil && have[vocabulary.Price] == nil && wattsInWords(t) {
+	c.counted = have[vocabulary.Quantity] != nil && columnFigures(t, vocabulary.Quantity)
+	if c.counted && wattsInWords(t) {
 		c.power = true
 	}
+	if have[vocabulary.Price] != nil && (!c.counted || isPriceList(s, t.Sheet)) && !slices.ContainsFunc(placeFields, func(f vocabulary.Field) bool { return have[f] != nil }) {
+		c.needs = false // a price list
+	}
 	for _, col := range t.Columns {
+		if col.Confidence < 0.55 && t.Confidence > 0.3 {
+			continue // understood by its cells alone: that proves nothing here
+		}
 		concepts := s.Concepts(col.Header)
 		switch col.Field {
 		case vocabulary.Zone, vocabulary.Channel, vocabulary.Circuit:
@@ -206,6 +215,14 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score -= 3
 	}
 	return c
+}
+
+// placeFields say where in a system a device belongs.
+var placeFields = []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Control, vocabulary.Circuit}
+
+// isPriceList reports whether a name says that it is about prices.
+func isPriceList(s *vocabulary.Scorer, name string) bool {
+	return slices.Contains(s.Concepts(name), "price")
 }
 
 // columnFigures reports whether the columns of a field hold figures.

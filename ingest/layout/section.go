@@ -53,6 +53,9 @@ func sectionField(t string) vocabulary.Field {
 // plainFields are fields whose facts do not take in the words behind them.
 var plainFields = map[vocabulary.Field]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
 
+// feeders are fields behind whose name a place may stand: "CH 1 - Palm house".
+var feeders = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true}
+
 // level orders section titles from the outermost in.
 var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabulary.JobNo: 1, vocabulary.Building: 2, vocabulary.Floor: 3, vocabulary.Amplifier: 4, vocabulary.Channel: 5,
 	vocabulary.Circuit: 6, vocabulary.Zone: 7, vocabulary.Room: 8, vocabulary.Control: 9}
@@ -73,7 +76,10 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 				last.Field = vocabulary.Channel
 				last.Text += " / " + part
 				return
-			case field == vocabulary.Unknown && !plainFields[last.Field] || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
+			case field == vocabulary.Unknown && feeders[last.Field] && !strings.ContainsAny(part, "0123456789"):
+				facts = append(facts, Fact{Text: part, At: at, Cell: c}) // the place that it feeds
+				return
+			case field == vocabulary.Unknown && !plainFields[last.Field] && !aboutList(part) && !f.isSubject(part) || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
 				last.Text += " - " + part
 				return
 			}
@@ -144,6 +150,15 @@ func (f *finder) isHeading(t string) bool {
 		}
 	}
 	return false
+}
+
+// isSubject reports whether words name what a list is of, as one compound: "Lautsprecherliste".
+func (f *finder) isSubject(t string) bool {
+	if strings.ContainsAny(t, " 0123456789") {
+		return false
+	}
+	c := f.s.Concepts(t)
+	return len(c) > 0 && (c[0] == "speaker" || c[0] == "amplifier" || c[0] == "cable")
 }
 
 // aboutList reports whether a text has a word for a list.

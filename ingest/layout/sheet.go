@@ -267,9 +267,22 @@ func (f *finder) trim(d *draft) {
 		}
 		end = start
 	}
+	for end > 1 && f.keyLine(lines[body[end-1]].between(d.from, d.to), typical) {
+		end--
+	}
 	if end > 0 {
 		d.last = lines[body[end-1]].n
 	}
+}
+
+// keyLine reports whether a line under a table is a key with its value, such
+// as "Prepared by" and a name, rather than a row of it.
+func (f *finder) keyLine(slots []slot, typical int) bool {
+	if len(slots) != 2 || typical < 3 || slots[0].cell.Kind != grid.String {
+		return false
+	}
+	t := oneLine(text(slots[0].cell))
+	return strings.HasSuffix(t, ":") || titleFields[f.keyField(t)] && f.isKey(slots[0].cell, false)
 }
 
 // covered reports which tables' areas hold a place.

@@ -102,7 +102,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 				if !h.title && !slices.Contains(seen, h.field) {
 					seen = append(seen, h.field)
 				}
-				tapped = tapped || h.field == vocabulary.Tap || h.field == vocabulary.TotalWatts || h.field == vocabulary.Quantity || h.field == vocabulary.ChannelWatts
+				tapped = tapped || h.field == vocabulary.Quantity || h.field == vocabulary.Length || slices.Contains(powerFields, h.field)
 			}
 		}
 		if cells == 0 {
