@@ -161,6 +161,7 @@ func TestHTMLUnreadable(t *testing.T) {
 		{"cut in a tag", "inside a tag", "<table><tr><td>5 W</td></tr></tab"},
 		{"too wide", "columns", "<table><tr>" + strings.Repeat("<td colspan=1000>", 20) + "</table>"},
 		{"nested deep", "nested more than", strings.Repeat("<table><tr><td>", 300)},
+		{"too many rows of a table", "more than 1048576 rows", "<table>" + strings.Repeat("<tr>", 1<<20+1) + "</table>"},
 		{"too many rows", "row with the number", strings.Repeat("<table>"+strings.Repeat("<tr>", 600_000)+"<tr><td>x</table>", 2)},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -135,7 +135,9 @@ func (p *page) startRow(t tag) error {
 	if err := p.endRow(); err != nil {
 		return err
 	}
-	top.row++
+	if top.row++; top.row > maxRow {
+		return grid.TooLarge("a table of more than %d rows", maxRow)
+	}
 	top.col, top.inRow, top.hidden = 1, true, p.css.of(t).hidden
 	if p.struckBy(t) && len(p.deep) < maxDeep {
 		p.deep = append(p.deep, element{t.name, t.raw, true})

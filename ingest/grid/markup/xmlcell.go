@@ -164,7 +164,16 @@ func (b *xmlBook) readStyled(into *strike.Builder, struck bool) error {
 		}
 		return b.readStyled(into, struck)
 	}, func(t []byte) error {
-		into.Add(string(t), struck)
+		into.Add(lineEnds(string(t)), struck)
 		return b.tooLong(into.Len())
 	})
+}
+
+// lineEnds makes all line ends alike: exporters write &#13; and &#10;, or
+// either alone.
+func lineEnds(s string) string {
+	if !strings.Contains(s, "\r") {
+		return s
+	}
+	return strings.ReplaceAll(strings.ReplaceAll(s, "\r\n", "\n"), "\r", "\n")
 }

@@ -196,14 +196,15 @@ func TestUnreadable(t *testing.T) {
 		{"flipped bit", "content.xml", flipped},
 		{"wrong sum", "checksum of the part content.xml differs", wrongSum},
 		{"cut text", "tag is cut off", []byte(content[:len(content)-20])},
-		{"cut between elements", "unexpected EOF", []byte(content[:strings.Index(content, "</table:table>")])},
+		{"cut between elements", "cut short", []byte(content[:strings.Index(content, "</table:table>")])},
 		{"document type", "document type", []byte(`<!DOCTYPE x [<!ENTITY a "b">]>` + content)},
-		{"entity", "invalid character entity", []byte(strings.Replace(content, "5 W", "&a;", 1))},
-		{"control character", "illegal character", []byte(strings.Replace(content, "5 W", "\x01", 1))},
-		{"bad UTF-8", "invalid UTF-8", []byte(strings.Replace(content, "5 W", "\xff", 1))},
+		{"entity", "entity that is not known", []byte(strings.Replace(content, "5 W", "&a;", 1))},
+		{"control character", "does not allow", []byte(strings.Replace(content, "5 W", "\x01", 1))},
+		{"bad UTF-8", "does not allow", []byte(strings.Replace(content, "5 W", "\xff", 1))},
 		{"text behind the end", "follows the end", []byte(content + "<a/>")},
 		{"nested deep", "nested more than 200", flat("", deep)},
-		{"long tag", "a tag of more than", []byte(strings.Replace(content, "<text:p>", `<text:p text:style-name="`+strings.Repeat("x", 1<<20)+`">`, 1))},
+		{"text longer than a cell may hold", "bytes of text in one cell", []byte(strings.Replace(content, "5 W", strings.Repeat("x", 1<<20+1), 1))},
+		{"value longer than a cell may hold", "bytes of text in one cell", flat("", row("", value("string", `office:string-value="`+strings.Repeat("x", 1<<20+1)+`"`, "")))},
 		{"row beyond the sheet", "row with the number", flat("", `<table:table-row table:number-rows-repeated="1048576"/>`+row("", text("", "x")))},
 		{"column beyond the sheet", "a cell in column", flat("", row("", `<table:table-cell table:number-columns-repeated="99999999"/>`, text("", "x")))},
 	} {
@@ -279,6 +280,20 @@ func TestFilterOfQuotedSheet(t *testing.T) {
 		if !ok || sheet != tt.sheet || first != tt.from || last != tt.to {
 			t.Errorf("%s: %q %q %q %v", tt.in, sheet, first, last, ok)
 		}
+	}
+}
+
+// 1 January 1900 is day 1 of the 1900 system, and 1 March day 61.
+func TestSerialOfDate(t *testing.T) {
+	for in, want := range map[string]float64{
+		"1900-01-01": 1, "1900-02-28": 59, "1900-03-01": 61, "2026-01-02": 46024, "2026-01-02T06:00:00": 46024.25, "1899-12-30T12:00:00": 0.5, "2026-01-02T18:00:00Z": 46024.75,
+	} {
+		if got, ok := serialOfDate(in); !ok || got != want {
+			t.Errorf("%s: %v %v, want %v", in, got, ok, want)
+		}
+	}
+	if v, ok := serialOfDate("2.1.2026"); ok {
+		t.Errorf("2.1.2026: %v", v)
 	}
 }
 

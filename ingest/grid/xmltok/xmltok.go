@@ -4,17 +4,10 @@ package xmltok
 
 import (
 	"bytes"
-	"encoding/xml"
-	"errors"
 	"fmt"
-	"io"
 
 	"lineaudit/ingest/grid"
 )
-
-// maxTag is the longest tag, in bytes. Spreadsheet programs stop formulas at
-// 64 KiB; the attributes of a tag are all held at once.
-const maxTag = 1 << 20
 
 // A Kind says what a Token is.
 type Kind uint8
@@ -27,18 +20,49 @@ const (
 	Text
 )
 
-// A Token is one piece of a part. Names of elements and attributes carry the
-// short prefixes given to New, e.g. "table:table-row", whatever prefixes the
-// file uses; a name from an unknown space begins with "?:".
+// A Token is one piece of a part. Names of elements carry the short prefixes
+// given to New, e.g. "table:table-row", whatever prefixes the file uses; a
+// name from an unknown space begins with "?:".
 type Token struct {
 	Kind Kind
 	Name string
-	Text []byte // valid until the next token
-	attr []xml.Attr
+	Text []byte // valid until the next call of a method
+	attr []attribute
 }
 
-// Attr returns the value of an attribute such as "office:value", or "".
-// An attribute without a prefix belongs to no space: "name".
+// A Reader walks one part.
+type Reader struct {
+	data       []byte
+	pos        int
+	prefix     map[string]string // short prefix by name space
+	lim        grid.Limits
+	tokens     int
+	open       []element
+	pendingEnd bool        // the start tag read last was also an end tag
+	attrs      []attribute // of the last tags; tokens point into it
+	rawAttrs   []rawAttribute
+	bindings   []binding
+	names      map[string]string // short form by name as it stands
+	key, buf   []byte
+}
+
+// checkEvery is the number of tokens between two questions to Limits.Stop.
+const checkEvery = 1 << 13
+
+// New returns a reader of a UTF-8 part. The map gives the short prefix of each
+// name space. The error is a *grid.Unreadable.
+func New(data []byte, prefixes map[string]string, lim grid.Limits) (*Reader, error) {
+	r := &Reader{data: data, prefix: prefixes, lim: lim, names: map[string]string{}}
+	if i := badCharacter(data); i >= 0 {
+		r.pos = i
+		return nil, r.damaged("a character that XML does not allow")
+	}
+	return r, nil
+}
+
+// Attr returns the value of an attribute of a start tag, such as
+// "office:value", or "". An attribute without a prefix belongs to no space:
+// "name".
 func (r *Reader) Attr(t Token, name string) string {
 	v, _ := r.Lookup(t, name)
 	return v
@@ -47,67 +71,47 @@ func (r *Reader) Attr(t Token, name string) string {
 // Lookup is Attr that also says whether the attribute is there.
 func (r *Reader) Lookup(t Token, name string) (string, bool) {
 	for i := range t.attr {
-		if r.short(t.attr[i].Name) == name {
-			return t.attr[i].Value, true
+		if a := &t.attr[i]; a.name == name {
+			b, err := r.unescape(a.value)
+			if err != nil { // the tag was checked when it was read
+				return "", false
+			}
+			return string(b), true
 		}
 	}
 	return "", false
 }
 
-// A Reader walks one part.
-type Reader struct {
-	dec    *xml.Decoder
-	prefix map[string]string
-	names  map[xml.Name]string
-	depth  int
-	lim    grid.Limits
-	tokens int
-}
-
-// checkEvery is the number of tokens between two questions to Limits.Stop.
-const checkEvery = 1 << 13
-
-// New checks the tags of a UTF-8 part and returns a reader of it. The map
-// gives the short prefix of each name space. The error is a *grid.Unreadable.
-func New(data []byte, prefixes map[string]string, lim grid.Limits) (*Reader, error) {
-	if err := checkTags(data); err != nil {
-		return nil, err
-	}
-	dec := xml.NewDecoder(bytes.NewReader(data))
-	// The caller has decoded the part; what its declaration says is history.
-	dec.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
-	return &Reader{dec: dec, prefix: prefixes, names: map[xml.Name]string{}, lim: lim}, nil
-}
-
 // Next returns the next token. Comments and instructions are passed over.
 // The error is a *grid.Unreadable or comes from Limits.Stop.
 func (r *Reader) Next() (Token, error) {
+	if r.pendingEnd {
+		r.pendingEnd = false
+		return r.close(), nil
+	}
 	for {
 		if r.tokens++; r.tokens%checkEvery == 0 {
 			if err := r.lim.Check(); err != nil {
 				return Token{}, err
 			}
 		}
-		t, err := r.dec.Token()
-		if errors.Is(err, io.EOF) {
-			return Token{}, nil
-		}
-		if err != nil {
-			return Token{}, grid.Damaged("%s", plainWords(err))
-		}
-		switch t := t.(type) {
-		case xml.StartElement:
-			if r.depth++; r.lim.MaxDepth > 0 && r.depth > r.lim.MaxDepth {
-				return Token{}, grid.TooLarge("elements nested more than %d deep", r.lim.MaxDepth)
+		switch {
+		case r.pos >= len(r.data):
+			if len(r.open) > 0 {
+				return Token{}, r.damaged("the file ends inside an element: it is cut short")
 			}
-			return Token{Kind: Start, Name: r.short(t.Name), attr: t.Attr}, nil
-		case xml.EndElement:
-			r.depth--
-			return Token{Kind: End, Name: r.short(t.Name)}, nil
-		case xml.CharData:
-			return Token{Kind: Text, Text: t}, nil
-		case xml.Directive:
-			return Token{}, docType()
+			return Token{}, nil
+		case r.data[r.pos] != '<':
+			return r.text()
+		}
+		t, ok, err := r.markup()
+		switch {
+		case err != nil:
+			return Token{}, err
+		case t.Kind == Start && r.lim.MaxDepth > 0 && len(r.open) > r.lim.MaxDepth:
+			return Token{}, grid.TooLarge("elements nested more than %d deep", r.lim.MaxDepth)
+		case ok:
+			return t, nil
 		}
 	}
 }
@@ -130,25 +134,6 @@ func (r *Reader) Skip() error {
 	return nil
 }
 
-// short returns a name with the prefix of its space.
-func (r *Reader) short(n xml.Name) string {
-	if n.Space == "" {
-		return n.Local
-	}
-	if s, ok := r.names[n]; ok {
-		return s
-	}
-	p, ok := r.prefix[n.Space]
-	if !ok {
-		p = "?"
-	}
-	s := p + ":" + n.Local
-	if len(r.names) < 4096 { // a file may invent names without end
-		r.names[n] = s
-	}
-	return s
-}
-
 func docType() error {
 	return &grid.Unreadable{
 		Reason: "the file declares a document type, which no spreadsheet program writes and which can be used to do harm",
@@ -156,76 +141,22 @@ func docType() error {
 	}
 }
 
-// plainWords drops the library's name from an error.
-func plainWords(err error) string {
-	var s *xml.SyntaxError
-	if errors.As(err, &s) {
-		return fmt.Sprintf("line %d: %s", s.Line, s.Msg)
-	}
-	return err.Error()
+func tooMany() error {
+	return grid.TooLarge("a tag of more than %d attributes or name spaces", maxAttributes)
 }
 
-// checkTags refuses document types and tags longer than maxTag, before a
-// decoder gathers all attributes of one.
-func checkTags(data []byte) error {
-	for {
-		i := bytes.IndexByte(data, '<')
-		if i < 0 {
-			return nil
-		}
-		data = data[i:]
-		var end int // length of the tag, or -1 when it does not end
-		switch {
-		case bytes.HasPrefix(data, []byte("<!--")):
-			end = after(data, "-->")
-		case bytes.HasPrefix(data, []byte("<![CDATA[")):
-			end = after(data, "]]>")
-		case bytes.HasPrefix(data, []byte("<?")):
-			end = after(data, "?>")
-		case bytes.HasPrefix(data, []byte("<!")):
-			return docType()
-		default:
-			end = tagLength(data)
-			if end > maxTag {
-				return grid.TooLarge("a tag of more than %d bytes", maxTag)
-			}
-		}
-		if end < 0 {
-			return grid.Damaged("a tag is cut off")
-		}
-		data = data[end:]
-	}
+// damaged returns a *grid.Unreadable that says where in the part.
+func (r *Reader) damaged(format string, args ...any) error {
+	line := 1 + bytes.Count(r.data[:min(r.pos, len(r.data))], []byte{'\n'})
+	return grid.Damaged("line %d: %s", line, fmt.Sprintf(format, args...))
 }
 
-// after returns the number of bytes up to and including mark, or -1.
-func after(data []byte, mark string) int {
-	i := bytes.Index(data, []byte(mark))
-	if i < 0 {
-		return -1
+// cutOr says that a tag is cut off at the end of the part, else what is wrong.
+func (r *Reader) cutOr(what string) error {
+	if r.pos >= len(r.data) {
+		what = "a tag is cut off"
 	}
-	return i + len(mark)
-}
-
-// tagLength returns the length of the tag that data begins with, > included;
-// a > inside quotes does not end it. It looks no further than maxTag + 1.
-func tagLength(data []byte) int {
-	var quote byte
-	for i, c := range data[:min(len(data), maxTag+1)] {
-		switch {
-		case quote != 0:
-			if c == quote {
-				quote = 0
-			}
-		case c == '"' || c == '\'':
-			quote = c
-		case c == '>':
-			return i + 1
-		}
-	}
-	if len(data) > maxTag {
-		return maxTag + 1
-	}
-	return -1
+	return r.damaged("%s", what)
 }
 
 // Children reads the content of the element whose start was read last, up to

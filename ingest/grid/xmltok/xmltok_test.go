@@ -1,7 +1,9 @@
 package xmltok_test
 
 import (
+	"encoding/xml"
 	"errors"
+	"io"
 	"strings"
 	"testing"
 
@@ -51,18 +53,37 @@ func TestNames(t *testing.T) {
 	}
 }
 
+func TestReferences(t *testing.T) {
+	got, err := walk(`<a x="&quot;&#x41;">&lt;&gt;&amp;&apos;&quot;&#65;&#x2126;&#7;&#xd800;</a>`, grid.DefaultLimits())
+	if want := "<a,x=\"A> <>&'\"A\u2126\ufffd\ufffd </a>"; err != nil || got != want {
+		t.Errorf("%v\n got %s\nwant %s", err, got, want)
+	}
+}
+
 func TestRefused(t *testing.T) {
 	for _, tt := range []struct{ name, reason, data string }{
 		{"document type", "document type", `<!DOCTYPE a><a/>`},
 		{"document type behind a comment", "document type", `<!-- x --><!DOCTYPE a [<!ENTITY e "x">]><a>&e;</a>`},
-		{"entity", "invalid character entity", `<a>&e;</a>`},
-		{"wrong end", "closed by", `<a><b></a></b>`},
+		{"entity", "entity that is not known", `<a>&e;</a>`},
+		{"wrong end", "not where it belongs", `<a><b></a></b>`},
 		{"cut in a tag", "cut off", `<a x="1`},
 		{"cut in a comment", "cut off", `<a><!-- x`},
 		{"cut in character data", "cut off", `<a><![CDATA[ x`},
-		{"cut between tags", "unexpected EOF", `<a>text`},
+		{"cut between tags", "cut short", `<a>text`},
+		{"stray &", "stray &", `<a>b & c</a>`},
+		{"attribute without quotes", "not in quotes", `<a b=c/>`},
+		{"attribute without a value", "no value", `<a b/>`},
+		{"attributes not parted", "no attribute", `<a b="1"c="2"/>`},
+		{"< in an attribute", "holds a <", `<a b="<"/>`},
+		{"unknown entity in an attribute", "not known", `<a b="&e;"/>`},
+		{"character of a number", "not known", `<a>&#0;</a>`},
+		{"control character", "does not allow", "<a>\x01</a>"},
+		{"bad UTF-8", "does not allow", "<a>\xff</a>"},
+		{"end without a start", "not where it belongs", `<a/></a>`},
+		{"]]> in text", "]]>", `<a>]]></a>`},
+		{"line is named", "line 3:", "<a>\n\n</b>"},
 		{"deep", "nested more than", strings.Repeat("<a>", 300)},
-		{"many attributes", "a tag of more than", "<a " + strings.Repeat(`b=">" `, 1<<18) + "/>"},
+		{"many attributes", "a tag of more than", "<a " + strings.Repeat(`b=">" `, 1<<14) + "/>"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			_, err := walk(tt.data, grid.DefaultLimits())
@@ -113,6 +134,87 @@ func TestDecode(t *testing.T) {
 	} {
 		if got, err := xmltok.Decode([]byte(in)); err == nil {
 			t.Errorf("%s: %q, want an error", name, got)
+		}
+	}
+}
+
+// FuzzAgainstEncodingXML compares the tokens with those of the standard
+// library. It is stricter in places and knows name spaces by other rules;
+// what this package accepts, the library must read the same.
+func FuzzAgainstEncodingXML(f *testing.F) {
+	f.Add(`<?xml version="1.0"?><!-- < --><p:r xmlns:p="urn:a" xmlns="urn:b" p:x="1" x="2>3"><q>t&lt;&#65;<![CDATA[<u>]]></q></p:r>`)
+	f.Add("<a b='&quot;\r\n'>\r\n\rx</a>\n")
+	lim := grid.DefaultLimits()
+	f.Fuzz(func(t *testing.T, data string) {
+		r, err := xmltok.New([]byte(data), map[string]string{}, lim)
+		if err != nil {
+			return
+		}
+		var ours strings.Builder
+		for {
+			tok, err := r.Next()
+			if err != nil {
+				return
+			}
+			if tok.Kind == xmltok.EOF {
+				break
+			}
+			switch name := strings.TrimPrefix(tok.Name, "?:"); tok.Kind {
+			case xmltok.Start:
+				ours.WriteString("<" + name + ">")
+			case xmltok.End:
+				ours.WriteString("</" + name + ">")
+			case xmltok.Text:
+				ours.Write(tok.Text)
+			}
+		}
+		theirs, err := standard(data)
+		if err == nil && theirs != ours.String() {
+			t.Errorf("%q\nis  %q\nlibrary %q", data, ours.String(), theirs)
+		}
+	})
+}
+
+// standard writes the tokens of the standard library in the same way.
+func standard(data string) (string, error) {
+	var out strings.Builder
+	d := xml.NewDecoder(strings.NewReader(data))
+	d.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
+	for {
+		tok, err := d.Token()
+		if errors.Is(err, io.EOF) {
+			return out.String(), nil
+		}
+		if err != nil {
+			return "", err
+		}
+		switch tok := tok.(type) {
+		case xml.StartElement:
+			out.WriteString("<" + tok.Name.Local + ">")
+		case xml.EndElement:
+			out.WriteString("</" + tok.Name.Local + ">")
+		case xml.CharData:
+			out.Write(tok)
+		}
+	}
+}
+
+func BenchmarkNext(b *testing.B) {
+	data := []byte(`<t xmlns="urn:a" xmlns:b="urn:b">` + strings.Repeat(`<row b:n="1"><cell b:type="float" b:value="7.5"><p>7.5 W &amp; more</p></cell></row>`, 10_000) + "</t>")
+	b.SetBytes(int64(len(data)))
+	for b.Loop() {
+		r, err := xmltok.New(data, spaces, grid.DefaultLimits())
+		if err != nil {
+			b.Fatal(err)
+		}
+		for {
+			t, err := r.Next()
+			if err != nil {
+				b.Fatal(err)
+			}
+			if t.Kind == xmltok.EOF {
+				break
+			}
 		}
 	}
 }
