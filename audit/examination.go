@@ -18,6 +18,7 @@ type Examination struct {
 	result   *Result
 	asked    map[question]int // position in result.Questions, plus one
 	taken    map[schedule.Ref][]schedule.Assumption
+	cures    []cure // remedies that were kept, with their changes
 }
 
 // A question is what makes two questions one.

@@ -19,6 +19,9 @@ func below(v, limit float64) bool { return v < limit-tolerance*math.Abs(limit) }
 
 // same reports whether two figures are equal within the tolerance.
 func same(a, b float64) bool {
+	if math.IsInf(a, 0) || math.IsInf(b, 0) {
+		return a == b
+	}
 	return math.Abs(a-b) <= tolerance*math.Max(math.Abs(a), math.Abs(b))
 }
 

@@ -126,7 +126,10 @@ func (r *row) mark() {
 	case len(r.offers) > 0:
 		r.marked = between(math.Inf(1), 0)
 		for _, o := range r.offers {
-			w := line.TapWatts(o.watts, r.lineV, r.tapV)
+			w := o.watts
+			if r.lineV > 0 && r.tapV > 0 {
+				w *= powerRatio(r.lineV, r.tapV)
+			}
 			r.marked.Low, r.marked.High = math.Min(r.marked.Low, w), math.Max(r.marked.High, w)
 		}
 	default:
@@ -169,7 +172,7 @@ func (c *circuit) onLowImpedanceOutput(l *schedule.Loudspeaker) bool {
 func (r *row) draw(c *circuit) {
 	k := 1.0
 	if r.lineV > 0 && r.tapV > 0 {
-		k = line.TapWatts(1, r.tapV, r.lineV)
+		k = powerRatio(r.tapV, r.lineV)
 	}
 	if m := c.set.model(r.l.Model, "loudspeaker"); m != nil && m.row.LossDB.Had() {
 		r.lossDB = float64(m.row.LossDB.Low)
@@ -180,6 +183,17 @@ func (r *row) draw(c *circuit) {
 		r.each = r.marked.scaled(k)
 	}
 	r.wrongV = r.lineV > 0 && r.tapV > 0 && !line.SameClass(r.tapV, r.lineV) && r.l.Tap.Had() && !r.offeredHere()
+}
+
+// powerRatio is the power that a tap marked for one line voltage draws from
+// another, (V/Vt)^2, without the rounding of the last digits: 70.7 V on 100 V
+// is 2, not 2.0000000000000004.
+func powerRatio(tapV, lineV float64) float64 {
+	k := line.TapWatts(1, tapV, lineV)
+	if plain := math.Round(k*1000) / 1000; math.Abs(k-plain) < 1e-9 {
+		return plain
+	}
+	return k
 }
 
 // offeredHere reports whether the transformer is made for this line as well
@@ -234,7 +248,7 @@ func (c *circuit) offersOf(l *schedule.Loudspeaker, lineV, tapV float64) []offer
 			o.volts = tapV // the list stands beside a tap stated for that voltage
 		}
 		if o.volts > 0 && lineV > 0 {
-			o.watts = line.TapWatts(o.marked, o.volts, lineV)
+			o.watts = o.marked * powerRatio(o.volts, lineV)
 		}
 		out = append(out, o)
 	}

@@ -17,6 +17,7 @@ type Rule struct {
 	Limits    []Limit
 	Silent    []string // when it must stay silent
 	Cautions  []string // shown with every finding
+	OnSite    string   // what to look at or measure where paper offers no remedy
 	Emergency bool     // concerns emergency messages
 	Check     func(*Examination) error
 }

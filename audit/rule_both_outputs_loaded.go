@@ -26,6 +26,7 @@ var bothOutputsLoaded = &Rule{
 		"the two bridged channels name each other: they are one output, listed twice",
 	},
 	Cautions: []string{cautionHeat, cautionPaper},
+	OnSite:   "look at the terminals of the amplifier: which outputs are wired?",
 	Check:    checkBothOutputsLoaded,
 }
 

@@ -3,6 +3,7 @@ package audit
 import (
 	_ "embed"
 	"fmt"
+	"strings"
 
 	"lineaudit/audit/schedule"
 )
@@ -25,6 +26,7 @@ var boxTooShallow = &Rule{
 		"the box is exactly as deep as needed",
 	},
 	Cautions: []string{cautionHeat, cautionPaper},
+	OnSite:   "measure the box and read the depth from the control's sheet",
 	Check:    checkBoxTooShallow,
 }
 
@@ -50,9 +52,15 @@ func boxed[T ~float64](x *Examination, i int, what string, is, needed schedule.Q
 		return
 	}
 	there, want := quantity(is), quantity(needed)
+	say := func(i Interval) string {
+		if i == Exact(1) {
+			return "1 " + strings.TrimSuffix(unit, "s") + " " + way
+		}
+		return span(i) + " " + unit + " " + way
+	}
 	cl := &claim{key: controlKey(k) + "\x1f" + what, place: controlName(k), room: k.Room.Value, zone: zoneName(k.Zone), at: placeOf(is.Source, k.At),
 		pieces: n.pieces(), emergency: n.emergency, measured: want.over(there).scaled(100), unit: "% of the box",
-		message:   fmt.Sprintf("the box is %s %s %s, the control needs %s %s", span(there), unit, way, span(want), unit),
+		message:   fmt.Sprintf("the box is %s, the control needs %s", say(there), say(want)),
 		equipment: modelEquipment("control model", k.Model),
 		show:      func(float64) (Interval, float64, string) { return there, want.Low, unit },
 		cells: func() []Evidence {

@@ -27,6 +27,7 @@ var cannotCheck = &Rule{
 		"some checks could be decided: then each open one is a question, apart from the findings",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the ratings from the labels, and measure the impedance of each line at 1 kHz",
 	Check:    checkCannotCheck,
 }
 

@@ -30,6 +30,7 @@ var channelOverload = &Rule{
 		"the rating is not a continuous one at the line voltage: it bounds the verdict and raises a question",
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
+	OnSite:   "measure the impedance of the channel's line at 1 kHz with the amplifier off and the controls fully on",
 	Check:    checkChannelOverload,
 }
 

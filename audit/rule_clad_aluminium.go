@@ -25,6 +25,7 @@ var cladAluminium = &Rule{
 		"the cable is not installed",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "scrape a conductor: silver below copper is aluminium; feel the terminals for heat",
 	Check:    checkCladAluminium,
 }
 

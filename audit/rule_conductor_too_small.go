@@ -24,6 +24,7 @@ var conductorTooSmall = &Rule{
 		"the conductor is as thick as asked, within the rounding of gauges",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the gauge from the cable's jacket at both ends",
 	Check:    checkConductorTooSmall,
 }
 

@@ -30,6 +30,7 @@ var controlOverload = &Rule{
 		"the sum is past the rating only because the control is rated for a higher line voltage: that is control-voltage-mismatch",
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
+	OnSite:   "measure the impedance of the line behind the control at 1 kHz, and feel whether the control runs warm",
 	Check:    checkControlOverload,
 }
 
@@ -69,14 +70,21 @@ func (x *Examination) controlClaim(i int) *claim {
 }
 
 func controlRatingGap(n *node, k *schedule.Control) []gap {
+	var out []gap
+	if q, ok := k.Count.Exact(); ok && q > 1 {
+		out = append(out, gap{placeOf(k.Count.Source, k.At), "control", fmt.Sprintf("Which loudspeakers hang on which of the %s controls %s?", figure(float64(q)), k.Name)})
+	}
+	if k.Stereo.Yes {
+		out = append(out, gap{placeOf(k.Stereo.Source, k.At), "control", "Which loudspeakers hang on which side of control " + k.Name + ", and is its rating for each side?"})
+	}
 	if n.rating.watts.Known {
-		return nil
+		return out
 	}
 	what := k.Name
 	if k.Model.Value != "" {
 		what = "model " + k.Model.Value
 	}
-	return []gap{{k.At, "control rating", "What total load may control " + what + " carry, at which line voltage?"}}
+	return append(out, gap{k.At, "control rating", "What total load may control " + what + " carry, at which line voltage?"})
 }
 
 // modelEquipment is the model behind a finding, none when it is not stated.

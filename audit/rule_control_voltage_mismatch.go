@@ -29,6 +29,7 @@ var controlVoltageMismatch = &Rule{
 		"the load is past the rating at any voltage: control-overload speaks",
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
+	OnSite:   "read the voltages and the rating from the control's label",
 	Check:    checkControlVoltageMismatch,
 }
 

@@ -27,6 +27,7 @@ var controlWithoutOverride = &Rule{
 		"the control is a remote one: its priorities are set elsewhere",
 	},
 	Cautions:  []string{cautionEmergency, cautionPaper},
+	OnSite:    "play a message with the control at its lowest setting and listen; look for the relay or the third wire",
 	Emergency: true,
 	Check:     checkControlWithoutOverride,
 }

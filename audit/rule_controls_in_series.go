@@ -25,6 +25,7 @@ var controlsInSeries = &Rule{
 		"the two feed each other: that is loose-end",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "follow the wires: is the lower device a control, or a switch or selector?",
 	Check:    checkControlsInSeries,
 }
 

@@ -25,6 +25,7 @@ var countMismatch = &Rule{
 		"a quantity among the rows is not known",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "count the loudspeakers",
 	Check:    checkCountMismatch,
 }
 

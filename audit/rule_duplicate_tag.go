@@ -28,6 +28,7 @@ var duplicateTag = &Rule{
 		"most tags repeat: the column does not number devices",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the tags in both places",
 	Check:    checkDuplicateTag,
 }
 

@@ -26,6 +26,7 @@ var emergencyOnOneCircuit = &Rule{
 		"the zone's two circuits hang on two amplifiers",
 	},
 	Cautions:  []string{cautionEmergency, cautionPaper},
+	OnSite:    "open one circuit at the amplifier and listen whether the zone still speaks",
 	Emergency: true,
 	Check:     checkEmergencyOnOneCircuit,
 }

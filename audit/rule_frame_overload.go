@@ -30,6 +30,7 @@ var frameOverload = &Rule{
 		"the amplifier only stands by",
 	},
 	Cautions: []string{cautionHeat, cautionPaper},
+	OnSite:   "read the frame's total from its label or sheet, and measure the impedance of each of its lines",
 	Check:    checkFrameOverload,
 }
 

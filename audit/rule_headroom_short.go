@@ -26,6 +26,7 @@ var headroomShort = &Rule{
 		"the job's own brief names another headroom and the load keeps it",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "measure the impedance of the channel's line at 1 kHz with the amplifier off and the controls fully on",
 	Check:    checkHeadroomShort,
 }
 

@@ -36,6 +36,7 @@ var implausible = &Rule{
 		"the quantity is 0: nothing is installed there",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the value from the device",
 	Check:    checkImplausible,
 }
 

@@ -25,6 +25,7 @@ var levelSetting = &Rule{
 		"the setting is at the edge of the range",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "note the setting at which the zone is as loud as its neighbours",
 	Check:    checkLevelSetting,
 }
 

@@ -35,6 +35,7 @@ var lineLoss = &Rule{
 		"the cables form a closed ring: that is loose-end",
 	},
 	Cautions: []string{cautionVolts, cautionEmergency, cautionPaper},
+	OnSite:   "measure the volts at the amplifier and at the last loudspeaker with the same tone, and the run's length and gauge",
 	Check:    checkLineLoss,
 }
 

@@ -23,6 +23,7 @@ var looseEnd = &Rule{
 		"a cable ends at a place that the rest of the schedule does not name: a question",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "follow the cable to what feeds it",
 	Check:    checkLooseEnd,
 }
 

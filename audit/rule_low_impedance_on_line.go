@@ -27,6 +27,7 @@ var lowImpedanceOnLine = &Rule{
 		"nothing else on the channel has a tap and only the job as a whole names a line voltage: then it is a question",
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
+	OnSite:   "disconnect it and look for a transformer and its tap; measure the impedance of the line with and without it",
 	Check:    checkLowImpedanceOnLine,
 }
 
@@ -104,8 +105,8 @@ func (x *Examination) lowImpedanceGroup(channel int, rows []int) {
 	ohms := quantity(l.LowImpedance)
 	watts := line.Watts(first.lineV, ohms.Low)
 	cl.measured = pieces
-	cl.message = fmt.Sprintf("%s x %s ohm without a tap on a %s line: each asks for %s^2 / %s ohm = %s W", span(pieces), span(ohms), volts(first.lineV),
-		volts(first.lineV), figure(ohms.Low), figure(watts))
+	cl.message = fmt.Sprintf("%s x %s ohm without a tap on a %s line: each asks for %s x %s / %s ohm = %s W", span(pieces), span(ohms), volts(first.lineV),
+		volts(first.lineV), volts(first.lineV), figure(ohms.Low), figure(watts))
 	if rated.exact() && rated.Low > 0 {
 		cl.message += fmt.Sprintf(" of a %s W channel", figure(rated.Low))
 		cl.show = func(float64) (Interval, float64, string) { return pieces.scaled(watts), rated.Low, "W" }

@@ -29,6 +29,7 @@ var measuredLoadDiffers = &Rule{
 		"the load is not known: the measured one is then shown instead",
 	},
 	Cautions: []string{cautionVolts, cautionPaper},
+	OnSite:   "open the line in halves and measure the impedance of each until the difference is found",
 	Check:    checkMeasuredLoadDiffers,
 }
 
@@ -118,7 +119,7 @@ func (x *Examination) measured(r *reading) {
 		text = "measured " + span(watts) + " W"
 	case r.ohms.Had() && r.ohms.Low > 0 && r.lineV > 0:
 		watts = between(line.Watts(r.lineV, float64(r.ohms.High)), line.Watts(r.lineV, float64(r.ohms.Low)))
-		text = fmt.Sprintf("measured %s ohm, %s^2 / %s = %s W", span(quantity(r.ohms)), volts(r.lineV), span(quantity(r.ohms)), span(watts))
+		text = fmt.Sprintf("measured %s ohm, %s x %s / %s ohm = %s W", span(quantity(r.ohms)), volts(r.lineV), volts(r.lineV), span(quantity(r.ohms)), span(watts))
 	default:
 		return
 	}

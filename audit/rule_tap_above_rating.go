@@ -25,6 +25,7 @@ var tapAboveRating = &Rule{
 		"the tap draws more only because it is meant for another line voltage: that is voltage-mismatch",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the rating from the loudspeaker and the tap from its transformer",
 	Check:    checkTapAboveRating,
 }
 

@@ -29,6 +29,7 @@ var tapNotOffered = &Rule{
 		"the tap is written as a position, not in watts",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the tap from the transformer",
 	Check:    checkTapNotOffered,
 }
 

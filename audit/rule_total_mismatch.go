@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"strings"
 
 	"lineaudit/audit/schedule"
 )
@@ -27,6 +28,7 @@ var totalMismatch = &Rule{
 		"the total is a usual margin (10, 15, 20, 25, 30 or 50 %) above the sum: then it is a question",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "count the loudspeakers and read their taps, or ask who made the sheet",
 	Check:    checkTotalMismatch,
 }
 
@@ -180,7 +182,7 @@ func (x *Examination) total(s *statement) {
 	}
 	sum := s.marked.scaled(factor)
 	s.show = func(float64) (Interval, float64, string) { return Exact(want), sum.High, "W" }
-	s.settles = "whether the total of " + s.place + " is right"
+	s.settles = "whether the total stated for " + strings.TrimPrefix(s.place, "total of ") + " is right"
 	s.claim.gaps = func() []gap {
 		return []gap{{s.at, "total", fmt.Sprintf("What does the stated total of %s W include? The rows come to %s W.", figure(want), span(s.marked))}}
 	}
@@ -217,7 +219,7 @@ func (x *Examination) difference(stated float64, sum Interval) Interval {
 
 // margin finds a usual margin that explains a total, 0 for none.
 func (x *Examination) margin(stated float64, s *statement) float64 {
-	if s.factor > 0 || !s.marked.exact() || x.difference(stated, s.marked).High == 0 {
+	if s.factor > 0 || !s.marked.exact() || s.measured.High == 0 {
 		return 0
 	}
 	for _, m := range margins {

@@ -23,6 +23,7 @@ var turnedIntoDate = &Rule{
 		"the column is a date column",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the tap from the transformer",
 	Check:    checkTurnedIntoDate,
 }
 

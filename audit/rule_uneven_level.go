@@ -27,6 +27,7 @@ var unevenLevel = &Rule{
 		"a bass loudspeaker is among them",
 	},
 	Cautions: []string{cautionPaper},
+	OnSite:   "read the taps in the room; measure the level under each loudspeaker",
 	Check:    checkUnevenLevel,
 }
 

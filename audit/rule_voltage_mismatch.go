@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 
-	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
 )
 
@@ -32,6 +31,7 @@ var voltageMismatch = &Rule{
 		"the tap voltage or the line voltage is only assumed: then the finding is possible, and a question",
 	},
 	Cautions: []string{cautionVolts, cautionPaper},
+	OnSite:   "read the line voltage from the amplifier and the taps from the transformers; measure the impedance of the line",
 	Check:    checkVoltageMismatch,
 }
 
@@ -104,7 +104,7 @@ func (x *Examination) mismatched(m *mismatch) {
 	volts70 := c.lineVoltsSource(m.channel)
 	sure = sure && !taken(volts70.How)
 	c.placeMismatch(m, cl)
-	factor := line.TapWatts(1, m.tapV, lineV)
+	factor := powerRatio(m.tapV, lineV)
 	effect := "draws more than its tap"
 	if factor < 1 {
 		effect = "draws less than its tap, too quiet"

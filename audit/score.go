@@ -13,7 +13,7 @@ import "math"
 //     that is a smallest value, at half of it or less), straight between; 0.75
 //     where the rule measures nothing. What is certain counts: the low end of a
 //     certain figure, the high end of a possible one;
-//   - reach: 0.3 + 0.5 x log10(1 + n)/2 for n loudspeakers that hang on it
+//   - reach: 0.5 + 0.3 x log10(1 + n)/2 for n loudspeakers that hang on it
 //     (n counts up to 99), + 0.2 where they serve emergency use;
 //   - certainty: certain 1, possible 0.5, cannot be shown 0.2.
 //
@@ -32,8 +32,8 @@ var (
 const (
 	extentAtLimit  = 0.5
 	extentUnscaled = 0.75
-	reachFloor     = 0.3
-	reachPieces    = 0.5
+	reachFloor     = 0.5
+	reachPieces    = 0.3
 	reachEmergency = 0.2
 	mostPieces     = 99
 )
@@ -64,4 +64,4 @@ func (f *Finding) reach() float64 {
 
 // ScoreFormula is the formula in one line, for reports.
 const ScoreFormula = "score = 100 x severity (danger 1, fault 0.6, caution 0.25, unknown 0.1) x extent (0.5 at the limit to 1 at twice the limit; 0.75 where nothing is measured) " +
-	"x reach (0.3 + 0.25 x log10(1 + loudspeakers, up to 99) + 0.2 for emergency use) x certainty (certain 1, possible 0.5, cannot be shown 0.2)"
+	"x reach (0.5 + 0.15 x log10(1 + loudspeakers, up to 99) + 0.2 for emergency use) x certainty (certain 1, possible 0.5, cannot be shown 0.2)"

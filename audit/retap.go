@@ -1,0 +1,651 @@
+package audit
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+)
+
+// A retap problem: groups of loudspeakers, each of which takes one of the taps
+// its model offers, on a tree of places that may each carry so many watts. The
+// answer is the choice that keeps every place and gives up the least level in
+// all: the sum over loudspeakers of the decibels that each loses. It is a
+// multiple-choice knapsack on a tree, solved exactly: every place keeps the
+// choices of its subtree that no other choice beats in both watts and decibels.
+type retapProblem struct {
+	groups []tapGroup
+	places []tapPlace // children before their parents; the last one is the root
+}
+
+// A tapGroup is loudspeakers that are retapped together: one room, one model, one tap.
+type tapGroup struct {
+	place   int
+	count   float64
+	options []tapOption // the first is the tap as it is
+	rows    []int
+}
+
+// A tapOption is one tap: what one loudspeaker draws, and the level it gives up.
+type tapOption struct {
+	watts float64
+	db    float64
+	offer offer
+}
+
+// A tapPlace may carry budget watts; fixed is what cannot be changed there.
+type tapPlace struct {
+	parent int // -1 for the root
+	budget float64
+	fixed  float64
+}
+
+// maxChoices bounds the choices that a place may keep. Past it the problem is
+// given up rather than solved by halves.
+const maxChoices = 20_000
+
+// A choice is a partial answer: the watts it draws, the level it gives up, and
+// how it was put together.
+type choice struct {
+	watts, db   float64
+	changes     int
+	group       int // -1: a sum of two others
+	option      int
+	left, right *choice
+}
+
+// solve returns the option of every group, or false when no choice keeps every
+// place, or when there are too many to be exact.
+func (t *retapProblem) solve() (options []int, ok bool) {
+	sums := make([][]*choice, len(t.places))
+	for i := range t.places {
+		sums[i] = []*choice{{watts: t.places[i].fixed, group: -1}}
+	}
+	for g := range t.groups {
+		p := t.groups[g].place
+		var own []*choice
+		for k, o := range t.groups[g].options {
+			c := &choice{watts: o.watts * t.groups[g].count, db: o.db * t.groups[g].count, group: g, option: k}
+			if k > 0 {
+				c.changes = 1
+			}
+			own = append(own, c)
+		}
+		if sums[p], ok = combine(sums[p], own, t.places[p].budget); !ok {
+			return nil, false
+		}
+	}
+	for i := range t.places {
+		sums[i] = within(sums[i], t.places[i].budget)
+		if len(sums[i]) == 0 {
+			return nil, false
+		}
+		if up := t.places[i].parent; up >= 0 {
+			if sums[up], ok = combine(sums[up], sums[i], t.places[up].budget); !ok {
+				return nil, false
+			}
+		}
+	}
+	best := sums[len(sums)-1][0]
+	for _, c := range sums[len(sums)-1] {
+		if c.db < best.db-1e-9 || math.Abs(c.db-best.db) <= 1e-9 && c.changes < best.changes {
+			best = c
+		}
+	}
+	options = make([]int, len(t.groups))
+	best.unfold(options)
+	return options, true
+}
+
+// unfold writes the options that a choice stands for.
+func (c *choice) unfold(options []int) {
+	for c != nil {
+		if c.group >= 0 {
+			options[c.group] = c.option
+		}
+		if c.right != nil {
+			c.right.unfold(options)
+		}
+		c = c.left
+	}
+}
+
+// combine adds every choice of one list to every choice of another, and keeps
+// those within the budget that no other beats.
+func combine(a, b []*choice, budget float64) ([]*choice, bool) {
+	out := make([]*choice, 0, len(a)*len(b))
+	for _, x := range a {
+		for _, y := range b {
+			if past(x.watts+y.watts, budget) {
+				continue
+			}
+			out = append(out, &choice{watts: x.watts + y.watts, db: x.db + y.db, changes: x.changes + y.changes, group: -1, left: x, right: y})
+		}
+	}
+	out = unbeaten(out)
+	return out, len(out) <= maxChoices && len(out) > 0
+}
+
+func within(list []*choice, budget float64) []*choice {
+	return slices.DeleteFunc(list, func(c *choice) bool { return past(c.watts, budget) })
+}
+
+// unbeaten keeps the choices that no other draws less than while giving up no
+// more. Watts within a millionth of a millionth are equal.
+func unbeaten(list []*choice) []*choice {
+	slices.SortStableFunc(list, func(x, y *choice) int {
+		return cmp.Or(cmp.Compare(x.watts, y.watts), cmp.Compare(x.db, y.db), cmp.Compare(x.changes, y.changes))
+	})
+	kept := list[:0]
+	for _, c := range list {
+		if n := len(kept); n > 0 {
+			last := kept[n-1]
+			if c.db > last.db-1e-9 && (c.db > last.db+1e-9 || c.changes >= last.changes) {
+				continue
+			}
+			if math.Abs(c.watts-last.watts) < 1e-9 {
+				kept[n-1] = c
+				continue
+			}
+		}
+		kept = append(kept, c)
+	}
+	return kept
+}
+
+// A plan says what a place may carry and what its path above may.
+type plan struct {
+	wanted  float64 // watts: every limit on the path kept, headroom included
+	allowed float64 // watts: enough to clear the finding
+}
+
+// retap looks for the tap changes below a node.
+func (p *repair) retap(n *node, pl plan) {
+	for _, budget := range []float64{pl.wanted, pl.allowed} {
+		t, reason := p.c.retapProblem(n, budget)
+		if t == nil {
+			p.not("%s", reason)
+			return
+		}
+		options, ok := t.solve()
+		if !ok {
+			if budget == pl.allowed {
+				p.not("even the lowest taps on offer draw too much")
+			}
+			if pl.wanted == pl.allowed {
+				return
+			}
+			continue
+		}
+		after := p.try(func(j *schedule.Job) { t.apply(p.c, j, options) })
+		if after == nil {
+			continue
+		}
+		p.keepRetap(t, options, after)
+		return
+	}
+}
+
+// keepRetap writes the remedy down.
+func (p *repair) keepRetap(t *retapProblem, options []int, after *circuit) {
+	var changes, short []string
+	pieces := 0.0
+	for g, k := range options {
+		if k == 0 {
+			continue
+		}
+		grp := &t.groups[g]
+		o := grp.options[k]
+		l := p.c.rows[grp.rows[0]].l
+		where := cmpOr(cmpOr(l.Room.Value, zoneName(l.Zone)), l.Model.Value)
+		if where != "" {
+			where = " in " + where
+		}
+		if where == "" && len(grp.rows) == 1 {
+			where = " " + l.Tag.Value
+		}
+		from := p.c.rows[grp.rows[0]].marked.Low
+		was, now := figure(from)+" W", figure(o.offer.marked)+" W"
+		if tapV := p.c.rows[grp.rows[0]].tapV; o.offer.volts > 0 && o.offer.volts != tapV {
+			was, now = was+" at "+volts(tapV), now+" at "+volts(o.offer.volts)
+		}
+		changes = append(changes, fmt.Sprintf("set %s%s from %s to %s (%+.1f dB)", counted(grp.count, "loudspeaker"), where, was, now, -o.db))
+		short = append(short, fmt.Sprintf("%s: %s to %s W", figure(grp.count), figure(from), figure(o.offer.marked)))
+		pieces += grp.count
+	}
+	if len(changes) == 0 {
+		return
+	}
+	n := after.sameNode(p.f)
+	r := Remedy{Kind: "retap", Change: strings.Join(changes, "; "), Short: "retap " + strings.Join(short, ", "), Effect: loadEffect(n),
+		Before: p.before100(), After: n.share(), Unit: "% of rating", Source: p.c.offerSource(t, options)}
+	if p.f.emergency {
+		r.Effect += "; check that emergency messages stay loud enough"
+	}
+	p.keep(r)
+}
+
+// before100 is the measured figure of an overload in percent of the rating.
+func (p *repair) before100() float64 {
+	n := p.c.sameNode(p.f)
+	return n.share()
+}
+
+// sameNode is the node that a finding speaks of, in this circuit.
+func (c *circuit) sameNode(f *Finding) *node {
+	for i, k := range c.job.Controls {
+		if controlKey(k) == f.key {
+			return &c.controls[i]
+		}
+	}
+	for i, ch := range c.job.Channels {
+		if channelKey(ch) == f.key {
+			return &c.channels[i]
+		}
+	}
+	for i, a := range c.job.Amplifiers {
+		if amplifierKey(a) == f.key {
+			return &c.amplifiers[i]
+		}
+	}
+	return &node{}
+}
+
+func (c *circuit) offerSource(t *retapProblem, options []int) string {
+	house := false
+	for g, k := range options {
+		if k > 0 && len(c.rows[t.groups[g].rows[0]].l.Offered) == 0 {
+			house = true
+		}
+	}
+	if house {
+		return "taps offered, house book"
+	}
+	return "taps offered, this schedule"
+}
+
+// retapProblem sets the problem up for everything below a node. It returns why
+// there is none when a load below is not known or no taps are.
+func (c *circuit) retapProblem(n *node, budget float64) (*retapProblem, string) {
+	t := &retapProblem{}
+	root := -1
+	place := map[int]int{} // control to its place
+	inside := map[int]bool{}
+	for i := range c.controls {
+		if &c.controls[i] == n {
+			root = i
+		}
+	}
+	var controls []int // below the node, deepest first
+	for _, m := range n.members {
+		for _, k := range slices.Clone(c.above(c.rows[m.row].control)) {
+			if k == root {
+				break
+			}
+			if !inside[k] && holds(n, &c.controls[k]) {
+				inside[k] = true
+				controls = append(controls, k)
+			}
+		}
+	}
+	depth := func(k int) int { return len(c.above(k)) }
+	slices.SortStableFunc(controls, func(a, b int) int { return cmp.Or(cmp.Compare(depth(b), depth(a)), cmp.Compare(a, b)) })
+	for _, k := range controls {
+		place[k] = len(t.places)
+		t.places = append(t.places, tapPlace{parent: -2, budget: c.carries(k)})
+	}
+	t.places = append(t.places, tapPlace{parent: -1, budget: budget})
+	top := len(t.places) - 1
+	for _, k := range controls {
+		t.places[place[k]].parent = top
+		for _, up := range slices.Clone(c.above(k))[1:] {
+			if at, ok := place[up]; ok {
+				t.places[place[k]].parent = at
+				break
+			}
+		}
+	}
+	movable := false
+	for _, m := range n.members {
+		r := &c.rows[m.row]
+		if r.part != counts || r.out != notOut {
+			continue
+		}
+		at := top
+		for _, k := range slices.Clone(c.above(r.control)) {
+			if pl, ok := place[k]; ok {
+				at = pl
+				break
+			}
+		}
+		w := r.each.times(r.count.times(m.share))
+		if !w.bounded() {
+			return nil, "a tap below it is not known"
+		}
+		options := c.optionsOf(r)
+		if len(options) < 2 || !m.share.exact() || !r.count.exact() {
+			t.places[at].fixed += w.High
+			continue
+		}
+		movable = true
+		t.addGroup(c, at, m, options)
+	}
+	if !movable {
+		return nil, "neither the schedule nor the house book lists lower taps for these models"
+	}
+	return t, ""
+}
+
+// holds reports whether all of a control's rows are among those of a node.
+func holds(n, inner *node) bool {
+	in := make(map[int]bool, len(n.members))
+	for _, m := range n.members {
+		in[m.row] = true
+	}
+	for _, m := range inner.members {
+		if !in[m.row] {
+			return false
+		}
+	}
+	return len(inner.members) > 0
+}
+
+// carries is the watts that a control may carry without any finding.
+func (c *circuit) carries(control int) float64 {
+	n := &c.controls[control]
+	if !n.rating.watts.Known {
+		return math.Inf(1)
+	}
+	return n.rating.watts.Low * c.lowestLimit("control-overload", n.emergency) / 100
+}
+
+// lowestLimit is the mildest graded limit of a rule in force.
+func (c *circuit) lowestLimit(rule string, emergency bool) float64 {
+	use := schedule.AnyUse
+	if emergency {
+		use = schedule.Emergency
+	}
+	for g := Caution; g <= Danger; g++ {
+		if l := c.set.limits[rule].grade[use][g]; l != nil {
+			return l.Value
+		}
+	}
+	return math.Inf(1)
+}
+
+// addGroup adds a row to the group it is retapped with.
+func (t *retapProblem) addGroup(c *circuit, at int, m member, options []tapOption) {
+	r := &c.rows[m.row]
+	count := r.count.times(m.share).Low
+	for i := range t.groups {
+		g := &t.groups[i]
+		o := &c.rows[g.rows[0]]
+		if g.place == at && o.zone == r.zone && o.control == r.control && o.marked == r.marked && folded(o.l.Room.Value) == folded(r.l.Room.Value) &&
+			modelKey(o.l.Model.Value) == modelKey(r.l.Model.Value) && slices.Equal(g.options, options) {
+			g.count += count
+			g.rows = append(g.rows, m.row)
+			return
+		}
+	}
+	t.groups = append(t.groups, tapGroup{place: at, count: count, options: options, rows: []int{m.row}})
+}
+
+// optionsOf lists the taps that a row may be set to: the present one first,
+// then those on offer that draw less, the highest first.
+func (c *circuit) optionsOf(r *row) []tapOption {
+	if !r.each.exact() || r.wrongV || !r.l.Tap.Had() || r.each.Low <= 0 {
+		return nil
+	}
+	out := []tapOption{{watts: r.each.Low, offer: offer{watts: r.each.Low, marked: r.marked.Low}}}
+	loss := 1.0
+	if r.lossDB > 0 {
+		loss = math.Pow(10, r.lossDB/10)
+	}
+	for _, o := range r.offers {
+		w := o.watts * loss
+		if o.watts > 0 && below(w, r.each.Low) {
+			out = append(out, tapOption{watts: w, db: 10 * math.Log10(r.each.Low/w), offer: o})
+		}
+	}
+	slices.SortStableFunc(out[1:], func(a, b tapOption) int { return cmp.Compare(b.watts, a.watts) })
+	// One tap marked for two voltages is one tap: keep the marking of the line.
+	return slices.CompactFunc(out, func(a, b tapOption) bool { return same(a.watts, b.watts) })
+}
+
+// apply sets the taps in a copy of the job.
+func (t *retapProblem) apply(c *circuit, j *schedule.Job, options []int) {
+	for g, k := range options {
+		if k == 0 {
+			continue
+		}
+		o := t.groups[g].options[k].offer
+		for _, row := range t.groups[g].rows {
+			setTap(j.Loudspeakers[row], o)
+		}
+	}
+}
+
+func setTap(l *schedule.Loudspeaker, o offer) {
+	l.Tap = stateQuantity(schedule.Watts(o.marked))
+	if o.volts > 0 {
+		l.TapVolts = stateQuantity(schedule.Volts(o.volts))
+	}
+}
+
+// controlPlan is what a control may carry: its own limit, and, when its path
+// can be brought inside its limits from here, what those leave for it.
+func (p *repair) controlPlan(i int) plan {
+	c := p.c
+	n := &c.controls[i]
+	pl := plan{allowed: c.carries(i)}
+	pl.wanted = pl.allowed
+	load := n.load.Watts.High
+	for _, up := range slices.Clone(c.above(i)) {
+		if up != i {
+			pl.wanted = math.Min(pl.wanted, c.carries(up)-(c.controls[up].load.Watts.High-load))
+		}
+	}
+	if ch := indexOf(c.channelAt, c.channelOfControl(p.x.Job.Controls[i])); ch >= 0 {
+		ch = c.head[ch]
+		if k := &c.channels[ch]; k.rating.watts.Known && k.load.Watts.bounded() {
+			pl.wanted = math.Min(pl.wanted, c.channelAllows(ch)-(k.load.Watts.High-load))
+		}
+	}
+	if pl.wanted <= 0 {
+		pl.wanted = pl.allowed
+	}
+	return pl
+}
+
+// channelAllows is the watts that a channel may carry without any finding.
+func (c *circuit) channelAllows(ch int) float64 {
+	n := &c.channels[ch]
+	if !n.rating.watts.Known {
+		return math.Inf(1)
+	}
+	return n.rating.watts.Low * c.channelLimit(ch) / 100
+}
+
+// channelLimit is the mildest limit on a channel's load, in percent of its rating.
+func (c *circuit) channelLimit(ch int) float64 {
+	limit := c.lowestLimit("channel-overload", c.channels[ch].emergency)
+	if l := c.headroomLimit(ch); l != nil {
+		limit = math.Min(limit, l.Value)
+	}
+	return limit
+}
+
+func (p *repair) channelPlan(i int) plan {
+	c := p.c
+	n := &c.channels[i]
+	pl := plan{wanted: c.channelAllows(i), allowed: n.rating.watts.Low * c.lowestLimit("channel-overload", n.emergency) / 100}
+	if p.f.Rule == headroomShort {
+		pl.allowed = pl.wanted
+	}
+	if a := indexOf(c.amplifierAt, p.x.Job.Channels[i].Amplifier); a >= 0 {
+		if frame := &c.amplifiers[a]; frame.rating.watts.Known {
+			rest := frame.load.Watts.High - n.load.Watts.High
+			if left := frame.rating.watts.Low*c.lowestLimit("frame-overload", frame.emergency)/100 - rest; left > 0 {
+				pl.wanted = math.Min(pl.wanted, left)
+			}
+		}
+	}
+	return pl
+}
+
+func (p *repair) framePlan(i int) plan {
+	n := &p.c.amplifiers[i]
+	w := n.rating.watts.Low * p.c.lowestLimit("frame-overload", n.emergency) / 100
+	return plan{wanted: w, allowed: w}
+}
+
+// tapForLine moves wrong-voltage taps to those that their transformers offer
+// for this line, nearest to the watts that were meant.
+func (p *repair) tapForLine() {
+	c := p.c
+	type move struct {
+		row int
+		o   offer
+	}
+	var moves []move
+	var texts []string
+	for i := range c.rows {
+		r := &c.rows[i]
+		if !r.wrongV || r.part != counts || r.out != notOut || !p.rests(r) {
+			continue
+		}
+		best := offer{}
+		for _, o := range r.offers {
+			if o.volts > 0 && same(o.volts, r.lineV) && (best.watts == 0 || math.Abs(math.Log(o.watts/r.marked.Low)) < math.Abs(math.Log(best.watts/r.marked.Low))) {
+				best = o
+			}
+		}
+		if best.watts == 0 {
+			p.not("%s lists no tap for %s: replace the transformer or the loudspeaker by one for this line", cmpOr(r.l.Model.Value, rowName(r.l)), volts(r.lineV))
+			return
+		}
+		moves = append(moves, move{i, best})
+		texts = append(texts, fmt.Sprintf("set %s from %s W at %s to %s W at %s", rowName(r.l), figure(r.marked.Low), volts(r.tapV), figure(best.marked), volts(best.volts)))
+	}
+	after := p.try(func(j *schedule.Job) {
+		for _, m := range moves {
+			setTap(j.Loudspeakers[m.row], m.o)
+		}
+	})
+	if len(moves) == 0 || after == nil {
+		return
+	}
+	watts, now := 0.0, 0.0
+	for _, m := range moves {
+		watts += c.rows[m.row].total().High
+		now += after.rows[m.row].total().High
+	}
+	p.keep(Remedy{Kind: "retap", Change: strings.Join(slices.Compact(texts), "; "), Short: "tap for " + volts(c.rows[moves[0].row].lineV), Before: watts, After: now, Unit: "W",
+		Effect: fmt.Sprintf("draws %s W instead of %s W", figure(now), figure(watts)), Source: "taps offered"})
+}
+
+// rests reports whether the finding rests on the tap of a row.
+func (p *repair) rests(r *row) bool {
+	for _, e := range p.f.Cells {
+		if e.At == r.l.Tap.At {
+			return true
+		}
+	}
+	return false
+}
+
+// nearestTap sets a tap that is not on offer, or above the rating, to the
+// nearest one that is.
+func (p *repair) nearestTap() {
+	c := p.c
+	var best offer
+	var rows []int
+	for i := range c.rows {
+		r := &c.rows[i]
+		if r.part != counts || r.out != notOut || !r.l.Tap.Had() || !p.rests(r) {
+			continue
+		}
+		rows = append(rows, i)
+		if len(rows) > 1 {
+			continue
+		}
+		most := math.Inf(1)
+		if rated := c.ratedOf(r); rated.Had() {
+			most = float64(rated.Low)
+		}
+		for _, o := range r.offers {
+			if o.volts > 0 && r.tapV > 0 && !same(o.volts, r.tapV) || past(o.marked, most) {
+				continue
+			}
+			if best.marked == 0 || math.Abs(math.Log(o.marked/r.marked.Low)) < math.Abs(math.Log(best.marked/r.marked.Low)) {
+				best = o
+			}
+		}
+	}
+	if best.marked == 0 {
+		p.not("no tap on offer suits")
+		return
+	}
+	r := &c.rows[rows[0]]
+	after := p.try(func(j *schedule.Job) {
+		for _, i := range rows {
+			setTap(j.Loudspeakers[i], best)
+		}
+	})
+	if after == nil {
+		p.not("the nearest tap on offer, %s W, overloads something else", figure(best.marked))
+		return
+	}
+	pieces := 0.0
+	for _, i := range rows {
+		pieces += pieceCount(&c.rows[i])
+	}
+	p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s from %s W to %s W (%+.1f dB)", counted(pieces, "loudspeaker"), figure(r.marked.Low), figure(best.marked),
+		10*math.Log10(best.marked/r.marked.Low)), Short: "retap to " + figure(best.marked) + " W", Before: r.marked.Low, After: best.marked, Unit: "W", Source: "taps offered"})
+}
+
+// evenTaps sets the odd loudspeakers of a room to the tap that most have.
+func (p *repair) evenTaps() {
+	c := p.c
+	count := map[float64]float64{}
+	var rows []int
+	for i := range c.rows {
+		if r := &c.rows[i]; r.part == counts && r.l.Tap.Had() && p.rests(r) {
+			rows = append(rows, i)
+			count[r.marked.Low] += pieceCount(r)
+		}
+	}
+	var taps []float64
+	for w := range count {
+		taps = append(taps, w)
+	}
+	slices.SortFunc(taps, func(a, b float64) int { return cmp.Or(cmp.Compare(count[b], count[a]), cmp.Compare(a, b)) })
+	if len(taps) < 2 {
+		return
+	}
+	usual, pieces, db := taps[0], 0.0, 0.0
+	for _, i := range rows {
+		if r := &c.rows[i]; r.marked.Low != usual {
+			pieces += pieceCount(r)
+			if d := 10 * math.Log10(usual/r.marked.Low); math.Abs(d) > math.Abs(db) {
+				db = d
+			}
+		}
+	}
+	after := p.try(func(j *schedule.Job) {
+		for _, i := range rows {
+			if c.rows[i].marked.Low != usual {
+				j.Loudspeakers[i].Tap = stateQuantity(schedule.Watts(usual))
+			}
+		}
+	})
+	if after == nil {
+		p.not("the usual tap of the room, %s W, overloads something", figure(usual))
+		return
+	}
+	p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s in %s to %s W like the others (%+.1f dB at most)", counted(pieces, "loudspeaker"), p.f.Room, figure(usual), db),
+		Short: "retap to " + figure(usual) + " W", Before: p.f.Measured.High, After: 0, Unit: "dB", Source: "the other taps of the room"})
+}
