@@ -92,11 +92,12 @@ func (b *bodyReader) carryDitto() {
 	}
 }
 
-// blankRules says for one column whether blanks under a filled cell repeat it.
+// A blankRule says for one column whether blanks under a filled cell repeat it.
 type blankRule struct {
 	col     int
 	through bool
-	carry   bool
+	own     bool  // it opens groups by itself
+	resets  []int // columns in which a new value ends what was carried
 }
 
 func (b *bodyReader) carryBlank() {
@@ -108,82 +109,122 @@ func (b *bodyReader) carryBlank() {
 			}
 		}
 	}
-	if len(rules) == 0 {
-		return
-	}
-	leader := b.leader(rules)
+	var leaders []int // columns that open groups, the outermost first
 	for i := range rules {
-		rules[i].carry = b.opensGroups(rules[i].col, leader)
+		if r := &rules[i]; r.through && b.opensGroups(r.col) {
+			r.own = true
+			r.resets = leaders[:len(leaders):len(leaders)]
+			leaders = append(leaders, r.col)
+		}
 	}
-	place := -1 // the column whose change ends a room or control
-	for _, want := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room} {
-		for j := range b.t.Columns {
-			if place < 0 && b.t.Columns[j].Field == want {
-				place = j
+	carried := rules[:0:0]
+	for _, r := range rules {
+		if !r.own {
+			leader, ok := b.follows(r.col, leaders)
+			if !ok {
+				continue
+			}
+			r.resets = []int{leader}
+		}
+		carried = append(carried, r)
+	}
+	// What was stated, before anything is carried.
+	stated := make([][]bool, len(b.t.Columns))
+	for _, r := range carried {
+		for _, col := range append([]int{r.col}, r.resets...) {
+			if stated[col] == nil {
+				stated[col] = make([]bool, len(b.t.Records))
+				for i := range b.t.Records {
+					stated[col][i] = b.t.Records[i].Values[col].Text != ""
+				}
 			}
 		}
 	}
-	for _, rule := range rules {
-		if !rule.carry {
+	for _, r := range carried {
+		b.carryColumn(r, stated)
+	}
+}
+
+func (b *bodyReader) carryColumn(rule blankRule, stated [][]bool) {
+	last := -1
+	for i := range b.t.Records {
+		r := &b.t.Records[i]
+		switch r.Class {
+		case Title, Total, Header:
+			last = -1
+			continue
+		case Device, Hidden:
+		default:
 			continue
 		}
-		last, at := -1, ""
+		v := &r.Values[rule.col]
+		if v.Text != "" {
+			if r.Class == Device {
+				last = i
+			}
+			continue
+		}
+		for _, col := range rule.resets {
+			if stated[col][i] {
+				last = -1
+			}
+		}
+		if v.Cell == nil && last >= 0 {
+			o := &b.t.Records[last].Values[rule.col]
+			v.Text, v.How, v.Cell = o.Text, schedule.CarriedDown, o.Cell
+			v.Because = "blank under " + o.At.Cell()
+		}
+	}
+}
+
+// opensGroups reports whether a column opens groups by itself: filled at the
+// first device of a section, blank below, hardly ever twice the same in a row.
+func (b *bodyReader) opensGroups(col int) bool {
+	if b.t.Columns[col].Field == vocabulary.CableType && !b.lengthsUnder(col) {
+		return false // a run said once, not a type for every row
+	}
+	switch b.t.Columns[col].Field {
+	case vocabulary.LineVoltage, vocabulary.Use:
+		return false
+	}
+	filled, blank, repeats, first := b.pattern(col)
+	return first && filled > 0 && blank > 0 && repeats*10 <= filled && (blank*5 >= filled || blank >= 2)
+}
+
+// follows finds the column that opens the groups in which this one is filled
+// where the group opens and nowhere else. The innermost is tried first.
+func (b *bodyReader) follows(col int, leaders []int) (int, bool) {
+	if b.t.Columns[col].Field == vocabulary.CableType && !b.lengthsUnder(col) {
+		return 0, false
+	}
+	for k := len(leaders) - 1; k >= 0; k-- {
+		leader := leaders[k]
+		together, apart, blank := 0, 0, 0
 		for i := range b.t.Records {
 			r := &b.t.Records[i]
-			switch r.Class {
-			case Title, Total, Header:
-				last = -1
-				continue
-			case Device, Hidden:
-			default:
+			if r.Class != Device {
 				continue
 			}
-			if !rule.through && place >= 0 && place != rule.col {
-				if p := r.Values[place].Text; p != "" && p != at {
-					if at != "" && last >= 0 && r.Values[rule.col].Text == "" {
-						last = -1
-					}
-					at = p
-				}
-			}
-			v := &r.Values[rule.col]
+			l, v := r.Values[leader].Text != "", r.Values[col].Text != ""
 			switch {
-			case v.Text != "":
-				if r.Class == Device {
-					last = i
-				}
-			case v.Cell == nil && last >= 0:
-				o := &b.t.Records[last].Values[rule.col]
-				v.Text, v.How, v.Cell = o.Text, schedule.CarriedDown, o.Cell
-				v.Because = "blank under " + o.At.Cell()
-				if o.How == schedule.CarriedDown && o.Because != "" {
-					v.Because = "blank under " + o.At.Cell()
-				}
+			case l && v:
+				together++
+			case v:
+				apart++
+			case !l:
+				blank++
 			}
 		}
-	}
-}
-
-// leader is the outermost column that opens groups by itself: filled at the
-// first device, blank below, never twice the same in a row.
-func (b *bodyReader) leader(rules []blankRule) int {
-	for _, r := range rules {
-		if !r.through {
-			continue
-		}
-		if filled, blank, repeats, first := b.pattern(r.col, -1); first && blank > 0 && filled > 0 && repeats*10 <= filled {
-			if blank*5 >= filled || blank >= 2 {
-				return r.col
-			}
+		if together > 0 && blank > 0 && apart*5 <= together {
+			return leader, true
 		}
 	}
-	return -1
+	return 0, false
 }
 
-// pattern counts how a column is filled over the devices of each section.
-// With a leader, only blanks in lines on which the leader is filled count as
-// loose: the column was left blank at the opening of a group.
-func (b *bodyReader) pattern(col, leader int) (filled, blank, repeats int, first bool) {
+// pattern counts how a column is filled over the devices of each section, and
+// whether the first of each has a value.
+func (b *bodyReader) pattern(col int) (filled, blank, repeats int, first bool) {
 	last, open := "", true
 	first = true
 	for i := range b.t.Records {
@@ -216,48 +257,6 @@ func (b *bodyReader) pattern(col, leader int) (filled, blank, repeats int, first
 		open = false
 	}
 	return filled, blank, repeats, first
-}
-
-// opensGroups decides whether blanks in a column mean "as above": it opens
-// groups by itself, or it is filled just where the leader is.
-func (b *bodyReader) opensGroups(col, leader int) bool {
-	if col == leader {
-		return true
-	}
-	filled, blank, repeats, first := b.pattern(col, leader)
-	if filled == 0 || blank == 0 {
-		return false
-	}
-	if b.t.Columns[col].Field == vocabulary.CableType && !b.lengthsUnder(col) {
-		return false // a run said once, not a type for every row
-	}
-	if leader >= 0 {
-		together, apart, loose := 0, 0, 0
-		for i := range b.t.Records {
-			r := &b.t.Records[i]
-			if r.Class != Device {
-				continue
-			}
-			l, v := r.Values[leader].How == schedule.Stated, r.Values[col].Text != ""
-			switch {
-			case l && v:
-				together++
-			case v:
-				apart++
-			case l:
-				loose++
-			}
-		}
-		if together > 0 && loose*5 <= together && repeats*10 <= filled {
-			return true // filled wherever a group opens, and perhaps inside it
-		}
-		return false
-	}
-	field := b.t.Columns[col].Field
-	if field == vocabulary.Control || field == vocabulary.Room || field == vocabulary.LineVoltage || field == vocabulary.Use {
-		return false
-	}
-	return first && repeats*10 <= filled && blank*5 >= filled
 }
 
 // lengthsUnder reports whether rows in which the column is blank have a length of their own.

@@ -439,8 +439,8 @@ func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
 		if has(vocabulary.Channel) && has(vocabulary.Zone) {
 			fit -= 0.1 // a row for each channel
 		}
-		if a := at(vocabulary.Amplifier); a != nil && a.cells > 3 && a.distinct < a.cells*8/10 {
-			fit -= 0.3
+		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells && has(vocabulary.Channel) {
+			fit -= 0.5
 		}
 	case Mixed:
 		fit -= 0.35

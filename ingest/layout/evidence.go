@@ -233,6 +233,10 @@ func (s *sample) of(f vocabulary.Field) float64 {
 		if s.running {
 			e += 0.5
 		}
+	case vocabulary.Circuit:
+		if s.running {
+			e += 0.2
+		}
 	case vocabulary.Quantity, vocabulary.Tap:
 		if s.running {
 			e -= 0.4

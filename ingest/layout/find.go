@@ -384,7 +384,7 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 		}
 	}
 	f.weigh(&sub)
-	if f.namesUnderGroups(d, head, &sub, at) {
+	if f.namesUnderGroups(d, head, l, at) {
 		return true
 	}
 	if sub.data > 0 || len(sub.slots) < 1 {
@@ -434,7 +434,13 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 // namesUnderGroups reports whether a line holds the names that belong under
 // the groups of the row above, such as models under "Loudspeakers": words only,
 // only where the row above has no header of its own, and figures below.
-func (f *finder) namesUnderGroups(d *draft, head *line, sub *strip, at int) bool {
+func (f *finder) namesUnderGroups(d *draft, head, l *line, at int) bool {
+	sub := strip{from: d.from, to: d.to}
+	for _, part := range f.strips(l) {
+		if part.from <= d.to+1 && part.to >= d.from {
+			sub.slots = append(sub.slots, part.slots...)
+		}
+	}
 	bare := 0
 	for _, s := range sub.slots {
 		if s.cell.Kind != grid.String || lookOf(s.cell)&(lookWatts|lookNumber|lookLength|lookMissing) != 0 && reLabelTag.FindString(text(s.cell)) == "" {
@@ -464,7 +470,11 @@ func (f *finder) namesUnderGroups(d *draft, head *line, sub *strip, at int) bool
 			}
 		}
 	}
-	return cells > 0 && 3*figures >= 2*cells
+	if cells == 0 || 3*figures < 2*cells {
+		return false
+	}
+	d.from, d.to = min(d.from, sub.slots[0].col), max(d.to, sub.slots[len(sub.slots)-1].col)
+	return true
 }
 
 // isGroupRow decides whether the line above a header row names groups of its columns.

@@ -66,6 +66,9 @@ func (f *finder) readHeader(t string) headerCell {
 	if f.budget <= 0 && !vocabulary.Known(t) {
 		return headerCell{}
 	}
+	if t[0] >= '0' && t[0] <= '9' && lookText(t)&(lookVolts|lookWatts|lookLength|lookGauge|lookMoney|lookPercent|lookOhm) != 0 {
+		return headerCell{} // "100 V" is a value
+	}
 	f.budget--
 	r := f.s.Header(t)
 	b := r.Best()

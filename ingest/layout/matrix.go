@@ -43,6 +43,10 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			continue
 		}
 		named, best := h.best()
+		if len(h.parts) > 1 { // a group over the values says what they are of
+			own := f.s.Header(label).Best()
+			named, best = own.Field, own.Score
+		}
 		field := sectionField(label)
 		watts := reLabelWatts.MatchString(h.words)
 		device := classWithin(label)&classDevice != 0

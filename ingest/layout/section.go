@@ -12,8 +12,8 @@ import (
 var (
 	reKey       = regexp.MustCompile(`(?:^|[\s,;|(])([\p{L}#][\p{L}./#°º() ]{0,28}?)\s*[:=]\s*`)
 	reParts     = regexp.MustCompile(`\s+[-–—|/→·]+\s+|\s*[,;()|→]\s*|\s{3,}|\s*/\s*`)
-	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)[\s.#:-]*[\dA-Z]{1,4}\b`)
-	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)[\s.#:-]*\w{1,6}\b`)
+	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)(?:[\s.#:-]*\d{1,4}\w?|[\s.#:-]+(?-i:[A-Z]))\b`)
+	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
@@ -109,7 +109,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			continue
 		}
 		field := sectionField(part)
-		if field == vocabulary.Zone && aboutList(part) {
+		if (field == vocabulary.Zone || field == vocabulary.Building) && aboutList(part) {
 			field = vocabulary.Unknown // "Zone schedule"
 		}
 		if (field == vocabulary.Unknown || field == vocabulary.Circuit) && len(part) < 32 && reAnyVolts.MatchString(part) {

@@ -126,6 +126,9 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 	}
 	// A second column of keys makes it a block of keys and values.
 	for col := best + 1; col <= r.Col2; col++ {
+		if col == best+1 && f.unitColumn(lines, col) {
+			continue
+		}
 		cells, keys := 0, 0
 		for i := range lines {
 			if c := lines[i].at(col); c != nil {
@@ -153,4 +156,15 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 	}
 	return best, devices >= 2
+}
+
+// unitColumn reports whether the cells of a column are units.
+func (f *finder) unitColumn(lines []line, col int) bool {
+	var slots []slot
+	for i := range lines {
+		if c := lines[i].at(col); c != nil {
+			slots = append(slots, slot{lines[i].n, c})
+		}
+	}
+	return len(slots) > 0 && f.unitsOnly(slots)
 }

@@ -153,8 +153,9 @@ func (l *lexicon) addPhrase(text string, p phrase) {
 	key := joined(words)
 	l.phrases[key] = append(l.phrases[key], p)
 	if len(words) > 1 {
-		s := sortedStems(words)
-		l.sorted[s] = append(l.sorted[s], p)
+		if s := sortedStems(words); strings.Contains(s, " ") {
+			l.sorted[s] = append(l.sorted[s], p)
+		}
 	} else if len(key) > 3 {
 		l.single[key] = append(l.single[key], p)
 	}

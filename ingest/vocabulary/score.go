@@ -105,7 +105,9 @@ func (s *Scorer) read(text string) *Header {
 	words := split(rest)
 	if len(words) > 0 {
 		exact(l.phrases[joined(words)], 0.98, "")
-		exact(l.sorted[sortedStems(words)], 0.95, ", words in another order or form")
+		if s := sortedStems(words); strings.Contains(s, " ") || len(words) == 1 {
+			exact(l.sorted[s], 0.95, ", words in another order or form")
+		}
 	}
 	if len(words) == 0 && h.Volts > 0 {
 		offer(Candidate{LineVoltage, 0.6, fmt.Sprintf("header %q names a voltage", text), ""})

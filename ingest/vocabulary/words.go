@@ -166,7 +166,7 @@ func distance(a, b string, limit int) int {
 // middle: the first three and the last are kept ("Leistg", "Bezeichng").
 func isContraction(short, long string) bool {
 	n := len(short)
-	if n < 4 || len(long) < n+2 || short[:3] != long[:3] || short[n-1] != long[len(long)-1] {
+	if n < 4 || len(long) < n+2 || 10*n < 6*len(long) || short[:3] != long[:3] || short[n-1] != long[len(long)-1] {
 		return false
 	}
 	j := 0
