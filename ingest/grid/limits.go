@@ -32,7 +32,7 @@ func DefaultLimits() Limits {
 		MaxMembers:  20_000,
 		MaxSheets:   2_000,
 		MaxRows:     1_500_000,
-		MaxCells:    6_000_000,
+		MaxCells:    4_000_000,
 		MaxMerges:   200_000,
 		MaxText:     256 << 20,
 		MaxCellText: 1 << 20,

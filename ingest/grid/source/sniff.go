@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"errors"
 	"io"
+	"regexp"
 	"strings"
 
 	"lineaudit/ingest/grid"
@@ -27,9 +28,14 @@ func Sniff(data []byte) grid.Format { return identify(data).format }
 func identify(data []byte) kind {
 	head := data[:min(len(data), headSize)]
 	for _, s := range signatures {
-		if len(head) >= s.at && bytes.HasPrefix(head[s.at:], []byte(s.bytes)) {
+		// Words such as "MZ" may begin a table too; the files meant hold zero bytes.
+		isText := strings.Trim(s.bytes, printable) == ""
+		if len(head) >= s.at && bytes.HasPrefix(head[s.at:], []byte(s.bytes)) && (!isText || len(s.bytes) > 4 || bytes.IndexByte(head, 0) >= 0) {
 			return s.kind
 		}
+	}
+	if k, ok := identifyOldText(head); ok {
+		return k
 	}
 	switch {
 	case bytes.HasPrefix(head, []byte("PK\x03\x04")), bytes.HasPrefix(head, []byte("PK\x05\x06")):
@@ -88,14 +94,31 @@ var signatures = []struct {
 	{0, "\x7fELF", kind{grid.Other, "a program", ""}},
 	{0, "\x00\x05\x16\x07", kind{grid.Other, "a companion file of a Macintosh without the file's content", ""}},
 	{0, "\x00\x05\x16\x00", kind{grid.Other, "a companion file of a Macintosh without the file's content", ""}},
-	{0, "ID;P", kind{grid.Other, "a SYLK table", "slk"}},
-	{0, "TABLE\r\n0,1", kind{grid.Other, "a DIF table", "dif"}},
-	{0, "TABLE\n0,1", kind{grid.Other, "a DIF table", "dif"}},
 	{0, "\x00\x00\x02\x00\x06\x04", kind{grid.Other, "a Lotus 1-2-3 worksheet", "wk1"}},
 	{0, "\x00\x00\x02\x00\x04\x04", kind{grid.Other, "a Lotus 1-2-3 worksheet", "wk1"}},
 	{0, "\x00\x00\x1a\x00\x00\x10\x04\x00", kind{grid.Other, "a Lotus 1-2-3 worksheet", "wk3"}},
 	{0, "\x00\x00\x1a\x00\x02\x10\x04\x00", kind{grid.Other, "a Lotus 1-2-3 worksheet", "wk4"}},
 	{0, "\x00\x00\x1a\x00\x03\x10\x04\x00", kind{grid.Other, "a Lotus 1-2-3 worksheet", "123"}},
+}
+
+const printable = " !%&*+,-./0123456789:;<=>?ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"
+
+// sylk is the head of a SYLK table: an ID record and another record. A list
+// whose first column is called ID begins much the same.
+var sylk = regexp.MustCompile(`^ID;P[^;\r\n]*(;[NE])*(?:\r\n?|\n)([BCFOPEW]|NN|NE|NU)(;|\r|\n|$)`)
+
+// dif is the head of a DIF table.
+var dif = regexp.MustCompile(`^TABLE(?:\r\n?|\n)0,1(?:\r\n?|\n)"[^\r\n]*(?:\r\n?|\n)(VECTORS|TUPLES|DATA|LABEL)`)
+
+// identifyOldText tells the tables apart that old programs wrote as text.
+func identifyOldText(head []byte) (kind, bool) {
+	switch {
+	case sylk.Match(head):
+		return kind{grid.Other, "a SYLK table", "slk"}, true
+	case dif.Match(head):
+		return kind{grid.Other, "a DIF table", "dif"}, true
+	}
+	return kind{}, false
 }
 
 // identifyZip looks for the members that only workbooks and documents have.

@@ -57,7 +57,7 @@ func TestConverterIsEnded(t *testing.T) {
 		t.Fatal(err)
 	}
 	start := time.Now()
-	_, err := Parse(context.Background(), "a.slk", []byte("ID;P\n"), Options{TimeLimit: time.Second, Soffice: func() string { return program }})
+	_, err := Parse(context.Background(), "a.slk", []byte("ID;PWXL\nE\n"), Options{TimeLimit: time.Second, Soffice: func() string { return program }})
 	var u *grid.Unreadable
 	if !errors.As(err, &u) || !strings.Contains(u.Reason, "given up") {
 		t.Errorf("the error is %v", err)
