@@ -71,7 +71,7 @@ func readHTML(book *grid.Book, data []byte, spent *budget.Budget) error {
 			Advice: "open it in a spreadsheet program together with its folder and save it as .xlsx",
 		}
 	case !p.found:
-		return &grid.Unreadable{Reason: "the page holds no table"}
+		return noTable(book.File, "the page holds no table")
 	}
 	if len(p.open) > 0 {
 		if p.open[len(p.open)-1].inCell {

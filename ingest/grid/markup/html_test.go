@@ -172,6 +172,12 @@ func TestHTMLUnreadable(t *testing.T) {
 			}
 		})
 	}
+	for name, foreign := range map[string]bool{"a.html": true, "a.xls": false} {
+		_, err := Read(name, []byte("<p>hello"), grid.DefaultLimits())
+		if u, ok := errors.AsType[*grid.Unreadable](err); !ok || u.Foreign != foreign {
+			t.Errorf("%s: %+v, want Foreign %v", name, err, foreign)
+		}
+	}
 	b, err := Read("a.xls", []byte("<table><tr><td>5 W</td></tr>"), grid.DefaultLimits())
 	if err != nil || len(b.Notes) != 1 || len(b.Sheets[0].Rows) != 1 {
 		t.Errorf("a table without an end: %v %v, want a note and a row", b, err)

@@ -4,13 +4,15 @@ package markup
 
 import (
 	"bytes"
+	"path"
+	"strings"
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/budget"
 )
 
-// Read reads the bytes of one file. It is SpreadsheetML when its first tag is
-// an XML declaration or a Workbook, and HTML otherwise. Every value is the one
+// Read reads the bytes of one file. It is SpreadsheetML when it says so near
+// its start, and HTML otherwise. Every value is the one
 // stored in the file. The error is a *grid.Unreadable or comes from lim.Stop.
 // Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
@@ -33,19 +35,22 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	return book, nil
 }
 
-// isSpreadsheetML looks for the name space of SpreadsheetML near the start,
-// in one byte or two a character. An HTML page of the same program names it
-// too, in a comment or not, but begins otherwise.
+// isSpreadsheetML looks for the name space of SpreadsheetML near the start, in
+// one byte or two a character. An HTML page that a spreadsheet program saved
+// may name it too.
 func isSpreadsheetML(data []byte) bool {
-	head := bytes.ReplaceAll(data[:min(len(data), 8192)], []byte{0}, nil)
-	for _, bom := range []string{"\xef\xbb\xbf", "\xff\xfe", "\xfe\xff"} {
-		head = bytes.TrimPrefix(head, []byte(bom))
+	head := bytes.ToLower(bytes.ReplaceAll(data[:min(len(data), 8192)], []byte{0}, nil))
+	has := func(s string) bool { return bytes.Contains(head, []byte(s)) }
+	return has("urn:schemas-microsoft-com:office:spreadsheet") && has("workbook") && !has("<html")
+}
+
+// noTable is the error for a file that is no table; it is no loss unless the
+// file's name says that it is one.
+func noTable(file, reason string) error {
+	claims := strings.HasPrefix(strings.ToLower(path.Ext(file)), ".xl")
+	return &grid.Unreadable{
+		Reason:  reason,
+		Advice:  "if it holds a schedule, copy it into a workbook",
+		Foreign: !claims,
 	}
-	head = bytes.TrimSpace(head)
-	if !bytes.Contains(head, []byte("urn:schemas-microsoft-com:office:spreadsheet")) {
-		return false
-	}
-	lower := bytes.ToLower(head)
-	return !bytes.HasPrefix(lower, []byte("<html")) && !bytes.HasPrefix(lower, []byte("<!doctype")) &&
-		!bytes.Contains(lower, []byte("<table border")) && bytes.Contains(head, []byte("Workbook"))
 }

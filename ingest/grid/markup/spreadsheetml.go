@@ -49,7 +49,7 @@ func readXML(book *grid.Book, data []byte, spent *budget.Budget) error {
 		return err
 	}
 	if root.Name != "ss:Workbook" {
-		return &grid.Unreadable{Reason: "the XML file is not a spreadsheet", Advice: "if it holds a schedule, save it as .xlsx from the program that made it"}
+		return noTable(book.File, "the XML file is not a spreadsheet")
 	}
 	if err := r.Children(b.readPart, nil); err != nil {
 		return err

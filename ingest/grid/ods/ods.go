@@ -5,6 +5,8 @@ package ods
 import (
 	"bytes"
 	"errors"
+	"path"
+	"strings"
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/budget"
@@ -54,8 +56,9 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	}
 	if !d.found {
 		return nil, &grid.Unreadable{
-			Reason: "the OpenDocument file is not a spreadsheet",
-			Advice: "if it holds a schedule, copy the table into a spreadsheet",
+			Reason:  "the OpenDocument file is not a spreadsheet",
+			Advice:  "if it holds a schedule, copy the table into a spreadsheet",
+			Foreign: !strings.Contains(strings.ToLower(path.Ext(file)), "ods"),
 		}
 	}
 	return d.book, nil

@@ -137,6 +137,17 @@ func TestFilterThatIsGone(t *testing.T) {
 	}
 }
 
+// Old exporters write one sheet without a list of sheets around it.
+func TestLoneSheet(t *testing.T) {
+	b := book{}
+	data := join(b.bof(0x0010), font(true), xf(0, 0), cell(recLabel, 0, 0, le16(3), []byte("5 W")), rec(recEOF))
+	got, err := Read("a.xls", data, grid.DefaultLimits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	gridtest.Compare(t, gridtest.Read(got), []gridtest.Cell{{Sheet: "Sheet1", At: "A1", Kind: grid.String, Text: "5 W", Struck: grid.WholeStruck}})
+}
+
 // Rows are hidden by hand, by a filter that is on, or folded in an outline.
 func TestHiding(t *testing.T) {
 	row := func(n int, flags byte) []byte {

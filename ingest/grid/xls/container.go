@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"io"
+	"path"
 	"strings"
 
 	"github.com/richardlehane/mscfb"
@@ -22,7 +23,7 @@ const directoryBudget = 512 << 10
 // workbookStream returns the record stream of a file: the "Workbook" (or
 // "Book") stream of a compound file, or the file itself where an old exporter
 // wrote the records bare.
-func workbookStream(data []byte) ([]byte, error) {
+func workbookStream(file string, data []byte) ([]byte, error) {
 	if !bytes.HasPrefix(data, []byte(oleMagic)) {
 		if len(data) < 4 || data[0] != 0x09 {
 			return nil, &grid.Unreadable{Reason: "the file is not an Excel 97-2003 workbook"}
@@ -56,8 +57,9 @@ func workbookStream(data []byte) ([]byte, error) {
 	}
 	if workbook == nil {
 		return nil, &grid.Unreadable{
-			Reason: "the file is of the same family as Excel 97-2003 workbooks but holds no workbook",
-			Advice: "open it in the program that made it and save it as .xlsx",
+			Reason:  "the file is of the same family as Excel 97-2003 workbooks but holds no workbook",
+			Advice:  "open it in the program that made it and save it as .xlsx",
+			Foreign: !strings.HasPrefix(strings.ToLower(path.Ext(file)), ".xl"),
 		}
 	}
 	return readStream(workbook, int64(len(data)))

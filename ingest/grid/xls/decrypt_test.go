@@ -19,7 +19,7 @@ func TestProtectedStructure(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if stream, err := workbookStream(data); err != nil || !bytes.Contains(stream[:64], le16(recFilePass, 54)) {
+	if stream, err := workbookStream("a.xls", data); err != nil || !bytes.Contains(stream[:64], le16(recFilePass, 54)) {
 		t.Fatalf("the fixture is not encrypted: %v", err)
 	}
 	checkSchedule(t, data)

@@ -19,7 +19,7 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
 		return nil, grid.TooLarge("%d bytes, the limit is %d", len(data), lim.MaxBytes)
 	}
-	stream, err := workbookStream(data)
+	stream, err := workbookStream(file, data)
 	if err != nil {
 		return nil, err
 	}
