@@ -40,8 +40,15 @@ func (c *circuit) alikeRows(keep func(*row) bool) []alikeGroup {
 	return out
 }
 
+// byPlace sorts rows by where they are written, so that the first of a group
+// does not depend on the order in which a job lists them.
+func (c *circuit) byPlace(rows []int) {
+	slices.SortStableFunc(rows, func(a, b int) int { return c.rows[a].l.At.Compare(c.rows[b].l.At) })
+}
+
 // claim is a claim about a group of alike rows.
 func (g *alikeGroup) claim(c *circuit) *claim {
+	c.byPlace(g.rows)
 	first := &c.rows[g.rows[0]]
 	l := first.l
 	cl := &claim{at: placeOf(l.Tap.Source, l.At), zone: zoneName(l.Zone), room: l.Room.Value,

@@ -12,7 +12,7 @@ import (
 	"lineaudit/audit/schedule"
 )
 
-const trials = 150
+const trials = 80
 
 func eachRandomJob(t *testing.T, f func(t *testing.T, rng *rand.Rand, j *schedule.Job)) {
 	t.Helper()
@@ -37,6 +37,22 @@ func verdicts(r *Result) []string {
 	}
 	for _, u := range r.Unshown {
 		out = append(out, fmt.Sprintf("%s %s not shown", u.Rule.Name, u.Place))
+	}
+	slices.Sort(out)
+	return out
+}
+
+// outcomes lists what was found without places, which may name watts.
+func outcomes(r *Result) []string {
+	var out []string
+	for _, f := range r.Findings {
+		out = append(out, fmt.Sprintf("%s %s %s", f.Rule.Name, f.Grade, f.Certainty))
+	}
+	for _, p := range r.Passed {
+		out = append(out, p.Rule.Name+" passed")
+	}
+	for _, u := range r.Unshown {
+		out = append(out, u.Rule.Name+" not shown")
 	}
 	slices.Sort(out)
 	return out
@@ -154,7 +170,7 @@ func TestShuffledRowsAndRenamedTags(t *testing.T) {
 		})
 		rng.Shuffle(len(shuffled.Cables), func(a, b int) { s := shuffled.Cables; s[a], s[b] = s[b], s[a] })
 		got := Check(shuffled, DefaultSettings())
-		if a, b := verdictsBut(want, "loose-end", "voltage-mismatch"), verdictsBut(got, "loose-end", "voltage-mismatch"); !slices.Equal(a, b) {
+		if a, b := verdicts(want), verdicts(got); !slices.Equal(a, b) {
 			t.Errorf("shuffling changes verdicts:\n%v\n%v", a, b)
 		}
 		if a, b := ids(want), ids(got); !slices.Equal(a, b) {
@@ -174,14 +190,6 @@ func TestShuffledRowsAndRenamedTags(t *testing.T) {
 			t.Errorf("renaming changes verdicts:\n%v\n%v", a, b)
 		}
 	})
-}
-
-// verdictsBut leaves out rules whose place names the first of several rows.
-func verdictsBut(r *Result, rules ...string) []string {
-	kept := *r
-	kept.Findings = slices.DeleteFunc(slices.Clone(r.Findings), func(f *Finding) bool { return slices.Contains(rules, f.Rule.Name) })
-	kept.Unshown = slices.DeleteFunc(slices.Clone(r.Unshown), func(u Unshown) bool { return u.Rule.Name == "low-impedance-on-line" })
-	return verdicts(&kept)
 }
 
 func ids(r *Result) []string {
@@ -233,7 +241,7 @@ func TestScalingTapsAndRatingsChangesNoRatio(t *testing.T) {
 			scale(&a.Rated)
 		}
 		got := Check(big, DefaultSettings())
-		if a, b := verdicts(want), verdicts(got); !slices.Equal(a, b) {
+		if a, b := outcomes(want), outcomes(got); !slices.Equal(a, b) {
 			t.Errorf("scaling changes verdicts:\n%v\n%v", a, b)
 		}
 		for i := range want.Channels {
@@ -282,7 +290,9 @@ func TestRemediesHold(t *testing.T) {
 		before := grave(r)
 		x.remedy(r)
 		for _, f := range r.Findings {
-			if f.Certainty == Certain && (f.Rule == controlOverload || f.Rule == channelOverload || f.Rule == frameOverload) {
+			load := x.circuit.sameNode(f)
+			known := load.load.Watts.bounded() && load.lowRows+load.oddRows == 0
+			if f.Certainty == Certain && known && (f.Rule == controlOverload || f.Rule == channelOverload || f.Rule == frameOverload) {
 				overloads++
 				if len(f.Remedies) > 0 {
 					cured++
@@ -312,7 +322,7 @@ func TestRemediesHold(t *testing.T) {
 			t.Errorf("no remedy of kind %s in %d jobs", k, trials)
 		}
 	}
-	t.Logf("remedies: %v; %d of %d certain overloads have one", kinds, cured, overloads)
+	t.Logf("remedies: %v; %d of %d certain overloads of known loads have one", kinds, cured, overloads)
 	if float64(cured) < 0.95*float64(overloads) {
 		t.Errorf("%d of %d certain overloads have a remedy, want 95 %%", cured, overloads)
 	}

@@ -73,6 +73,9 @@ func (p *repair) find() {
 		p.retap(&p.c.controls[i], p.controlPlan(i))
 		p.nextControl(i)
 		p.split(i)
+		if len(p.f.Remedies) == 0 {
+			p.retapAndReplace(i)
+		}
 	case controlVoltageMismatch:
 		p.nextControl(p.control())
 	case channelOverload, headroomShort:

@@ -83,6 +83,28 @@ func (c *circuit) nextRating(kind string, need, lineV float64, usual []float64, 
 	return available{}, false
 }
 
+// largestControl is the largest control for a line voltage in the house book,
+// else in the usual series.
+func (c *circuit) largestControl(lineV float64) available {
+	best := available{usualControls[len(usualControls)-1], "", usualControlsName}
+	found := false
+	if c.set.House == nil {
+		return best
+	}
+	for i := range c.set.House.Ratings {
+		row := &c.set.House.Ratings[i]
+		m := &model{row: row, kind: folded(row.Kind.Value)}
+		if m.kind != "control" {
+			continue
+		}
+		w, v := m.rated(lineV)
+		if w.Had() && (v == 0 || lineV == 0 || math.Abs(v-lineV) <= 0.015*lineV) && (!found || float64(w.Low) > best.watts) {
+			best, found = available{float64(w.Low), row.Model.Value, "house book, " + row.At.String()}, true
+		}
+	}
+	return best
+}
+
 func (c *circuit) oddRating(i int) bool { return odd(c.job.Controls[i].Rated, 0, c.limits.control) }
 
 // nextControl proposes the smallest control that carries the load.

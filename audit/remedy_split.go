@@ -39,14 +39,29 @@ func (p *repair) split(i int) {
 			items = append(items, packItem{r.each.Low, m.row})
 		}
 	}
+	with, source := available{watts: n.rating.nominal.Low}, "the present rating"
 	bins := pack(items, limit, mostControls)
-	if bins == nil {
-		p.not("more than %d controls of %s W would be needed", mostControls, span(n.rating.watts))
-		return
+	if bins == nil { // with the largest control there is, then
+		with = c.largestControl(n.lineV)
+		limit = with.watts * c.lowestLimit("control-overload", n.emergency) / 100
+		source = with.source
+		if bins = pack(items, limit, mostControls); bins == nil {
+			p.not("more than %d controls of %s W would be needed", mostControls, figure(with.watts))
+			return
+		}
 	}
-	after := p.try(func(j *schedule.Job) { splitControl(j, i, bins) })
+	after := p.try(func(j *schedule.Job) {
+		if with.source != "" {
+			setControl(j.Controls[i], with, n.lineV)
+		}
+		splitControl(j, i, bins)
+	})
 	if after == nil {
 		return
+	}
+	rated := with.watts
+	if with.source == "" {
+		rated = n.rating.watts.Low
 	}
 	var loads []string
 	worst := 0.0
@@ -54,10 +69,19 @@ func (p *repair) split(i int) {
 		loads = append(loads, fmt.Sprintf("%d loudspeakers, %s W", len(b), figure(packed(b))))
 		worst = math.Max(worst, packed(b))
 	}
-	p.keep(Remedy{Kind: "split", Change: fmt.Sprintf("split %s over %d controls of %s W: %s", k.Name, len(bins), span(n.rating.nominal), strings.Join(loads, " + ")),
-		Short: fmt.Sprintf("split over %d controls", len(bins)), Part: fmt.Sprintf("%d x control, %s W", len(bins)-1, span(n.rating.nominal)),
-		Before: n.share(), After: 100 * worst / n.rating.watts.Low, Unit: "% of rating", Effect: fmt.Sprintf("the fullest carries %s W of %s W", figure(worst), span(n.rating.watts)),
-		Source: "the present rating"})
+	p.keep(Remedy{Kind: "split", Change: fmt.Sprintf("split %s over %d controls of %s W: %s", k.Name, len(bins), figure(with.watts), strings.Join(loads, " + ")),
+		Short: fmt.Sprintf("split over %d controls", len(bins)), Part: fmt.Sprintf("%d x control, %s W", partsNeeded(bins, with), figure(with.watts)),
+		Before: n.share(), After: 100 * worst / rated, Unit: "% of rating", Effect: fmt.Sprintf("the fullest carries %s W of %s W", figure(worst), figure(rated)),
+		Source: source})
+}
+
+// partsNeeded is the number of controls to bring: the one that is there stays
+// when it has the rating.
+func partsNeeded(bins [][]packItem, with available) int {
+	if with.source == "" {
+		return len(bins) - 1
+	}
+	return len(bins)
 }
 
 // A packItem is one loudspeaker of a row.

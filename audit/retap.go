@@ -184,13 +184,37 @@ func (p *repair) retap(n *node, pl plan) {
 		if after == nil {
 			continue
 		}
-		p.keepRetap(t, options, after)
+		p.keepRetap(t, options, after, available{})
 		return
 	}
 }
 
+// retapAndReplace lowers taps until the largest control there is will do.
+func (p *repair) retapAndReplace(i int) {
+	c := p.c
+	n := &c.controls[i]
+	with := c.largestControl(n.lineV)
+	t, reason := c.retapProblem(n, with.watts*c.lowestLimit("control-overload", n.emergency)/100)
+	if t == nil {
+		p.not("%s", reason)
+		return
+	}
+	options, ok := t.solve()
+	if !ok {
+		p.not("even the lowest taps on offer draw more than %s W", figure(with.watts))
+		return
+	}
+	after := p.try(func(j *schedule.Job) {
+		t.apply(c, j, options)
+		setControl(j.Controls[i], with, n.lineV)
+	})
+	if after != nil {
+		p.keepRetap(t, options, after, with)
+	}
+}
+
 // keepRetap writes the remedy down.
-func (p *repair) keepRetap(t *retapProblem, options []int, after *circuit) {
+func (p *repair) keepRetap(t *retapProblem, options []int, after *circuit, with available) {
 	var changes, short []string
 	pieces := 0.0
 	for g, k := range options {
@@ -222,6 +246,10 @@ func (p *repair) keepRetap(t *retapProblem, options []int, after *circuit) {
 	n := after.sameNode(p.f)
 	r := Remedy{Kind: "retap", Change: strings.Join(changes, "; "), Short: "retap " + strings.Join(short, ", "), Effect: loadEffect(n),
 		Before: p.before100(), After: n.share(), Unit: "% of rating", Source: p.c.offerSource(t, options)}
+	if with.watts > 0 {
+		r.Change = "replace the control by one of " + figure(with.watts) + " W, and " + r.Change
+		r.Part, r.Source = ratedPart("control", with, n.lineV), r.Source+"; "+with.source
+	}
 	if p.f.emergency {
 		r.Effect += "; check that emergency messages stay loud enough"
 	}

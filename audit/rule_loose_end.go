@@ -87,6 +87,7 @@ func (x *Examination) looseRows() {
 		}
 		return
 	}
+	c.byPlace(rows)
 	first := c.rows[rows[0]].l
 	if tied == 0 {
 		x.ask([]gap{{first.At, "channel", "Which loudspeakers hang on which channel?"}}, "the load of every channel")

@@ -65,6 +65,7 @@ next:
 
 func (x *Examination) lowImpedanceGroup(channel int, rows []int) {
 	c := x.circuit
+	c.byPlace(rows)
 	first := &c.rows[rows[0]]
 	l := first.l
 	key, where, rated := "line", "the line", Interval{}

@@ -72,6 +72,7 @@ func checkUnevenLevel(x *Examination) error {
 	}
 	for i := range groups {
 		g := &groups[i]
+		c.byPlace(g.rows)
 		if len(g.rows) < 2 {
 			continue
 		}

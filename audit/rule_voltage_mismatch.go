@@ -80,6 +80,7 @@ next:
 
 func (x *Examination) mismatched(m *mismatch) {
 	c := x.circuit
+	c.byPlace(m.rows)
 	first := &c.rows[m.rows[0]]
 	lineV := first.lineV
 	grade := Fault
