@@ -55,6 +55,7 @@ func (f *formatReader) read(t xmltok.Token) error {
 		}
 		f.whole(t)
 		f.decimals(t)
+		f.scale(t)
 	case "number:scientific-number":
 		f.whole(t)
 		f.decimals(t)
@@ -145,6 +146,14 @@ func (f *formatReader) decimals(t xmltok.Token) {
 		least = min(f.digits(t, "number:min-decimal-places"), n)
 	}
 	f.code.WriteString("." + strings.Repeat("0", least) + strings.Repeat("#", n-least))
+}
+
+// scale writes a comma for each thousand that the number is divided by.
+func (f *formatReader) scale(t xmltok.Token) {
+	by, err := strconv.ParseFloat(f.r.Attr(t, "number:display-factor"), 64)
+	for ; err == nil && by >= 1000 && by <= 1e12; by /= 1000 {
+		f.code.WriteByte(',')
+	}
 }
 
 // letters writes a date or time letter as often as its short or long form has it.

@@ -47,6 +47,7 @@ func TestDataStyles(t *testing.T) {
 		{number(`<number:number number:decimal-places="3" number:min-decimal-places="1" number:min-integer-digits="0"/>`), "#.0##"},
 		{number(`<number:number number:decimal-places="0" number:min-integer-digits="0" number:grouping="true"/>`), "#,###"},
 		{number(`<number:number number:decimal-places="0" number:min-integer-digits="5" number:grouping="true"/>`), "00,000"},
+		{number(`<number:number number:decimal-places="1" number:min-integer-digits="1" number:display-factor="1000"/><number:text>kW</number:text>`), `0.0,"kW"`},
 		{number(`<number:scientific-number number:decimal-places="2" number:min-integer-digits="1" number:min-exponent-digits="2"/>`), "0.00E+00"},
 		{number(`<number:fraction number:min-numerator-digits="2" number:denominator-value="16"/>`), "??/16"},
 		{`<number:date-style style:name="N"><number:day-of-week number:style="long"/><number:text> </number:text><number:day number:style="long"/><number:text>.</number:text><number:month number:style="long"/><number:text>.</number:text><number:year number:style="long"/></number:date-style>`, `dddd dd"."mm"."yyyy`},

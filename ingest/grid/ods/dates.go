@@ -8,10 +8,11 @@ import (
 )
 
 // epoch is day 0 of OpenDocument programs. Its days agree with the 1900 system
-// of other workbooks from 1 March 1900 on.
+// of other workbooks from 1 March 1900 on; the programs keep the numbers of
+// earlier days when they save for one another.
 var epoch = time.Date(1899, 12, 30, 0, 0, 0, 0, time.UTC)
 
-// serialOfDate returns the day in the 1900 system of an office:date-value such
+// serialOfDate returns the days since the epoch of an office:date-value such
 // as "2026-01-02" or "2026-01-02T08:30:00.5".
 func serialOfDate(s string) (float64, bool) {
 	for _, layout := range []string{"2006-01-02", "2006-01-02T15:04:05", "2006-01-02T15:04", "2006-01-02T15:04:05Z07:00"} {
@@ -20,11 +21,7 @@ func serialOfDate(s string) (float64, bool) {
 			continue
 		}
 		seconds := t.Unix() - epoch.Unix() // a Duration overflows after 292 years
-		days := (float64(seconds) + float64(t.Nanosecond())/1e9) / 86400
-		if days >= 1 && days < 61 { // before the 29 February 1900 of the 1900 system
-			days--
-		}
-		return days, true
+		return (float64(seconds) + float64(t.Nanosecond())/1e9) / 86400, true
 	}
 	return 0, false
 }
