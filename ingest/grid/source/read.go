@@ -84,7 +84,7 @@ func parse(ctx context.Context, name string, data []byte, lim grid.Limits, opt O
 			Advice: "open it with its password and save a copy without one",
 		}
 	case grid.Zip:
-		return nil, &grid.Unreadable{Reason: k.what + " inside too many other zips, or one that holds no workbook", Advice: "unpack it"}
+		return nil, &grid.Unreadable{Reason: "the file is " + k.what, Advice: "unpack it, or copy it again if that fails"}
 	default:
 		return convert(ctx, name, data, k, lim, opt)
 	}

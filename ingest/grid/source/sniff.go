@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/zipdir"
 )
 
 // headSize is how much of the beginning of a file tells what it is.
@@ -123,8 +124,11 @@ func identifyOldText(head []byte) (kind, bool) {
 
 // identifyZip looks for the members that only workbooks and documents have.
 func identifyZip(r io.ReaderAt, size int64, head []byte) kind {
-	z, err := zip.NewReader(r, size)
-	if err != nil && !errors.Is(err, zip.ErrInsecurePath) {
+	z, err := zipdir.Open(r, size, grid.DefaultLimits().MaxMembers)
+	if errors.Is(err, zipdir.ErrTooMany) {
+		return kind{grid.Zip, "a zip of very many members", ""}
+	}
+	if err != nil {
 		return cutZip(head)
 	}
 	return zipKind(z)

@@ -13,6 +13,7 @@ import (
 	"sync"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/zipdir"
 )
 
 const (
@@ -29,8 +30,12 @@ func (w *walker) zipFile(f File, size int64) {
 		return
 	}
 	defer shared.release()
-	z, err := zip.NewReader(shared, size)
-	if err != nil && !errors.Is(err, zip.ErrInsecurePath) {
+	z, err := zipdir.Open(shared, size, w.lim.MaxMembers)
+	switch {
+	case errors.Is(err, zipdir.ErrTooMany):
+		w.list(broken(f.Name, f.Path, grid.TooLarge("a zip of more than %d members", w.lim.MaxMembers)))
+		return
+	case err != nil:
 		head := make([]byte, 130)
 		n, _ := shared.ReadAt(head, 0)
 		if cutZip(head[:n]).format == grid.Zip {
@@ -89,12 +94,8 @@ func passedOverPath(name string) string {
 	return ""
 }
 
-// bomb refuses a zip with too many members, or which unpacks to far more than
-// files of this kind do.
+// bomb refuses a zip that unpacks to far more than files of this kind do.
 func (w *walker) bomb(z *zip.Reader, size int64) *grid.Unreadable {
-	if w.lim.MaxMembers > 0 && len(z.File) > w.lim.MaxMembers {
-		return grid.TooLarge("a zip of %d members, the limit is %d", len(z.File), w.lim.MaxMembers)
-	}
 	var total uint64
 	for _, m := range z.File {
 		total += m.UncompressedSize64
@@ -122,8 +123,8 @@ func (w *walker) nested(m *zip.File, f File, shared *sharedFile, depth int) bool
 	if err != nil {
 		return false // reading it will say why
 	}
-	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
-	if err != nil && !errors.Is(err, zip.ErrInsecurePath) || zipKind(z).format != grid.Zip {
+	z, err := zipdir.Open(bytes.NewReader(data), int64(len(data)), w.lim.MaxMembers)
+	if err != nil || zipKind(z).format != grid.Zip {
 		return false
 	}
 	if depth >= zipsDeep {

@@ -7,6 +7,9 @@ import "strings"
 // open anything.
 const longest = 4 * 32767
 
+// maxCol is the number of columns of a sheet.
+const maxCol = 16384
+
 // A splitter cuts text into records. Well-formed quotes are read as RFC 4180
 // says. This trade also writes inch marks (6.5") and leaves quotes open, so:
 // a quote opens only at the start of a cell; one that is not closed right
@@ -18,8 +21,9 @@ type splitter struct {
 	dittos    bool // a cell of a single quote is a ditto mark
 	pos       int
 
-	row, stray         int // records cut so far; cells with quotes out of place
-	strayRow, strayCol int // the first of them
+	wide               bool // a record had more cells than a sheet has columns; they were dropped
+	row, stray         int  // records cut so far; cells with quotes out of place
+	strayRow, strayCol int  // the first of them
 }
 
 // next appends the cells of the next record to dst; ok is false at the end.
@@ -36,7 +40,11 @@ func (s *splitter) next(dst []string) (fields []string, ok bool) {
 		} else {
 			field = s.plain()
 		}
-		dst = append(dst, field)
+		if len(dst) < maxCol {
+			dst = append(dst, field)
+		} else {
+			s.wide = true
+		}
 		if s.pos >= len(s.text) {
 			return dst, true
 		}

@@ -67,6 +67,9 @@ func fill(sheet *grid.Sheet, sp *splitter, lim grid.Limits) error {
 		if fields, ok = sp.next(fields[:0]); !ok {
 			return nil
 		}
+		if sp.wide {
+			return grid.TooLarge("row %d has more than %d cells", number, maxCol)
+		}
 		if number&0x3ff == 0 {
 			if err := lim.Check(); err != nil {
 				return err

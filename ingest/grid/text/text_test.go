@@ -143,6 +143,7 @@ func TestRefused(t *testing.T) {
 		"control bytes": strings.Repeat("a\x01\x02,b\n", 20),
 		"cells":         strings.Repeat("1,2,3,4,5,6,7,8\n", 130),
 		"rows":          strings.Repeat("1\n", 501),
+		"columns":       strings.Repeat(",", 16384) + "x",
 		"text":          strings.Repeat(strings.Repeat("x", 4000)+",b\n", 6),
 		"cell text":     strings.Repeat("x", 5001),
 		"bytes":         strings.Repeat("\n", 100_001),

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/zipdir"
 )
 
 // An archive is the directory of a zipped workbook. Parts are found by name
@@ -25,15 +26,15 @@ func openArchive(data []byte, lim grid.Limits) (*archive, error) {
 	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
 		return nil, grid.TooLarge("%d bytes, the limit is %d", len(data), lim.MaxBytes)
 	}
-	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
-	if err != nil && !errors.Is(err, zip.ErrInsecurePath) {
+	z, err := zipdir.Open(bytes.NewReader(data), int64(len(data)), lim.MaxMembers)
+	if errors.Is(err, zipdir.ErrTooMany) {
+		return nil, grid.TooLarge("more than %d parts", lim.MaxMembers)
+	}
+	if err != nil {
 		return nil, &grid.Unreadable{
 			Reason: "the workbook is cut short or damaged: it has no directory of its parts",
 			Advice: "copy or download it again; if it does not open in a spreadsheet program either, restore it from a backup",
 		}
-	}
-	if lim.MaxMembers > 0 && len(z.File) > lim.MaxMembers {
-		return nil, grid.TooLarge("%d parts, the limit is %d", len(z.File), lim.MaxMembers)
 	}
 	a := &archive{data: data, lim: lim, parts: make(map[string]*zip.File, len(z.File))}
 	for _, f := range z.File {
@@ -55,6 +56,10 @@ func (a *archive) has(name string) bool {
 	_, ok := a.parts[partName(name)]
 	return ok
 }
+
+// mostEntries bounds the lists of a workbook - relationships, formats - that
+// no other limit bounds. Spreadsheet programs stop at 65,490 formats.
+const mostEntries = 100_000
 
 // A rel is one relationship of a part: an identifier, a kind (the last word
 // of its type, the same in both dialects of the standard) and the target part.
@@ -96,7 +101,9 @@ func (a *archive) relationships(name string) ([]rel, error) {
 			return nil
 		}
 		r.target = resolve(dir, r.target)
-		out = append(out, r)
+		if out = append(out, r); len(out) > mostEntries {
+			return grid.TooLarge("%q lists more than %d parts", relsName, mostEntries)
+		}
 		return nil
 	})
 	return out, err

@@ -230,6 +230,40 @@ func TestHostile(t *testing.T) {
 			return workbookFiles(sheetOf(many(" ", 7<<20)+plainRows), file{name: "xl/workbook.xml", text: head + `<workbook xmlns:r="x"><sheets>` + many(`<sheet name="a" r:id="rId1"/>`, 20) + `</sheets></workbook>`})
 		}, "unpack", 0},
 		{"an attribute without end", inSheet(`<row r="` + many("1", 9<<20)), "times its size", 0},
+		{"one row number often", inSheet(many(`<row r="1"><c r="A1"><v>1</v></c></row>`, 19_000)), "", 1},
+		{"cells of another row often", inSheet(`<row r="2">` + many(`<c r="A1"><v>1</v></c>`, 19_000) + `</row>`), "", 1},
+		{"notes on all columns", func() []file {
+			var b strings.Builder
+			for col := maxCol; col > 0; col-- {
+				fmt.Fprintf(&b, `<comment ref="%s1"><text><t>n</t></text></comment>`, grid.Column(col))
+			}
+			return workbookFiles(sheetOf(plainRows), file{name: "xl/worksheets/_rels/sheet1.xml.rels", text: rels(relTo("a", "comments", "../c.xml"))},
+				file{name: "xl/c.xml", text: `<comments><commentList>` + b.String() + `</commentList></comments>`})
+		}, "", maxCol + 2},
+		{"notes past the limit", func() []file {
+			return workbookFiles(sheetOf(plainRows), file{name: "xl/worksheets/_rels/sheet1.xml.rels", text: rels(relTo("a", "comments", "../c.xml"))},
+				file{name: "xl/c.xml", text: `<comments><commentList>` + many(`<comment ref="A1"/>`, 50_001) + `</commentList></comments>`})
+		}, "notes", 0},
+		{"formats", func() []file {
+			return workbookFiles(sheetOf(plainRows), file{name: "xl/styles.xml", text: `<styleSheet><cellXfs>` + many("<xf/>", 100_001) + `</cellXfs></styleSheet>`})
+		}, "formats", 0},
+		{"relationships", func() []file {
+			return workbookFiles(sheetOf(plainRows), file{name: "xl/_rels/workbook.xml.rels", text: rels(many(`<Relationship Id="a" Target="b"/>`, 100_001))})
+		}, "parts", 0},
+		{"filters", func() []file {
+			var links []string
+			more := []file{{name: "xl/t.xml", text: `<table><autoFilter ref="A1:B9"/></table>`}}
+			for i := range 501 {
+				links = append(links, relTo(fmt.Sprint("r", i), "table", "/xl/t.xml"))
+			}
+			return workbookFiles(sheetOf(plainRows), append(more, file{name: "xl/worksheets/_rels/sheet1.xml.rels", text: rels(links...)})...)
+		}, "filters", 0},
+		{"hidden columns", func() []file {
+			return workbookFiles(strings.Replace(sheetOf(plainRows), "<sheetData>", "<cols>"+many(`<col min="1" max="2" hidden="1"/>`, maxCol+1)+"</cols><sheetData>", 1))
+		}, "columns", 0},
+		{"attributes", inSheet(`<row ` + many(`a="1" `, 2000) + `/>`), "well-formed", 0},
+		{"a long name", inSheet(`<` + many("a", 2000) + `/>`), "well-formed", 0},
+		{"empty runs", texts(`<si>` + many("<r><rPr/><t/></r>", 300_000) + `</si><si><t>b</t></si><si><t/></si>`), "", 3},
 		{"the largest dimension", func() []file {
 			return workbookFiles(strings.Replace(sheetOf(plainRows), "<sheetData>", `<dimension ref="A1:XFD1048576"/><sheetData>`, 1))
 		}, "", 4},

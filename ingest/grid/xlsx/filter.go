@@ -9,6 +9,10 @@ type filterArea struct {
 	active bool
 }
 
+// mostFilters bounds the filters of a sheet, each of which is held against
+// every hidden row.
+const mostFilters = 500
+
 // autoFilter reads the automatic filter whose start tag was just handed out,
 // of a sheet or of a table on it.
 func (r *sheetReader) autoFilter() error {

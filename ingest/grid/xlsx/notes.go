@@ -66,6 +66,9 @@ func (r *sheetReader) readNotes(part string, found map[place]string) error {
 				return s.broken("has a note on a cell that does not exist")
 			}
 			at = place{row, col}
+			if r.cells++; r.lim.MaxCells > 0 && r.cells > r.lim.MaxCells {
+				return grid.TooLarge("more than %d cells and notes", r.lim.MaxCells)
+			}
 		case "text":
 			if at.row == 0 {
 				break
@@ -95,6 +98,9 @@ func (r *sheetReader) readThreads(part string, found map[place]string) error {
 				return s.broken("has a comment on a cell that does not exist")
 			}
 			at = place{row, col}
+			if r.cells++; r.lim.MaxCells > 0 && r.cells > r.lim.MaxCells {
+				return grid.TooLarge("more than %d cells and comments", r.lim.MaxCells)
+			}
 		case "text":
 			if at.row == 0 || s.empty {
 				break
@@ -121,35 +127,44 @@ func (r *sheetReader) readThreads(part string, found map[place]string) error {
 	})
 }
 
-// attach puts notes on cells, adding rows and cells that hold nothing else.
+// attach puts notes, which come in reading order, on their cells, adding rows
+// and cells that hold nothing else.
 func (r *sheetReader) attach(places []place, found map[place]string) {
 	rows := r.sheet.Rows
-	added := false
-	for _, at := range places {
-		text := strings.TrimRight(found[at], "\n")
-		if text == "" {
-			continue
+	known := len(rows)
+	for len(places) > 0 {
+		n := 1 // notes of one row
+		for n < len(places) && places[n].row == places[0].row {
+			n++
 		}
-		i, ok := slices.BinarySearchFunc(rows[:len(r.sheet.Rows)], at.row, func(row grid.Row, n int) int { return cmp.Compare(row.Number, n) })
-		if !ok {
-			if n := len(rows); n > len(r.sheet.Rows) && rows[n-1].Number == at.row {
-				rows[n-1].Cells = append(rows[n-1].Cells, grid.Cell{Col: at.col, Note: text})
+		i, ok := slices.BinarySearchFunc(rows[:known], places[0].row, func(row grid.Row, n int) int { return cmp.Compare(row.Number, n) })
+		var row grid.Row
+		if ok {
+			row = rows[i]
+		}
+		var added []grid.Cell
+		for _, at := range places[:n] {
+			text := strings.TrimRight(found[at], "\n")
+			if text == "" {
 				continue
 			}
-			rows = append(rows, grid.Row{Number: at.row, Cells: []grid.Cell{{Col: at.col, Note: text}}})
-			added = true
-			continue
+			if c := row.Cell(at.col); c != nil {
+				c.Note = text
+			} else {
+				added = append(added, grid.Cell{Col: at.col, Note: text})
+			}
 		}
-		row := &rows[i]
-		if c := row.Cell(at.col); c != nil {
-			c.Note = text
-			continue
+		if len(added) > 0 {
+			cells := append(slices.Clip(row.Cells), added...)
+			slices.SortFunc(cells, func(a, b grid.Cell) int { return cmp.Compare(a.Col, b.Col) })
+			if ok {
+				rows[i].Cells = cells
+			} else {
+				rows = append(rows, grid.Row{Number: places[0].row, Cells: cells})
+			}
 		}
-		j, _ := slices.BinarySearchFunc(row.Cells, at.col, func(c grid.Cell, n int) int { return cmp.Compare(c.Col, n) })
-		row.Cells = slices.Insert(row.Cells[:len(row.Cells):len(row.Cells)], j, grid.Cell{Col: at.col, Note: text})
+		places = places[n:]
 	}
+	slices.SortStableFunc(rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
 	r.sheet.Rows = rows
-	if added {
-		slices.SortStableFunc(r.sheet.Rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
-	}
 }

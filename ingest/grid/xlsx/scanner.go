@@ -59,8 +59,12 @@ func (a attr) text() string {
 	return string(b)
 }
 
-// maxToken bounds one tag or one run of text.
-const maxToken = 32 << 20
+// Bounds of one piece of XML, whatever the limits of the book.
+const (
+	maxToken = 32 << 20 // bytes of a tag or a run of text
+	maxName  = 1 << 10  // bytes of the name of an element
+	maxAttrs = 1 << 10  // attributes of a tag
+)
 
 var buffers = sync.Pool{New: func() any { b := make([]byte, 0, chunk); return &b }}
 
@@ -117,6 +121,9 @@ func (s *scanner) more() error {
 		copy(grown, s.buf[s.pos:])
 		s.good -= s.pos
 		s.buf, s.pos = grown, 0
+	}
+	if err := s.lim.Check(); err != nil {
+		return err
 	}
 	n, err := s.src.Read(s.buf[len(s.buf):cap(s.buf)])
 	s.buf = s.buf[:len(s.buf)+n]

@@ -75,6 +75,9 @@ func (r *reader) sheet(e sheetEntry) error {
 	if err := sr.tables(rels); err != nil {
 		return err
 	}
+	if len(sr.filters) > mostFilters {
+		return grid.TooLarge("more than %d filters", mostFilters)
+	}
 	sr.settleFilters()
 	if err := sr.notes(rels); err != nil {
 		return err
@@ -156,7 +159,9 @@ func (r *sheetReader) columns() error {
 			r.foldCols = true
 			continue
 		}
-		r.sheet.HiddenCols = append(r.sheet.HiddenCols, grid.Span{First: first, Last: min(second, maxCol)})
+		if r.sheet.HiddenCols = append(r.sheet.HiddenCols, grid.Span{First: first, Last: min(second, maxCol)}); len(r.sheet.HiddenCols) > maxCol {
+			return s.broken("hides more columns than there are")
+		}
 	}
 }
 
@@ -206,10 +211,15 @@ func (r *sheetReader) order() {
 	rows := r.sheet.Rows
 	slices.SortStableFunc(rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
 	out := rows[:0]
+	joined := 0 // number of the row that was joined last: its cells have room of their own
 	for _, row := range rows {
 		if n := len(out); n > 0 && out[n-1].Number == row.Number {
 			last := &out[n-1]
-			last.Cells = append(last.Cells[:len(last.Cells):len(last.Cells)], row.Cells...)
+			if joined != row.Number {
+				last.Cells = slices.Clip(last.Cells)
+				joined = row.Number
+			}
+			last.Cells = append(last.Cells, row.Cells...)
 			last.Hidden = max(last.Hidden, row.Hidden)
 			continue
 		}

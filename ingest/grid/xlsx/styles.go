@@ -3,6 +3,7 @@ package xlsx
 import (
 	"strconv"
 
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/numfmt"
 )
 
@@ -45,11 +46,17 @@ func readStyles(s *scanner) ([]style, error) {
 		case 3:
 			switch name := string(s.name); {
 			case section == "numFmts" && name == "numFmt":
-				codes[number("numFmtId")], _ = s.attribute("formatCode")
+				if codes[number("numFmtId")], _ = s.attribute("formatCode"); len(codes) > mostEntries {
+					return grid.TooLarge("more than %d number formats", mostEntries)
+				}
 			case section == "fonts" && name == "font":
-				struck = append(struck, false)
+				if struck = append(struck, false); len(struck) > mostEntries {
+					return grid.TooLarge("more than %d fonts", mostEntries)
+				}
 			case section == "cellXfs" && name == "xf":
-				xfs = append(xfs, xf{format: number("numFmtId"), font: number("fontId")})
+				if xfs = append(xfs, xf{format: number("numFmtId"), font: number("fontId")}); len(xfs) > mostEntries {
+					return grid.TooLarge("more than %d formats", mostEntries)
+				}
 			}
 		case 4:
 			if section == "fonts" && string(s.name) == "strike" && len(struck) > 0 {

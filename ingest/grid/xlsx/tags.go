@@ -39,7 +39,7 @@ func (s *scanner) tryOpening() (bool, error) {
 	if e == len(b) {
 		return false, nil
 	}
-	if e == i {
+	if e == i || e-i > maxName {
 		return false, s.broken("is not well-formed XML")
 	}
 	name := b[i:e]
@@ -70,7 +70,7 @@ func (s *scanner) tryOpening() (bool, error) {
 			return false, s.broken("is not well-formed XML")
 		}
 		next, ok := s.tryAttribute(i)
-		if !ok {
+		if !ok || len(s.attrs) > maxAttrs {
 			return false, s.broken("is not well-formed XML")
 		}
 		if next < 0 {

@@ -89,7 +89,9 @@ func (s *scanner) readText(dst []byte, runs []run) ([]byte, []run, error) {
 				return dst, runs, nil
 			case d == inText:
 				inText = 0
-				runs = append(runs, run{end: len(dst) - start, strike: strike})
+				if end := len(dst) - start; len(runs) == first || end > runs[len(runs)-1].end {
+					runs = append(runs, run{end: end, strike: strike})
+				}
 				strike = asCell
 			case d == inFont:
 				inFont = 0
@@ -160,7 +162,7 @@ func readStrings(s *scanner) (*stringTable, error) {
 		if err := s.compact(); err != nil {
 			return nil, err
 		}
-		if s.lim.MaxText > 0 && int64(len(all))+8*int64(len(t.ends)) > s.lim.MaxText {
+		if s.lim.MaxText > 0 && int64(len(all))+8*int64(len(t.ends))+160*int64(len(t.rich)) > s.lim.MaxText {
 			return nil, grid.TooLarge("more than %d MiB of text", s.lim.MaxText>>20)
 		}
 		if len(t.ends)&0xfff == 0 {

@@ -52,8 +52,9 @@ func readWorkbook(a *archive) (*workbook, error) {
 	if len(w.sheets) == 0 {
 		return nil, grid.Damaged("its list of sheets is empty")
 	}
-	if a.lim.MaxSheets > 0 && len(w.sheets) > a.lim.MaxSheets {
-		return nil, grid.TooLarge("%d sheets, the limit is %d", len(w.sheets), a.lim.MaxSheets)
+	byID := make(map[string]rel, len(rels))
+	for _, r := range rels {
+		byID[r.id] = r
 	}
 	for i := range w.sheets {
 		sh := &w.sheets[i]
@@ -61,14 +62,11 @@ func readWorkbook(a *archive) (*workbook, error) {
 			sh.kind = "module"
 			continue
 		}
-		for _, r := range rels {
-			if r.id == sh.id {
-				sh.kind, sh.part = r.kind, r.target
-			}
-		}
-		if sh.part == "" {
+		r, ok := byID[sh.id]
+		if !ok || r.target == "" {
 			return nil, grid.Damaged("sheet %q is listed but not there", sh.name)
 		}
+		sh.kind, sh.part = r.kind, r.target
 	}
 	return w, nil
 }
@@ -100,7 +98,9 @@ func (w *workbook) read(s *scanner) error {
 			case 3:
 				switch tag := string(s.name); {
 				case section == "sheets" && tag == "sheet":
-					w.addSheet(s)
+					if w.addSheet(s); s.lim.MaxSheets > 0 && len(w.sheets) > s.lim.MaxSheets {
+						return grid.TooLarge("more than %d sheets", s.lim.MaxSheets)
+					}
 				case section == "definedNames" && tag == "definedName":
 					name, inName = newDefinedName(s), true
 				}
