@@ -25,6 +25,8 @@ func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c g
 		case "office:annotation":
 			note = &paragraphs{d: d, r: r}
 			return note.annotation()
+		case "table:table":
+			d.nested = true
 		}
 		return r.Skip()
 	}, nil)

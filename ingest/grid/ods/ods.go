@@ -70,6 +70,7 @@ type document struct {
 	styles *styles
 	spent  *budget.Budget
 	found  bool // there is a spreadsheet
+	nested bool // the sheet at hand has a table within a cell
 }
 
 // readPart reads one XML document: styles, content, or all in one.

@@ -230,6 +230,14 @@ func TestBombs(t *testing.T) {
 	}
 }
 
+func TestTableWithinACell(t *testing.T) {
+	b, err := Read("a.fods", flat("", row("", `<table:table-cell><table:table><table:table-row>`+text("", "in")+`</table:table-row></table:table></table:table-cell>`, text("", "out"))), grid.DefaultLimits())
+	if err != nil || len(b.Notes) != 1 || len(b.Sheets) != 1 {
+		t.Fatalf("%v %v, want one sheet and a note", b, err)
+	}
+	gridtest.Compare(t, gridtest.Read(b), []gridtest.Cell{{Sheet: "S", At: "B1", Kind: grid.String, Text: "out"}})
+}
+
 // Cells and rows that stand for many are counted, not cut short.
 func TestRepeatedContentIsBounded(t *testing.T) {
 	lim := grid.DefaultLimits()

@@ -37,8 +37,15 @@ func (d *document) readSheet(r *xmltok.Reader, t xmltok.Token) error {
 		Hidden: d.styles.hidesSheet(r.Attr(t, "table:style-name")),
 	}}
 	d.book.Sheets = append(d.book.Sheets, s.sheet)
+	if s.sheet.Name == "" {
+		s.sheet.Name = "Sheet" + strconv.Itoa(len(d.book.Sheets))
+	}
+	d.nested = false
 	if err := s.readGroup(outline{}); err != nil {
 		return err
+	}
+	if d.nested {
+		d.book.Notes = append(d.book.Notes, grid.Note{Sheet: s.sheet.Name, Text: "a table within a cell was left out"})
 	}
 	if s.folded {
 		d.book.Notes = append(d.book.Notes, grid.Note{Sheet: s.sheet.Name, Text: "rows or columns are folded away in an outline group; they were read as if shown"})
