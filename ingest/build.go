@@ -27,7 +27,7 @@ type builder struct {
 	channels                          map[channelKey]*schedule.Channel
 	speakers                          map[string][]*schedule.Loudspeaker // by key of each single tag
 	types                             map[string]*typeEntry
-	refs                              map[string]channelText
+	memo                              *memo
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
@@ -77,7 +77,7 @@ func newBuilder(file string, opts *Options, tables []*table, facts []layout.Fact
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
 		channels: make(map[channelKey]*schedule.Channel), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
-		refs: make(map[string]channelText), ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
+		memo: tables[0].memo, ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),
 		origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool)}
@@ -173,7 +173,7 @@ const fewWords = 6
 // else a sure word in a short remark, description or tag, or in a section title.
 func (b *builder) statusOf(r *row) schedule.Status {
 	if s := r.own(vocabulary.Status); s.text != "" {
-		for _, m := range notation.Statuses(s.text) {
+		for _, m := range r.t.memo.statusWords(s.text) {
 			return statuses[m.Kind]
 		}
 		if s.missing == notation.MissingByOthers {
@@ -185,6 +185,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if s.text == "" {
 			continue
 		}
+		if f == vocabulary.Tag && plainTag(s.text) {
+			continue
+		}
 		if f == vocabulary.Notes && s.missing == notation.MissingByOthers {
 			return schedule.ByOthers
 		}
@@ -193,7 +196,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				continue // "3 + 1 spare" is a count
 			}
 		}
-		for _, m := range notation.Statuses(s.text) {
+		for _, m := range r.t.memo.statusWords(s.text) {
 			status, known := statuses[m.Kind]
 			if !known || !m.Sure {
 				continue
@@ -209,7 +212,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
 			continue
 		}
-		for _, m := range notation.Statuses(f.Text) {
+		for _, m := range r.t.memo.statusWords(f.Text) {
 			if status, known := statuses[m.Kind]; known && m.Sure {
 				return status
 			}

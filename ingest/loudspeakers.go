@@ -49,7 +49,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	if r.kind != zoneRow {
 		l.Tag = r.own(vocabulary.Tag).asText()
 		if l.Tag.Had() {
-			if t, err := notation.ParseTags(l.Tag.Value); err == nil {
+			if plainTag(l.Tag.Value) {
+				l.Tags = []string{l.Tag.Value}
+			} else if t, err := notation.ParseTags(l.Tag.Value); err == nil {
 				l.Tags = t.List
 			} else {
 				l.Tags = []string{l.Tag.Value}
@@ -126,6 +128,26 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		e.rows = append(e.rows, out...)
 	}
 	return out
+}
+
+// plainTag reports whether a tag is letters, a separator and a number: most
+// are, and name one device.
+func plainTag(s string) bool {
+	i := 0
+	for i < len(s) && (s[i] >= 'A' && s[i] <= 'Z' || s[i] >= 'a' && s[i] <= 'z') {
+		i++
+	}
+	if i == 0 || i > 4 {
+		return false
+	}
+	if i < len(s) && (s[i] == '-' || s[i] == '_' || s[i] == ' ') {
+		i++
+	}
+	start := i
+	for i < len(s) && s[i] >= '0' && s[i] <= '9' {
+		i++
+	}
+	return i == len(s) && i > start
 }
 
 // readControlNotes is for a row whose remarks name no control; nothing is

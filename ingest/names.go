@@ -18,15 +18,9 @@ type channelText struct {
 	ok  bool
 }
 
-// channelRef parses a text once.
 func (b *builder) channelRef(text string) channelText {
-	c, known := b.refs[text]
-	if !known {
-		ref, err := notation.ParseChannel(text)
-		c = channelText{ref, err == nil}
-		b.refs[text] = c
-	}
-	return c
+	ref, err := b.memo.channel(text)
+	return channelText{ref, err == nil}
 }
 
 // An outlet is what a row says of where it is fed from: an amplifier, its

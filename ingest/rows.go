@@ -20,6 +20,7 @@ type table struct {
 	shared  bool          // the table serves several jobs of the book
 	again   bool          // it served an earlier job already, which accounts for its rows
 	names   map[string][]valueName
+	memo    *memo
 
 	runsRepeat int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
 	tagCount   map[string]int // how often each tag stands in it; nil until asked for
@@ -61,8 +62,8 @@ func (s seen) had() bool { return s.source.Had() }
 
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
-func newTable(t *layout.Table, number int) *table {
-	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles)}
+func newTable(t *layout.Table, number int, memo *memo) *table {
+	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles), memo: memo}
 	for i := range t.Columns {
 		c := &column{Column: &t.Columns[i], i: i}
 		n.columns = append(n.columns, c)
@@ -159,7 +160,7 @@ func (r *row) at(c *column) seen {
 	if r.t.names != nil {
 		s.rename(r.t.names)
 	}
-	if kind, ok := notation.Missing(s.text); ok {
+	if kind, ok := r.t.memo.missingMark(s.text); ok {
 		s.missing = kind
 		s.source.How = schedule.NotHad
 	}

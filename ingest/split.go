@@ -44,14 +44,14 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 // sheets that are jobs of their own, else it is one job.
 func parts(reading *layout.Reading, names map[string][]valueName) []part {
 	var all []sheetPart
-	number := 0
+	number, memo := 0, newMemo()
 	for i := range reading.Sheets {
 		s := &reading.Sheets[i]
 		sp := sheetPart{sheet: s}
 		sp.facts = sheetFacts(s)
 		for _, t := range s.Tables {
 			number++
-			n := newTable(t, number)
+			n := newTable(t, number, memo)
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}

@@ -69,7 +69,7 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
 	text, style := b.readable(&s, notation.TapColumn)
-	p, err := notation.ParseTap(text, style)
+	p, err := b.memo.tap(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return tapped{}
@@ -167,7 +167,7 @@ func (b *builder) offers(s seen) []schedule.TapOffer {
 		return nil
 	}
 	text, style := b.readable(&s, notation.TapColumn)
-	p, err := notation.ParseTap(text, style)
+	p, err := b.memo.tap(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return nil
@@ -187,20 +187,6 @@ func (b *builder) offers(s seen) []schedule.TapOffer {
 		out = append(out, schedule.TapOffer{Watts: schedule.Watts(w), Volts: schedule.Volts(volts)})
 	}
 	return out
-}
-
-// ends returns the lowest and the highest tap offered for a line voltage.
-func ends(offers []schedule.TapOffer, lineV float64) (low, high schedule.Watts, ok bool) {
-	for _, o := range offers {
-		if o.Volts != 0 && lineV != 0 && !sameClass(float64(o.Volts), lineV) {
-			continue
-		}
-		if !ok {
-			low, high, ok = o.Watts, o.Watts, true
-		}
-		low, high = min(low, o.Watts), max(high, o.Watts)
-	}
-	return low, high, ok
 }
 
 // sameClass reports whether two line voltages are one nominal class: 70, 70.7

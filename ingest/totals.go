@@ -138,7 +138,7 @@ func (b *builder) statedSum(r *row) (watts schedule.Quantity[schedule.Watts], co
 				continue
 			}
 			text, style := b.readable(&s, notDate)
-			text = strings.TrimSpace(strings.TrimLeft(text, "=ΣΣ: "))
+			text = strings.TrimSpace(strings.TrimLeft(text, "=Σ∑: "))
 			p, err := notation.ParseWatts(text, style)
 			if err != nil {
 				continue

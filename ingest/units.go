@@ -17,9 +17,6 @@ type lengthEvidence struct {
 	foreign      int // headers in another language than English
 }
 
-// lengthFields are the fields whose units are lengths of cable or heights.
-var lengthFields = []vocabulary.Field{vocabulary.Length, vocabulary.Height}
-
 // gatherLengthUnits counts the evidence over all tables of the job.
 func (b *builder) gatherLengthUnits() {
 	e := &b.units
@@ -47,7 +44,7 @@ func (b *builder) gatherLengthUnits() {
 					e.awg++
 				}
 				b.countCells(t, c, func(text string, style notation.Style) {
-					p, err := notation.ParseConductor(text, style, notation.HintNone)
+					p, err := b.memo.conductor(text, style, notation.HintNone)
 					switch {
 					case err != nil:
 					case p.AWG != nil && !p.Doubts.Has(notation.AWGTaken):
@@ -59,7 +56,7 @@ func (b *builder) gatherLengthUnits() {
 			}
 			if c.Field == vocabulary.Length {
 				b.countCells(t, c, func(text string, style notation.Style) {
-					p, err := notation.ParseLength(text, style, notation.UnitUnknown)
+					p, err := b.memo.length(text, style, notation.UnitUnknown)
 					switch {
 					case err != nil:
 					case p.Unit == notation.Metre:
@@ -106,7 +103,7 @@ func (b *builder) lengthUnit(s seen) (notation.LengthUnit, string) {
 	if s.col != nil {
 		m, f := 0, 0
 		b.countCells(s.t, s.col, func(text string, style notation.Style) {
-			if p, err := notation.ParseLength(text, style, notation.UnitUnknown); err == nil {
+			if p, err := b.memo.length(text, style, notation.UnitUnknown); err == nil {
 				switch p.Unit {
 				case notation.Metre:
 					m++

@@ -169,7 +169,7 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 		b.take(s, string(s.field), text, schedule.LikelierReading, "a count cannot be negative; it was probably typed in brackets")
 		s.source.How = schedule.LikelierReading
 	}
-	n, err := notation.ParseQuantity(text, style)
+	n, err := b.memo.count(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return q, 0

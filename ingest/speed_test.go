@@ -1,0 +1,61 @@
+package ingest
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"lineaudit/ingest/layout"
+)
+
+// manyJobs draws a register of jobs with rows of loudspeakers each.
+func manyJobs(jobs, rows int) *layout.Table {
+	var b strings.Builder
+	b.WriteString("job number | tag | room | zone | tap | control | channel | length | gauge\n")
+	for j := range jobs {
+		for r := range rows {
+			fmt.Fprintf(&b, "J%d | LS-%d | Room %d | Zone %d | %d W | VC-%d | A%d.%d | %d m | 2x1.5 mm²\n", j, r, r/3, r/10, 1+r%10, r/10, 1+r/40, 1+r/10%4, 5+r%7)
+		}
+	}
+	return draw(layout.Loudspeakers, "All", b.String())
+}
+
+// A register of 200,000 rows is built in seconds.
+func TestLargeRegister(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes seconds")
+	}
+	table := manyJobs(2000, 100)
+	start := time.Now()
+	jobs := jobsOf(&Options{}, table)
+	took := time.Since(start)
+	t.Logf("%d jobs in %v", len(jobs), took)
+	if len(jobs) != 2000 || len(jobs[1999].Loudspeakers) != 100 {
+		t.Fatalf("%d jobs", len(jobs))
+	}
+	if took > 30*time.Second {
+		t.Errorf("took %v", took)
+	}
+}
+
+func BenchmarkBuild(b *testing.B) {
+	for _, rows := range []int{100, 1000, 10000} {
+		table := draw(layout.Loudspeakers, "L", strings.ReplaceAll(drawn(rows), "job number | ", ""))
+		b.Run(fmt.Sprint(rows), func(b *testing.B) {
+			for b.Loop() {
+				jobsOf(&Options{}, table)
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*rows), "ns/row")
+		})
+	}
+}
+
+func drawn(rows int) string {
+	var b strings.Builder
+	b.WriteString("tag | room | zone | tap | control | channel | length | gauge\n")
+	for r := range rows {
+		fmt.Fprintf(&b, "LS-%d | Room %d | Zone %d | %d W | VC-%d | A%d.%d | %d m | 2x1.5 mm²\n", r, r/3, r/10, 1+r%10, r/10, 1+r/40, 1+r/10%4, 5+r%7)
+	}
+	return b.String()
+}
