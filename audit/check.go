@@ -34,6 +34,7 @@ func examine(job *schedule.Job, s *Settings) (*Result, *Examination) {
 	}
 	x.circuit.fill(r, x.networks)
 	r.Assumptions = append(slices.Clone(job.Assumptions), x.circuit.assumed...)
+	x.models(r)
 	x.waive()
 	x.closeQuestions()
 	slices.SortStableFunc(r.Findings, compareFindings)

@@ -420,15 +420,41 @@ func (g *graph) addSingle(s single, target string) {
 }
 
 // markShared marks lines that feed the same rows together: no one can say how
-// they share them.
+// they share them. One cable written again on every row of what it feeds is
+// one line.
 func (g *graph) markShared() {
+	repeats := make([]bool, len(g.single))
 	for _, list := range g.targets {
-		if len(list) > 1 {
-			for _, i := range list {
-				g.single[i].shared = true
+		different := 0
+		for n, i := range list {
+			for _, k := range list[:n] {
+				if !repeats[k] && sameCable(g.single[k].k, g.single[i].k) {
+					repeats[i] = true
+					g.single[k].again = append(g.single[k].again, g.single[i].k)
+					break
+				}
+			}
+			if !repeats[i] {
+				different++
 			}
 		}
+		for _, i := range list {
+			g.single[i].shared = different > 1
+		}
 	}
+	kept := g.single[:0]
+	for i, s := range g.single {
+		if !repeats[i] {
+			kept = append(kept, s)
+		}
+	}
+	g.single = kept
+}
+
+// sameCable reports whether two rows say the same of one cable.
+func sameCable(a, b *schedule.Cable) bool {
+	return folded(a.Name) == folded(b.Name) && a.Length.Low == b.Length.Low && a.Length.High == b.Length.High && a.Length.Had() == b.Length.Had() &&
+		a.Area.Low == b.Area.Low && a.Area.High == b.Area.High && a.AWG.Low == b.AWG.Low && a.Material.Value == b.Material.Value
 }
 
 // widenUnclear widens what is judged of lengths that may count from the rack

@@ -180,6 +180,9 @@ func limitValue(text, unit, want string) (v float64, shown, problem string) {
 	text = strings.TrimSpace(strings.ReplaceAll(text, ",", "."))
 	number := strings.TrimRight(text, "%abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ²° ")
 	written := strings.TrimSpace(strings.TrimPrefix(text, number))
+	if strings.TrimSpace(number) == "" {
+		written = ""
+	}
 	if unit == "" {
 		unit = written
 	} else if written != "" && !sameUnit(written, unit) {
@@ -260,6 +263,7 @@ func rangeOf(unit string) (least, most float64) {
 func (h *houseReader) ordered() {
 	for _, rule := range registry {
 		in := h.s.limits[rule.Name]
+		said := map[schedule.Ref]bool{}
 		for _, use := range uses {
 			var below *LimitInForce
 			for g := Caution; g <= Danger; g++ {
@@ -272,6 +276,10 @@ func (h *houseReader) ordered() {
 					if at.IsZero() {
 						at = below.At
 					}
+					if said[at] {
+						break
+					}
+					said[at] = true
 					h.fail(at, "rule %s, use %s: the limit of %s (%s %s) is below that of %s (%s %s)", rule.Name, use,
 						l.Name, figure(l.Value), l.Unit, below.Name, figure(below.Value), below.Unit)
 					break

@@ -91,8 +91,9 @@ const copperField = "conductor material"
 type single struct {
 	k       *schedule.Cable
 	members []member
-	shared  bool // other cables feed the same rows: the share is not known
-	control bool // the length ends at a control: all load is at its far end
+	again   []*schedule.Cable // the same cable, written on other rows
+	shared  bool              // other cables feed the same rows: the share is not known
+	control bool              // the length ends at a control: all load is at its far end
 	channel int
 }
 
@@ -154,7 +155,7 @@ func (c *circuit) oneLengthLine(s single) *network {
 	}
 	n.one = o
 	n.use = useOf(n.line.Emergency, k.Zone, n.line.Channel)
-	n.line.Name, n.line.Zone, n.line.Control, n.line.Cables = lineName(k), k.Zone, k.Control, []*schedule.Cable{k}
+	n.line.Name, n.line.Zone, n.line.Control, n.line.Cables = lineName(k), k.Zone, k.Control, append([]*schedule.Cable{k}, s.again...)
 	if n.line.Zone == nil && k.To.Zone != nil {
 		n.line.Zone = k.To.Zone
 	}

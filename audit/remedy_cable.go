@@ -36,11 +36,11 @@ func (p *repair) cable() {
 		if after == nil {
 			continue
 		}
-		text := fmt.Sprintf("replace %s m of %s by %s copper", span(n.line.LengthM), n.wire(), size.Name)
+		text := fmt.Sprintf("replace %s m of %s by %s copper", metres(n.line.LengthM), n.wire(), size.Name)
 		if allows != "" {
 			grade = "; " + allows
 		}
-		p.keep(Remedy{Kind: "cable", Change: text, Short: size.Name + " cable", Part: fmt.Sprintf("%s m cable, %s copper", span(p.thinLength(n, size.AreaMM2)), size.Name),
+		p.keep(Remedy{Kind: "cable", Change: text, Short: size.Name + " cable", Part: fmt.Sprintf("%s m cable, %s copper", metres(p.thinLength(n, size.AreaMM2)), size.Name),
 			Before: n.judged.High, After: loss, Unit: "dB", Effect: fmt.Sprintf("loss %s, limit %s%s", decibels(loss), decibels(limit), grade), Source: sizesName(wasAWG)})
 		return
 	}

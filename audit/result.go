@@ -29,6 +29,9 @@ type Result struct {
 	SupersededBy string // the file (and sheet) of the newer revision of the same job; "" if none
 	Score        float64
 	Place        int // the job's place among the current jobs, from 1; 0 when superseded
+
+	lacks []lack // models of which too little is said, for HouseTodo
+	said  []said // what is said of models
 }
 
 // A Grade says how bad a finding is.

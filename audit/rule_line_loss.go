@@ -110,7 +110,7 @@ func (n *network) message() string {
 	if !n.judged.Known {
 		return cmpOr(l.Incomplete, "not enough is known")
 	}
-	what := fmt.Sprintf("%s m of %s", span(l.LengthM), n.wire())
+	what := fmt.Sprintf("%s m of %s", metres(l.LengthM), n.wire())
 	if l.LoopOhm.Known {
 		what += fmt.Sprintf(" (loop %s ohm)", span(l.LoopOhm))
 	}

@@ -81,6 +81,12 @@ func decibelSpan(i Interval) string {
 	return strconv.FormatFloat(i.Low, 'f', 2, 64) + " to " + decibels(i.High)
 }
 
+// metres writes a length, to the decimetre.
+func metres(i Interval) string {
+	round := func(v float64) float64 { return math.Round(v*10) / 10 }
+	return span(Interval{round(i.Low), round(i.High), i.Known})
+}
+
 // volts writes a line voltage as people say it: 70.7, not 70.7107.
 func volts(v float64) string {
 	if nominal, ok := line.Class(v); ok {
