@@ -15,7 +15,7 @@ type alikeGroup struct {
 // the order of their first row. keep says which rows to take.
 func (c *circuit) alikeRows(keep func(*row) bool) []alikeGroup {
 	type key struct {
-		model     string
+		model     int
 		tap, tapV float64
 	}
 	at := map[key]int{}
@@ -25,9 +25,9 @@ func (c *circuit) alikeRows(keep func(*row) bool) []alikeGroup {
 		if r.part != counts || r.out != notOut || !r.l.Tap.Had() || !r.marked.exact() || !keep(r) {
 			continue
 		}
-		k := key{modelKey(r.l.Model.Value), r.marked.Low, r.tapV}
-		if k.model == "" {
-			k.model = "\x1f" + rowKey(r.l) // nothing says that two such rows are alike
+		k := key{r.model, r.marked.Low, r.tapV}
+		if k.model == 0 {
+			k.model = -1 - i // nothing says that two such rows are alike
 		}
 		g, ok := at[k]
 		if !ok {

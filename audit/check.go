@@ -123,29 +123,35 @@ func waiverFor(waivers []schedule.WaiverRow, j *schedule.Job, f *Finding) *sched
 func (c *circuit) fill(r *Result, networks []*network) {
 	for i, z := range c.job.Zones {
 		n := &c.zones[i]
-		n.load.Cells = c.cells(n)
 		r.Zones = append(r.Zones, ZoneLoad{Zone: z, Load: n.load, LineV: voltsInterval(n.lineV), ExpectedOhm: expectedOhm(n.lineV, n.load.Watts)})
 	}
 	for i, ch := range c.job.Channels {
 		n := &c.channels[i]
-		n.load.Cells = c.cells(n)
+		n.fillCells(c)
 		r.Channels = append(r.Channels, ChannelLoad{Channel: ch, LineV: voltsInterval(n.lineV), Rated: n.rating.watts, Load: n.load,
 			Share: n.load.Watts.over(n.rating.watts), FreeW: c.freeOnChannel(i), ExpectedOhm: expectedOhm(n.lineV, n.load.Watts), Verdict: n.verdict})
 	}
 	for i, k := range c.job.Controls {
 		n := &c.controls[i]
-		n.load.Cells = c.cells(n)
+		n.fillCells(c)
 		r.Controls = append(r.Controls, ControlLoad{Control: k, LineV: voltsInterval(n.lineV), Rated: n.rating.watts, Load: n.load,
 			Share: n.load.Watts.over(n.rating.watts), FreeW: n.rating.watts.minus(n.load.Watts), ExpectedOhm: expectedOhm(n.lineV, n.load.Watts), Verdict: n.verdict})
 	}
 	for i, a := range c.job.Amplifiers {
 		n := &c.amplifiers[i]
-		n.load.Cells = c.cells(n)
+		n.fillCells(c)
 		r.Amplifiers = append(r.Amplifiers, AmplifierLoad{Amplifier: a, Rated: n.rating.watts, Load: n.load,
 			Share: n.load.Watts.over(n.rating.watts), Verdict: n.verdict})
 	}
 	for _, n := range networks {
 		r.Lines = append(r.Lines, n.line)
+	}
+}
+
+// fillCells lists the cells of a load that did not pass.
+func (n *node) fillCells(c *circuit) {
+	if n.verdict.Checked && !n.verdict.Passed {
+		n.load.Cells = c.cells(n)
 	}
 }
 

@@ -39,6 +39,9 @@ type circuit struct {
 	graph      *graph  // nil without cables
 	rowAt      map[*schedule.Loudspeaker]int
 
+	words map[string]int // names as written to the number of their key
+	keys  map[string]int // keys to their number
+
 	chain  []int // buffers of place
 	feeds  []int
 	shares []Interval
@@ -78,6 +81,7 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 		amplifiers: make([]node, len(job.Amplifiers)),
 	}
 	c.limits = set.plausible()
+	c.words, c.keys = make(map[string]int), make(map[string]int)
 	c.zoneAt = positions(job.Zones)
 	c.controlAt = positions(job.Controls)
 	c.channelAt = positions(job.Channels)
@@ -99,6 +103,24 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 	c.sum()
 	c.rate()
 	return c
+}
+
+// word is a number for a name, the same for every spelling of it; 0 for none.
+func (c *circuit) word(name string) int {
+	if name == "" {
+		return 0
+	}
+	if n, ok := c.words[name]; ok {
+		return n
+	}
+	key := modelKey(name)
+	n, ok := c.keys[key]
+	if !ok {
+		n = len(c.keys) + 1
+		c.keys[key] = n
+	}
+	c.words[name] = n
+	return n
 }
 
 func positions[T any](all []*T) map[*T]int {
@@ -465,6 +487,9 @@ func position(list []int, v int) int {
 }
 
 func (n *node) add(i int, share Interval, r *row) {
+	if n.members == nil {
+		n.members = make([]member, 0, 8)
+	}
 	n.members = append(n.members, member{i, share})
 	if r.part == counts {
 		n.emergency = n.emergency || r.emergency

@@ -163,6 +163,27 @@ func (x *Examination) pass(c *claim) {
 	x.result.Passed = append(x.result.Passed, p)
 }
 
+// holds reports whether a figure is within every graded limit of the rule.
+func (x *Examination) holds(m Interval, use schedule.Use) bool {
+	if !m.Known {
+		return false
+	}
+	for g := Caution; g <= Danger; g++ {
+		if l := x.limit(g, use); l != nil && past(m.High, l.Value) {
+			return false
+		}
+	}
+	return true
+}
+
+// passAll records many small checks of one rule that held as one pass.
+func (x *Examination) passAll(n int, thing, message string) {
+	if n == 0 {
+		return
+	}
+	x.result.Passed = append(x.result.Passed, Pass{Rule: x.rule, Place: thing + "s", At: x.Job.Loudspeakers[0].At, Message: counted(float64(n), thing) + ": " + message})
+}
+
 // open records a check that cannot be shown, and asks what would settle it.
 func (x *Examination) open(c *claim, why string) Verdict {
 	if c.gaps != nil {

@@ -17,7 +17,16 @@ type model struct {
 // without spaces, hyphens, underscores and dots. "WK-35" is "wk 35"; "WK-35+"
 // is another product.
 func modelKey(name string) string {
+	plain := true
+	for i := 0; i < len(name) && plain; i++ {
+		c := name[i]
+		plain = c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '+' || c == '/'
+	}
+	if plain {
+		return name
+	}
 	var b strings.Builder
+	b.Grow(len(name))
 	for _, r := range strings.ToLower(name) {
 		switch r {
 		case ' ', '\t', '\u00a0', '-', '_', '.', '–':

@@ -179,12 +179,12 @@ type Unshown struct {
 
 // A Load is what a place carries: nominal watts, every control fully on, cable ignored.
 type Load struct {
-	Watts      Interval // installed loudspeakers
-	WithGrowth Interval // spare and future ones as well
-	Count      Interval // installed loudspeakers
-	Incomplete string   // why the sum does not say everything; "" if it does
-	Sum        string   // the arithmetic: "12 x 5 W + 4 x 10 W = 100 W"
-	Cells      []Evidence
+	Watts      Interval   // installed loudspeakers
+	WithGrowth Interval   // spare and future ones as well
+	Count      Interval   // installed loudspeakers
+	Incomplete string     // why the sum does not say everything; "" if it does
+	Sum        string     // the arithmetic: "12 x 5 W + 4 x 10 W = 100 W"
+	Cells      []Evidence // of a load that did not pass; empty for others
 }
 
 // A ZoneLoad is what one zone draws.

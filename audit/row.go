@@ -17,6 +17,9 @@ type row struct {
 	lineV    float64 // nominal, 0: unknown
 	tapV     float64 // nominal voltage the tap is marked for; that of the line when not said
 
+	model     int // number of the model's key in circuit.words, 0 for none
+	room      int // of the room
+	mounting  int
 	part      part
 	repeats   bool // listed on two sheets: the second one
 	out       exclusion
@@ -84,6 +87,7 @@ func (r *row) work(c *circuit) {
 		r.part = notCounted
 	}
 	r.emergency = c.rowEmergency(l, ch)
+	r.model, r.room, r.mounting = c.word(l.Model.Value), c.word(l.Room.Value), c.word(l.Mounting.Value)
 	r.count = countOf(l)
 	r.tapV = r.lineV
 	if v, ok := l.TapVolts.Exact(); ok && v > 0 {

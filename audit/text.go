@@ -116,5 +116,14 @@ func listed(names []string) string {
 
 // folded is a name as compared with another: lower case, single spaces.
 func folded(s string) string {
+	plain, space := true, true
+	for i := 0; i < len(s) && plain; i++ {
+		c := s[i]
+		plain = c < 0x80 && (c < 'A' || c > 'Z') && c > ' ' || c == ' ' && !space
+		space = c == ' '
+	}
+	if plain && (len(s) == 0 || !space) {
+		return s
+	}
 	return strings.ToLower(strings.Join(strings.Fields(s), " "))
 }

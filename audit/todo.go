@@ -233,12 +233,17 @@ func (x *Examination) models(r *Result) {
 		}
 	}
 	undecided := c.undecided()
+	first := make(map[int]*schedule.Loudspeaker) // of each model
 	for i := range c.rows {
 		row := &c.rows[i]
 		l := row.l
 		if l.Model.Value == "" || row.part == notCounted {
 			continue
 		}
+		if k := first[row.model]; k != nil && k.Rated.Low == l.Rated.Low && k.Rated.High == l.Rated.High && slices.Equal(k.Offered, l.Offered) && (len(row.offers) > 0 || l.Tap.Had()) {
+			continue
+		}
+		first[row.model] = l
 		if len(row.offers) == 0 && !l.Tap.Had() && !l.RowTotal.Had() && row.out == notOut {
 			r.lacks = append(r.lacks, lack{"loudspeaker", l.Model.Value, "taps", l.At, undecided[i]})
 		}

@@ -1,0 +1,49 @@
+package audit
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"lineaudit/audit/schedule"
+)
+
+// realisticJob has n loudspeaker rows and few faults: a clean archive's cost.
+func realisticJob(n int) *schedule.Job {
+	j := randomJob(rand.New(rand.NewPCG(1, 1)), n, false)
+	for _, c := range j.Channels {
+		c.Rated.Low, c.Rated.High = 5000, 5000
+	}
+	for _, k := range j.Controls {
+		k.Rated.Low, k.Rated.High = 1000, 1000
+	}
+	return j
+}
+
+func benchmarkExamine(b *testing.B, n int, faults bool) {
+	j := realisticJob(n)
+	if faults {
+		j = randomJob(rand.New(rand.NewPCG(1, 1)), n, true)
+	}
+	s := DefaultSettings()
+	b.ReportAllocs()
+	for b.Loop() {
+		examine(j, s)
+	}
+}
+
+func BenchmarkRules100(b *testing.B)       { benchmarkExamine(b, 100, false) }
+func BenchmarkRules1000(b *testing.B)      { benchmarkExamine(b, 1000, false) }
+func BenchmarkRulesFaulty100(b *testing.B) { benchmarkExamine(b, 100, true) }
+
+// BenchmarkRemedies100 is the remedies of a faulty job alone.
+func BenchmarkRemedies100(b *testing.B) {
+	j := randomJob(rand.New(rand.NewPCG(1, 1)), 100, true)
+	s := DefaultSettings()
+	b.ReportAllocs()
+	for b.Loop() {
+		b.StopTimer()
+		r, x := examine(j, s)
+		b.StartTimer()
+		x.remedy(r)
+	}
+}
