@@ -2,6 +2,7 @@ package layout
 
 import (
 	"math"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -48,6 +49,7 @@ func (f *finder) records(d *draft, t *Table, cols []*heading) {
 	}
 	b.sums = make([]float64, len(cols))
 	b.addends = make([]int, len(cols))
+	b.allSums, b.allAddends = make([]float64, len(cols)), make([]int, len(cols))
 	b.classify()
 	b.settle()
 	b.emit()
@@ -65,6 +67,9 @@ type bodyReader struct {
 	filled  map[int]int // column -> lines on which it is filled
 	sums    []float64   // since the last title or total, by column
 	addends []int
+
+	allSums    []float64 // since the beginning
+	allAddends []int
 }
 
 // A bodyLine is a line and what it was taken for.
@@ -94,6 +99,8 @@ func (b *bodyReader) classify() {
 					if v, ok := figure(s.cell); ok {
 						b.sums[j] += v
 						b.addends[j]++
+						b.allSums[j] += v
+						b.allAddends[j]++
 					}
 				}
 			}
@@ -158,6 +165,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 		default:
 			named++
 		}
+	}
+	if named == 1 && figures >= 1 && figures+named+silent == len(slots) && len(b.cols) >= 3 && b.labelledSum(slots) {
+		return Total, "the sums of the rows above"
 	}
 	if b.few(slots) {
 		if class, reason, ok := b.lone(bl, i); ok {
@@ -279,12 +289,46 @@ func (b *bodyReader) sumsUp(slots []slot) bool {
 		if !ok {
 			continue
 		}
-		if !summedFields[b.t.Columns[i].Field] || b.addends[i] < 2 || math.Abs(v-b.sums[i]) > 0.005*math.Abs(v)+0.01 {
+		since := b.addends[i] >= 2 && math.Abs(v-b.sums[i]) <= 0.005*math.Abs(v)+0.01
+		all := b.allAddends[i] >= 2 && math.Abs(v-b.allSums[i]) <= 0.005*math.Abs(v)+0.01
+		if !summedFields[b.t.Columns[i].Field] || !since && !all {
 			return false
 		}
 		proven = true
 	}
 	return proven
+}
+
+// labelledSum reports whether a line of one name and figures sums the rows
+// above: two figures must do so, or one over three rows or more. Sums count from the beginning as well.
+func (b *bodyReader) labelledSum(slots []slot) bool {
+	proven, addends := 0, 0
+	for _, s := range slots {
+		i := b.index[s.col-b.d.from]
+		if i < 0 || !figureFields[b.t.Columns[i].Field] {
+			if s.cell.Kind == grid.String && lookText(oneLine(text(s.cell)))&(lookTag|lookTagRange) != 0 {
+				return false
+			}
+			continue
+		}
+		v, ok := figure(s.cell)
+		if !ok {
+			continue
+		}
+		near := func(sum float64, n int) bool { return n >= 2 && math.Abs(v-sum) <= 0.005*math.Abs(v)+0.01 }
+		switch {
+		case !summedFields[b.t.Columns[i].Field]:
+			return false
+		case near(b.sums[i], b.addends[i]):
+			addends = max(addends, b.addends[i])
+		case near(b.allSums[i], b.allAddends[i]):
+			addends = max(addends, b.allAddends[i])
+		default:
+			return false
+		}
+		proven++
+	}
+	return proven >= 2 || proven == 1 && addends >= 3
 }
 
 // few reports whether a line has so few cells that it may be a title or a note.
@@ -383,10 +427,19 @@ func (b *bodyReader) usual(s slot, k look) bool {
 	return 2*same >= b.cols[i].cells.cells
 }
 
+// rePage finds the number of a page, as print leaves it between rows.
+var rePage = regexp.MustCompile(`(?i)^(?:page|seite|página|pagina|blad|feuille|foglio|sheet|pag\.?|p\.)\s*\d+(?:\s*(?:of|von|/|de|di|van|sur)\s*\d+)?$`)
+
 // isNoteText reports whether a text is a remark rather than a title: it
 // begins with a word for one, is long, or is a sentence.
 func isNoteText(t string) bool {
 	n := utf8.RuneCountInString(t)
+	if rePage.MatchString(t) {
+		return true
+	}
+	if n <= 120 && sectionField(t) != vocabulary.Unknown {
+		return false
+	}
 	if n > 90 || strings.HasPrefix(t, "*") || strings.HasPrefix(t, "†") {
 		return true
 	}
@@ -453,6 +506,9 @@ func (b *bodyReader) emit() {
 				if facts[j].Field == vocabulary.Unknown && facts[j].Key == "" && !b.f.isHeading(facts[j].Text) {
 					facts[j].Field = plain
 				}
+			}
+			if reWithout.MatchString(oneLine(text(bl.slots[0].cell))) {
+				stack, facts = endControl(stack), nil
 			}
 			stack = push(stack, facts, fresh)
 			fresh = true
@@ -558,6 +614,16 @@ func cut(stack []Fact, at int) []Fact {
 	for i, s := range stack {
 		if l := level[s.Field]; l >= at || l == 0 {
 			return stack[:i]
+		}
+	}
+	return stack
+}
+
+// endControl takes the control in force off the stack: a title said that what follows has none.
+func endControl(stack []Fact) []Fact {
+	for i, s := range stack {
+		if s.Field == vocabulary.Control {
+			return stack[:i:i]
 		}
 	}
 	return stack

@@ -45,6 +45,7 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 		}
 		h.cells, h.rows = take(body, col, filled[col]), rows
 		h.read(f.s)
+		h.own = h.cells.of(h.top)
 		if field, ok := f.forced[vocabulary.Fold(h.words)]; ok {
 			h.forced = field
 		} else if n := len(h.parts); n > 0 {

@@ -65,12 +65,17 @@ var needs = map[Kind][][]vocabulary.Field{
 
 // aliases: in a table of this kind a column of the first field names the second.
 var aliases = map[Kind]map[vocabulary.Field]vocabulary.Field{
-	Amplifiers: {vocabulary.Tag: vocabulary.Amplifier, vocabulary.Tap: vocabulary.ChannelWatts},
-	Channels:   {vocabulary.Tap: vocabulary.ChannelWatts},
-	Controls:   {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts, vocabulary.Tap: vocabulary.ControlWatts},
-	Cables:     {vocabulary.Tag: vocabulary.Cable},
-	Zones:      {vocabulary.Tag: vocabulary.Zone},
+	Amplifiers:   {vocabulary.Tag: vocabulary.Amplifier, vocabulary.Tap: vocabulary.ChannelWatts},
+	Channels:     {vocabulary.Tap: vocabulary.ChannelWatts},
+	Controls:     {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts, vocabulary.Tap: vocabulary.ControlWatts},
+	Cables:       {vocabulary.Tag: vocabulary.Cable},
+	Zones:        {vocabulary.Tag: vocabulary.Zone, vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
+	Loudspeakers: {vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
+	Mixed:        {vocabulary.From: vocabulary.Channel},
 }
+
+// textual are the fields whose cells must look like the alias.
+var textual = map[vocabulary.Field]bool{vocabulary.Tag: true, vocabulary.From: true, vocabulary.To: true}
 
 // conceptKinds are the words of a sheet's name or title that tell the kind.
 var conceptKinds = map[string]Kind{"speaker": Loudspeakers, "tap": Loudspeakers, "zone": Zones, "amplifier": Amplifiers,
@@ -118,6 +123,7 @@ type heading struct {
 	said   map[vocabulary.Field]vocabulary.Candidate
 	top    vocabulary.Field // the best by the words alone, and its score
 	score  float64
+	own    float64 // how the cells speak for top
 	unit   string
 	volts  float64
 }
@@ -165,12 +171,70 @@ func (h *heading) read(s *vocabulary.Scorer) {
 	} else {
 		offer(last, 1)
 	}
+	h.readWithCells(s)
+}
+
+// enoughAlike is the share of a column's cells that must be of one sort before
+// the sort helps to read the header, and saidByCells what a reading so had is worth.
+const (
+	enoughAlike = 0.7
+	saidByCells = 0.88
+)
+
+// cellWords are words for what cells state by themselves: a header above
+// lengths speaks of lengths, whether it says so or not.
+var cellWords = []struct {
+	looks look
+	word  string
+}{{lookWatts | lookRating, "power"}, {lookLength, "length"}, {lookOhm, "impedance"}, {lookVolts, "voltage"}, {lookGauge, "wire size"}}
+
+// readWithCells reads the header once more with a word for what its cells
+// state: "Control carries up to" above watts is the control's power.
+func (h *heading) readWithCells(s *vocabulary.Scorer) {
+	if h.cells.cells < 2 || s.Header(h.words).Numbered {
+		return // too little to go by, or rather a value than a header
+	}
+	for _, w := range cellWords {
+		if h.cells.share(w.looks) < enoughAlike {
+			continue
+		}
+		for _, c := range s.Header(h.words + " " + w.word).Candidates {
+			c.Score *= saidByCells
+			if c.Score > h.said[c.Field].Score {
+				h.said[c.Field] = c
+			}
+		}
+		return
+	}
 }
 
 func (h *heading) of(f vocabulary.Field) float64 { return h.said[f].Score }
 
 // best is the best score of any field by the words alone.
 func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
+
+// sureWords is the score from which header words hold whatever the cells look
+// like; deniedBy is how far cells may speak against a field that its words name
+// before it is no rival to others.
+const (
+	sureWords = 0.9
+	deniedBy  = -0.3
+)
+
+// credible is the best score of any field by the words, fields left out that
+// the cells deny.
+func (h *heading) credible() float64 {
+	if h.score >= sureWords {
+		return h.score
+	}
+	best := 0.0
+	for f, c := range h.said {
+		if c.Score > best && (c.Score >= sureWords || h.cells.of(f) > deniedBy) {
+			best = c.Score
+		}
+	}
+	return best
+}
 
 func (h *heading) rank() {
 	h.top, h.score = vocabulary.Unknown, 0
@@ -191,8 +255,10 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	}
 	e := h.cells.of(f)
 	said := h.of(f)
-	_, top := h.best()
+	top := h.credible()
 	switch {
+	case said > 0 && said < sureWords && e < 0:
+		return said*(1+0.7*e) + 0.3*e // words that are not sure, above cells that deny them
 	case said > 0:
 		return said + 0.3*e
 	case top < 0.4 && len(h.parts) == 0:
@@ -203,7 +269,12 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	case top < 0.4:
 		return 0.62*e + 0.06
 	}
-	return 0.35*e - 0.12
+	// The words say something else. Where they say it weakly, or the cells do
+	// not look like it, the cells may decide.
+	weak := max(0, min(1, (0.75-top)/0.35))
+	misread := max(0, min(1, (0.1-h.own)/0.6))
+	trust := max(0.7*weak, misread)
+	return (0.35*e-0.12)*(1-trust) + (0.62*e+0.04)*trust
 }
 
 // A decision is the kind of a table and the fields of its columns.
@@ -329,7 +400,11 @@ func decideAs(k Kind, cols []*heading, fields []vocabulary.Field, base [][]float
 			if from == vocabulary.Tap && (cols[i].of(to) == 0 || cols[i].of(from) == 0) {
 				continue // a tap in so many words is nothing else
 			}
-			if from == vocabulary.Tag && cols[i].cells.of(to) < 0.3 {
+			least := 0.3
+			if to == vocabulary.Control {
+				least = 0.5
+			}
+			if textual[from] && cols[i].cells.of(to) < least {
 				continue // its cells name no such thing
 			}
 			if v := full[i][a] - weight(from) + weight(to) + 0.1*cols[i].cells.of(to); v > full[i][b] && base[i][a] > unknownGain {
@@ -440,6 +515,10 @@ func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
 			fit -= 0.1 // a row for each channel
 		}
 		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells && has(vocabulary.Channel) {
+			fit -= 0.5
+		}
+	case Cables:
+		if has(vocabulary.Tap) {
 			fit -= 0.5
 		}
 	case Mixed:

@@ -125,11 +125,12 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	for _, f := range powerFields {
-		if col := have[f]; col != nil && (col.Confidence >= 0.6 || col.Unit == "W" || t.Confidence <= 0.3) && columnFigures(t, f) {
+		if col := have[f]; col != nil && columnFigures(t, f) && (col.Confidence >= 0.6 || col.Unit == "W" || t.Confidence <= 0.3 || columnWatts(t, f)) {
 			c.power = true
 		}
 	}
-	c.counted = have[vocabulary.Quantity] != nil && columnFigures(t, vocabulary.Quantity)
+	q := have[vocabulary.Quantity]
+	c.counted = q != nil && q.Confidence >= 0.6 && columnFigures(t, vocabulary.Quantity)
 	if c.counted && wattsInWords(t) {
 		c.power = true
 	}
@@ -138,7 +139,11 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	}
 	for _, col := range t.Columns {
 		if col.Confidence < 0.55 && t.Confidence > 0.3 {
-			continue // understood by its cells alone: that proves nothing here
+			// Understood by its cells alone: outputs of amplifiers prove something.
+			if col.Field == vocabulary.Channel && lookShare(t, col.Field, lookJoint) > 0.5 {
+				c.score++
+			}
+			continue
 		}
 		concepts := s.Concepts(col.Header)
 		switch col.Field {
@@ -160,23 +165,34 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	c.score += aboutWords(s, t.Sheet)
-	top := t.Range.Row1
+	volts := 0
 	for i := range sr.p.lines {
 		l := &sr.p.lines[i]
-		if l.n >= top || i > 40 {
+		if i > 60 {
 			break
 		}
+		if l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed {
+			continue
+		}
 		for _, sl := range l.slots {
-			if w := oneLine(text(sl.cell)); len(w) < 90 {
+			w := oneLine(text(sl.cell))
+			if len(w) > 120 {
+				continue
+			}
+			if l.n < t.Range.Row1 {
 				c.score += aboutWords(s, w)
-				if reAnyVolts.MatchString(w) {
-					c.score++
-				}
 				if classWithin(w)&classForeign != 0 {
 					c.foreign = true
 				}
 			}
+			if lineVoltsWord(w) {
+				volts = 1 + min(1, volts)
+			}
 		}
+	}
+	c.score += volts
+	if lookShare(t, vocabulary.Tap, lookWatts) > 0.5 && lookShare(t, vocabulary.Tap, lookTapUsual) > 0.7 {
+		c.score++
 	}
 	devices, others, rows := 0, 0, 0
 	for i := range t.Records {
@@ -212,9 +228,40 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	if c.foreign {
-		c.score -= 3
+		c.score -= 4
 	}
 	return c
+}
+
+// columnWatts reports whether the cells of a field are powers with their unit.
+func columnWatts(t *Table, f vocabulary.Field) bool {
+	return lookShare(t, f, lookWatts|lookCountWatts|lookRating) >= 0.5
+}
+
+// lookShare is the share of a field's first cells that have one of the looks.
+func lookShare(t *Table, f vocabulary.Field, k look) float64 {
+	hits, cells := 0, 0
+	for j := range t.Columns {
+		if t.Columns[j].Field != f {
+			continue
+		}
+		for i := range t.Records {
+			r := &t.Records[i]
+			if r.Class != Device || r.Values[j].Text == "" || r.Values[j].Cell == nil || isMissing(r.Values[j].Text) {
+				continue
+			}
+			if cells++; cells > 100 {
+				break
+			}
+			if lookText(oneLine(r.Values[j].Text))&k != 0 {
+				hits++
+			}
+		}
+	}
+	if cells == 0 {
+		return 0
+	}
+	return float64(hits) / float64(cells)
 }
 
 // placeFields say where in a system a device belongs.
@@ -223,6 +270,20 @@ var placeFields = []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabular
 // isPriceList reports whether a name says that it is about prices.
 func isPriceList(s *vocabulary.Scorer, name string) bool {
 	return slices.Contains(s.Concepts(name), "price")
+}
+
+// lineVoltsWord reports whether a text names the voltage of a loudspeaker
+// line; 25 and 50 V, which other things have too, count only beside the word "line".
+func lineVoltsWord(w string) bool {
+	m := reAnyVolts.FindStringSubmatch(w)
+	if m == nil {
+		return false
+	}
+	switch m[1] {
+	case "70", "70.7", "70,7", "71", "100":
+		return true
+	}
+	return false
 }
 
 // columnFigures reports whether the columns of a field hold figures.
@@ -241,7 +302,7 @@ func columnFigures(t *Table, f vocabulary.Field) bool {
 				break
 			}
 			k := lookOf(r.Values[j].Cell)
-			if k&(lookNumber|lookWatts|lookTapList|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
+			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
 				figures++
 			}
 		}

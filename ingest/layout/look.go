@@ -58,9 +58,11 @@ const (
 	lookWords   // has a letter
 	lookMissing // "-", "n/a"
 	lookDitto
-	lookStruck  // struck through as a whole, or empty
-	lookForeign // a word for something that is no part of a loudspeaker system
-	lookJoint   // two things in one cell that belong in several columns: "Amp 1 / Ch 2"
+	lookCountWatts // "4 @ 15 W", "(8) at 2.5 W"
+	lookTapUsual   // a power at which line transformers are usually tapped, with its unit
+	lookStruck     // struck through as a whole, or empty
+	lookForeign    // a word for something that is no part of a loudspeaker system
+	lookJoint      // two things in one cell that belong in several columns: "Amp 1 / Ch 2"
 )
 
 // tapValues are the powers at which line transformers are usually tapped, in
@@ -76,7 +78,8 @@ var areaValues = map[float64]bool{0.22: true, 0.34: true, 0.5: true, 0.75: true,
 
 var (
 	reWatts    = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
-	reTapShort = regexp.MustCompile(`(?i)^(?:t-?|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
+	reCountW   = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*[\d.,]+\s*w(atts?)?$`)
+	reTapShort = regexp.MustCompile(`(?i)^(?:t-|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
 	reTapList  = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
 	reRating   = regexp.MustCompile(`(?i)^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
 	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
@@ -90,12 +93,13 @@ var (
 	reTag      = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
 	reTagRange = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
 	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
-	reChannel  = regexp.MustCompile(`(?i)^(amp\w*|ver\w+|a|pa|rack|et\w*|ampli\w*|fin\w*|end\w*)?[\s.#-]*\w{0,3}\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*[\dA-H]([\s]*[-+&/][\s]*[\dA-H])?(\s*\(?br\w*\)?)?$`)
-	reChOnly   = regexp.MustCompile(`(?i)^(ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn)[\s.#-]*[\dA-H]{1,2}(\s*[-+&/]\s*[\dA-H]{1,2})?`)
+	reChannel  = regexp.MustCompile(`(?i)^(amp\w*|ver\w+|a|pa|rack|et\w*|ampli\w*|fin\w*|end\w*)?[\s.#-]*\w{0,3}\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
+	reChOnly   = regexp.MustCompile(`(?i)^(ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn|way|weg)(?:[\s.#-]*\d{1,2}|[\s.#-]+(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?\b`)
 	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Za-z]|[A-H]\d{1,2})$`)
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
-	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)[\s.#:_-]*\w{0,2}\d{1,3}\w?\b`)
+	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*\w{0,2}\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
 	reControl  = regexp.MustCompile(`(?i)^(vc|att|atten\w*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
+	reControlW = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+\S{0,5}\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
 	reJoint    = regexp.MustCompile(`(?i)amp.*\bch|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
 
@@ -198,6 +202,12 @@ func lookText(s string) look {
 	}
 	if reWatts.MatchString(s) || reTapShort.MatchString(s) {
 		k |= lookWatts
+		if v, ok := leadingNumber(s); ok && tapValues[v] && v <= 60 {
+			k |= lookTapUsual
+		}
+	}
+	if k&(lookWatts|lookRating) == 0 && reCountW.MatchString(s) && strings.ContainsAny(s, "@xX× àa)j") {
+		k |= lookCountWatts
 	}
 	if reTapList.MatchString(s) {
 		k |= lookTapList
@@ -237,7 +247,7 @@ func lookText(s string) look {
 	if reAmp.MatchString(s) {
 		k |= lookAmp
 	}
-	if reControl.MatchString(s) {
+	if reControl.MatchString(s) || reControlW.MatchString(s) {
 		k |= lookControl
 	}
 	if reJoint.MatchString(s) {

@@ -3,6 +3,7 @@ package layout
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -12,6 +13,8 @@ import (
 
 var (
 	reLabelWatts = regexp.MustCompile(`(?i)\b\d+(?:[.,]\d+)?\s*(?:w|watts?)\b`)
+	reLabelSet   = regexp.MustCompile(`(?i)(?:set|tapped|tap|at|@|auf|gestellt auf|à|a|op|op stand|régl\S* (?:à|sur)|puest\S* a|tarat\S* a|ingesteld op)\s*:?\s*(\d+(?:[.,]\d+)?\s*(?:w|watts?))\b`)
+	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
 	reLabelTag   = regexp.MustCompile(`^\p{L}{1,5}[- ]?\d{1,3}\p{L}?$`)
 )
 
@@ -22,6 +25,7 @@ type crosstab struct {
 	field  vocabulary.Field // what the labels are
 	taps   []string         // the watts that each label names, "" where it names none
 	tapAt  []slot           // where they are written, for a row of taps
+	sum    *heading         // the column of their sums, nil if none
 	tapRow int              // line number of that row, 0 when the labels name the taps
 }
 
@@ -71,6 +75,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		x.cols = append(x.cols, i)
 		blanks += len(body) - h.cells.total
 	}
+	x.dropSums(cols)
 	n := len(x.cols)
 	if n < 2 || 2*strong < n && (words < 3 || hasField(cols, vocabulary.Quantity) || hasField(cols, vocabulary.Tap) && !hasField(cols, vocabulary.Model) && !hasField(cols, vocabulary.Describe)) {
 		return nil
@@ -88,10 +93,41 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		}
 	}
 	f.crossedLabels(x, cols)
+	if !slices.ContainsFunc(x.labels, func(l string) bool { return !reOnlyWatts.MatchString(l) }) {
+		x.field = vocabulary.Tap // the counts are by tap: there is nothing else to a label
+	}
 	if x.field == vocabulary.Unknown {
 		x.field = f.crossedField(x, cols)
 	}
 	return x
+}
+
+// dropSums takes a last column off that holds the sums of the others.
+func (x *crosstab) dropSums(cols []*heading) {
+	n := len(x.cols)
+	if n < 3 {
+		return
+	}
+	at := map[int]float64{}
+	for _, i := range x.cols[:n-1] {
+		c := cols[i].cells
+		for j, v := range c.numbers {
+			at[c.lines[c.numberAt[j]]] += v
+		}
+	}
+	last := cols[x.cols[n-1]].cells
+	hits, several := 0, 0
+	for j, v := range last.numbers {
+		if at[last.lines[last.numberAt[j]]] == v {
+			hits++
+		} else {
+			several++
+		}
+	}
+	if hits >= 3 && hits > 4*several {
+		x.cols = x.cols[:n-1]
+		x.sum = cols[x.cols[len(x.cols)-1]+1]
+	}
 }
 
 func hasField(cols []*heading, field vocabulary.Field) bool {
@@ -118,11 +154,23 @@ func (f *finder) crossedLabels(x *crosstab, cols []*heading) {
 		}
 		label := strings.Join(parts, " ")
 		x.labels = append(x.labels, label)
-		x.taps = append(x.taps, reLabelWatts.FindString(label))
+		x.taps = append(x.taps, labelTap(label))
 	}
 	if group != "" && x.field == vocabulary.Unknown {
 		x.field = placeOrType(f.s.Header(group).Best().Field)
 	}
+}
+
+// labelTap is the power that a label says a type is tapped at: the only one it
+// names, or the one behind a word for setting.
+func labelTap(label string) string {
+	if m := reLabelSet.FindStringSubmatch(label); m != nil {
+		return m[1]
+	}
+	if all := reLabelWatts.FindAllString(label, 3); len(all) == 1 {
+		return all[0]
+	}
+	return ""
 }
 
 func placeOrType(field vocabulary.Field) vocabulary.Field {
@@ -215,7 +263,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		if _, ok := in[i]; ok {
 			continue
 		}
-		if best, _ := h.best(); isTotalText(h.words) || best == vocabulary.Quantity || best == vocabulary.TotalWatts || best == vocabulary.Load {
+		if best, _ := h.best(); h == x.sum || isTotalText(h.words) || best == vocabulary.Quantity || best == vocabulary.TotalWatts || best == vocabulary.Load {
 			house[len(rest)] = h.forced != vocabulary.Unknown
 			h.forced = vocabulary.Ignored
 		}
@@ -257,6 +305,9 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	for _, w := range x.taps {
 		tapped = tapped || w != ""
 	}
+	if x.field == vocabulary.Tap {
+		t.Columns[len(t.Columns)-1].Unit, tapped = "W", false
+	}
 	if tapped {
 		at, why := f.p.ref(first.at, first.col), fmt.Sprintf("the headers %s name powers", where)
 		if x.tapRow > 0 {
@@ -282,12 +333,16 @@ func rowLabel(across vocabulary.Field, h *heading) vocabulary.Field {
 }
 
 func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, tapped bool) {
+	sums := newCountSums(len(x.cols))
 	for i := range base.Records {
 		r := &base.Records[i]
 		n := r.Rows.First
 		lines := f.p.within(n, n)
 		if x.tapRow == n && x.tapRow > 0 {
 			r.Class, r.Reason = Header, "the powers of the types"
+		}
+		if r.Class == Title {
+			sums.section()
 		}
 		if r.Class == Unclear { // the first columns are blank, the counts need not be
 			r.Class, r.Reason = Device, ""
@@ -297,6 +352,13 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 			if len(lines) > 0 && r.Class != Device {
 				r.Text = summary(lines[0].slots)
 			}
+			t.Records = append(t.Records, *r)
+			continue
+		}
+		if r.Class == Device && sums.total(lines[0], cols, x) {
+			r.Class, r.Reason = Total, "the sums of the rows above"
+			r.Text = summary(lines[0].slots)
+			r.Values = pad(r.Values, len(t.Columns))
 			t.Records = append(t.Records, *r)
 			continue
 		}
@@ -356,4 +418,51 @@ func pad(v []Value, n int) []Value {
 	out := make([]Value, n)
 	copy(out, v)
 	return out
+}
+
+// countSums adds up the counts of each column, since the last title and since the beginning.
+type countSums struct {
+	since, all   []float64
+	rows, allRow int
+}
+
+func newCountSums(n int) *countSums {
+	return &countSums{since: make([]float64, n), all: make([]float64, n)}
+}
+
+func (s *countSums) section() {
+	clear(s.since)
+	s.rows = 0
+}
+
+// total reports whether the counts of a line are all the sums of the lines
+// above; if not, it adds them up.
+func (s *countSums) total(l line, cols []*heading, x *crosstab) bool {
+	equal, equalAll, filled := true, true, 0
+	values := make([]float64, len(x.cols))
+	for k, j := range x.cols {
+		if c := l.at(cols[j].col); c != nil {
+			v, ok := figure(c)
+			if !ok && !noCount(c) {
+				equal, equalAll = false, false
+			}
+			values[k] = v
+			if v != 0 {
+				filled++
+			}
+		}
+		equal = equal && values[k] == s.since[k]
+		equalAll = equalAll && values[k] == s.all[k]
+	}
+	if filled >= 2 && (equal && s.rows >= 2 || equalAll && s.allRow >= 2) {
+		s.section()
+		return true
+	}
+	for k, v := range values {
+		s.since[k] += v
+		s.all[k] += v
+	}
+	s.rows++
+	s.allRow++
+	return false
 }

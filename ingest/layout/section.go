@@ -10,13 +10,17 @@ import (
 )
 
 var (
-	reKey       = regexp.MustCompile(`(?:^|[\s,;|(])([\p{L}#][\p{L}./#°º() ]{0,28}?)\s*[:=]\s*`)
+	reKey       = regexp.MustCompile(`(?:^|[\s,;|(])([\p{L}#][\p{L}./#°º() ]{0,28}?(?:[\s-]?\d{1,2}\w?)?)\s*[:=]\s*`)
 	reParts     = regexp.MustCompile(`\s+[-–—|/→·]+\s+|\s*[,;()|→]\s*|\s{3,}|\s*/\s*`)
 	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)(?:[\s.#:-]*\d{1,4}\w?|[\s.#:-]+(?-i:[A-Z]))\b`)
 	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
+	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by))\s+`)
+	reWithout   = regexp.MustCompile(`(?i)^(?:without|no|ohne|kein|sans|sin|senza|zonder|geen)\s+(?:volume\s+)?(?:control|knob|attenuator|regler|steller|atténuateur|atenuador|mando|attenuatore|regolatore|regelaar|knop)`)
+	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
+	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
 	reJobWord   = regexp.MustCompile(`(?i)^((?:job|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|progetto|commessa|cantiere|project|opdracht|werk)(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
 	reRevWord   = regexp.MustCompile(`(?i)^(rev(?:ision|isie|isione|isión|ision)?|rév(?:ision)?|issue|version|versie|versión|index|indice|ind)[\s.:]+(\w{1,6})$`)
 	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)
@@ -25,10 +29,15 @@ var (
 // sectionField tells which field a section title names by its first words:
 // "Zone 3", "AMP 2", "VC-3"; Unknown when it names none.
 func sectionField(t string) vocabulary.Field {
+	if m := reBehind.FindString(t); m != "" && len(m) < len(t) {
+		if f := sectionField(t[len(m):]); f == vocabulary.Control || f == vocabulary.Amplifier || f == vocabulary.Channel {
+			return f
+		}
+	}
 	switch {
 	case t == "" || len(t) > 90:
 		return vocabulary.Unknown
-	case reControl.MatchString(t):
+	case reControl.MatchString(t), reControlW.MatchString(t):
 		return vocabulary.Control
 	case reAmp.MatchString(t):
 		return vocabulary.Amplifier
@@ -112,7 +121,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		if (field == vocabulary.Zone || field == vocabulary.Building) && aboutList(part) {
 			field = vocabulary.Unknown // "Zone schedule"
 		}
-		if (field == vocabulary.Unknown || field == vocabulary.Circuit) && len(part) < 32 && reAnyVolts.MatchString(part) {
+		if (field == vocabulary.Unknown || field == vocabulary.Circuit) && len(part) < 32 && reAnyVolts.MatchString(part) && !reLabelWatts.MatchString(part) {
 			field = vocabulary.LineVoltage
 		}
 		if m := reJobWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
@@ -197,7 +206,16 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 // fact is a key of a title block and its value.
 func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	field := f.keyField(key)
-	if (field == vocabulary.Circuit || field == vocabulary.Unknown || field == vocabulary.Use || field == vocabulary.Channel) && len(value) < 32 && reAnyVolts.MatchString(value) {
+	watts := reLabelWatts.MatchString(value)
+	switch sect := sectionField(key); {
+	case sect != vocabulary.Unknown && strings.ContainsAny(key, "0123456789"):
+		field = sect // "Amp 1 = 70 V, 120 W"
+	case watts && reShortTag.MatchString(key) && reSeveral.MatchString(value):
+		field = vocabulary.Amplifier // "A1: 2 x 60 W"
+	case reShortTag.MatchString(key) && strings.ContainsAny(key, "0123456789"):
+		field = vocabulary.Unknown
+	}
+	if !watts && (field == vocabulary.Circuit || field == vocabulary.Unknown || field == vocabulary.Use || field == vocabulary.Channel) && len(value) < 32 && reAnyVolts.MatchString(value) {
 		field = vocabulary.LineVoltage // "Line: 100 V"
 	}
 	if field == vocabulary.Job && !strings.Contains(value, " ") && strings.ContainsAny(value, "0123456789") {

@@ -229,9 +229,13 @@ func (f *finder) trim(d *draft) {
 	}
 	slices.Sort(counts)
 	typical := counts[len(counts)/2]
+	usual := usualLooks(lines, body, d)
 	fits := func(l *line) bool {
 		if d.repeated[l.n] != "" {
 			return true
+		}
+		if alike, cells := usual.alike(l.between(d.from, d.to)); cells >= 2 && 2*alike < cells {
+			return len(l.between(d.from, d.to)) >= 2 && isTotalText(oneLine(text(l.between(d.from, d.to)[0].cell)))
 		}
 		slots := l.between(d.from, d.to)
 		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
@@ -421,4 +425,36 @@ func (sr *sheetReader) dropped(row, col int) string {
 		}
 	}
 	return ""
+}
+
+// columnLooks are what the cells of each column of a body look like, by column.
+type columnLooks map[int]look
+
+// usualLooks looks at the first block of a body.
+func usualLooks(lines []line, body []int, d *draft) columnLooks {
+	m := columnLooks{}
+	for k, i := range body {
+		if k >= 30 || k > 0 && lines[i].n > lines[body[k-1]].n+1 {
+			break
+		}
+		for _, s := range lines[i].between(d.from, d.to) {
+			m[s.col] |= lookOf(s.cell)
+		}
+	}
+	return m
+}
+
+// alike counts the cells of a line that look like others of their columns.
+func (m columnLooks) alike(slots []slot) (alike, cells int) {
+	for _, s := range slots {
+		k := lookOf(s.cell)
+		if k&(lookMissing|lookDitto|lookStruck) != 0 {
+			continue
+		}
+		cells++
+		if m[s.col]&k&^lookWords != 0 || m[s.col]&^lookWords == 0 && m[s.col]&k != 0 {
+			alike++
+		}
+	}
+	return alike, cells
 }

@@ -66,8 +66,16 @@ func classWithin(s string) class {
 	var c class
 	for i, w := range words {
 		c |= list[w]
-		if n := len(w); n > 4 && w[n-1] == 's' {
-			c |= list[w[:n-1]]
+		if n := len(w); n > 4 {
+			if w[n-1] == 's' || w[n-1] == 'n' {
+				c |= list[w[:n-1]]
+			}
+			if w[n-1] == 's' && w[n-2] == 'e' {
+				c |= list[w[:n-2]]
+			}
+			for i := 4; i+5 <= n; i++ { // the head of a compound: Deckenlautsprecher, plafondluidspreker
+				c |= list[w[i:]] & (classDevice | classForeign)
+			}
 		}
 		if i+1 < len(words) {
 			c |= list[w+" "+words[i+1]]

@@ -224,7 +224,7 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 				covered -= 1 - float64(n)/float64(max(n, len(parts[o].senses)))
 			}
 		}
-		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted))
+		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted)) * (1 - 0.36*(1-h.Explained))
 		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
 	}
 }
