@@ -27,7 +27,7 @@ const (
 // kindOf decides what a row describes, from the kind of its table, and in a
 // list of several kinds from its words and the fields it fills.
 func kindOf(r *row) deviceKind {
-	switch r.t.Kind {
+	switch r.t.kind {
 	case layout.Zones:
 		return zoneRow
 	case layout.Amplifiers:
@@ -54,11 +54,11 @@ func kindOf(r *row) deviceKind {
 		return amplifierRow
 	case words == loudspeakerRow:
 		return loudspeakerRow
-	case words == controlRow && r.t.Kind == layout.Mixed:
+	case words == controlRow && r.t.kind == layout.Mixed:
 		return controlRow
-	case words == amplifierRow && r.t.Kind == layout.Mixed:
+	case words == amplifierRow && r.t.kind == layout.Mixed:
 		return amplifierRow
-	case !tapLike && words == noKind && r.t.Kind == layout.Mixed:
+	case !tapLike && words == noKind && r.t.kind == layout.Mixed:
 		switch {
 		case filled(vocabulary.FrameWatts) || filled(vocabulary.ChannelWatts):
 			return amplifierRow

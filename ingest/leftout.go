@@ -112,7 +112,7 @@ func (b *builder) describeTables() {
 		if t.again {
 			continue
 		}
-		d := schedule.Table{Sheet: t.Sheet, Kind: string(t.Kind), Range: rangeName(t.Range), Transposed: t.Transposed}
+		d := schedule.Table{Sheet: t.Sheet, Kind: string(t.kind), Range: rangeName(t.Range), Transposed: t.Transposed}
 		if t.Matrix {
 			d.Kind = "matrix"
 		}
@@ -127,12 +127,23 @@ func (b *builder) describeTables() {
 			}
 		}
 		for _, c := range t.columns {
+			b.closeCall(t, c)
 			field := string(c.Field)
 			d.Columns = append(d.Columns, schedule.Column{Col: c.Col, Header: c.Header, Field: field, Confidence: c.Confidence,
 				Evidence: c.Evidence, Unit: c.Unit, Samples: samplesOf(t, c), RunnerUp: string(c.RunnerUp)})
 		}
 		b.job.Tables = append(b.job.Tables, d)
 	}
+}
+
+// closeCall says of a column that could as well have been something else what
+// it was taken for.
+func (b *builder) closeCall(t *table, c *column) {
+	if c.RunnerUp == vocabulary.Unknown || c.Field == vocabulary.Unknown || c.Field == vocabulary.Ignored || t.SheetHidden {
+		return
+	}
+	s := seen{t: t, col: c, field: c.Field, source: schedule.Source{At: c.At, Written: c.Header}}
+	b.take(s, "column", string(c.Field), schedule.LikelierReading, "it could also be "+string(c.RunnerUp)+"; the names sheet of a house book settles it")
 }
 
 func rangeName(r grid.Range) string {

@@ -12,7 +12,8 @@ import (
 // was found out about its columns.
 type table struct {
 	*layout.Table
-	number  int // from 1, over the whole book: names of one table are different things
+	kind    layout.Kind // as other tables of the book may have changed it
+	number  int         // from 1, over the whole book: names of one table are different things
 	columns []*column
 	byField map[vocabulary.Field][]*column
 	rows    []*row
@@ -63,13 +64,13 @@ func (s seen) had() bool { return s.source.Had() }
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
 func newTable(t *layout.Table, number int, memo *memo) *table {
-	n := &table{Table: t, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles), memo: memo}
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles), memo: memo}
 	for i := range t.Columns {
-		c := &column{Column: &t.Columns[i], i: i}
+		own := t.Columns[i] // a copy: what other tables say may change it
+		c := &column{Column: &own, i: i}
 		n.columns = append(n.columns, c)
 		n.byField[c.Field] = append(n.byField[c.Field], c)
 	}
-	n.decideStyles()
 	return n
 }
 

@@ -55,8 +55,18 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}
-		sp.identify()
 		all = append(all, sp)
+	}
+	var tables []*table
+	for _, sp := range all {
+		tables = append(tables, sp.tables...)
+	}
+	harmonise(tables)
+	for i := range all {
+		for _, t := range all[i].tables {
+			t.decideStyles()
+		}
+		all[i].identify()
 	}
 	if p := byRegister(all); p != nil {
 		return p
@@ -145,7 +155,7 @@ func (s *sheetPart) identify() {
 	}
 	s.amps = make(map[string]bool)
 	for _, t := range s.tables {
-		switch t.Kind {
+		switch t.kind {
 		case layout.Loudspeakers, layout.Zones, layout.Mixed:
 			s.full = true
 		case layout.Amplifiers, layout.Channels:

@@ -135,7 +135,7 @@ func (b *builder) sheetZones() {
 	var lists []*table
 	sheets := make(map[string]bool)
 	for _, t := range b.tables {
-		if t.Kind != layout.Loudspeakers && t.Kind != layout.Mixed || t.SheetHidden {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden {
 			continue
 		}
 		if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) {

@@ -141,7 +141,7 @@ func canUnite(a, b *entry) bool {
 }
 
 // unite makes two names one. A defined name becomes the root, then one that is
-// more than a number, then the smaller key.
+// more than a number, then one with a title, then the smaller key.
 func unite(a, b *entry, how Match) {
 	ra, rb := a.root(), b.root()
 	if ra == rb {
@@ -166,6 +166,9 @@ func (e *entry) before(o *entry) bool {
 	}
 	if e.name.Bare() != o.name.Bare() {
 		return o.name.Bare()
+	}
+	if (e.name.Title == "") != (o.name.Title == "") {
+		return e.name.Title != ""
 	}
 	return e.name.Full < o.name.Full
 }

@@ -1,0 +1,178 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
+)
+
+// What one table does not tell of a column, the other tables of the book may:
+// the same header elsewhere, or the same names below another one.
+
+// harmonise settles columns that were not understood, or not surely, by what
+// other tables of the book say.
+func harmonise(tables []*table) {
+	for _, t := range tables {
+		t.numberedChannels()
+	}
+	byHeader(tables)
+	byNames(tables)
+}
+
+// numberedChannels takes a column of counts for channel numbers where one
+// amplifier stands on several rows with a different count each.
+func (t *table) numberedChannels() {
+	if t.Kind != layout.Amplifiers || t.has(vocabulary.Channel) || !t.has(vocabulary.ChannelCount) || !t.has(vocabulary.Amplifier) {
+		return
+	}
+	amp, count := t.byField[vocabulary.Amplifier][0], t.byField[vocabulary.ChannelCount][0]
+	seen := make(map[[2]string]bool)
+	rows, amps := 0, make(map[string]bool)
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device || r.Values[amp.i].Text == "" || r.Values[count.i].Text == "" {
+			continue
+		}
+		k := [2]string{join.Key(r.Values[amp.i].Text), join.Key(r.Values[count.i].Text)}
+		if seen[k] {
+			return
+		}
+		seen[k] = true
+		amps[k[0]] = true
+		rows++
+	}
+	if rows > len(amps) {
+		t.become(count, vocabulary.Channel, "one amplifier on several rows, another number on each")
+		t.kind = layout.Channels
+	}
+}
+
+// become gives a column a field.
+func (t *table) become(c *column, f vocabulary.Field, why string) {
+	old := t.byField[c.Field]
+	for i := range old {
+		if old[i] == c {
+			t.byField[c.Field] = append(append([]*column(nil), old[:i]...), old[i+1:]...)
+			break
+		}
+	}
+	c.RunnerUp = c.Field
+	c.Field = f
+	if c.Evidence != "" {
+		why = c.Evidence + "; " + why
+	}
+	c.Evidence = why
+	c.Confidence = max(c.Confidence, 0.6)
+	t.byField[f] = append(t.byField[f], c)
+}
+
+// sureHeader is the confidence from which a column's reading holds for the
+// same header elsewhere in the book.
+const sureHeader = 0.7
+
+// byHeader gives a column that was not understood the field that the same
+// header has in another table.
+func byHeader(tables []*table) {
+	known := make(map[string]vocabulary.Field)
+	for _, t := range tables {
+		for _, c := range t.columns {
+			if k := headerKey(c); k != "" && c.Field != vocabulary.Unknown && c.Field != vocabulary.Ignored && c.Confidence >= sureHeader {
+				if f, ok := known[k]; ok && f != c.Field {
+					known[k] = vocabulary.Unknown // read in two ways: no help
+					continue
+				}
+				known[k] = c.Field
+			}
+		}
+	}
+	for _, t := range tables {
+		for _, c := range t.columns {
+			f := known[headerKey(c)]
+			if c.Field != vocabulary.Unknown || f == vocabulary.Unknown || t.has(f) {
+				continue
+			}
+			t.become(c, f, "the same header means "+string(f)+" in another table")
+		}
+	}
+}
+
+func headerKey(c *column) string {
+	if len(c.Header) < 3 {
+		return ""
+	}
+	return join.Key(c.Header)
+}
+
+// namedFields are the fields whose cells are names that other tables repeat.
+var namedFields = []struct {
+	field vocabulary.Field
+	kind  join.Kind
+}{{vocabulary.Zone, join.Zone}, {vocabulary.Control, join.Control}, {vocabulary.Amplifier, join.Amplifier}}
+
+// byNames gives a column that was not understood a field of names when most of
+// its cells name things that a column of another table names.
+func byNames(tables []*table) {
+	if len(tables) < 2 {
+		return
+	}
+	for _, n := range namedFields {
+		names := make(map[string]*table) // name -> the table that has it
+		for _, t := range tables {
+			for _, c := range t.byField[n.field] {
+				if c.Confidence >= sureHeader {
+					t.eachName(c, n.kind, func(k string) { names[k] = t })
+				}
+			}
+		}
+		if len(names) < 2 {
+			continue
+		}
+		for _, t := range tables {
+			if t.has(n.field) {
+				continue
+			}
+			var best *column
+			for _, c := range t.columns {
+				if c.Field != vocabulary.Unknown && c.Confidence >= sureHeader {
+					continue
+				}
+				cells, hits := 0, 0
+				distinct := make(map[string]bool)
+				t.eachName(c, n.kind, func(k string) {
+					cells++
+					if from := names[k]; from != nil && from != t {
+						hits++
+						distinct[k] = true
+					}
+				})
+				if cells > 0 && hits*10 >= cells*8 && len(distinct) >= 2 && best == nil {
+					best = c
+				}
+			}
+			if best != nil {
+				t.become(best, n.field, "its cells are the "+string(n.field)+"s of another table")
+			}
+		}
+	}
+}
+
+// eachName hands the names in a column, without the words of their kind, to do.
+func (t *table) eachName(c *column, kind join.Kind, do func(string)) {
+	n := 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		v := &r.Values[c.i]
+		if r.Class != layout.Device || v.Text == "" || v.How != schedule.Stated {
+			continue
+		}
+		if n++; n > mostSamples {
+			return
+		}
+		p := join.Parse(kind, v.Text)
+		if p.Full == "" || p.Bare() {
+			continue // a bare number names anything
+		}
+		do(p.Number + " " + p.Title)
+	}
+}
