@@ -18,6 +18,7 @@ type plane struct {
 	merges      []grid.Range
 	mergedAt    map[int][]int // line number -> indexes of merges that touch it
 	hiddenCols  []grid.Span
+	glued       int // the sheet column that the whole plane was pasted into as text, else 0
 }
 
 // A line is one row (column, when turned) with its non-empty cells.
@@ -153,6 +154,9 @@ func (l *line) between(first, last int) []slot {
 
 // ref names a place of the plane as a place of the sheet.
 func (p *plane) ref(n, col int) schedule.Ref {
+	if p.glued > 0 {
+		col = p.glued
+	}
 	if p.turned {
 		n, col = col, n
 	}
@@ -166,6 +170,9 @@ func (p *plane) span(first, last int) schedule.Span {
 
 // area turns a range of the plane into a range of the sheet.
 func (p *plane) area(r grid.Range) grid.Range {
+	if p.glued > 0 {
+		r.Col1, r.Col2 = p.glued, p.glued
+	}
 	if p.turned {
 		return grid.Range{Row1: r.Col1, Col1: r.Row1, Row2: r.Col2, Col2: r.Row2}
 	}

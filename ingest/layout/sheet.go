@@ -73,6 +73,9 @@ type placed struct {
 
 func (sr *sheetReader) read() {
 	sr.p = newPlane(sr.book.File, sr.sheet)
+	if p := sr.p.unglue(); p != nil {
+		sr.p = p
+	}
 	sr.f = newFinder(sr.p, sr.s, sr.forced)
 	sr.readTurned()
 	whole := sr.p

@@ -55,6 +55,9 @@ func (l *lexicon) read(w word) reading {
 	if single.fields != nil {
 		return single
 	}
+	if r, ok := l.clipped(w.text); ok {
+		return r
+	}
 	if r, ok := l.shortened(w); ok {
 		return r
 	}
@@ -99,6 +102,35 @@ func (l *lexicon) compound(text string) (reading, bool) {
 		return reading{}, false
 	}
 	return reading{senses: parts, compound: true}, true
+}
+
+// clipParts are the short words that names of a drawing program's columns are
+// run together from: SPKRTAG, TAPW, LINEV, PAZN, AMPOUT.
+var clipParts = set("tap amp spkr spk zn vc pa ch out ref no id nr tag type line len cbl wire qty rm lvl mdl model bldg flr ckt cct zone room ls w v m")
+
+// clipped reads such a name: two or three of the short words and nothing else,
+// one of them of three letters at least; a single letter is a unit and stands last.
+func (l *lexicon) clipped(text string) (reading, bool) {
+	if len(text) < 4 || len(text) > 16 {
+		return reading{}, false
+	}
+	var parts []graded
+	long := false
+	for rest := text; rest != ""; {
+		n := min(len(rest), 5)
+		for ; n > 0; n-- {
+			if clipParts[rest[:n]] && (n > 1 || len(rest) == 1) && l.words[rest[:n]] != nil {
+				break
+			}
+		}
+		if n == 0 || len(parts) == 3 {
+			return reading{}, false
+		}
+		long = long || n >= 3
+		parts = append(parts, weigh(l.words[rest[:n]][:1], 0.9)...)
+		rest = rest[n:]
+	}
+	return reading{senses: parts, compound: true}, long && len(parts) > 1
 }
 
 // part returns the senses of a word as a part of a compound: at least four
