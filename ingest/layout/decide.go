@@ -186,7 +186,11 @@ const (
 var cellWords = []struct {
 	looks look
 	word  string
-}{{lookWatts | lookRating, "power"}, {lookLength, "length"}, {lookOhm, "impedance"}, {lookVolts, "voltage"}, {lookGauge, "wire size"}}
+}{{lookWatts | lookRating, "power"}, {lookLength, "length"}, {lookOhm, "impedance"}, {lookVolts, "voltage"}, {lookGauge, "wire size"},
+	{lookZone, "zone"}, {lookControl, "control"}, {lookAmp, "amplifier"}}
+
+// unitWords are words for what the unit of a header measures.
+var unitWords = map[string]string{"m": "length", "ft": "length", "W": "power", "kW": "power", "mm2": "wire size", "AWG": "wire size", "V": "voltage", "ohm": "impedance"}
 
 // readWithCells reads the header once more with a word for what its cells
 // state: "Control carries up to" above watts is the control's power.
@@ -194,17 +198,20 @@ func (h *heading) readWithCells(s *vocabulary.Scorer) {
 	if h.cells.cells < 2 || s.Header(h.words).Numbered {
 		return // too little to go by, or rather a value than a header
 	}
+	word := unitWords[h.unit]
 	for _, w := range cellWords {
-		if h.cells.share(w.looks) < enoughAlike {
-			continue
+		if word == "" && h.cells.share(w.looks) >= enoughAlike {
+			word = w.word
 		}
-		for _, c := range s.Header(h.words + " " + w.word).Candidates {
-			c.Score *= saidByCells
-			if c.Score > h.said[c.Field].Score {
-				h.said[c.Field] = c
-			}
-		}
+	}
+	if word == "" {
 		return
+	}
+	for _, c := range s.Header(h.words + " " + word).Candidates {
+		c.Score *= saidByCells * vocabulary.Fits(c.Field, h.unit)
+		if c.Score > h.said[c.Field].Score {
+			h.said[c.Field] = c
+		}
 	}
 }
 
@@ -256,6 +263,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	e := h.cells.of(f)
 	said := h.of(f)
 	top := h.credible()
+	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
+		e -= 0.8 // whatever the cells look like, the header's unit is another's
+	}
 	switch {
 	case said > 0 && said < sureWords && e < 0:
 		return said*(1+0.7*e) + 0.3*e // words that are not sure, above cells that deny them

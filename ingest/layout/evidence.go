@@ -230,8 +230,11 @@ func (s *sample) of(f vocabulary.Field) float64 {
 	e := sum / float64(s.cells)
 	switch f {
 	case vocabulary.Item:
-		if s.running {
+		switch {
+		case s.running:
 			e += 0.5
+		case s.cells >= 4 && s.distinct < s.cells:
+			e -= 0.4 // a running number does not come twice
 		}
 	case vocabulary.Circuit:
 		if s.running {

@@ -304,7 +304,7 @@ func plainNumber(s string) (float64, bool) {
 		case c == ',':
 			commas++
 		case (c == '-' || c == '+') && i == 0:
-		case (c == ' ' || c == '\'') && i > 0:
+		case (c == ' ' || c == '\'') && i > 0 && i+1 < len(s) && s[i+1] >= '0' && s[i+1] <= '9':
 		default:
 			return 0, false
 		}
