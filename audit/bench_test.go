@@ -13,6 +13,15 @@ func realisticJob(n int) *schedule.Job {
 	for _, c := range j.Channels {
 		c.Rated.Low, c.Rated.High = 5000, 5000
 	}
+	for _, a := range j.Amplifiers {
+		a.Rated = schedule.Quantity[schedule.Watts]{}
+	}
+	for _, l := range j.Loudspeakers { // one tap a room and model
+		l.Tap.Low, l.Tap.High = 5, 5
+		if len(l.Offered) > 0 {
+			l.Tap.Low, l.Tap.High = l.Offered[0].Watts, l.Offered[0].Watts
+		}
+	}
 	for _, k := range j.Controls {
 		k.Rated.Low, k.Rated.High = 1000, 1000
 	}

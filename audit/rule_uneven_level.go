@@ -39,12 +39,10 @@ func checkUnevenLevel(x *Examination) error {
 		zone, control, channel, room, model, mounting int
 		height                                        float64
 	}
-	type group struct {
-		rows      []int
-		low, high int
-	}
+	type group struct{ low, high, rows int }
 	at := map[alike]int{}
 	var groups []group
+	in := make([]int, len(c.rows)) // group of each row, from 1
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
@@ -63,7 +61,8 @@ func checkUnevenLevel(x *Examination) error {
 			groups = append(groups, group{low: i, high: i})
 		}
 		p := &groups[g]
-		p.rows = append(p.rows, i)
+		p.rows++
+		in[i] = g + 1
 		if r.each.Low < c.rows[p.low].each.Low {
 			p.low = i
 		}
@@ -75,7 +74,7 @@ func checkUnevenLevel(x *Examination) error {
 	defer func() { x.passAll(held, "room", "loudspeakers of one kind tapped within the limit of each other") }()
 	for i := range groups {
 		g := &groups[i]
-		if len(g.rows) < 2 {
+		if g.rows < 2 {
 			continue
 		}
 		low, high := &c.rows[g.low], &c.rows[g.high]
@@ -83,7 +82,13 @@ func checkUnevenLevel(x *Examination) error {
 			held++
 			continue
 		}
-		c.byPlace(g.rows)
+		var rows []int
+		for k, group := range in {
+			if group == i+1 {
+				rows = append(rows, k)
+			}
+		}
+		c.byPlace(rows)
 		l := low.l
 		db := 10 * math.Log10(high.each.Low/low.each.Low)
 		cl := &claim{key: strings.Join([]string{"room", folded(l.Room.Value), modelKey(l.Model.Value), zoneKey(l.Zone), folded(l.Mounting.Value)}, "\x1f"),
@@ -91,13 +96,13 @@ func checkUnevenLevel(x *Examination) error {
 			message: fmt.Sprintf("%s: taps from %s W to %s W, 10 log10(%s/%s) = %.1f dB apart", l.Model.Value, figure(low.each.Low), figure(high.each.Low),
 				figure(high.each.Low), figure(low.each.Low), db),
 			equipment: modelEquipment("loudspeaker model", l.Model)}
-		for _, k := range g.rows {
+		for _, k := range rows {
 			cl.pieces += pieceCount(&c.rows[k])
 			cl.emergency = cl.emergency || c.rows[k].emergency
 		}
 		cl.cells = func() []Evidence {
 			var cells []Evidence
-			for _, k := range g.rows {
+			for _, k := range rows {
 				cells = c.rows[k].evidence(cells)
 			}
 			return cells
