@@ -306,10 +306,14 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	}
 	fields := allFields()
 	base := make([][]float64, len(considered))
+	placed := places(considered)
 	for i, h := range considered {
 		base[i] = make([]float64, len(fields))
 		for j, f := range fields {
 			base[i][j] = h.gain(f) + neighbour(considered, i, f)
+			if f != vocabulary.Unknown && placed[i] == f {
+				base[i][j] += placeBonus
+			}
 		}
 	}
 	for _, p := range products {

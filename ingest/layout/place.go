@@ -1,0 +1,57 @@
+package layout
+
+import "lineaudit/ingest/vocabulary"
+
+// placeBonus is what the place of a column among the others adds to a field
+// that no header of the table names.
+const placeBonus = 0.35
+
+// named is the score from which header words claim a field for a table.
+const named = 0.6
+
+// places finds columns that their neighbours tell of, where no header names
+// the field: numbers or letters beside an amplifier are its channels, tags in
+// groups beside channels are amplifiers, names in groups beside rooms are zones.
+// The result is by column.
+func places(cols []*heading) map[int]vocabulary.Field {
+	out := map[int]vocabulary.Field{}
+	claimed := func(f vocabulary.Field) bool {
+		for _, h := range cols {
+			if h.forced == f || h.of(f) >= named && h.cells.of(f) > deniedBy {
+				return true
+			}
+		}
+		return false
+	}
+	is := func(i int, f vocabulary.Field) bool {
+		return i >= 0 && i < len(cols) && (cols[i].forced == f || cols[i].of(f) >= named && cols[i].top == f && cols[i].cells.of(f) > deniedBy)
+	}
+	free := func(h *heading) bool {
+		return h.forced == vocabulary.Unknown && h.credible() < sureWords && h.cells.cells > 0
+	}
+	channel, amplifier, zone := !claimed(vocabulary.Channel) && !claimed(vocabulary.Circuit), !claimed(vocabulary.Amplifier), !claimed(vocabulary.Zone)
+	for i, h := range cols {
+		if !free(h) {
+			continue
+		}
+		s := h.cells
+		switch {
+		case channel && is(i-1, vocabulary.Amplifier) && s.share(lookSmall|lookLetter) > 0.8 && s.distinct <= 24:
+			out[i] = vocabulary.Channel
+			channel = false
+		case amplifier && is(i+1, vocabulary.Channel) && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && s.grouped():
+			out[i] = vocabulary.Amplifier
+			amplifier = false
+		case zone && s.cells >= 4 && s.share(lookZone|lookRoom) > 0.8 && s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() &&
+			(is(i-1, vocabulary.Room) || is(i+1, vocabulary.Room)):
+			out[i] = vocabulary.Zone
+			zone = false
+		}
+	}
+	return out
+}
+
+// grouped reports whether equal cells of the column stand together.
+func (s *sample) grouped() bool {
+	return s.cells > 1 && s.distinct < s.cells && s.changes <= s.distinct+s.distinct/3
+}
