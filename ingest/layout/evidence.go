@@ -148,15 +148,15 @@ const (
 // profiles are what the cells of each field look like; weights were set by
 // hand for what the looks exclude, not fitted to files.
 var profiles = map[vocabulary.Field]profile{
-	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookWatts, 1}, {lookCountWatts, 0.8}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
+	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookTapSaid, 1}, {lookWatts, 1}, {lookCountWatts, 0.8}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
 		{lookOhm, 0.2}, {lookTapValue, 0.6}, {lookNumber, 0.1}, {lookDate, 0.2}, {lookHiZ, 0.2}, {lookTag, -0.5}, {lookLong, -0.8}, {lookWords, -0.7}}, -0.3},
 	vocabulary.TapList:       {[]clue{{lookTapList, 1}, {lookWatts, 0.2}, {lookDate, 0.1}, {lookNumber, -0.3}}, -0.6},
-	vocabulary.TotalWatts:    {[]clue{{lookWatts, 0.8}, {lookTapValue, 0.3}, {lookNumber, 0.4}, {lookTapList, -0.3}}, -0.8},
+	vocabulary.TotalWatts:    {[]clue{{lookTapSaid, -0.5}, {lookWatts, 0.8}, {lookTapValue, 0.3}, {lookNumber, 0.4}, {lookTapList, -0.3}}, -0.8},
 	vocabulary.RatedWatts:    {[]clue{{lookWatts, 0.8}, {lookRating, 0.5}, {lookTapList, 0}, {lookNumber, 0.4}}, -0.8},
 	vocabulary.ChannelWatts:  {[]clue{{lookRating, 1}, {lookWatts, 0.9}, {lookNumber, 0.4}, {lookTapList, 0}}, -0.8},
 	vocabulary.FrameWatts:    {[]clue{{lookRating, 0.9}, {lookWatts, 0.8}, {lookNumber, 0.4}}, -0.8},
 	vocabulary.ControlWatts:  {[]clue{{lookWatts, 0.9}, {lookRating, 0.6}, {lookControl, 0.3}, {lookNumber, 0.4}, {lookModel, 0}}, -0.7},
-	vocabulary.Load:          {[]clue{{lookWatts, 0.8}, {lookNumber, 0.4}, {lookPercent, 0.1}}, -0.8},
+	vocabulary.Load:          {[]clue{{lookTapSaid, -0.5}, {lookWatts, 0.8}, {lookNumber, 0.4}, {lookPercent, 0.1}}, -0.8},
 	vocabulary.MeasuredLoad:  {[]clue{{lookWatts, 0.8}, {lookNumber, 0.4}}, -0.8},
 	vocabulary.Headroom:      {[]clue{{lookPercent, 0.8}, {lookWatts, 0.5}, {lookDecibel, 0.5}, {lookNumber, 0.3}}, -0.6},
 	vocabulary.Quantity:      {[]clue{{lookCount, 1}, {lookCountWatts, 0.2}, {lookSmall, 0.8}, {lookWhole, 0.4}, {lookWatts | lookVolts | lookLength | lookGauge, -0.9}, {lookNumber, -0.6}}, -0.7},
@@ -206,6 +206,7 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.Notes:        {[]clue{{lookLong, 0.7}, {lookStatus, 0.3}, {lookWatts | lookVolts, -0.3}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
 	vocabulary.Cable:        {[]clue{{lookWatts | lookLength, -0.8}, {lookTag, 0.7}, {lookGauge, -0.2}, {lookNumber, 0}, {lookModel, 0.3}}, 0},
 	vocabulary.From:         {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
+	vocabulary.Ignored:      {[]clue{{lookTag | lookTagRange | lookWatts | lookVolts | lookLength | lookGauge, -0.6}, {lookZone | lookAmp | lookControl, -0.4}}, 0.1},
 	vocabulary.To:           {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl | lookTagRange, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
 }
 
@@ -288,7 +289,7 @@ var lookNames = map[look]string{
 	lookCount: "counts", lookChannel: "channels", lookLetter: "letters", lookZone: "zones", lookAmp: "amplifiers", lookControl: "controls",
 	lookRoom: "words", lookModel: "model names", lookLong: "prose", lookYes: "yes or no", lookStatus: "states", lookMounting: "mountings",
 	lookMaterial: "metals", lookFloor: "floors", lookUse: "uses", lookDevice: "loudspeaker words", lookCableWord: "cable types",
-	lookCountWatts: "counts with powers", lookJoint: "outputs of amplifiers", lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
+	lookTapSaid: "taps", lookCountWatts: "counts with powers", lookJoint: "outputs of amplifiers", lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
 }
 
 // describe says in words what speaks for a field: "14 of 15 cells are watts".

@@ -32,7 +32,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 				j++
 			}
 			if len(words) > 0 {
-				facts = append(facts, f.fact(key, strings.Join(words, " "), f.p.ref(l.n, first.col), first.cell))
+				facts = append(facts, f.pair(key, strings.Join(words, " "), f.p.ref(l.n, first.col), first.cell)...)
 			}
 			i = j
 			continue
@@ -75,13 +75,22 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 			value := oneLine(text(v.cell))
 			if value != "" && !strings.HasSuffix(value, ":") {
 				key := strings.TrimRight(t, ": ")
-				facts = append(facts, f.fact(key, value, f.p.ref(l.n, v.col), v.cell))
 				i++
 				// A unit or a second part beside the value belongs to it.
 				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
-					facts[len(facts)-1].Text += " " + oneLine(text(slots[i+1].cell))
+					value += " " + oneLine(text(slots[i+1].cell))
 					i++
 				}
+				facts = append(facts, f.pair(key, value, f.p.ref(l.n, v.col), v.cell)...)
+				continue
+			}
+		}
+		if i+1 < len(slots) && slots[i+1].col == s.col+1 && s.cell.Kind == grid.String {
+			// "CH1" and "120 W @ 70 V": a part of the system and its rating.
+			if sect := sectionField(t); sect != vocabulary.Unknown && lookOf(slots[i+1].cell)&(lookWatts|lookRating|lookVolts) != 0 {
+				v := slots[i+1]
+				facts = append(facts, Fact{Field: sect, Text: oneLine(text(v.cell)), Key: t, At: f.p.ref(l.n, v.col), Cell: v.cell})
+				i++
 				continue
 			}
 		}

@@ -383,6 +383,11 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 			return true
 		}
 	}
+	for _, s := range sub.slots {
+		if t := oneLine(text(s.cell)); len(t) > 44 || len(strings.Fields(t)) > 6 {
+			return false
+		}
+	}
 	f.weigh(&sub)
 	if f.namesUnderGroups(d, head, l, at) {
 		return true

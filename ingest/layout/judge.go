@@ -165,7 +165,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	c.score += aboutWords(s, t.Sheet)
-	volts := 0
+	volts, lineTitle := 0, true
 	for i := range sr.p.lines {
 		l := &sr.p.lines[i]
 		if i > 60 {
@@ -181,8 +181,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			}
 			if l.n < t.Range.Row1 {
 				c.score += aboutWords(s, w)
-				if classWithin(w)&classForeign != 0 {
-					c.foreign = true
+				if classWithin(w)&classForeign != 0 && lineTitle {
+					c.score -= 2
+					lineTitle = false // once
 				}
 			}
 			if lineVoltsWord(w) {

@@ -59,6 +59,7 @@ const (
 	lookMissing // "-", "n/a"
 	lookDitto
 	lookCountWatts // "4 @ 15 W", "(8) at 2.5 W"
+	lookTapSaid    // says "tap": "6 W tap", "tap 3"
 	lookTapUsual   // a power at which line transformers are usually tapped, with its unit
 	lookStruck     // struck through as a whole, or empty
 	lookForeign    // a word for something that is no part of a loudspeaker system
@@ -79,12 +80,14 @@ var areaValues = map[float64]bool{0.22: true, 0.34: true, 0.5: true, 0.75: true,
 var (
 	reWatts    = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
 	reCountW   = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*[\d.,]+\s*w(atts?)?$`)
+	reRatingIn = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+\s*w\b|\d+\s*w\s*(?:@|at|bei|à|a)\s*\d+\s*(?:v|Ω|ohm)`)
+	reTapSaid  = regexp.MustCompile(`(?i)\b(tap|tapped|tapping|abgriff|anzapfung|prise|toma|presa|aftakking|xfmr)\b`)
 	reTapShort = regexp.MustCompile(`(?i)^(?:t-|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
 	reTapList  = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
-	reRating   = regexp.MustCompile(`(?i)^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
+	reRating   = regexp.MustCompile(`(?i)^\d+\s*w\s*(?:@|at)\s*\d+(?:[.,]\d)?\s*(?:v|Ω|ohm)|^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
 	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
 	reLength   = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
-	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^\d{1,2}\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
+	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
 	reOhm      = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
 	rePercent  = regexp.MustCompile(`^[\d.,]+\s*%$`)
 	reDecibel  = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
@@ -98,7 +101,7 @@ var (
 	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Za-z]|[A-H]\d{1,2})$`)
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
 	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*\w{0,2}\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
-	reControl  = regexp.MustCompile(`(?i)^(vc|att|atten\w*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
+	reControl  = regexp.MustCompile(`(?i)^(vc|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
 	reControlW = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+\S{0,5}\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
 	reJoint    = regexp.MustCompile(`(?i)amp.*\bch|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
@@ -157,6 +160,9 @@ func lookText(s string) look {
 	if isMissing(s) {
 		return lookMissing
 	}
+	if ticks[s] {
+		return lookYes
+	}
 	var k look
 	digits, letters, words := 0, 0, 1
 	for _, r := range s {
@@ -173,6 +179,9 @@ func lookText(s string) look {
 		k |= lookWords
 	}
 	if len(s) > 60 || words > 8 {
+		if len(s) < 200 && reRatingIn.MatchString(s) {
+			k |= lookRating
+		}
 		return k | lookLong | ofClass(classWithin(s)&(classDevice|classForeign))
 	}
 	if digits == 0 {
@@ -205,6 +214,9 @@ func lookText(s string) look {
 		if v, ok := leadingNumber(s); ok && tapValues[v] && v <= 60 {
 			k |= lookTapUsual
 		}
+	}
+	if reTapSaid.MatchString(s) {
+		k |= lookTapSaid
 	}
 	if k&(lookWatts|lookRating) == 0 && reCountW.MatchString(s) && strings.ContainsAny(s, "@xX× àa)j") {
 		k |= lookCountWatts
@@ -279,6 +291,9 @@ func ofClass(c class) look {
 	}
 	return k
 }
+
+// ticks are the signs that people tick with.
+var ticks = map[string]bool{"x": true, "X": true, "✓": true, "✔": true, "√": true, "●": true, "•": true, "■": true, "☑": true, "☒": true, "*": true, "✗": true}
 
 // plainNumber reads a number without a unit: full stop or comma as the
 // decimal mark, thousands marks, a vulgar fraction.

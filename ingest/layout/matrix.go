@@ -14,7 +14,7 @@ import (
 var (
 	reLabelWatts = regexp.MustCompile(`(?i)\b\d+(?:[.,]\d+)?\s*(?:w|watts?)\b`)
 	reLabelSet   = regexp.MustCompile(`(?i)(?:set|tapped|tap|at|@|auf|gestellt auf|à|a|op|op stand|régl\S* (?:à|sur)|puest\S* a|tarat\S* a|ingesteld op)\s*:?\s*(\d+(?:[.,]\d+)?\s*(?:w|watts?))\b`)
-	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
+	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*(?:(?:set|tap(?:ped)?|gestellt|eingestellt|régl\S*|puest\S*|tarat\S*|ingesteld)?\s*(?:at|on|@|auf|à|a|op|sur)?\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
 	reLabelTag   = regexp.MustCompile(`^\p{L}{1,5}[- ]?\d{1,3}\p{L}?$`)
 )
 
@@ -43,7 +43,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			continue
 		}
 		label := h.parts[len(h.parts)-1]
-		if isTotalText(label) || h.cells.share(lookSmall|lookCount|lookYes) < 0.8 || h.forced != vocabulary.Unknown {
+		if isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
 			continue
 		}
 		named, best := h.best()
@@ -100,6 +100,25 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		x.field = f.crossedField(x, cols)
 	}
 	return x
+}
+
+// countShare is the share of cells that are counts or ticks; one power among them,
+// under the header, is what the type is tapped at.
+func (s *sample) countShare() float64 {
+	counts, watts := 0, 0
+	for _, k := range s.looks {
+		switch {
+		case k&(lookSmall|lookCount|lookYes) != 0:
+			counts++
+		case k&lookWatts != 0:
+			watts++
+		}
+	}
+	cells := s.cells - min(watts, 1)
+	if cells == 0 {
+		return 0
+	}
+	return float64(counts) / float64(cells)
 }
 
 // dropSums takes a last column off that holds the sums of the others.

@@ -29,6 +29,7 @@ var (
 // sectionField tells which field a section title names by its first words:
 // "Zone 3", "AMP 2", "VC-3"; Unknown when it names none.
 func sectionField(t string) vocabulary.Field {
+	t = strings.TrimRight(t, " :")
 	if m := reBehind.FindString(t); m != "" && len(m) < len(t) {
 		if f := sectionField(t[len(m):]); f == vocabulary.Control || f == vocabulary.Amplifier || f == vocabulary.Channel {
 			return f
@@ -188,20 +189,46 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	if len(found) == 0 || strings.TrimSpace(t[:found[0][0]]) != "" {
 		return nil
 	}
+	for _, m := range found { // "120 W.  Amp 2 = ...": the key begins behind the full stop
+		for _, gap := range []string{"  ", ". "} {
+			if j := strings.LastIndex(t[m[2]:m[3]], gap); j >= 0 {
+				m[0], m[2] = m[2]+j+len(gap), m[2]+j+len(gap)
+			}
+		}
+	}
 	var facts []Fact
 	for i, m := range found {
 		end := len(t)
 		if i+1 < len(found) {
 			end = found[i+1][0]
 		}
-		key, value := strings.TrimSpace(t[m[2]:m[3]]), strings.Trim(t[m[1]:end], " ,;|)\n\r\t")
+		key, value := strings.TrimSpace(t[m[2]:m[3]]), strings.Trim(t[m[1]:end], " ,;|\n\r\t")
+		if strings.Count(value, ")") > strings.Count(value, "(") {
+			value = strings.TrimRight(value, ") ,;")
+		}
 		if value == "" {
 			continue
 		}
-		facts = append(facts, f.fact(key, oneLine(value), at, c))
+		facts = append(facts, f.pair(key, oneLine(value), at, c)...)
 	}
 	return facts
 }
+
+// pair is what a key of a title block and its value say: one fact, and one more for a line
+// voltage that the value names beside other things.
+func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
+	fact := f.fact(key, value, at, c)
+	facts := []Fact{fact}
+	if loose[fact.Field] && !reShortTag.MatchString(key) {
+		if m := reAnyVolts.FindAllString(value, 3); len(m) == 1 {
+			facts = append(facts, Fact{Field: vocabulary.LineVoltage, Text: m[0], Key: key, At: at, Cell: c})
+		}
+	}
+	return facts
+}
+
+// loose are the fields of keys such as "System" or "Line", behind which a line voltage may stand.
+var loose = map[vocabulary.Field]bool{vocabulary.Circuit: true, vocabulary.Unknown: true, vocabulary.Use: true, vocabulary.Channel: true}
 
 // fact is a key of a title block and its value.
 func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
@@ -215,7 +242,7 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	case reShortTag.MatchString(key) && strings.ContainsAny(key, "0123456789"):
 		field = vocabulary.Unknown
 	}
-	if !watts && (field == vocabulary.Circuit || field == vocabulary.Unknown || field == vocabulary.Use || field == vocabulary.Channel) && len(value) < 32 && reAnyVolts.MatchString(value) {
+	if !watts && loose[field] && len(value) < 32 && reAnyVolts.MatchString(value) {
 		field = vocabulary.LineVoltage // "Line: 100 V"
 	}
 	if field == vocabulary.Job && !strings.Contains(value, " ") && strings.ContainsAny(value, "0123456789") {

@@ -244,6 +244,9 @@ func (f *finder) trim(d *draft) {
 		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
 			return len(slots) >= 2 && isTotalText(oneLine(text(slots[0].cell)))
 		}
+		if len(slots) == 2 && typical > 2 && sectionField(oneLine(text(slots[0].cell))) != vocabulary.Unknown && lookOf(slots[1].cell)&(lookRating|lookWatts) != 0 && usual[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel) == 0 {
+			return false // "CH1" and its rating
+		}
 		keys := 0
 		for _, sl := range slots {
 			if strings.HasSuffix(text(sl.cell), ":") {
@@ -289,7 +292,8 @@ func (f *finder) keyLine(slots []slot, typical int) bool {
 		return false
 	}
 	t := oneLine(text(slots[0].cell))
-	return strings.HasSuffix(t, ":") || titleFields[f.keyField(t)] && f.isKey(slots[0].cell, false)
+	field := f.keyField(t)
+	return strings.HasSuffix(t, ":") || (titleFields[field] || field == vocabulary.LineVoltage) && f.isKey(slots[0].cell, false)
 }
 
 // covered reports which tables' areas hold a place.
