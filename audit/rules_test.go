@@ -21,6 +21,17 @@ func TestRuleCases(t *testing.T) {
 	}
 }
 
+// TestPublishedExamples runs examples that were published, each with its source.
+func TestPublishedExamples(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join("testdata", "published", "*.csv"))
+	if err != nil || len(files) == 0 {
+		t.Fatal("no published examples")
+	}
+	for _, file := range files {
+		t.Run(filepath.Base(file), func(t *testing.T) { loadCase(t, file).check(t) })
+	}
+}
+
 // TestRegistry holds every rule to the form that a rule has.
 func TestRegistry(t *testing.T) {
 	name := regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
