@@ -24,7 +24,7 @@ var implausible = &Rule{
 		{Name: "most in a row", Default: 2000, Unit: "pieces", Source: "common practice, no source"},
 		{Name: "highest control rating", Default: 2000, Unit: "W", Source: "common practice, no source"},
 		{Name: "highest channel rating", Default: 20000, Unit: "W", Source: "common practice, no source"},
-		{Name: "longest run", Default: 5000, Unit: "m", Source: "common practice, no source"},
+		{Name: "longest run", Default: 50000, Unit: "m", Source: "common practice, no source", Note: "lines of more than a few kilometres are rare; a long one shows as a loss"},
 		{Name: "thinnest conductor", Default: 0.05, Unit: "mm2", Source: "common practice, no source"},
 		{Name: "thickest conductor", Default: 70, Unit: "mm2", Source: "common practice, no source"},
 		{Name: "lowest line voltage", Default: 10, Unit: "V", Source: "common practice, no source"},
@@ -161,10 +161,14 @@ func (x *Examination) implausibleCables() {
 // oddText says what is written and why it cannot be.
 func oddText[T ~float64](what string, q schedule.Quantity[T], unit string, most float64) string {
 	text := fmt.Sprintf("%s %s %s", what, span(quantity(q)), unit)
-	if past(float64(q.High), most) {
-		return fmt.Sprintf("%s is more than %s %s, the most that is plausible; kept out of the sums", text, figure(most), unit)
+	of := "sums"
+	if unit == "m" || unit == "mm2" {
+		of = "losses"
 	}
-	return text + " cannot be; kept out of the sums"
+	if past(float64(q.High), most) {
+		return fmt.Sprintf("%s is more than %s %s, the most that is plausible; kept out of the %s", text, figure(most), unit, of)
+	}
+	return text + " cannot be; kept out of the " + of
 }
 
 func (x *Examination) implausible(cl *claim) {

@@ -3,6 +3,8 @@ package audit
 import (
 	_ "embed"
 	"fmt"
+
+	"lineaudit/audit/schedule"
 )
 
 //go:embed doc/loose-end.md
@@ -19,7 +21,7 @@ var looseEnd = &Rule{
 	},
 	Silent: []string{
 		"the schedule ties no loudspeaker to a channel at all: then it is one question",
-		"a control has nothing behind it: a question, since it may only stand in the list",
+		"most controls have nothing behind them: then the schedule does not say what hangs where, and it is a question",
 		"a cable ends at a place that the rest of the schedule does not name: a question",
 	},
 	Cautions: []string{cautionPaper},
@@ -109,25 +111,36 @@ func (x *Examination) looseRows() {
 	x.judge(cl)
 }
 
-// idleControls asks about controls that nothing hangs behind.
+// idleControls finds controls that nothing hangs behind: a loose end where the
+// schedule ties at least as many controls to loudspeakers as it leaves alone,
+// else a question, since then it may not say at all what hangs behind which.
 func (x *Examination) idleControls() {
-	used := false
-	for i := range x.circuit.controls {
-		used = used || len(x.circuit.controls[i].members) > 0
-	}
-	asked := false
+	c := x.circuit
+	used := 0
+	var idle []int
 	for i, k := range x.Job.Controls {
-		if len(x.circuit.controls[i].members) > 0 || k.Remote.Yes || k.Status != 0 {
+		switch {
+		case len(c.controls[i].members) > 0:
+			used++
+		case !k.Remote.Yes && k.Status == schedule.Installed && !c.inRing(i):
+			idle = append(idle, i)
+		}
+	}
+	for n, i := range idle {
+		k := x.Job.Controls[i]
+		cl := &claim{key: controlKey(k), place: controlName(k), room: k.Room.Value, zone: zoneName(k.Zone), at: k.At, measured: Exact(1), unit: "loose ends",
+			message: "no loudspeaker is listed behind it, while the others have theirs",
+			cells:   func() []Evidence { return []Evidence{{At: k.At, Written: k.Name, Role: "control"}} }}
+		if used >= len(idle) {
+			x.judge(cl)
 			continue
 		}
-		if !used && asked {
-			continue
-		}
-		asked = true
 		text := "Which loudspeakers hang behind control " + k.Name + "?"
-		if !used {
+		if used == 0 {
 			text = "Which loudspeakers hang behind which control?"
 		}
-		x.ask([]gap{{k.At, "control", text}}, "whether it is overloaded")
+		if used > 0 || n == 0 {
+			x.ask([]gap{{k.At, "control", text}}, "whether it is overloaded")
+		}
 	}
 }
