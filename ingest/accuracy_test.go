@@ -331,6 +331,12 @@ func (c *comparison) sameChannel(wantAmp, want, amp, channel string) bool {
 	if amp == "" {
 		return c.named("channel", wantAmp+"."+want, channel)
 	}
+	for _, f := range c.names["channel "+wantAmp+"."+want] { // "AMP 1 CH A" is the amplifier AMP 1 and its channel A
+		k := join.Key(f)
+		if strings.HasPrefix(k, join.Key(amp)) && strings.HasSuffix(k, join.Key(channel)) && k != join.Key(amp) {
+			return true
+		}
+	}
 	return c.named("amplifier", wantAmp, amp) && (join.Key(want) == join.Key(channel) || c.named("channel", wantAmp+"."+want, channel))
 }
 

@@ -149,8 +149,10 @@ func (b *builder) sheetZones() {
 	}
 	count := make(map[string]int) // how many of the lists a title stands above
 	for _, t := range lists {
+		own := make(map[string]bool)
 		for _, f := range t.titles {
-			if f.Field == vocabulary.Unknown {
+			if f.Field == vocabulary.Unknown && !own[f.Text] {
+				own[f.Text] = true
 				count[f.Text]++
 			}
 		}

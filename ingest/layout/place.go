@@ -1,10 +1,14 @@
 package layout
 
-import "lineaudit/ingest/vocabulary"
+import (
+	"regexp"
+
+	"lineaudit/ingest/vocabulary"
+)
 
 // placeBonus is what the place of a column among the others adds to a field
 // that no header of the table names.
-const placeBonus = 0.35
+const placeBonus = 0.5
 
 // named is the score from which header words claim a field for a table.
 const named = 0.6
@@ -17,7 +21,7 @@ func places(cols []*heading) map[int]vocabulary.Field {
 	out := map[int]vocabulary.Field{}
 	claimed := func(f vocabulary.Field) bool {
 		for _, h := range cols {
-			if h.forced == f || h.of(f) >= named && h.cells.of(f) > deniedBy {
+			if h.forced == f || h.of(f) >= named && (h.top == f || h.of(f) > 0.85) && h.cells.of(f) > deniedBy {
 				return true
 			}
 		}
@@ -42,6 +46,10 @@ func places(cols []*heading) map[int]vocabulary.Field {
 		case amplifier && is(i+1, vocabulary.Channel) && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && s.grouped():
 			out[i] = vocabulary.Amplifier
 			amplifier = false
+		case amplifier && channel && i+1 < len(cols) && free(cols[i+1]) && s.grouped() && s.ampTags() && cols[i+1].cells.share(lookSmall|lookLetter) > 0.8 &&
+			cols[i+1].cells.distinct <= 24:
+			out[i], out[i+1] = vocabulary.Amplifier, vocabulary.Channel
+			amplifier, channel = false, false
 		case zone && s.cells >= 4 && s.share(lookZone|lookRoom) > 0.8 && s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() &&
 			(is(i-1, vocabulary.Room) || is(i+1, vocabulary.Room)):
 			out[i] = vocabulary.Zone
@@ -49,6 +57,21 @@ func places(cols []*heading) map[int]vocabulary.Field {
 		}
 	}
 	return out
+}
+
+// ampTag is how amplifiers are usually numbered: A for amplifier, V for
+// Verstärker, E for Endstufe or etapa, F for finale, and the words themselves.
+var ampTag = regexp.MustCompile(`(?i)^(a|v|e|f|pa|amp|ampli|end|eta)[-_. ]?\d{1,2}$`)
+
+// ampTags reports whether the cells are numbered as amplifiers usually are.
+func (s *sample) ampTags() bool {
+	n := 0
+	for _, t := range s.texts {
+		if ampTag.MatchString(t) {
+			n++
+		}
+	}
+	return n > 0 && n*10 >= s.cells*8
 }
 
 // grouped reports whether equal cells of the column stand together.
