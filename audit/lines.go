@@ -118,7 +118,7 @@ func (c *circuit) oneLengthLine(s single) *network {
 		if r.out != notOut {
 			continue
 		}
-		watts = watts.plus(r.each.times(r.count.times(m.share)))
+		watts = watts.plus(r.each.times(r.units.times(m.share)))
 		lineV = r.lineV
 		if control == -2 {
 			control, rooms = r.control, r.l.Room.Value

@@ -64,14 +64,14 @@ func (c *circuit) total(n *node, t *tally) {
 	watts, marked, more, count := zero, zero, zero, zero
 	for _, m := range n.members {
 		r := &c.rows[m.row]
-		pieces := r.count.times(m.share)
+		pieces := r.units.times(m.share)
 		if r.part == growth {
 			if r.out == notOut {
 				more = more.plus(r.each.times(pieces))
 			}
 			continue
 		}
-		count = count.plus(pieces)
+		count = count.plus(r.count.times(m.share))
 		switch r.out {
 		case lowImpedance:
 			n.lowRows++

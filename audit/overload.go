@@ -127,7 +127,7 @@ func (c *circuit) rowGaps(n *node) []gap {
 				out = append(out, gap{placeOf(l.Tap.Source, l.At), "tap", tapQuestion(r)})
 			}
 		}
-		if !r.count.exact() {
+		if !r.units.exact() {
 			k := [3]string{"count", zoneName(l.Zone), rowName(l)}
 			if !seen[k] {
 				seen[k] = true

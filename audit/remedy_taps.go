@@ -73,7 +73,7 @@ func (p *repair) nearestTap() {
 	var rows []int
 	for i := range c.rows {
 		r := &c.rows[i]
-		if r.part != counts || r.out != notOut || !r.l.Tap.Had() || !p.rests(r) {
+		if r.part != counts || r.out != notOut || !r.tap.Had() || !p.rests(r) {
 			continue
 		}
 		rows = append(rows, i)
@@ -121,7 +121,7 @@ func (p *repair) evenTaps() {
 	count := map[float64]float64{}
 	var rows []int
 	for i := range c.rows {
-		if r := &c.rows[i]; r.part == counts && r.l.Tap.Had() && p.rests(r) {
+		if r := &c.rows[i]; r.part == counts && r.tap.Had() && p.rests(r) {
 			rows = append(rows, i)
 			count[r.marked.Low] += pieceCount(r)
 		}

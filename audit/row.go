@@ -23,11 +23,13 @@ type row struct {
 	part      part
 	repeats   bool // listed on two sheets: the second one
 	out       exclusion
-	count     Interval
-	marked    Interval // watts of one loudspeaker as marked on its tap
-	each      Interval // watts of one loudspeaker on this line
-	lossDB    float64  // insertion loss of its transformer from the house book
-	wrongV    bool     // marked for another line voltage, and not offered for this one
+	count     Interval                          // loudspeakers
+	units     Interval                          // what the watts are of: the count, or 1 where only the row's total is known
+	tap       schedule.Quantity[schedule.Watts] // as stated; unknown where it was only estimated
+	marked    Interval                          // watts of one loudspeaker as marked on its tap
+	each      Interval                          // watts of one loudspeaker on this line
+	lossDB    float64                           // insertion loss of its transformer from the house book
+	wrongV    bool                              // marked for another line voltage, and not offered for this one
 	emergency bool
 	split     split
 	offers    []offer // taps its transformer offers; nil when nothing is known of them
@@ -89,6 +91,10 @@ func (r *row) work(c *circuit) {
 	r.emergency = c.rowEmergency(l, ch)
 	r.model, r.room, r.mounting = c.word(l.Model.Value), c.word(l.Room.Value), c.word(l.Mounting.Value)
 	r.count = countOf(l)
+	r.units = r.count
+	if r.tap = l.Tap; r.tap.How == schedule.Estimated {
+		r.tap = schedule.Quantity[schedule.Watts]{} // what other rows say is no bound
+	}
 	r.tapV = r.lineV
 	if v, ok := l.TapVolts.Exact(); ok && v > 0 {
 		r.tapV = line.Nominal(float64(v))
@@ -123,10 +129,12 @@ func countOf(l *schedule.Loudspeaker) Interval {
 func (r *row) mark() {
 	l := r.l
 	switch {
-	case l.Tap.Had():
-		r.marked = quantity(l.Tap)
+	case r.tap.Had():
+		r.marked = quantity(r.tap)
 	case l.RowTotal.Had() && r.count.bounded() && r.count.Low > 0:
 		r.marked = quantity(l.RowTotal).over(r.count)
+	case l.RowTotal.Had():
+		r.marked, r.units = quantity(l.RowTotal), whole
 	case len(r.offers) > 0:
 		r.marked = between(math.Inf(1), 0)
 		for _, o := range r.offers {
@@ -145,7 +153,7 @@ func (r *row) mark() {
 func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 	l := r.l
 	r.out = notOut
-	if l.LowImpedance.Had() && !l.Tap.Had() && !l.RowTotal.Had() {
+	if l.LowImpedance.Had() && !r.tap.Had() && !l.RowTotal.Had() {
 		r.out = lowImpedance
 		if odd(l.LowImpedance, 0, math.Inf(1)) {
 			r.out = absurd
@@ -186,7 +194,7 @@ func (r *row) draw(c *circuit) {
 	if k != 1 {
 		r.each = r.marked.scaled(k)
 	}
-	r.wrongV = r.lineV > 0 && r.tapV > 0 && !line.SameClass(r.tapV, r.lineV) && r.l.Tap.Had() && !r.offeredHere()
+	r.wrongV = r.lineV > 0 && r.tapV > 0 && !line.SameClass(r.tapV, r.lineV) && r.tap.Had() && !r.offeredHere()
 }
 
 // powerRatio is the power that a tap marked for one line voltage draws from
@@ -212,7 +220,7 @@ func (r *row) offeredHere() bool {
 }
 
 // total is what the installed or future loudspeakers of the row draw together.
-func (r *row) total() Interval { return r.each.times(r.count) }
+func (r *row) total() Interval { return r.each.times(r.units) }
 
 // shareOf is the part of the row that each of its channels carries.
 func (r *row) shareOf() Interval {
@@ -226,7 +234,7 @@ func (r *row) shareOf() Interval {
 }
 
 // known reports whether the row's watts have an upper bound.
-func (r *row) known() bool { return r.each.bounded() && r.count.bounded() }
+func (r *row) known() bool { return r.each.bounded() && r.units.bounded() }
 
 // offersOf lists the taps that the schedule, else the house book, says a
 // loudspeaker's transformer has.

@@ -135,7 +135,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 			s.open = "a row of it is kept out of the sums"
 			continue
 		}
-		pieces := r.count.times(m.share)
+		pieces := r.units.times(m.share)
 		if r.out == offLine {
 			continue
 		}

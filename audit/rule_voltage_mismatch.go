@@ -49,7 +49,7 @@ func checkVoltageMismatch(x *Examination) error {
 next:
 	for i := range c.rows {
 		r := &c.rows[i]
-		if r.part != counts || r.out != notOut || !r.l.Tap.Had() || r.lineV == 0 {
+		if r.part != counts || r.out != notOut || !r.tap.Had() || r.lineV == 0 {
 			continue
 		}
 		if !r.wrongV {
@@ -96,8 +96,8 @@ func (x *Examination) mismatched(m *mismatch) {
 	sure := true
 	for _, i := range m.rows {
 		r := &c.rows[i]
-		t.add(r, r.count)
-		total, marked = total.plus(r.total()), marked.plus(r.marked.times(r.count))
+		t.add(r, r.units)
+		total, marked = total.plus(r.total()), marked.plus(r.marked.times(r.units))
 		cl.pieces += pieceCount(r)
 		cl.emergency = cl.emergency || r.emergency
 		sure = sure && !taken(r.l.TapVolts.How)

@@ -85,7 +85,7 @@ func (c *circuit) solve(t *tree, high, spread bool) *treeSolution {
 		for _, m := range b.members {
 			r := &c.rows[m.row]
 			if r.out == notOut {
-				watts += pick(r.each.times(r.count.times(m.share)))
+				watts += pick(r.each.times(r.units.times(m.share)))
 			}
 		}
 		if math.IsInf(loop, 1) || math.IsInf(watts, 1) {
