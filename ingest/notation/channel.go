@@ -51,7 +51,7 @@ func ParseChannel(s string) (ChannelRef, error) {
 		return ChannelRef{}, err
 	}
 	text = strings.ReplaceAll(text, "\n", " ")
-	r := channelReading{text: text}
+	r := channelReading{}
 	rest := r.takeBridging(lexCodes(text))
 	for len(rest) > 0 && rest[0].is("(") && rest[len(rest)-1].is(")") {
 		rest = rest[1 : len(rest)-1]
@@ -94,10 +94,7 @@ func isPairAB(channels []string) bool {
 }
 
 // A channelReading is a channel cell on its way to a ChannelRef.
-type channelReading struct {
-	text string
-	c    ChannelRef
-}
+type channelReading struct{ c ChannelRef }
 
 // takeBridging removes "bridged" and "parallel", with the brackets around them.
 func (r *channelReading) takeBridging(tokens []token) []token {
@@ -114,6 +111,9 @@ func (r *channelReading) takeBridging(tokens []token) []token {
 		if len(out) > 0 && out[len(out)-1].is("(") && i+1 < len(tokens) && tokens[i+1].is(")") {
 			out = out[:len(out)-1]
 			i++
+		}
+		if i+1 < len(tokens) {
+			tokens[i+1].gap = true
 		}
 	}
 	for len(out) > 0 && out[len(out)-1].kind == markToken && !out[len(out)-1].is(")") {
@@ -213,10 +213,18 @@ func (r *channelReading) setAmplifierOrNone(tokens []token) bool {
 // setAmplifier takes tokens as the amplifier's name.
 func (r *channelReading) setAmplifier(tokens []token) bool {
 	tokens = trimMarks(tokens)
+	for len(tokens) > 1 && isNumberWord(tokens[0].text) {
+		tokens = trimMarks(tokens[1:])
+	}
 	if len(tokens) == 0 {
 		return false
 	}
-	name := textOf(r.text, tokens)
+	for i := range tokens {
+		if kind, sure, _, ok := nameAt(tokens, i); ok && sure && (kind == KeyChannel || kind == KeyAmplifier) {
+			return false // no name has either word
+		}
+	}
+	name := textOf(tokens)
 	if strings.ContainsAny(name, "+,;&|→") || !hasAlnum(name) {
 		return false
 	}
@@ -332,7 +340,7 @@ func (r *channelReading) coded(tokens []token) bool {
 		if _, sure, n, ok := nameAt(tokens, 0); ok && sure && n == len(tokens) {
 			return false
 		}
-		r.c.Channels = []string{textOf(r.text, tokens)}
+		r.c.Channels = []string{textOf(tokens)}
 		return true
 	}
 	head, tail := tokens[:sep], tokens[sep+1:]
@@ -348,7 +356,7 @@ func (r *channelReading) coded(tokens []token) bool {
 	case (mark == "-" || mark == "_") && simple && isSingleLetter(head[0]): // amplifier A, or one name
 		r.c.Doubts |= DateOrPair
 	case (mark == "-" || mark == "_") && simple && head[0].kind == wordToken && tail[0].kind == figureToken && !tokens[sep].gap && !tail[0].gap: // PA-02: a tag
-		r.c.Channels = []string{textOf(r.text, tokens)}
+		r.c.Channels = []string{textOf(tokens)}
 		return true
 	case simple && head[0].kind == figureToken && tail[0].kind == figureToken:
 		if head[0].raw[0] == '0' && head[0].raw == "0" {
@@ -357,7 +365,7 @@ func (r *channelReading) coded(tokens []token) bool {
 		if mark == "-" || mark == "/" {
 			r.c.Doubts |= DateOrPair
 		}
-	case lastMark(head) >= 0 && (strings.Count(textOf(r.text, head), "-")+strings.Count(textOf(r.text, head), ".") > 1 || head[0].kind == figureToken):
+	case lastMark(head) >= 0 && (strings.Count(textOf(head), "-")+strings.Count(textOf(head), ".") > 1 || head[0].kind == figureToken):
 		return false // three or more figures: a date or an address
 	case head[len(head)-1].kind != figureToken && !(len(head) == 1 && tail[0].kind == figureToken):
 		return false
@@ -396,7 +404,7 @@ func splitAt(tokens []token, marks string) [][]token {
 func (r *channelReading) codedList(parts [][]token) bool {
 	var out ChannelRef
 	for i, part := range parts {
-		one := channelReading{text: r.text}
+		one := channelReading{}
 		if !one.coded(part) || len(one.c.Channels) == 0 {
 			return false
 		}

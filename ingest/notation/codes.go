@@ -45,14 +45,16 @@ func lexCodes(s string) []token {
 	return out
 }
 
-// textOf returns the text that tokens cover, as it stands in s.
-func textOf(s string, tokens []token) string {
-	if len(tokens) == 0 {
-		return ""
+// textOf returns the text of tokens as they were written.
+func textOf(tokens []token) string {
+	var b strings.Builder
+	for i, t := range tokens {
+		if i > 0 && t.gap {
+			b.WriteByte(' ')
+		}
+		b.WriteString(t.raw)
 	}
-	runes := []rune(s)
-	last := tokens[len(tokens)-1]
-	return string(runes[tokens[0].at : last.at+len([]rune(last.raw))])
+	return b.String()
 }
 
 // trimMarks removes marks at both ends of tokens.

@@ -86,7 +86,7 @@ func ParseTags(s string) (Tags, error) {
 
 // isOneTag reports whether a text is one tag that would not be split again.
 func isOneTag(tag string) bool {
-	parts := splitTags(tag)
+	parts := splitTags(" " + tag + " ")
 	if len(parts) != 1 || parts[0] != tag {
 		return false
 	}
@@ -308,7 +308,7 @@ func isUpper(s string) bool { return s == strings.ToUpper(s) }
 // one adds a single tag; a bare figure takes the prefix of the tag before it.
 func (r *tagReading) one(tag string) error {
 	tag = trimTag(tag)
-	if !hasAlnum(tag) || len([]rune(tag)) > longestTag {
+	if !hasAlnum(tag) || len([]rune(tag)) > longestTag || strings.ContainsAny(tag, "^<>=`") {
 		return ErrNotUnderstood
 	}
 	if _, missing := Missing(tag); missing || Ditto(tag) {
