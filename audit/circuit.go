@@ -42,6 +42,8 @@ type circuit struct {
 	words map[string]int // names as written to the number of their key
 	keys  map[string]int // keys to their number
 
+	offered map[int]offerList // by model
+
 	chain  []int // buffers of place
 	feeds  []int
 	shares []Interval
@@ -81,7 +83,7 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 		amplifiers: make([]node, len(job.Amplifiers)),
 	}
 	c.limits = set.plausible()
-	c.words, c.keys = make(map[string]int), make(map[string]int)
+	c.words, c.keys, c.offered = make(map[string]int), make(map[string]int), make(map[int]offerList)
 	c.zoneAt = positions(job.Zones)
 	c.controlAt = positions(job.Controls)
 	c.channelAt = positions(job.Channels)

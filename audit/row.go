@@ -2,6 +2,7 @@ package audit
 
 import (
 	"math"
+	"slices"
 
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
@@ -250,6 +251,10 @@ func (c *circuit) offersOf(l *schedule.Loudspeaker, lineV, tapV float64) []offer
 	if len(taps) == 0 {
 		return nil
 	}
+	word := c.word(l.Model.Value)
+	if known := c.offered[word]; word != 0 && known.lineV == lineV && known.tapV == tapV && slices.Equal(known.taps, taps) {
+		return known.offers
+	}
 	out := make([]offer, 0, len(taps))
 	for _, t := range taps {
 		o := offer{watts: float64(t.Watts), marked: float64(t.Watts)}
@@ -264,7 +269,15 @@ func (c *circuit) offersOf(l *schedule.Loudspeaker, lineV, tapV float64) []offer
 		}
 		out = append(out, o)
 	}
+	c.offered[word] = offerList{taps, lineV, tapV, out}
 	return out
+}
+
+// An offerList is the offers of one model, kept for the next row that has it.
+type offerList struct {
+	taps        []schedule.TapOffer
+	lineV, tapV float64
+	offers      []offer
 }
 
 // countOnce finds loudspeakers that are listed on two sheets with the same tag

@@ -2,7 +2,6 @@ package audit
 
 import (
 	_ "embed"
-	"fmt"
 
 	"lineaudit/audit/schedule"
 )
@@ -64,7 +63,7 @@ func (x *Examination) channelClaim(i int) *claim {
 		key: channelKey(ch), place: channelName(ch), zone: c.onlyZone(n), at: ratingCell(n, ch.At),
 		emergency: n.emergency, use: useOf(n.emergency, nil, ch), pieces: n.pieces(),
 		measured: share, unit: "% of rating", show: n.inWatts(), ohms: expectedOhm(n.lineV, n.load.Watts),
-		message:   fmt.Sprintf("%s on a %s: %s", n.load.Sum, n.ratingText("channel"), percents(share)),
+		message:   n.load.Sum + " on a " + n.ratingText("channel") + ": " + percents(share),
 		cells:     func() []Evidence { return n.withRating(c.cells(n), ch.At) },
 		gaps:      func() []gap { return append(c.rowGaps(n), channelRatingGap(n, ch)...) },
 		settles:   "whether " + channelName(ch) + " is overloaded",

@@ -60,7 +60,7 @@ func (x *Examination) controlClaim(i int) *claim {
 		key: controlKey(k), place: controlName(k), room: k.Room.Value, zone: zoneName(k.Zone), at: ratingCell(n, k.At),
 		emergency: n.emergency, use: useOf(n.emergency, k.Zone, c.channelOfControl(k)), pieces: n.pieces(),
 		measured: share, unit: "% of rating", show: n.inWatts(), ohms: expectedOhm(n.lineV, n.load.Watts),
-		message:   fmt.Sprintf("%s on a %s: %s", n.load.Sum, n.ratingText("control"), percents(share)),
+		message:   n.load.Sum + " on a " + n.ratingText("control") + ": " + percents(share),
 		cells:     func() []Evidence { return n.withRating(c.cells(n), k.At) },
 		gaps:      func() []gap { return append(c.rowGaps(n), controlRatingGap(n, k)...) },
 		settles:   "whether " + controlName(k) + " is overloaded",

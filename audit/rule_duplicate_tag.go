@@ -34,41 +34,40 @@ var duplicateTag = &Rule{
 
 func checkDuplicateTag(x *Examination) error {
 	c := x.circuit
-	at := map[string][]int{}
-	var order []string
+	first := make(map[string]int, len(c.rows)) // tag to its first row
+	again := map[string][]int{}                // repeated tags to all their rows
+	var order []string                         // repeated tags
 	for i := range c.rows {
 		r := &c.rows[i]
 		if r.part != counts {
 			continue
 		}
-		for _, tag := range deviceTags(r) {
-			if len(at[tag]) == 0 {
+		deviceTags(r, func(tag string) {
+			k, met := first[tag]
+			switch {
+			case !met:
+				first[tag] = i
+			case len(again[tag]) == 0:
 				order = append(order, tag)
+				again[tag] = []int{k, i}
+			default:
+				again[tag] = append(again[tag], i)
 			}
-			at[tag] = append(at[tag], i)
-		}
+		})
 	}
-	repeated := 0
-	for _, tag := range order {
-		if len(at[tag]) > 1 {
-			repeated++
-		}
-	}
-	if len(order) == 0 {
+	repeated := len(order)
+	if len(first) == 0 {
 		return nil
 	}
-	if repeated > 1 && past(100*float64(repeated), x.setting("type marks from")*float64(len(order))) {
+	if repeated > 1 && past(100*float64(repeated), x.setting("type marks from")*float64(len(first))) {
 		return nil
 	}
 	if repeated == 0 {
-		x.pass(&claim{place: "tags", at: c.rows[at[order[0]][0]].l.At, measured: Exact(1), unit: "loudspeakers with one tag",
-			message: counted(float64(len(order)), "tag") + ", each used once"})
+		x.pass(&claim{place: "tags", at: x.Job.Loudspeakers[0].At, measured: Exact(1), unit: "loudspeakers with one tag",
+			message: counted(float64(len(first)), "tag") + ", each used once"})
 	}
 	for _, tag := range order {
-		rows := at[tag]
-		if len(rows) < 2 {
-			continue
-		}
+		rows := again[tag]
 		slices.SortFunc(rows, func(a, b int) int { return c.rows[a].l.At.Compare(c.rows[b].l.At) })
 		last := c.rows[rows[len(rows)-1]].l
 		var where []string
@@ -93,22 +92,19 @@ func checkDuplicateTag(x *Examination) error {
 	return nil
 }
 
-// deviceTags are the folded tags of single loudspeakers in a row; none where
-// its tag is a type mark or stands for a group.
-func deviceTags(r *row) []string {
+// deviceTags hands the folded tags of single loudspeakers in a row to yield;
+// none where its tag is a type mark or stands for a group.
+func deviceTags(r *row, yield func(string)) {
 	l := r.l
 	if len(l.Tags) > 1 {
-		if !r.count.exact() || int(r.count.Low) != len(l.Tags) {
-			return nil
+		if r.count.exact() && int(r.count.Low) == len(l.Tags) {
+			for _, t := range l.Tags {
+				yield(modelKey(t))
+			}
 		}
-		var out []string
-		for _, t := range l.Tags {
-			out = append(out, modelKey(t))
-		}
-		return out
+		return
 	}
 	if tag, ok := singleTag(l); ok {
-		return []string{tag}
+		yield(tag)
 	}
-	return nil
 }
