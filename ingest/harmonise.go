@@ -71,6 +71,10 @@ func (t *table) become(c *column, f vocabulary.Field, why string) {
 // same header elsewhere in the book.
 const sureHeader = 0.7
 
+// unsureHeader is the confidence below which a column may be given up for what
+// another table says.
+const unsureHeader = 0.45
+
 // byHeader gives a column that was not understood the field that the same
 // header has in another table.
 func byHeader(tables []*table) {
@@ -89,7 +93,7 @@ func byHeader(tables []*table) {
 	for _, t := range tables {
 		for _, c := range t.columns {
 			f := known[headerKey(c)]
-			if c.Field != vocabulary.Unknown || f == vocabulary.Unknown || t.has(f) {
+			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) {
 				continue
 			}
 			t.become(c, f, "the same header means "+string(f)+" in another table")

@@ -293,9 +293,8 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		return seen{}, seen{}
 	}
 	name = all[0]
-	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && r.kind == channelRow &&
-		!c.ref.Doubts.Has(notation.DateOrPair) {
-		name.text = c.ref.Amplifier
+	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) {
+		name.text = withKindWord(name.text, c.ref.Amplifier) // "AMP 1 CH 2" is a channel of AMP 1
 	}
 	if len(all) > 1 {
 		other = all[1]

@@ -21,14 +21,18 @@ func places(cols []*heading) map[int]vocabulary.Field {
 	out := map[int]vocabulary.Field{}
 	claimed := func(f vocabulary.Field) bool {
 		for _, h := range cols {
-			if h.forced == f || h.of(f) >= named && (h.top == f || h.of(f) > 0.85) && h.cells.of(f) > deniedBy {
+			if h.forced == f || h.of(f) >= named && (h.top == f || h.of(f) > 0.85) && h.cells.of(f) > 0.1 {
 				return true
 			}
 		}
 		return false
 	}
 	is := func(i int, f vocabulary.Field) bool {
-		return i >= 0 && i < len(cols) && (cols[i].forced == f || cols[i].of(f) >= named && cols[i].top == f && cols[i].cells.of(f) > deniedBy)
+		if i < 0 || i >= len(cols) {
+			return false
+		}
+		h := cols[i]
+		return h.forced == f || h.of(f) >= named && h.of(f) >= h.score-0.1 && h.cells.of(f) > deniedBy
 	}
 	free := func(h *heading) bool {
 		return h.forced == vocabulary.Unknown && h.credible() < sureWords && h.cells.cells > 0
