@@ -236,7 +236,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 
 // columnWatts reports whether the cells of a field are powers with their unit.
 func columnWatts(t *Table, f vocabulary.Field) bool {
-	return lookShare(t, f, lookWatts|lookCountWatts|lookRating) >= 0.5
+	return lookShare(t, f, lookWatts|lookCountWatts|lookRating|lookTapSaid) >= 0.4
 }
 
 // lookShare is the share of a field's first cells that have one of the looks.

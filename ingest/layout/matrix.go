@@ -65,6 +65,8 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		case device && !hasField(cols, vocabulary.Quantity) && (best < 0.75 || named == vocabulary.Tag || named == vocabulary.Describe || named == vocabulary.Mounting || named == vocabulary.Model):
 			votes[vocabulary.Model]++
 			strong++
+		case named == vocabulary.Mounting && best < 0.8: // "ceiling", "wall" as names of types
+			words++
 		case best < 0.45 && !strings.ContainsAny(label, "%€$£"):
 			words++
 		case best < headerScore && strings.ContainsAny(label, "0123456789"):
