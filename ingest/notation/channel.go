@@ -213,7 +213,7 @@ func (r *channelReading) setAmplifierOrNone(tokens []token) bool {
 // setAmplifier takes tokens as the amplifier's name.
 func (r *channelReading) setAmplifier(tokens []token) bool {
 	tokens = trimMarks(tokens)
-	for len(tokens) > 1 && isNumberWord(tokens[0].text) {
+	for len(tokens) > 0 && isNumberWord(tokens[0].text) {
 		tokens = trimMarks(tokens[1:])
 	}
 	if len(tokens) == 0 {
