@@ -70,7 +70,7 @@ type equipment struct{ kind, name string }
 func (x *Examination) judge(c *claim) Verdict {
 	certain, possible := x.weigh(c)
 	switch {
-	case !c.measured.Known:
+	case !c.measured.Known, math.IsNaN(c.measured.Low), math.IsNaN(c.measured.High):
 		return x.open(c, "the figure is not known")
 	case certain != nil && (possible == nil || possible == certain):
 		return x.found(c, certain, Certain, "")

@@ -216,11 +216,15 @@ func (o *oneLength) loss(watts, loop, count float64) float64 {
 	return r.LossDB + o.ratioDB
 }
 
+// mostInsertionDB is the most that a control may lose full on; more is a typing
+// error. The house book refuses it as well.
+const mostInsertionDB = 10
+
 // insertionDB is the insertion loss of a control where the sheet or the house
 // book states one, else 0.
 func (c *circuit) insertionDB(control int) float64 {
 	k := c.job.Controls[control]
-	if db, ok := k.LossDB.Exact(); ok && db > 0 {
+	if db, ok := k.LossDB.Exact(); ok && db > 0 && db <= mostInsertionDB {
 		return float64(db)
 	}
 	if m := c.set.model(k.Model, "control"); m != nil {

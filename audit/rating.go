@@ -39,6 +39,14 @@ func (c *circuit) rate() {
 	}
 }
 
+// sane is a stated rating; unknown where it is implausible.
+func sane(q schedule.Quantity[schedule.Watts], most float64) Interval {
+	if odd(q, 0, most) {
+		return Interval{}
+	}
+	return quantity(q)
+}
+
 // controlRating is the rating of a control at a line voltage (0: unknown).
 //
 // A control rated for a higher voltage is limited by its current, so that on a
@@ -46,7 +54,7 @@ func (c *circuit) rate() {
 // printed rule found). One rated for lower voltages only keeps its watts here;
 // the rule control-voltage-mismatch speaks.
 func (c *circuit) controlRating(k *schedule.Control, lineV float64) rating {
-	r := rating{from: k.Rated.Source, nominal: quantity(k.Rated)}
+	r := rating{from: k.Rated.Source, nominal: sane(k.Rated, c.limits.control)}
 	for _, v := range k.RatedVolts {
 		if n, ok := v.Exact(); ok && n > 0 {
 			r.volts = append(r.volts, line.Nominal(float64(n)))
@@ -86,7 +94,7 @@ func (c *circuit) controlRating(k *schedule.Control, lineV float64) rating {
 // rating under another condition (peak, at 4 ohm) only says that the line
 // rating is no higher.
 func (c *circuit) channelRating(ch *schedule.Channel, lineV float64) rating {
-	r := rating{from: ch.Rated.Source, nominal: quantity(ch.Rated)}
+	r := rating{from: ch.Rated.Source, nominal: sane(ch.Rated, c.limits.channel)}
 	a := ch.Amplifier
 	if a != nil && weaker(ch.Rated.How) {
 		if m := c.set.model(a.Model, "amplifier"); m != nil && len(ch.Bridged) == 0 {
@@ -95,7 +103,7 @@ func (c *circuit) channelRating(ch *schedule.Channel, lineV float64) rating {
 			}
 		}
 		if !r.nominal.Known && len(a.Channels) == 1 && a.Rated.Had() {
-			r.from, r.nominal = a.Rated.Source, quantity(a.Rated)
+			r.from, r.nominal = a.Rated.Source, sane(a.Rated, c.limits.channel)
 		}
 	}
 	r.watts = r.nominal
@@ -108,7 +116,7 @@ func (c *circuit) channelRating(ch *schedule.Channel, lineV float64) rating {
 
 // frameRating is the total that a frame may give over all its channels.
 func (c *circuit) frameRating(a *schedule.Amplifier) rating {
-	r := rating{from: a.Rated.Source, nominal: quantity(a.Rated)}
+	r := rating{from: a.Rated.Source, nominal: sane(a.Rated, c.limits.channel)}
 	if m := c.set.model(a.Model, "amplifier"); m != nil && m.row.Frame.Had() && weaker(a.Rated.How) {
 		r.from, r.nominal, r.house = m.row.Frame.Source, quantity(m.row.Frame), true
 	}

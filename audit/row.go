@@ -117,8 +117,10 @@ func (r *row) work(c *circuit) {
 // number of its tags, else one or more.
 func countOf(l *schedule.Loudspeaker) Interval {
 	switch {
-	case l.Count.Had():
+	case l.Count.Had() && (l.Count.Low >= 0 && !math.IsInf(float64(l.Count.Low), 0)) && l.Count.High >= l.Count.Low:
 		return quantity(l.Count)
+	case l.Count.Had():
+		return atLeast(0) // implausible
 	case len(l.Tags) > 0:
 		return Exact(float64(len(l.Tags)))
 	}

@@ -48,7 +48,8 @@ func checkBoxTooShallow(x *Examination) error {
 func boxed[T ~float64](x *Examination, i int, what string, is, needed schedule.Quantity[T], unit, way string) {
 	k := x.Job.Controls[i]
 	n := &x.circuit.controls[i]
-	if !is.Had() || !needed.Had() || is.High <= 0 {
+	const most = 10_000 // mm, far past any back box
+	if !is.Had() || !needed.Had() || odd(is, 0, most) || odd(needed, 0, most) {
 		return
 	}
 	there, want := quantity(is), quantity(needed)

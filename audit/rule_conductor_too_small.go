@@ -31,7 +31,7 @@ var conductorTooSmall = &Rule{
 func checkConductorTooSmall(x *Examination) error {
 	c := x.circuit
 	for _, k := range x.Job.Cables {
-		if k.Status != schedule.Installed || !k.Needed.Had() {
+		if k.Status != schedule.Installed || !k.Needed.Had() || odd(k.Needed, c.limits.thin, c.limits.thick) {
 			continue
 		}
 		d := c.conduit(k)

@@ -114,6 +114,8 @@ func (x *Examination) measured(r *reading) {
 	watts := Interval{}
 	text := ""
 	switch {
+	case odd(r.watts, 0, math.MaxFloat32) || odd(r.ohms, 0, math.MaxFloat32):
+		return // no reading of a meter
 	case r.watts.Had():
 		watts = quantity(r.watts)
 		text = "measured " + span(watts) + " W"
