@@ -85,6 +85,7 @@ func newBuilder(file string, opts *Options, tables []*table, facts []layout.Fact
 
 // build makes the job.
 func (b *builder) build() *schedule.Job {
+	b.nameSections()
 	b.sheetZones()
 	for _, t := range b.tables {
 		for _, r := range t.rows {

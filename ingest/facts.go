@@ -59,6 +59,7 @@ func (b *builder) jobFacts() {
 // the name of an amplifier and the rating of its channels.
 func plainFacts(facts []layout.Fact) []layout.Fact {
 	out := make([]layout.Fact, 0, len(facts))
+	facts = pairedFacts(facts)
 	for _, f := range facts {
 		if f.Field != vocabulary.Amplifier {
 			out = append(out, f)
@@ -77,6 +78,31 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 		f.Field, f.Text, f.Key, f.Cell = vocabulary.ChannelWatts, rating, name.Text, nil
 		if name.Text != "" {
 			out = append(out, name)
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// pairScore is the score from which a text in a title block is the key of the
+// text beside it.
+const pairScore = 0.5
+
+// pairedFacts makes key and value of two neighbouring texts of a title block
+// of which the first names a field: "Cable | 2 x 2.5 mm²".
+func pairedFacts(facts []layout.Fact) []layout.Fact {
+	out := make([]layout.Fact, 0, len(facts))
+	for i := 0; i < len(facts); i++ {
+		f := facts[i]
+		if i+1 < len(facts) && f.Field == vocabulary.Unknown && f.Key == "" && f.At.Row > 0 {
+			v := facts[i+1]
+			beside := v.Field == vocabulary.Unknown && v.Key == "" && v.At.Row == f.At.Row && v.At.Col > f.At.Col && v.At.Col <= f.At.Col+2
+			if c := vocabulary.Score(f.Text); beside && len(c) > 0 && c[0].Score >= pairScore {
+				v.Field, v.Key = c[0].Field, f.Text
+				out = append(out, v)
+				i++
+				continue
+			}
 		}
 		out = append(out, f)
 	}

@@ -22,6 +22,8 @@ type table struct {
 	again   bool          // it served an earlier job already, which accounts for its rows
 	names   map[string][]valueName
 	memo    *memo
+	// sectionAs is the field of section titles that say nothing but a name.
+	sectionAs vocabulary.Field
 
 	runsRepeat int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
 	tagCount   map[string]int // how often each tag stands in it; nil until asked for
@@ -188,8 +190,11 @@ func (r *row) say(f vocabulary.Field) seen {
 		return s
 	}
 	for i := len(r.Sections) - 1; i >= 0; i-- {
-		if r.Sections[i].Field == f {
-			return factSeen(&r.Sections[i])
+		fact := &r.Sections[i]
+		if fact.Field == f || fact.Field == vocabulary.Unknown && r.t.sectionAs == f && f != vocabulary.Unknown {
+			s := factSeen(fact)
+			s.field = f
+			return s
 		}
 	}
 	return r.t.title(f)

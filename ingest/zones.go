@@ -128,6 +128,39 @@ func (b *builder) zoneGroups() {
 	}
 }
 
+// nameSections decides what section titles are that only name something:
+// outputs of amplifiers where no column has them and all titles read as such
+// ("A1.2"), else zones where nothing else names a zone.
+func (b *builder) nameSections() {
+	for _, t := range b.tables {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed {
+			continue
+		}
+		titles := make(map[string]bool)
+		for _, r := range t.rows {
+			for i := range r.Sections {
+				if f := &r.Sections[i]; f.Field == vocabulary.Unknown {
+					titles[f.Text] = true
+				}
+			}
+		}
+		if len(titles) == 0 {
+			continue
+		}
+		outlets := true
+		for text := range titles {
+			c := b.channelRef(text)
+			outlets = outlets && c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && anyDigit(text)
+		}
+		switch {
+		case outlets && !t.has(vocabulary.Channel) && !t.sectioned(vocabulary.Channel) && !t.sectioned(vocabulary.Amplifier):
+			t.sectionAs = vocabulary.Channel
+		case !outlets && len(titles) > 1 && !t.has(vocabulary.Zone) && !t.sectioned(vocabulary.Zone) && !t.title(vocabulary.Zone).had():
+			t.sectionAs = vocabulary.Zone
+		}
+	}
+}
+
 // sheetZones takes the title of each sheet, else its name, for a zone where
 // several sheets list loudspeakers and nothing on them names a zone: one sheet
 // for each zone.
@@ -138,7 +171,7 @@ func (b *builder) sheetZones() {
 		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden {
 			continue
 		}
-		if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) {
+		if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) || t.sectionAs == vocabulary.Zone {
 			return
 		}
 		lists = append(lists, t)
