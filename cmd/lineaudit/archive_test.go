@@ -1,68 +1,12 @@
 package main
 
 import (
-	"bytes"
-	"context"
-	"encoding/csv"
 	"fmt"
-	"math"
-	"os"
 	"path/filepath"
 	"slices"
-	"strconv"
 	"strings"
 	"testing"
-	"unicode"
 )
-
-// audited runs the whole program over paths and returns the output folder and the exit code.
-func audited(t *testing.T, args ...string) (out string, code int, text string) {
-	t.Helper()
-	out = filepath.Join(t.TempDir(), "out")
-	var stdout, stderr bytes.Buffer
-	code = run(context.Background(), append(args, "--out", out), screen{out: &stdout, err: &stderr})
-	if stderr.Len() > 0 {
-		t.Logf("stderr: %s", stderr.String())
-	}
-	return out, code, stdout.String()
-}
-
-// A record is one line of a data file, by column.
-type record map[string]string
-
-func records(t *testing.T, path string) []record {
-	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatalf("%s: %v", path, err)
-	}
-	var out []record
-	for _, row := range all[1:] {
-		r := record{}
-		for i, name := range all[0] {
-			r[name] = row[i]
-		}
-		out = append(out, r)
-	}
-	return out
-}
-
-// plain is a name as it is compared: letters and digits, leading zeros and kind words aside.
-func plain(s string) string {
-	s = strings.TrimPrefix(s, "'")
-	var b strings.Builder
-	for _, r := range strings.ToLower(s) {
-		if unicode.IsLetter(r) || unicode.IsDigit(r) {
-			b.WriteRune(r)
-		}
-	}
-	return b.String()
-}
 
 // A truth is what the samples mean, with the forms of their names.
 type truth struct {
@@ -84,16 +28,6 @@ func readTruth(t *testing.T, dir string) truth {
 // same reports whether a name is one of the forms of the true one.
 func (tr truth) same(file, kind, want, got string) bool {
 	return plain(want) == plain(got) || slices.Contains(tr.forms[file+"|"+kind+"|"+plain(want)], plain(got))
-}
-
-// close reports whether two figures agree; a blank agrees with a blank alone.
-func closeTo(want, got string, tolerance float64) bool {
-	w, err1 := strconv.ParseFloat(want, 64)
-	g, err2 := strconv.ParseFloat(got, 64)
-	if err1 != nil || err2 != nil {
-		return want == got
-	}
-	return math.Abs(w-g) <= tolerance*max(math.Abs(w), 1e-9)
 }
 
 func TestArchiveAgainstItsTruth(t *testing.T) {
