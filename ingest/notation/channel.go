@@ -280,7 +280,7 @@ func (r *channelReading) setChannels(tokens []token) bool {
 		case t.gap && id != "":
 			return false
 		default:
-			if k, _, n, ok := nameAt(tokens, i); ok && k == KeyChannel && n == 1 {
+			if k, _, n, ok := nameAt(tokens, i); id == "" && ok && k == KeyChannel && n == 1 {
 				continue // ch 1 + ch 2
 			}
 			id += t.raw
