@@ -38,8 +38,8 @@ func spoil(rng *rand.Rand, v reflect.Value, share float64, seen map[uintptr]bool
 			}
 			return
 		}
-		for i := range v.NumField() {
-			spoil(rng, v.Field(i), share, seen)
+		for _, field := range v.Fields() {
+			spoil(rng, field, share, seen)
 		}
 	}
 }

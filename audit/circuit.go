@@ -1,6 +1,8 @@
 package audit
 
 import (
+	"slices"
+
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
 )
@@ -159,12 +161,7 @@ func (c *circuit) joinBridged() {
 }
 
 func mentions(list []*schedule.Channel, ch *schedule.Channel) bool {
-	for _, x := range list {
-		if x == ch {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(list, ch)
 }
 
 // findSoleControls finds the zones whose loudspeakers name no control although
@@ -379,10 +376,8 @@ func isStandby(ch *schedule.Channel) bool {
 }
 
 func appendNew(list []int, v int) []int {
-	for _, x := range list {
-		if x == v {
-			return list
-		}
+	if slices.Contains(list, v) {
+		return list
 	}
 	return append(list, v)
 }
@@ -414,10 +409,8 @@ func (c *circuit) noteRing(k *schedule.Control) {
 			first = p
 		}
 	}
-	for _, r := range c.rings {
-		if r == first {
-			return
-		}
+	if slices.Contains(c.rings, first) {
+		return
 	}
 	c.rings = append(c.rings, first)
 }

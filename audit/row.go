@@ -174,10 +174,8 @@ func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 
 func (c *circuit) onLowImpedanceOutput(l *schedule.Loudspeaker) bool {
 	for _, a := range c.job.Amplifiers {
-		for _, x := range a.LowImpedance {
-			if x == l {
-				return true
-			}
+		if slices.Contains(a.LowImpedance, l) {
+			return true
 		}
 	}
 	return false

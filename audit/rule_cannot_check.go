@@ -33,6 +33,7 @@ var cannotCheck = &Rule{
 
 func checkCannotCheck(x *Examination) error {
 	x.askLeftOut()
+	x.askCableClass()
 	decided, open := 0, 0
 	var first schedule.Ref
 	for _, nodes := range [][]node{x.circuit.channels, x.circuit.controls} {
@@ -78,6 +79,24 @@ func checkCannotCheck(x *Examination) error {
 		message: why, measured: Exact(float64(decided))}
 	x.found(cl, &LimitInForce{Grade: Unknown, Value: least, Unit: "checks of loads"}, CannotBeShown, "")
 	return nil
+}
+
+// askCableClass asks, once for a system of emergency use that lists cables,
+// about wiring class and fire jackets. They are never failed: the class marked
+// on the amplifier and the code in force decide (NEC 640.9(C) as read in ECMag,
+// Good Vibrations part 2; BS 5839-1 as read in a guide on cabling).
+func (x *Examination) askCableClass() {
+	emergency := false
+	for i := range x.circuit.rows {
+		emergency = emergency || x.circuit.rows[i].part == counts && x.circuit.rows[i].emergency
+	}
+	for _, k := range x.Job.Cables {
+		if emergency && k.Status == schedule.Installed {
+			x.ask([]gap{{k.At, "wiring class", "Which wiring class is marked on the amplifiers, and which routes ask for plenum-rated or fire-resisting cable?"}},
+				"whether the cables suit their class and routes; nothing is failed for it here")
+			return
+		}
+	}
 }
 
 // askLeftOut asks about rows that were left out, where counting them would

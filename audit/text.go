@@ -45,7 +45,7 @@ func span(i Interval) string {
 // which side of 100 it is.
 func percent(v float64) string {
 	whole := math.Round(v)
-	for decimals := 0; decimals < 6; decimals++ {
+	for decimals := range 6 {
 		text := strconv.FormatFloat(v, 'f', decimals, 64)
 		if whole != 100 || same(v, 100) || strings.Trim(text, "0.") != "1" {
 			return text + " %"
