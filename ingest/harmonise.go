@@ -15,6 +15,7 @@ import (
 func harmonise(tables []*table) {
 	for _, t := range tables {
 		t.numberedChannels()
+		t.zonesInTitles()
 	}
 	byHeader(tables)
 	byNames(tables)
@@ -45,6 +46,24 @@ func (t *table) numberedChannels() {
 	if rows > len(amps) {
 		t.become(count, vocabulary.Channel, "one amplifier on several rows, another number on each")
 		t.kind = layout.Channels
+	}
+}
+
+// zonesInTitles gives up a column that was hardly a zone where the title or the
+// sections of the table name its zones.
+func (t *table) zonesInTitles() {
+	cols := t.byField[vocabulary.Zone]
+	if len(cols) != 1 || cols[0].Confidence >= 0.6 {
+		return
+	}
+	named := t.title(vocabulary.Zone).had()
+	for i := range t.Records {
+		for k := range t.Records[i].Sections {
+			named = named || t.Records[i].Sections[k].Field == vocabulary.Zone
+		}
+	}
+	if named {
+		t.become(cols[0], vocabulary.Unknown, "the titles name the zones")
 	}
 }
 

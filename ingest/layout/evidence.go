@@ -3,6 +3,7 @@ package layout
 import (
 	"fmt"
 	"math/bits"
+	"slices"
 	"strconv"
 
 	"lineaudit/ingest/grid"
@@ -108,6 +109,17 @@ func take(lines []line, col int, total int) *sample {
 	}
 	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
 	return s
+}
+
+// mostOfAKind is more than the fewest loudspeakers of any row of a list.
+const mostOfAKind = 24
+
+// low is the smallest number of the column, 0 if it has none.
+func (s *sample) low() float64 {
+	if len(s.numbers) == 0 {
+		return 0
+	}
+	return slices.Min(s.numbers)
 }
 
 // cutNumber parts a tag into what stands before its last number and that number, 0 if it has none.
@@ -244,6 +256,9 @@ func (s *sample) of(f vocabulary.Field) float64 {
 	case vocabulary.Quantity, vocabulary.Tap:
 		if s.running {
 			e -= 0.4
+		}
+		if f == vocabulary.Quantity && s.low() > mostOfAKind {
+			e -= 0.7 // no row has few: heights, levels, lengths
 		}
 	case vocabulary.Tag:
 		switch {

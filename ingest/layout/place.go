@@ -54,7 +54,7 @@ func places(cols []*heading) map[int]vocabulary.Field {
 			cols[i+1].cells.distinct <= 24:
 			out[i], out[i+1] = vocabulary.Amplifier, vocabulary.Channel
 			amplifier, channel = false, false
-		case zone && s.cells >= 4 && s.share(lookZone|lookRoom) > 0.8 && s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() &&
+		case zone && s.cells >= 4 && s.distinct > 1 && 2*s.total >= h.rows && s.share(lookZone|lookRoom) > 0.8 && s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() &&
 			(is(i-1, vocabulary.Room) || is(i+1, vocabulary.Room)):
 			out[i] = vocabulary.Zone
 			zone = false
