@@ -52,7 +52,7 @@ var priors = sync.OnceValue(func() map[Kind]map[vocabulary.Field]float64 {
 var needs = map[Kind][][]vocabulary.Field{
 	Loudspeakers: {{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.TapList, vocabulary.Quantity},
 		{vocabulary.Tag, vocabulary.Model, vocabulary.Describe, vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Channel, vocabulary.Control}},
-	Zones: {{vocabulary.Zone}, {vocabulary.Quantity, vocabulary.Load, vocabulary.TotalWatts, vocabulary.Tap, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Use, vocabulary.Control}},
+	Zones: {{vocabulary.Zone, vocabulary.Room}, {vocabulary.Quantity, vocabulary.Load, vocabulary.TotalWatts, vocabulary.Tap, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Use, vocabulary.Control}},
 	Amplifiers: {{vocabulary.Amplifier, vocabulary.Model}, {vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.ChannelCount, vocabulary.LineVoltage},
 		{vocabulary.Amplifier, vocabulary.ChannelCount, vocabulary.ChannelWatts}},
 	Channels:     {{vocabulary.Channel}, {vocabulary.ChannelWatts, vocabulary.Load, vocabulary.LineVoltage, vocabulary.Zone}},

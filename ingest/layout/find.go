@@ -45,6 +45,13 @@ func (f *finder) drafts() []*draft {
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
 		for _, s := range f.headerStrips(l, below, atBreak) {
 			over := overlapping(active, s.from, s.to)
+			if over != nil && s.from > over.from+1 && len(l.between(over.from, s.from-1)) >= 2 && s.distinct >= 2 {
+				// The left part of the running table goes on: it was two tables beside each other.
+				if right := over.cut(s.from); right != nil {
+					active, done = append(active, right), append(done, right)
+				}
+				over = overlapping(active, s.from, s.to)
+			}
 			if over != nil && !f.replaces(over, &s, atBreak) {
 				continue
 			}
@@ -67,6 +74,27 @@ func (f *finder) drafts() []*draft {
 		}
 	}
 	return done
+}
+
+// cut takes the columns from col on off a draft and returns them as a draft of
+// their own, or nil when it has no header there.
+func (d *draft) cut(col int) *draft {
+	right := &draft{header: slices.Clone(d.header), units: d.units, repeated: map[int]Class{}, from: col, to: d.to, first: d.first, last: d.last, words: map[int]map[int]string{}}
+	found := false
+	for n, words := range d.words {
+		right.words[n] = map[int]string{}
+		for c, w := range words {
+			if c >= col {
+				right.words[n][c] = w
+				found = true
+			}
+		}
+	}
+	if !found {
+		return nil
+	}
+	d.to = col - 1
+	return right
 }
 
 // takenBy reports whether the header rows of d are rows of o.
@@ -243,41 +271,48 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 	if 2*shared >= min(len(fa), len(fb)) {
 		return true
 	}
-	// Rows: one table's rows run through both, two tables' end where each ends.
-	lines := f.p.within(l.n+1, l.n+200)
-	for i := 1; i < len(lines); i++ {
-		if lines[i].n > lines[i-1].n+1 { // another header after a gap ends both
-			next := strip{slots: lines[i].slots}
-			if f.weigh(&next); next.distinct >= 3 && 2*next.matched >= len(next.slots) && next.data == 0 {
-				lines = lines[:i]
+	for _, x := range a.slots { // the same words twice head two tables
+		for _, y := range b.slots {
+			if h := f.header(y.cell); vocabulary.Fold(oneLine(text(x.cell))) == vocabulary.Fold(oneLine(text(y.cell))) && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
+				return true
 			}
 		}
 	}
-	lastA, lastB, countA, countB := 0, 0, 0, 0
-	for i := range lines {
-		if len(lines[i].between(a.from, a.to)) > 0 {
-			lastA = i
-			countA++
-		}
-		if len(lines[i].between(b.from, b.to)) > 0 {
-			lastB = i
-			countB++
-		}
-	}
-	if countA != countB {
-		ka, kb := f.kindsOf(a), f.kindsOf(b)
-		if len(ka) > 0 && len(kb) > 0 && !slices.ContainsFunc(ka, func(k Kind) bool { return slices.Contains(kb, k) }) {
-			return true
-		}
-	}
-	early, count := lastA, countA
-	if lastB < lastA {
-		early, count = lastB, countB
-	}
-	if early+2 < max(lastA, lastB) && 10*count >= 7*(early+1) && (early+1)*10 < (max(lastA, lastB)+1)*9 {
+	// Rows: one table's rows run through both, two tables' end where each ends.
+	heightA, countA := f.height(l.n, a)
+	heightB, countB := f.height(l.n, b)
+	if heightA != heightB && 10*countA >= 8*heightA && 10*countB >= 8*heightB && f.worthATable(b) {
 		return true
 	}
 	return shared > 0 && b.from-a.to > 2 || b.from-a.to > 3
+}
+
+// height is the number of lines down to the first blank one in the columns of
+// a strip, and how many of them are filled.
+func (f *finder) height(n int, s *strip) (height, filled int) {
+	blank := 0
+	for want, lines := n+1, f.p.within(n+1, n+400); len(lines) > 0; want++ {
+		for len(lines) > 0 && lines[0].n < want {
+			lines = lines[1:]
+		}
+		if len(lines) == 0 {
+			break
+		}
+		if lines[0].n == want && len(lines[0].between(s.from, s.to)) > 0 {
+			filled++
+			height, blank = want-n, 0
+			continue
+		}
+		if blank++; blank > 1 || lines[0].n > want {
+			break
+		}
+	}
+	return height, filled
+}
+
+// worthATable reports whether the headers of a strip would do for a table by themselves.
+func (f *finder) worthATable(s *strip) bool {
+	return len(f.kindsOf(s)) > 0
 }
 
 // draft makes a table of a header strip on line i: it looks for more header

@@ -77,6 +77,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		x.cols = append(x.cols, i)
 		blanks += len(body) - h.cells.total
 	}
+	x.absorb(cols)
 	x.dropSums(cols)
 	n := len(x.cols)
 	if n < 2 || 2*strong < n && (words < 3 || hasField(cols, vocabulary.Quantity) || hasField(cols, vocabulary.Tap) && !hasField(cols, vocabulary.Model) && !hasField(cols, vocabulary.Describe)) {
@@ -102,6 +103,34 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		x.field = f.crossedField(x, cols)
 	}
 	return x
+}
+
+// absorb takes in columns between and right beside the others that hold counts too and
+// whose names mean something else than a figure.
+func (x *crosstab) absorb(cols []*heading) {
+	if len(x.cols) < 2 {
+		return
+	}
+	fits := func(h *heading) bool {
+		if len(h.parts) == 0 || h.cells.cells == 0 || h.forced != vocabulary.Unknown || h.cells.countShare() < 0.8 || isTotalText(h.parts[len(h.parts)-1]) {
+			return false
+		}
+		return !figureFields[h.top] && h.top != vocabulary.Item && h.top != vocabulary.Channel && h.score < 0.8
+	}
+	var all []int
+	first, last := x.cols[0], x.cols[len(x.cols)-1]
+	for i := first; i < len(cols); i++ {
+		switch {
+		case slices.Contains(x.cols, i):
+		case i < last && !fits(cols[i]):
+			continue
+		case i > last && !fits(cols[i]):
+			x.cols = all
+			return
+		}
+		all = append(all, i)
+	}
+	x.cols = all
 }
 
 // countShare is the share of cells that are counts or ticks; one power among them,

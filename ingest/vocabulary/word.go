@@ -126,7 +126,7 @@ func (l *lexicon) clipped(text string) (reading, bool) {
 		if n == 0 || len(parts) == 3 {
 			return reading{}, false
 		}
-		long = long || n >= 3
+		long = long || n >= 3 || rest == "zn" || rest == "vc" || rest == "ch"
 		parts = append(parts, weigh(l.words[rest[:n]][:1], 0.9)...)
 		rest = rest[n:]
 	}
