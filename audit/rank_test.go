@@ -85,3 +85,42 @@ func TestRankLeavesSupersededOut(t *testing.T) {
 		t.Error("ranking twice changes ids")
 	}
 }
+
+func TestWhatToFixFirst(t *testing.T) {
+	job := func(file, site string) *Result {
+		c := parseCase(t, file, `kind,name,says,want
+job,J,site=`+site+`,
+channel,A1/1,volts=100; rated=480,
+control,VC-1,channel=A1/1; rated=35; model=WK-35,
+control,VC-2,channel=A1/1; rated=100; model=WK-100,
+loudspeaker,L1,count=10; tap=5; control=VC-1,
+loudspeaker,L2,count=10; tap=5; control=VC-2,
+`)
+		c.job.File = file
+		return Check(c.job, DefaultSettings())
+	}
+	a := Rank([]*Result{job("a.csv", "Rink"), job("b.csv", "Boathouse"), job("c.csv", "Rink")})
+	if len(a.First) == 0 || len(a.Sites) != 2 {
+		t.Fatalf("causes %v, %d sites", a.First, len(a.Sites))
+	}
+	c := a.First[0]
+	if c.Kind != "control model" || c.Name != "WK-35" || len(c.Findings) != 3 || c.Sites != 2 || c.Share < 0.99 {
+		t.Errorf("first cause %s %s with %d findings at %d sites, share %g", c.Kind, c.Name, len(c.Findings), c.Sites, c.Share)
+	}
+	if a.Sites[0].Score != a.Findings[0].Score || a.Sites[0].Name != "Rink" {
+		t.Errorf("worst site %s with %g", a.Sites[0].Name, a.Sites[0].Score)
+	}
+}
+
+// TestScore works the documented formula out by hand: 100 W on 75 W, 16
+// loudspeakers: danger 1 x (0.5 + 0.5 x (100/93.75 - 1)) x (0.5 + 0.15 log10 17) x 1.
+func TestScore(t *testing.T) {
+	r := Check(loadCase(t, "testdata/control-overload/fires.csv").job, DefaultSettings())
+	f := r.Findings[0]
+	near(t, "extent", f.Factors.Extent, 0.5+0.5*(100/93.75-1), 1e-9)
+	near(t, "reach", f.Factors.Reach, 0.5+0.15*1.2304489213782739, 1e-9)
+	near(t, "score", f.Score, 100*f.Factors.Severity*f.Factors.Extent*f.Factors.Reach*f.Factors.Certainty, 1e-12)
+	if f.Factors.Severity != 1 || f.Factors.Certainty != 1 {
+		t.Errorf("factors %+v", f.Factors)
+	}
+}
