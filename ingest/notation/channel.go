@@ -116,7 +116,7 @@ func (r *channelReading) takeBridging(tokens []token) []token {
 			tokens[i+1].gap = true
 		}
 	}
-	for len(out) > 0 && out[len(out)-1].kind == markToken && !out[len(out)-1].is(")") {
+	for len(out) > 0 && out[len(out)-1].kind == markToken && strings.Contains("-/,;:+&", out[len(out)-1].text) {
 		out = out[:len(out)-1]
 	}
 	return out
@@ -326,6 +326,8 @@ func (r *channelReading) coded(tokens []token) bool {
 			}
 		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i):
 			return false // a name
+		case t.kind == wordToken && i > 0 && tokens[i-1].kind == figureToken && (t.gap || isFigureWord(t.text)):
+			return false // 5 W, 70V, 2x1
 		}
 	}
 	// a list of whole references, "A1.2 & A1.3", is one amplifier's channels
@@ -359,8 +361,8 @@ func (r *channelReading) coded(tokens []token) bool {
 		r.c.Channels = []string{textOf(tokens)}
 		return true
 	case simple && head[0].kind == figureToken && tail[0].kind == figureToken:
-		if head[0].raw[0] == '0' && head[0].raw == "0" {
-			return false
+		if head[0].raw == "0" || strings.Trim(tail[0].raw, "0") == "" || mark == ":" && len(tail[0].raw) == 2 {
+			return false // 45.00, 12:30
 		}
 		if mark == "-" || mark == "/" {
 			r.c.Doubts |= DateOrPair
@@ -400,8 +402,20 @@ func splitAt(tokens []token, marks string) [][]token {
 	return append(out, part)
 }
 
+// isFigureWord reports whether a word behind a figure makes it a quantity.
+func isFigureWord(w string) bool {
+	switch w {
+	case "w", "v", "m", "x", "kw", "mm", "ft", "in", "va", "db":
+		return true
+	}
+	return false
+}
+
 // codedList reads "A1.2 & A1.3", "L1A, L1B", "1+2".
 func (r *channelReading) codedList(parts [][]token) bool {
+	if len(parts) == 2 && len(parts[1]) == 1 && len(parts[1][0].raw) == 3 && !parts[1][0].gap && parts[1][0].kind == figureToken {
+		return false // 1,200
+	}
 	var out ChannelRef
 	for i, part := range parts {
 		one := channelReading{}

@@ -86,6 +86,8 @@ func TestParseChannel(t *testing.T) {
 		"": ErrEmpty, "n/a": ErrMissing, "ditto": ErrDitto, "-3": ErrNotUnderstood, "bridged": ErrNotUnderstood,
 		"+44 20 7946 0958": ErrNotUnderstood, "020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "12.05.21": ErrNotUnderstood,
 		"£5.00": ErrNotUnderstood, "Orangery": ErrNotUnderstood, "192.168.0.10": ErrNotUnderstood, "5 W": ErrNotUnderstood,
+		"8Ω": ErrNotUnderstood, "50%": ErrNotUnderstood, "70V": ErrNotUnderstood, "5W": ErrNotUnderstood, "2x1.5": ErrNotUnderstood, "45.00": ErrNotUnderstood,
+		"12:30": ErrNotUnderstood, "1,200": ErrNotUnderstood, "120'": ErrNotUnderstood, "5 W 70.7V": ErrNotUnderstood,
 		"A-7.5W-100": ErrNotUnderstood, "Ch": ErrNotUnderstood, "250W @ 70V": ErrNotUnderstood,
 	} {
 		if got, err := ParseChannel(in); !errors.Is(err, want) {

@@ -246,6 +246,8 @@ func TestParseQuantity(t *testing.T) {
 		{"020 7946 0958", Quantity{}, ErrNotUnderstood},
 		{"99999999", Quantity{}, ErrTooLarge},
 		{"each", Quantity{}, ErrNotUnderstood},
+		{"#4", Quantity{}, ErrNotUnderstood},
+		{"3\"", Quantity{}, ErrNotUnderstood},
 	} {
 		t.Run(tt.in, func(t *testing.T) {
 			got, err := ParseQuantity(tt.in, Auto)
@@ -369,7 +371,7 @@ func TestParseLength(t *testing.T) {
 		"": ErrEmpty, "per plan": ErrMissing, "TBC": ErrMissing, "as above": ErrDitto, "-36 m": ErrNegative,
 		"Point": ErrNotUnderstood, "2.5 mm²": ErrNotUnderstood, "36 W": ErrNotUnderstood, "£36": ErrNotUnderstood,
 		"50-40 m": ErrNotUnderstood, "120 ft (50 m)": ErrAmbiguous, "36 m 40 m": ErrNotUnderstood,
-		"020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "C-036": ErrNotUnderstood,
+		"020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "C-036": ErrNotUnderstood, "2 ea": ErrNotUnderstood,
 		"120 m one way loop": ErrAmbiguous, "999999 km": ErrTooLarge, "one way": ErrNotUnderstood,
 	} {
 		if got, err := ParseLength(in, Auto, UnitUnknown); !errors.Is(err, want) {

@@ -183,7 +183,8 @@ func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 	if l.Loop && l.OneWay {
 		return Length{}, fail(what, text, ErrAmbiguous)
 	}
-	items = without(items, "wLl<:=.e\"")
+	each := strings.IndexByte(shapeOf(items), codeEach) >= 0
+	items = without(items, "wLl<:=.e")
 	items = withoutEmptyBrackets(items)
 	items = feetAndInches(items)
 	for len(items) > 0 && strings.IndexByte(",;-/+", items[len(items)-1].code) >= 0 {
@@ -194,6 +195,9 @@ func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 	}
 	if err := l.read(items); err != nil {
 		return Length{}, fail(what, text, err)
+	}
+	if each && l.Doubts.Has(Bare) {
+		return Length{}, fail(what, text, ErrNotUnderstood) // "2 ea" is a count
 	}
 	if math.Max(l.High, l.Slack) > MaxLength || l.Times > MaxCount {
 		return Length{}, fail(what, text, ErrTooLarge)

@@ -123,5 +123,16 @@ func prepare(what, s string) (string, error) {
 	case len(text) > 4*maxText || len([]rune(text)) > maxText:
 		return "", failBecause(what, text, "too long for a value", ErrNotUnderstood)
 	}
-	return text, nil
+	return unquoted(text), nil
+}
+
+// unquoted removes a pair of quotes around a text: "5 W" pasted with them.
+func unquoted(text string) string {
+	n := len(text)
+	if n > 2 && (text[0] == '"' || text[0] == '\'') && text[n-1] == text[0] && strings.Count(text, text[:1]) == 2 {
+		if inner := strings.TrimSpace(text[1 : n-1]); inner != "" {
+			return inner
+		}
+	}
+	return text
 }

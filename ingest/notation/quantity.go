@@ -74,7 +74,7 @@ func numerals(tokens []token) []token {
 }
 
 var (
-	quantityOne   = regexp.MustCompile(`^[q#(x]*N[qx)]*$`)
+	quantityOne   = regexp.MustCompile(`^[q(x]*N[qx)]*$`)
 	quantityTwice = regexp.MustCompile(`^(N)q?\((N)q?\)$`)
 	quantityPlus  = regexp.MustCompile(`^q?Nq?(?:[+a]Nq?)+$`)
 	quantitySpare = regexp.MustCompile(`^q?(N)q?[+a,;/]\(?(N)q?sq?\)?$|^q?(N)q?\(\+?(N)q?s\)$`)
@@ -101,7 +101,7 @@ func ParseQuantity(s string, style Style) (Quantity, error) {
 		return Quantity{}, err
 	}
 	doubts := allDoubts(items)
-	items = without(items, "e:=.~\"'")
+	items = without(items, "e:=.~")
 	shape := shapeOf(items)
 	var n []item
 	for i, it := range items {

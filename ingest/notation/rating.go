@@ -88,16 +88,8 @@ var ratingItems = &itemiser{
 	classes:    []string{"rating", "joint"},
 	codes: map[string]byte{
 		"per channel": codePerChannel, "channel": codeChannel, "total": codeTotal, "max": codeMax, "peak": codePeak,
-		"bridged": codeBridged, "noise": codeLine, "method": codeMethod, "low": codeLow, "high": codeHigh,
+		"bridged": codeBridged, "noise": codeLine, "method": codeMethod, "low": codeLow, "high": codeHigh, "device": codeDevices,
 	},
-	prepare: ratingTokens,
-}
-
-// ratingTokens drops what only decorates a rating.
-func ratingTokens(tokens []token) []token {
-	return slices.DeleteFunc(slices.Clone(tokens), func(t token) bool {
-		return t.is(`"`) || t.is("'") || t.is("!")
-	})
 }
 
 // mostChannels is the most channels of one frame that are believed.
@@ -120,7 +112,11 @@ func ParseRating(s string, style Style) (Rating, error) {
 	if err != nil {
 		return Rating{}, err
 	}
-	r := &ratingReading{doubts: allDoubts(items)}
+	shape := shapeOf(items)
+	if shape != "" && shape[0] == '+' {
+		return Rating{}, fail(what, text, ErrNotUnderstood)
+	}
+	r := &ratingReading{doubts: allDoubts(items), named: strings.ContainsAny(shape, "ke")}
 	r.items = r.tidy(items)
 	out, reason := r.read()
 	if reason != nil {
@@ -135,6 +131,7 @@ type ratingReading struct {
 	items  []item
 	at     int
 	doubts Doubts
+	named  bool // a word for a device, or "each", stands beside the figures
 }
 
 // tidy drops words without meaning here and settles what bare figures are.
@@ -162,7 +159,7 @@ func (r *ratingReading) tidy(items []item) []item {
 			r.doubts |= OhmsTaken
 		}
 	}
-	return without(items, "lhe=~.:<")
+	return without(items, "lhke=~.:<!")
 }
 
 func (r *ratingReading) peek(ahead int) byte {
@@ -207,10 +204,15 @@ func (r *ratingReading) read() (Rating, error) {
 	}
 	if bare {
 		r.doubts |= Bare
+		if r.named {
+			return Rating{}, ErrNotUnderstood // "AMP 1" is a name, "2 ea" a count
+		}
 		for _, o := range out.Outputs {
-			// 16 x 2: steps and gangs of a control, or channels and watts
-			if o.Channels > 0 && o.W < 5 {
-				return Rating{}, ErrAmbiguous
+			switch {
+			case o.Channels > 0 && o.W < 5:
+				return Rating{}, ErrAmbiguous // 16 x 2: steps and gangs of a control, or channels and watts
+			case len(out.Outputs) > 1 && o.W < 3:
+				return Rating{}, ErrNotUnderstood // 1/2, 16/2
 			}
 		}
 	}

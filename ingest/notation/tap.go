@@ -43,7 +43,7 @@ type Tap struct {
 	Count       int        // loudspeakers, where the cell says so, else 0
 	Groups      []TapGroup // "12 @ 1W, 6 @ 1/2W": every group, where there are several; LowW and HighW are then their ends
 	Ohms        float64    // for TapImpedance and TapDirect, or written beside the watts; else 0
-	Position    int        // for TapPosition, from 1; also the second reading under WattsOrPosition
+	Position    int        // for TapPosition, from 1; also beside the watts ("tap 2 (5 W)"), or the second reading under WattsOrPosition
 	Fraction    float64    // for TapFraction, above 0 to 1; also the second reading under FractionOfRated
 	Doubts      Doubts
 }
@@ -93,6 +93,9 @@ func (t Tap) String() string {
 			b.WriteString(watts(t.LowW) + " rated")
 		default:
 			b.WriteString(watts(t.LowW))
+			if t.Position > 0 {
+				b.WriteString(" (position " + strconv.Itoa(t.Position) + ")")
+			}
 		}
 		if t.Ohms > 0 {
 			b.WriteString(" (" + plainFigure(t.Ohms) + " Ω)")

@@ -19,6 +19,7 @@ const (
 	codeLine     = 'l' // "line", "system"
 	codeDevices  = 'k' // "speakers", "nos"
 	codeRMS      = 'R'
+	codeWas      = 'w' // "was", "bisher"
 )
 
 var tapItems = &itemiser{
@@ -26,7 +27,7 @@ var tapItems = &itemiser{
 	classes:    []string{"tap", "joint"},
 	codes: map[string]byte{
 		"set": codeSet, "tap": codeTap, "position": codePosition, "rated": codeRated, "program": codeProgram,
-		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS,
+		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS, "was": codeWas,
 	},
 	fractions: true,
 }
@@ -48,6 +49,9 @@ func ParseTap(s string, style Style) (Tap, error) {
 	items, err := tapItems.items(what, text, style)
 	if err != nil {
 		return Tap{}, err
+	}
+	if len(items) > 0 && items[0].code == '+' {
+		return Tap{}, fail(what, text, ErrNotUnderstood)
 	}
 	r := &tapReading{items: items, doubts: allDoubts(items)}
 	tap, reason := r.read()
@@ -84,6 +88,7 @@ var (
 	tapRated    = regexp.MustCompile(`^[PNF]r$|^r:?[PNF]$`)
 	tapRatedSet = regexp.MustCompile(`^(?:([PNF])r|r:?([PNF]))[,;/]?\(?s:?([PNF])\)?$|^([PNF])r\(([PNF])\)$`)
 	tapSetRated = regexp.MustCompile(`^s?:?([PNF])[,;/]?\(?(?:([PNF])r|r:?([PNF]))\)?$`)
+	tapPlaced   = regexp.MustCompile(`^(P)[(,/]*[tn]+[-#]*(N)\)?$|^[tn]+[-#]*(N)[(,/]*(P)\)?$`)
 	tapWithOhms = regexp.MustCompile(`^(?:([PNF])[@/,;(=]*O\)?|O[/,;(:=]*([PNF])\)?)$`)
 )
 
@@ -91,6 +96,10 @@ var (
 const listMarks = "/,;-oaB"
 
 func (r *tapReading) read() (Tap, error) {
+	counted := strings.ContainsAny(r.shape(), "ke")
+	if tap, ok, err := r.totalled(); ok || err != nil {
+		return tap, err
+	}
 	r.tidy()
 	if tap, ok, err := r.points(); ok || err != nil {
 		return tap, err
@@ -116,6 +125,9 @@ func (r *tapReading) read() (Tap, error) {
 		return Tap{}, err
 	}
 	if tap.Kind != TapFraction && !r.hasUnit() {
+		if counted && r.count == 0 {
+			return Tap{}, ErrNotUnderstood // "4 speakers", "2 ea": a count
+		}
 		r.doubts |= Bare
 	}
 	tap.AtV, tap.Count = r.atV, r.count
@@ -129,22 +141,15 @@ func (r *tapReading) hasUnit() bool { return strings.ContainsAny(r.shape(), "PuO
 // tidy removes what says nothing of the tap: "line", "RMS", "each", marks at
 // the ends; and the programme power beside a tap.
 func (r *tapReading) tidy() {
-	// 6 W RMS / 10 W programme: the programme power is not the tap.
-	shape := r.shape()
-	if i := strings.Index(shape, "p"); i > 0 && strings.ContainsRune("PN", rune(shape[i-1])) {
-		start := i - 1
-		if start > 0 && strings.IndexByte("/,;(", shape[start-1]) >= 0 {
-			start--
-		}
-		end := i + 1
-		if end < len(shape) && shape[end] == ')' {
-			end++
-		}
-		if strings.ContainsAny(shape[:start]+shape[end:], "PNF") {
-			r.items = slices.Delete(slices.Clone(r.items), start, end)
+	r.dropBeside(codeProgram, true) // 6 W RMS / 10 W programme: the programme power is not the tap
+	r.dropBeside(codeWas, false)    // 15 W (was 30 W)
+	r.items = without(r.items, "lheR.~:=!&")
+	// 10 W (max.): the brackets say nothing
+	for i := 0; i+2 < len(r.items); i++ {
+		if r.items[i].code == '(' && r.items[i+1].code == codeRated && r.items[i+2].code == ')' {
+			r.items = slices.Concat(r.items[:i], r.items[i+1:i+2], r.items[i+3:])
 		}
 	}
-	r.items = without(r.items, "lheR.~:=!&\"'")
 	for len(r.items) > 0 && strings.IndexByte(",;/-+", r.items[len(r.items)-1].code) >= 0 {
 		r.items = r.items[:len(r.items)-1]
 	}
@@ -178,6 +183,59 @@ func (r *tapReading) tidy() {
 			r.items[i].code = codeVolts
 		}
 	}
+}
+
+// dropBeside removes a power that a word marks as something else than the tap,
+// with the word, which stands behind it or in front of it, if another value is
+// left.
+func (r *tapReading) dropBeside(word byte, behind bool) {
+	shape := r.shape()
+	i := strings.IndexByte(shape, word)
+	if i < 0 {
+		return
+	}
+	start, end := i, i+1
+	switch {
+	case behind && i > 0 && isValue(shape[i-1]):
+		start--
+	case !behind && end < len(shape) && isValue(shape[end]):
+		end++
+	default:
+		return
+	}
+	if start > 0 && strings.IndexByte("/,;(", shape[start-1]) >= 0 {
+		start--
+	}
+	if end < len(shape) && shape[end] == ')' {
+		end++
+	}
+	if strings.ContainsAny(shape[:start]+shape[end:], "PNF") {
+		r.items = slices.Delete(slices.Clone(r.items), start, end)
+	}
+}
+
+// totalled reads a count, a tap and their product: "4x5W=20W", "20W (4 x 5W)".
+func (r *tapReading) totalled() (Tap, bool, error) {
+	shape := r.shape()
+	var count, tap, total int
+	switch shape {
+	case "NxP=P", "N@P=P":
+		count, tap, total = 0, 2, 4
+	case "PxN=P":
+		count, tap, total = 2, 0, 4
+	case "P(NxP)", "P(N@P)", "P=NxP":
+		count, tap, total = 2, 4, 0
+	case "(NxP)P":
+		count, tap, total = 1, 3, 5
+	default:
+		return Tap{}, false, nil
+	}
+	n := r.items[count]
+	if !isCount(n) || math.Abs(n.value*r.items[tap].value-r.items[total].value) > 0.005*r.items[total].value {
+		return Tap{}, false, ErrAmbiguous
+	}
+	w := r.items[tap].value
+	return Tap{Kind: TapWatts, LowW: w, HighW: w, Count: int(n.value)}, true, nil
 }
 
 // points reads one tap named at several line voltages.
@@ -319,8 +377,18 @@ func (r *tapReading) direct() (Tap, bool, error) {
 	return tap, true, nil
 }
 
-// position reads "position 3", "#2", "tap no. 3".
+// position reads "position 3", "#2", "tap no. 3", "tap 2 (5 W)".
 func (r *tapReading) position() (Tap, bool, error) {
+	if m := tapPlaced.FindStringSubmatchIndex(r.shape()); m != nil {
+		watts, place := m[2], m[4]
+		if watts < 0 {
+			place, watts = m[6], m[8]
+		}
+		if n := r.items[place]; isCount(n) && n.value <= 2*mostPositions {
+			w := r.items[watts].value
+			return Tap{Kind: TapWatts, LowW: w, HighW: w, Position: int(n.value), AtV: r.atV}, true, nil
+		}
+	}
 	shape := strings.TrimLeft(r.shape(), "st")
 	items := r.items[len(r.items)-len(shape):]
 	if shape == "#N" || shape == "nN" || shape == "n-N" || shape == "n#N" {
@@ -464,6 +532,9 @@ func (r *tapReading) value() (Tap, error) {
 		last := all[len(all)-1]
 		offered := all[:len(all)-1]
 		if !strings.ContainsAny(shape, "s>") && len(offered) == 1 {
+			if offered[0].code == codeNumber && last.code == codePower {
+				return Tap{}, ErrAmbiguous // 2 (5 W): a count, a position, or watts
+			}
 			// 10 W (5 W): which of them is the tap is not said
 			return listed(all), nil
 		}
