@@ -104,8 +104,53 @@ func readDispositions(ctx context.Context, set *settings) (map[string]report.Dis
 	return d, nil
 }
 
-// writeTodo writes what the schedules left open as a house book to fill in.
+// mostTodo is how many rows of each kind the house book to fill in holds; what
+// settles most comes first.
+const mostTodo = 5000
+
+// writeTodo writes what the schedules left open as a house book to fill in:
+// the models met without a rating or taps, what schedules disagree on, and the questions.
 func writeTodo(w io.Writer, a *report.Audit) error {
+	todo := audit.HouseTodo(a.Archive.Results)
 	rows := map[string][]housebook.Row{}
-	return housebook.Filled(w, form(), rows, "What the schedules left open.")
+	for _, m := range todo.Models[:min(len(todo.Models), mostTodo)] {
+		remark := fmt.Sprintf("%s missing; met in %s at %s; would settle %s.", strings.Join(m.Missing, " and "), report.Plural(m.Met, "row"),
+			report.Plural(len(m.Sites), "site"), report.Plural(m.Verdicts, "verdict"))
+		if len(m.Claims) > 0 {
+			remark += " Schedules elsewhere say " + strings.Join(m.Claims, ", ") + "."
+		}
+		rows[house.Ratings] = append(rows[house.Ratings], housebook.Row{Cells: map[string]string{"model": m.Model, "kind": m.Kind},
+			Note: remark + " See " + places(m.Where) + "."})
+	}
+	disagree := housebook.Extra{Name: "contradictions", Columns: []string{"model", "kind", "what", "one schedule says", "where", "another says", "where"}, Widths: []float64{20, 14, 18, 24, 44, 24, 44}}
+	for _, c := range todo.Contradictions[:min(len(todo.Contradictions), mostTodo)] {
+		row := []string{c.Model, c.Kind, c.What}
+		for _, claim := range c.Claims[:min(len(c.Claims), 2)] {
+			row = append(row, claim.Text, places(claim.Where))
+		}
+		disagree.Rows = append(disagree.Rows, row)
+	}
+	ask := housebook.Extra{Name: "questions", Columns: []string{"settles verdicts", "job", "where", "field", "question", "settles"}, Widths: []float64{10, 26, 34, 18, 70, 50}}
+	for _, q := range todo.Questions[:min(len(todo.Questions), mostTodo)] {
+		ask.Rows = append(ask.Rows, []string{fmt.Sprint(q.Verdicts), report.JobName(q.Job), q.Job.File + " " + q.At.String(), q.Field, q.Text, q.Settles})
+	}
+	return housebook.Filled(w, form(), rows, []housebook.Extra{ask, disagree}, "What the schedules left open, most settling first: fill in the sheet ratings, and the next audit decides more. "+
+		"The sheets questions and contradictions are for you; answer them in the schedules, or with whoever wrote these.")
+}
+
+func places(at []schedule.Ref) string {
+	var out []string
+	for _, r := range at[:min(len(at), 4)] {
+		text := r.File
+		if s := r.String(); s != r.File && !strings.HasPrefix(s, r.File) {
+			text += " " + s
+		} else {
+			text = s
+		}
+		out = append(out, text)
+	}
+	if len(at) > 4 {
+		out = append(out, fmt.Sprintf("and %d more", len(at)-4))
+	}
+	return strings.Join(out, "; ")
 }

@@ -12,6 +12,10 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/ingest/house"
 )
 
 // job is a schedule with one overloaded control: 6 x 10 W = 60 W on 50 W.
@@ -226,5 +230,57 @@ func TestDispositionsSurvive(t *testing.T) {
 	}
 	if ids[0] == "" || ids[0] != ids[1] {
 		t.Errorf("ids %q", ids)
+	}
+}
+
+// Answers in the house book turn what cannot be shown into verdicts.
+func TestAnswersDecide(t *testing.T) {
+	const open = `Job:,Cactus house
+Line:,100 V
+
+Tag,Zone,Tap,Control,Control model,Qty
+LS-1,Cacti,10 W,VC-1,ATT-Q,6
+LS-2,Ferns,5 W,VC-2,ATT-Q,2
+`
+	dir := folder(t, map[string]string{"job.csv": open})
+	before, _, _ := audited(t, dir)
+	todo := filepath.Join(before, "house-todo.xlsx")
+	book, err := excelize.OpenFile(todo)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer book.Close()
+	if got, _ := book.GetCellValue("ratings", "A2"); got != "ATT-Q" {
+		t.Fatalf("the first model to rate is %q, want ATT-Q", got)
+	}
+	rated := ""
+	for i, name := range house.Columns(house.Ratings) {
+		if name == "rated_w" {
+			rated, _ = excelize.CoordinatesToCellName(i+1, 2)
+		}
+	}
+	if err := book.SetCellInt("ratings", rated, 50); err != nil {
+		t.Fatal(err)
+	}
+	answered := filepath.Join(t.TempDir(), "answered.xlsx")
+	if err := book.SaveAs(answered); err != nil {
+		t.Fatal(err)
+	}
+	after, code, text := audited(t, dir, "--house", answered)
+	if code != done {
+		t.Fatalf("exit code %d\n%s", code, text)
+	}
+	verdicts := func(out string) (got []string) {
+		for _, r := range records(t, filepath.Join(out, "controls.csv")) {
+			got = append(got, r["control"]+" "+r["verdict"])
+		}
+		return got
+	}
+	if got, want := verdicts(before), []string{"VC-1 not shown", "VC-2 not shown"}; !slices.Equal(got, want) {
+		t.Errorf("before: %v, want %v", got, want)
+	}
+	// 6 x 10 W = 60 W on 50 W: 120 %; 2 x 5 W = 10 W on 50 W. Hand calculation.
+	if got, want := verdicts(after), []string{"VC-1 fault", "VC-2 passed"}; !slices.Equal(got, want) {
+		t.Errorf("after: %v, want %v", got, want)
 	}
 }

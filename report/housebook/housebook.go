@@ -31,6 +31,15 @@ type Row struct {
 	Note  string
 }
 
+// An Extra is a sheet that the reader of house books passes over: what to ask,
+// which schedules disagree.
+type Extra struct {
+	Name    string
+	Columns []string
+	Widths  []float64
+	Rows    [][]string
+}
+
 // about says what each sheet is for.
 var about = map[string]string{
 	"names":   "What the firm's own words mean. kind header: a column header means a field. kind value: a text in a cell means another text, in one field if one is named. files: a pattern such as rink*.xlsx, blank for all.",
@@ -51,15 +60,15 @@ var examples = map[string][]Row{
 // examples. Every example row begins with EXAMPLE in its note and is to be deleted or written over.
 func Empty(w io.Writer, form Form) error {
 	rows := map[string][]Row{}
-	return write(w, form, rows, "An empty house book. The green rows of the sheet \"examples\" show how each sheet is filled.")
+	return write(w, form, rows, nil, "An empty house book. The green rows of the sheet \"examples\" show how each sheet is filled.")
 }
 
 // Filled writes a house book with rows that are partly known, to be answered.
-func Filled(w io.Writer, form Form, rows map[string][]Row, intro string) error {
-	return write(w, form, rows, intro)
+func Filled(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro string) error {
+	return write(w, form, rows, extras, intro)
 }
 
-func write(w io.Writer, form Form, rows map[string][]Row, intro string) error {
+func write(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro string) error {
 	f := excelize.NewFile()
 	defer f.Close()
 	b := &builder{file: f, form: form}
@@ -71,6 +80,9 @@ func write(w io.Writer, form Form, rows map[string][]Row, intro string) error {
 	b.readMe(intro)
 	for _, sheet := range form.Sheets {
 		b.sheet(sheet, rows[sheet])
+	}
+	for _, x := range extras {
+		b.extra(x)
 	}
 	b.exampleSheet()
 	if b.err != nil {
@@ -157,6 +169,26 @@ func (b *builder) sheet(name string, rows []Row) {
 		b.do(b.file.SetColWidth(name, last, last, 90))
 	}
 	b.do(b.file.SetPanes(name, &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
+}
+
+// extra writes a sheet for the reader alone.
+func (b *builder) extra(x Extra) {
+	_, err := b.file.NewSheet(x.Name)
+	b.do(err)
+	for i, c := range x.Columns {
+		b.put(x.Name, i+1, 1, b.head, c)
+		letters, err := excelize.ColumnNumberToName(i + 1)
+		b.do(err)
+		b.do(b.file.SetColWidth(x.Name, letters, letters, x.Widths[i]))
+	}
+	for k, row := range x.Rows {
+		for i, v := range row {
+			if v != "" {
+				b.put(x.Name, i+1, k+2, b.wrap, v)
+			}
+		}
+	}
+	b.do(b.file.SetPanes(x.Name, &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
 }
 
 // list offers the words that a column takes.
