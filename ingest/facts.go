@@ -93,7 +93,7 @@ const pairScore = 0.5
 func pairedFacts(facts []layout.Fact) []layout.Fact {
 	out := make([]layout.Fact, 0, len(facts))
 	for i := 0; i < len(facts); i++ {
-		f := facts[i]
+		f := keyed(facts[i])
 		if i+1 < len(facts) && f.Field == vocabulary.Unknown && f.Key == "" && f.At.Row > 0 {
 			v := facts[i+1]
 			beside := v.Field == vocabulary.Unknown && v.Key == "" && v.At.Row == f.At.Row && v.At.Col > f.At.Col && v.At.Col <= f.At.Col+2
@@ -107,6 +107,18 @@ func pairedFacts(facts []layout.Fact) []layout.Fact {
 		out = append(out, f)
 	}
 	return out
+}
+
+// keyed takes a text of the form "key: value" apart, if the key names a field.
+func keyed(f layout.Fact) layout.Fact {
+	key, value, ok := strings.Cut(f.Text, ":")
+	if f.Field != vocabulary.Unknown || f.Key != "" || !ok || strings.TrimSpace(value) == "" || countWords(key) > 4 || f.At.Row == 0 {
+		return f
+	}
+	if c := vocabulary.Score(key); len(c) > 0 && c[0].Score >= 0.6 {
+		f.Field, f.Key, f.Text, f.Cell = c[0].Field, strings.TrimSpace(key), strings.TrimSpace(value), nil
+	}
+	return f
 }
 
 // ratingInTitle notes a rating said for an amplifier, or for all of them, in a

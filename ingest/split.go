@@ -207,6 +207,14 @@ func bySheet(all []sheetPart) []part {
 			job[i] = n
 		}
 	}
+	if n >= 2 {
+		for _, i := range own { // a list without a title block of its own among jobs is a job too
+			if job[i] == 0 {
+				n++
+				job[i] = n
+			}
+		}
+	}
 	if n < 2 {
 		clear(job)
 		n = 0

@@ -38,6 +38,7 @@ func places(cols []*heading) map[int]vocabulary.Field {
 		return h.forced == vocabulary.Unknown && h.credible() < sureWords && h.cells.cells > 0
 	}
 	channel, amplifier, zone := !claimed(vocabulary.Channel) && !claimed(vocabulary.Circuit), !claimed(vocabulary.Amplifier), !claimed(vocabulary.Zone)
+	hasAmplifier := claimed(vocabulary.Amplifier)
 	for i, h := range cols {
 		if !free(h) {
 			continue
@@ -45,6 +46,9 @@ func places(cols []*heading) map[int]vocabulary.Field {
 		s := h.cells
 		switch {
 		case channel && is(i-1, vocabulary.Amplifier) && s.share(lookSmall|lookLetter) > 0.8 && s.distinct <= 24:
+			out[i] = vocabulary.Channel
+			channel = false
+		case channel && hasAmplifier && s.share(lookSmall|lookLetter) > 0.8 && s.distinct <= 24 && s.constantWithin(cols, vocabulary.Zone):
 			out[i] = vocabulary.Channel
 			channel = false
 		case amplifier && is(i+1, vocabulary.Channel) && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && s.grouped():
@@ -76,6 +80,39 @@ func (s *sample) ampTags() bool {
 		}
 	}
 	return n > 0 && n*10 >= s.cells*8
+}
+
+// constantWithin reports whether the column holds one value for each value of
+// the column that is named as the field, over at least two that come more than
+// once: the channel of a zone is the same in all its rows, a count is not.
+func (s *sample) constantWithin(cols []*heading, f vocabulary.Field) bool {
+	for _, h := range cols {
+		if h.of(f) < named || h.top != f || h.cells == s {
+			continue
+		}
+		group := map[int]string{}
+		for i, n := range h.cells.lines {
+			group[n] = h.cells.texts[i]
+		}
+		values, groups := map[string]string{}, map[string]bool{}
+		for i, n := range s.lines {
+			g, ok := group[n]
+			if !ok {
+				continue
+			}
+			v, seen := values[g]
+			switch {
+			case !seen:
+				values[g] = s.texts[i]
+			case v != s.texts[i]:
+				return false
+			default:
+				groups[g] = true
+			}
+		}
+		return len(groups) >= 2 && len(values) >= 2
+	}
+	return false
 }
 
 // grouped reports whether equal cells of the column stand together.
