@@ -388,12 +388,15 @@ func sameTap(w, g record) bool {
 // has none, and a place that is read as a room for the only zone there is.
 func (c *hardCase) sameZone(w, g record) bool {
 	if w["zone"] != "" {
-		return alike(w["zone"], cmp.Or(g["zone"], g["room"])) || w["room"] != "" && alike(w["room"], g["zone"])
+		place := cmp.Or(g["zone"], g["room"])
+		return alike(w["zone"], place) || alike(w["zone"], remark.ReplaceAllString(place, "")) || w["room"] != "" && alike(w["room"], g["zone"])
 	}
 	return g["zone"] == "" || plain(g["zone"]) == plain(w["room"]) || plain(g["zone"]) == plain(w["sheet"]) || slices.ContainsFunc(c.want["files"], func(f record) bool {
 		return f["site"] != "" && sameSite(f["site"], g["zone"])
 	})
 }
+
+var remark = regexp.MustCompile(`\s*\([^)]*\)$`)
 
 // sameControl takes a blank for no control; a control without a name of its own may be called anything.
 func (c *hardCase) sameControl(w, g record) bool {
@@ -615,37 +618,43 @@ func (c hardCase) amplifier(w, g record) bool {
 	return c.sameJob(w, g) && (w["amplifier"] == "" || key(w["amplifier"]) == key(g["amplifier"]))
 }
 
-// lines compares cables. The program lists a network once: a cable is right
-// where a line has its length, area and metal, or where a line is as long as all cables joined with it.
+// lines compares cables. The program lists a network once, as long as its
+// longest way: a cable is right where a line has its length, area and metal, or
+// where one is as long as the longest way through the cables joined with it. A
+// cable whose start the truth leaves open may be a home run or a piece of its output's line.
 func (c *hardCase) lines() {
 	want := c.want["lines"]
 	used := make([]bool, len(c.got["lines"]))
-	take := func(length float64, area, material string) bool {
-		for i, g := range c.got["lines"] {
-			if !used[i] && closeTo(fmt.Sprint(length), g["length_m"], 0.001) && (area == "" || closeTo(area, g["area_mm2"], 0.001)) && (material == "" || material == g["material"]) {
-				used[i] = true
-				return true
+	take := func(right func(g record) bool) bool {
+		i := slices.IndexFunc(c.got["lines"], func(g record) bool { return right(g) })
+		for i >= 0 && used[i] {
+			next := slices.IndexFunc(c.got["lines"][i+1:], func(g record) bool { return right(g) })
+			if next < 0 {
+				return false
 			}
+			i += 1 + next
 		}
-		return false
+		if i >= 0 {
+			used[i] = true
+		}
+		return i >= 0
 	}
 	right := make([]bool, len(want))
 	for i, w := range want {
-		length, _ := strconv.ParseFloat(w["length_m"], 64)
-		right[i] = take(length, w["area_mm2"], w["material"])
+		right[i] = take(func(g record) bool {
+			same := closeTo(w["area_mm2"], g["area_mm2"], 0.001) && w["material"] == g["material"]
+			loose := strings.Contains(w["note"], "loose end") && g["length_m"] == "" && strings.Contains(g["incomplete"], "leads to an amplifier")
+			return same && (loose || closeTo(w["length_m"], g["length_m"], 0.001))
+		})
 	}
-	for _, members := range joined(want) {
-		sum, open := 0.0, false
-		for _, i := range members {
-			length, _ := strconv.ParseFloat(want[i]["length_m"], 64)
-			sum += length
-			open = open || !right[i]
-		}
-		if !open || len(members) == 1 || !take(sum, "", "") {
+	for _, n := range c.networks() {
+		if !slices.ContainsFunc(n.cables, func(i int) bool { return !right[i] }) || len(n.cables) == 1 {
 			continue
 		}
-		for _, i := range members {
-			right[i] = true
+		if take(func(g record) bool { return closeTo(fmt.Sprint(n.longest), g["length_m"], 0.001) }) {
+			for _, i := range n.cables {
+				right[i] = true
+			}
 		}
 	}
 	for i, w := range want {
@@ -655,7 +664,8 @@ func (c *hardCase) lines() {
 			c.score.partsRight["lines"]++
 			continue
 		}
-		silent := c.read && !slices.ContainsFunc(c.got["questions"], func(q record) bool { return classes[q["field"]] == "line" })
+		about := func(r record) bool { return classes[r["field"]] == "line" && r["field"] != "conductor material" }
+		silent := c.read && !slices.ContainsFunc(c.got["questions"], about) && !slices.ContainsFunc(c.got["assumptions"], about)
 		c.silence(silent)
 		if c.read {
 			c.differ("lines %s %s from %q to %q: %sno line of %s m, %s mm², %s", w["line"], w["zone"], w["from"], w["to"], mark(silent), w["length_m"], w["area_mm2"], w["material"])
@@ -663,35 +673,55 @@ func (c *hardCase) lines() {
 	}
 }
 
-// joined groups cables that start where another one starts or ends.
-func joined(cables []record) [][]int {
-	group := make([]int, len(cables))
-	for i := range group {
-		group[i] = i
+// A network is cables that follow one another, and the longest way through them in m.
+type network struct {
+	cables  []int
+	longest float64
+}
+
+// networks joins the true cables: those that leave from where another one
+// arrives, and those to loudspeakers of one output where the start is open.
+func (c *hardCase) networks() []network {
+	want := c.want["lines"]
+	length := func(i int) float64 {
+		l, _ := strconv.ParseFloat(want[i]["length_m"], 64)
+		return l
 	}
-	for i, a := range cables {
-		for j, b := range cables {
-			if a["from"] != "" && (key(a["from"]) == key(b["from"]) || key(a["from"]) == key(b["to"])) && group[i] != group[j] {
-				old := group[j]
-				for k := range group {
-					if group[k] == old {
-						group[k] = group[i]
-					}
+	var out []network
+	outputs := map[string]int{}
+	for i, w := range want {
+		if w["from"] == "" {
+			at := slices.IndexFunc(c.want["loudspeakers"], func(l record) bool { return l["tag"] != "" && l["tag"] == w["to"] || l["zone"] != "" && l["zone"] == w["zone"] })
+			if at < 0 {
+				continue
+			}
+			l := c.want["loudspeakers"][at]
+			output := l["amplifier"] + "/" + l["channel"]
+			if _, ok := outputs[output]; !ok {
+				outputs[output] = len(out)
+				out = append(out, network{})
+			}
+			n := &out[outputs[output]]
+			n.cables = append(n.cables, i)
+			n.longest += length(i)
+			continue
+		}
+		if slices.ContainsFunc(want, func(b record) bool { return key(b["to"]) == key(w["from"]) }) {
+			continue // not the first of its network
+		}
+		n := network{}
+		var follow func(i int, way float64)
+		follow = func(i int, way float64) {
+			way += length(i)
+			n.cables, n.longest = append(n.cables, i), max(n.longest, way)
+			for j, b := range want {
+				if b["from"] != "" && key(b["from"]) == key(want[i]["to"]) && !slices.Contains(n.cables, j) {
+					follow(j, way)
 				}
 			}
 		}
-	}
-	var out [][]int
-	for g := range cables {
-		var members []int
-		for i := range cables {
-			if group[i] == g {
-				members = append(members, i)
-			}
-		}
-		if len(members) > 0 {
-			out = append(out, members)
-		}
+		follow(i, 0)
+		out = append(out, n)
 	}
 	return out
 }
