@@ -220,6 +220,10 @@ func (h *heading) of(f vocabulary.Field) float64 { return h.said[f].Score }
 // best is the best score of any field by the words alone.
 func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
 
+// controlRows is what it adds to a rating of controls, and takes from one of
+// channels, that it stands just in the rows that have a control.
+const controlRows = 0.25
+
 // sureWords is the score from which header words hold whatever the cells look
 // like; deniedBy is how far cells may speak against a field that its words name
 // before it is no rival to others.
@@ -313,6 +317,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 			base[i][j] = h.gain(f) + neighbour(considered, i, f)
 			if f != vocabulary.Unknown && placed[i] == f {
 				base[i][j] += placeBonus
+			}
+			if rates := f == vocabulary.ControlWatts || f == vocabulary.ChannelWatts; rates && base[i][j] > 0 {
+				base[i][j] += controlRows * float64(setting(considered).withControls(h)) * map[bool]float64{true: 1, false: -1}[f == vocabulary.ControlWatts]
 			}
 		}
 	}

@@ -45,6 +45,9 @@ func (f *finder) drafts() []*draft {
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
 		for _, s := range f.headerStrips(l, below, atBreak) {
 			over := overlapping(active, s.from, s.to)
+			if over != nil && f.continuesRows(over, &s, i) {
+				continue
+			}
 			if over != nil && s.from > over.from+1 && len(l.between(over.from, s.from-1)) >= 2 && s.distinct >= 2 {
 				// The left part of the running table goes on: it was two tables beside each other.
 				if right := over.cut(s.from); right != nil {
@@ -122,6 +125,34 @@ func overlapping(active []*draft, from, to int) *draft {
 		}
 	}
 	return nil
+}
+
+// continuesRows reports whether a strip inside the columns of a running table
+// is rather a part of one of its rows: its cells say or look like what stands above them, or cells of
+// the same row stand on both sides of it.
+func (f *finder) continuesRows(d *draft, s *strip, i int) bool {
+	l := &f.p.lines[i]
+	left, right := len(l.between(d.from, s.from-1)), len(l.between(s.to+1, d.to))
+	if right > 0 || left > 0 && (s.distinct < 3 && s.matched < len(s.slots) || len(s.slots) < 2) {
+		return true
+	}
+	const back = 24
+	alike := 0
+	for _, sl := range s.slots {
+		k := lookOf(sl.cell) &^ (lookRoom | lookWords | lookLong | lookModel)
+		t := vocabulary.Fold(oneLine(text(sl.cell)))
+		for j := i - 1; j >= 0 && i-j <= back && f.p.lines[j].n >= d.first; j-- {
+			c := f.p.lines[j].at(sl.col)
+			if c == nil || d.repeated[f.p.lines[j].n] != "" {
+				continue
+			}
+			if vocabulary.Fold(oneLine(text(c))) == t || lookOf(c)&k != 0 {
+				alike++
+				break
+			}
+		}
+	}
+	return 5*alike >= 2*len(s.slots)
 }
 
 // replaces decides whether a header inside the columns of a running table
@@ -259,6 +290,13 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 	if len(a.slots) < 2 || len(b.slots) < 2 {
 		return false
 	}
+	for _, x := range a.slots { // the same words twice head two tables
+		for _, y := range b.slots {
+			if h := f.header(y.cell); vocabulary.Fold(oneLine(text(x.cell))) == vocabulary.Fold(oneLine(text(y.cell))) && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
+				return true
+			}
+		}
+	}
 	if len(fa) < 2 || len(fb) < 2 {
 		return b.from-a.to > 2
 	}
@@ -270,13 +308,6 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 	}
 	if 2*shared >= min(len(fa), len(fb)) {
 		return true
-	}
-	for _, x := range a.slots { // the same words twice head two tables
-		for _, y := range b.slots {
-			if h := f.header(y.cell); vocabulary.Fold(oneLine(text(x.cell))) == vocabulary.Fold(oneLine(text(y.cell))) && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
-				return true
-			}
-		}
 	}
 	// Rows: one table's rows run through both, two tables' end where each ends.
 	heightA, countA := f.height(l.n, a)

@@ -35,6 +35,11 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	if len(cols) < 3 {
 		return nil
 	}
+	for _, h := range cols {
+		if h.top == vocabulary.Tag && h.score >= 0.8 && h.cells.share(lookTag|lookTagRange) >= 0.5 && 10*h.cells.distinct >= 9*h.cells.cells {
+			return nil // a row for each device
+		}
+	}
 	x := &crosstab{}
 	strong, words, blanks := 0, 0, 0
 	votes := map[vocabulary.Field]int{}
@@ -45,6 +50,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		label := h.parts[len(h.parts)-1]
 		if isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
 			continue
+		}
+		if h.unit != "" && h.unit != "W" && h.unit != "pcs" {
+			continue // lengths and levels are no counts
 		}
 		named, best := h.best()
 		if len(h.parts) > 1 { // a group over the values says what they are of

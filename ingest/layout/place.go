@@ -2,6 +2,7 @@ package layout
 
 import (
 	"regexp"
+	"slices"
 
 	"lineaudit/ingest/vocabulary"
 )
@@ -13,58 +14,144 @@ const placeBonus = 0.5
 // named is the score from which header words claim a field for a table.
 const named = 0.6
 
-// places finds columns that their neighbours tell of, where no header names
-// the field: numbers or letters beside an amplifier are its channels, tags in
-// groups beside channels are amplifiers, names in groups beside rooms are zones.
-// The result is by column.
-func places(cols []*heading) map[int]vocabulary.Field {
-	out := map[int]vocabulary.Field{}
-	claimed := func(f vocabulary.Field) bool {
-		for _, h := range cols {
-			if h.forced == f || h.of(f) >= named && (h.top == f || h.of(f) > 0.85) && h.cells.of(f) > 0.1 {
-				return true
-			}
-		}
+// mostOutputs is more channels than an amplifier has.
+const mostOutputs = 24
+
+// A setting is the columns of a table among which places are found.
+type setting []*heading
+
+// claimed reports whether a header names the field, and its cells do not deny it.
+func (s setting) claimed(f vocabulary.Field) bool {
+	return slices.ContainsFunc(s, func(h *heading) bool {
+		return h.forced == f || h.of(f) >= named && (h.top == f || h.of(f) > 0.85) && h.cells.of(f) > 0.1
+	})
+}
+
+// is reports whether column i is named as the field.
+func (s setting) is(i int, f vocabulary.Field) bool {
+	if i < 0 || i >= len(s) {
 		return false
 	}
-	is := func(i int, f vocabulary.Field) bool {
-		if i < 0 || i >= len(cols) {
-			return false
-		}
-		h := cols[i]
-		return h.forced == f || h.of(f) >= named && h.of(f) >= h.score-0.1 && h.cells.of(f) > deniedBy
-	}
-	free := func(h *heading) bool {
-		return h.forced == vocabulary.Unknown && h.credible() < sureWords && h.cells.cells > 0
-	}
-	channel, amplifier, zone := !claimed(vocabulary.Channel) && !claimed(vocabulary.Circuit), !claimed(vocabulary.Amplifier), !claimed(vocabulary.Zone)
-	hasAmplifier := claimed(vocabulary.Amplifier)
+	h := s[i]
+	return h.forced == f || h.of(f) >= named && h.of(f) >= h.score-0.1 && h.cells.of(f) > deniedBy
+}
+
+func (s setting) beside(i int, f vocabulary.Field) bool { return s.is(i-1, f) || s.is(i+1, f) }
+
+// open reports whether the header of a column leaves its field open.
+func (h *heading) open() bool {
+	return h.forced == vocabulary.Unknown && h.credible() < sureWords && h.cells.cells > 0
+}
+
+// places finds columns that the others tell of, where no header names the
+// field: numbers or letters beside an amplifier, or constant within a zone, are
+// its channels; tags in groups beside channels are amplifiers; names in groups
+// beside rooms are zones. The result is by column.
+func places(cols []*heading) map[int]vocabulary.Field {
+	out := map[int]vocabulary.Field{}
+	all := setting(cols)
+	channel, amplifier, zone := !all.claimed(vocabulary.Channel) && !all.claimed(vocabulary.Circuit), !all.claimed(vocabulary.Amplifier), !all.claimed(vocabulary.Zone)
+	hasAmplifier := !amplifier
 	for i, h := range cols {
-		if !free(h) {
+		if !h.open() {
 			continue
 		}
 		s := h.cells
 		switch {
-		case channel && is(i-1, vocabulary.Amplifier) && s.share(lookSmall|lookLetter) > 0.8 && s.distinct <= 24:
+		case channel && s.outputs() && (all.is(i-1, vocabulary.Amplifier) || hasAmplifier && all.constantWithin(h, vocabulary.Zone)):
 			out[i] = vocabulary.Channel
 			channel = false
-		case channel && hasAmplifier && s.share(lookSmall|lookLetter) > 0.8 && s.distinct <= 24 && s.constantWithin(cols, vocabulary.Zone):
-			out[i] = vocabulary.Channel
-			channel = false
-		case amplifier && is(i+1, vocabulary.Channel) && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && s.grouped():
+		case amplifier && s.grouped() && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && all.is(i+1, vocabulary.Channel),
+			amplifier && s.ampTags() && (all.beside(i, vocabulary.Channel) || all.constantWithin(h, vocabulary.Zone)):
 			out[i] = vocabulary.Amplifier
 			amplifier = false
-		case amplifier && channel && i+1 < len(cols) && free(cols[i+1]) && s.grouped() && s.ampTags() && cols[i+1].cells.share(lookSmall|lookLetter) > 0.8 &&
-			cols[i+1].cells.distinct <= 24:
+		case amplifier && channel && i+1 < len(cols) && cols[i+1].open() && s.grouped() && s.ampTags() && cols[i+1].cells.outputs():
 			out[i], out[i+1] = vocabulary.Amplifier, vocabulary.Channel
 			amplifier, channel = false, false
-		case zone && s.cells >= 4 && s.distinct > 1 && 2*s.total >= h.rows && s.share(lookZone|lookRoom) > 0.8 && s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() &&
-			(is(i-1, vocabulary.Room) || is(i+1, vocabulary.Room)):
+		case zone && s.cells >= 4 && s.distinct > 1 && 2*s.total >= h.rows && s.share(lookZone|lookRoom) > 0.8 &&
+			s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() && all.beside(i, vocabulary.Room):
 			out[i] = vocabulary.Zone
 			zone = false
 		}
 	}
 	return out
+}
+
+// outputs reports whether the cells may be numbers or letters of an
+// amplifier's outputs.
+func (s *sample) outputs() bool {
+	if s.share(lookSmall|lookLetter) <= 0.8 || s.distinct > mostOutputs {
+		return false
+	}
+	return len(s.numbers) == 0 || slices.Max(s.numbers) <= mostOutputs
+}
+
+// constantWithin reports whether the column holds one value for each value of
+// the column that is named as the field, over at least two that come more than
+// once: the channel of a zone is the same in all its rows, a count is not. A
+// blank under a value belongs to it.
+func (s setting) constantWithin(of *heading, f vocabulary.Field) bool {
+	for _, h := range s {
+		if h.of(f) < named || h.top != f || h == of {
+			continue
+		}
+		values, groups := map[string]string{}, map[string]bool{}
+		at := -1
+		for i, n := range of.cells.lines {
+			for at+1 < len(h.cells.lines) && h.cells.lines[at+1] <= n {
+				at++
+			}
+			if at < 0 {
+				continue
+			}
+			g := h.cells.texts[at]
+			v, seen := values[g]
+			switch {
+			case !seen:
+				values[g] = of.cells.texts[i]
+			case v != of.cells.texts[i]:
+				return false
+			default:
+				groups[g] = true
+			}
+		}
+		return len(groups) >= 2 && len(values) >= 2
+	}
+	return false
+}
+
+// withControls tells a control's rating from a channel's by the rows that have
+// one: 1 when the column is blank just where there is no control, -1 when it is
+// filled there, 0 when that tells nothing.
+func (s setting) withControls(of *heading) int {
+	for _, h := range s {
+		if h == of || h.of(vocabulary.Control) < named || h.top != vocabulary.Control && h.cells.share(lookControl) < 0.5 {
+			continue
+		}
+		if h.cells.total >= h.rows || len(h.cells.lines) != h.cells.total || len(of.cells.lines) != of.cells.total {
+			return 0 // every row has a control, or not every cell was looked at
+		}
+		has := map[int]bool{}
+		for _, n := range h.cells.lines {
+			has[n] = true
+		}
+		with, without := 0, 0
+		for _, n := range of.cells.lines {
+			if has[n] {
+				with++
+			} else {
+				without++
+			}
+		}
+		switch {
+		case without == 0 && with >= 2 && with*10 >= len(h.cells.lines)*8:
+			return 1
+		case without >= 2:
+			return -1
+		}
+		return 0
+	}
+	return 0
 }
 
 // ampTag is how amplifiers are usually numbered: A for amplifier, V for
@@ -80,39 +167,6 @@ func (s *sample) ampTags() bool {
 		}
 	}
 	return n > 0 && n*10 >= s.cells*8
-}
-
-// constantWithin reports whether the column holds one value for each value of
-// the column that is named as the field, over at least two that come more than
-// once: the channel of a zone is the same in all its rows, a count is not.
-func (s *sample) constantWithin(cols []*heading, f vocabulary.Field) bool {
-	for _, h := range cols {
-		if h.of(f) < named || h.top != f || h.cells == s {
-			continue
-		}
-		group := map[int]string{}
-		for i, n := range h.cells.lines {
-			group[n] = h.cells.texts[i]
-		}
-		values, groups := map[string]string{}, map[string]bool{}
-		for i, n := range s.lines {
-			g, ok := group[n]
-			if !ok {
-				continue
-			}
-			v, seen := values[g]
-			switch {
-			case !seen:
-				values[g] = s.texts[i]
-			case v != s.texts[i]:
-				return false
-			default:
-				groups[g] = true
-			}
-		}
-		return len(groups) >= 2 && len(values) >= 2
-	}
-	return false
 }
 
 // grouped reports whether equal cells of the column stand together.

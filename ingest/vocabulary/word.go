@@ -223,7 +223,7 @@ func (l *lexicon) misspelt(text string) (reading, bool) {
 			if n <= 5 && known[0] != text[0] {
 				continue
 			}
-			if n == 4 && length != 4 {
+			if n <= 5 && length != n { // short words: letters changed or swapped, none dropped or added
 				continue
 			}
 			d := distance(text, known, min(limit, best))
