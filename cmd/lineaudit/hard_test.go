@@ -643,8 +643,9 @@ func (c *hardCase) lines() {
 	for i, w := range want {
 		right[i] = take(func(g record) bool {
 			same := closeTo(w["area_mm2"], g["area_mm2"], 0.001) && w["material"] == g["material"]
-			loose := strings.Contains(w["note"], "loose end") && g["length_m"] == "" && strings.Contains(g["incomplete"], "leads to an amplifier")
-			return same && (loose || closeTo(w["length_m"], g["length_m"], 0.001))
+			return same && closeTo(w["length_m"], g["length_m"], 0.001)
+		}) || strings.Contains(w["note"], "loose end") && slices.ContainsFunc(c.got["questions"], func(q record) bool {
+			return classes[q["field"]] == "line" && strings.Contains(q["question"], " "+w["line"])
 		})
 	}
 	for _, n := range c.networks() {
@@ -691,7 +692,9 @@ func (c *hardCase) networks() []network {
 	outputs := map[string]int{}
 	for i, w := range want {
 		if w["from"] == "" {
-			at := slices.IndexFunc(c.want["loudspeakers"], func(l record) bool { return l["tag"] != "" && l["tag"] == w["to"] || l["zone"] != "" && l["zone"] == w["zone"] })
+			at := slices.IndexFunc(c.want["loudspeakers"], func(l record) bool {
+				return l["tag"] != "" && l["tag"] == w["to"] || l["zone"] != "" && l["zone"] == w["zone"]
+			})
 			if at < 0 {
 				continue
 			}
@@ -706,7 +709,7 @@ func (c *hardCase) networks() []network {
 			n.longest += length(i)
 			continue
 		}
-		if slices.ContainsFunc(want, func(b record) bool { return key(b["to"]) == key(w["from"]) }) {
+		if slices.ContainsFunc(want, func(b record) bool { return b["to"] == w["from"] }) {
 			continue // not the first of its network
 		}
 		n := network{}
@@ -715,7 +718,7 @@ func (c *hardCase) networks() []network {
 			way += length(i)
 			n.cables, n.longest = append(n.cables, i), max(n.longest, way)
 			for j, b := range want {
-				if b["from"] != "" && key(b["from"]) == key(want[i]["to"]) && !slices.Contains(n.cables, j) {
+				if b["from"] != "" && b["from"] == want[i]["to"] && !slices.Contains(n.cables, j) {
 					follow(j, way)
 				}
 			}
