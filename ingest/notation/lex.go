@@ -39,7 +39,7 @@ func isLetter(r rune) bool {
 // end of the text.
 func lex(s string, style Style) []token {
 	runes := []rune(s)
-	var out []token
+	out := make([]token, 0, min(len(runes), 12))
 	gap := false
 	for i := 0; i < len(runes); {
 		r := runes[i]

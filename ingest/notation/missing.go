@@ -28,7 +28,7 @@ func Missing(s string) (MissingKind, bool) {
 	if text == "" {
 		return MissingBlank, true
 	}
-	if len(text) > 4*maxText {
+	if len(text) > 4*maxText || isDigit(rune(text[0])) { // no mark starts with a figure
 		return MissingNone, false
 	}
 	switch marks := strings.Map(dropSpace, text); {
@@ -49,7 +49,7 @@ func Missing(s string) (MissingKind, bool) {
 // "as above", dto., "wie oben", idem, "come sopra", "zie boven", ↓.
 func Ditto(s string) bool {
 	text := Clean(s)
-	if text == "" || len(text) > 4*maxText {
+	if text == "" || len(text) > 4*maxText || isDigit(rune(text[0])) {
 		return false
 	}
 	marks := strings.Map(dropSpace, text)

@@ -106,9 +106,11 @@ func tagWord(word string) (kind string, ok bool) {
 // rangeMark stands for every way to write a range that is no hyphen.
 const rangeMark = "→"
 
+var rangeWords = strings.NewReplacer("...", rangeMark, "..", rangeMark, " t/m ", rangeMark, "\n", ";")
+
 // splitTags splits a cell at separators, and writes range words as rangeMark.
 func splitTags(text string) []string {
-	text = strings.NewReplacer("...", rangeMark, "..", rangeMark, " t/m ", rangeMark, "\n", ";").Replace(text)
+	text = rangeWords.Replace(text)
 	chunks := strings.Fields(text)
 	for i, c := range chunks {
 		if i == 0 || i+1 == len(chunks) {
