@@ -78,7 +78,7 @@ func TestParseConductor(t *testing.T) {
 		{"18", HintMM2, doubts(awg(18, 0), Bare|AWGTaken)},
 		{"2x16", HintAWG, awg(16, 2)},
 		{"2x18", HintNone, doubts(awg(18, 2), AWGTaken)},
-		{"Cat5e used as speaker cable", HintNone, Conductor{AWG: intp(24), Cores: 8, Pairs: 4, Parallel: 1, Type: "Cat5e", Doubts: FromModelName}},
+		{"Cat5e used as speaker cable", HintNone, Conductor{AWG: new(24), Cores: 8, Pairs: 4, Parallel: 1, Type: "Cat5e", Doubts: FromModelName}},
 		// mm²
 		{"2x2,5 mm²", HintNone, mm2(2.5, 2)},
 		{"2 x 2.5mm2", HintNone, mm2(2.5, 2)},
@@ -159,8 +159,6 @@ func TestParseConductor(t *testing.T) {
 		})
 	}
 }
-
-func intp(n int) *int { return &n }
 
 func TestParseConductorErrors(t *testing.T) {
 	for in, want := range map[string]error{

@@ -54,7 +54,7 @@ var quantityItems = &itemiser{
 // numerals replaces number words by figures, and tells L.S. from LS.
 func numerals(tokens []token) []token {
 	out := tokens[:0:0]
-	for i := 0; i < len(tokens); i++ {
+	for i := range tokens {
 		t := tokens[i]
 		if e, n, ok := words("numeral").at(tokens, i); ok && n == 1 {
 			v, err := strconv.Atoi(e.kind)

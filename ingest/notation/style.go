@@ -90,17 +90,18 @@ func spaceGroups(runes []rune, start, end int) (groupedRun, bool) {
 	if end-start > 3 || runes[start] == '0' || !allDigits(runes[start:end]) {
 		return groupedRun{}, false
 	}
-	text := string(runes[start:end])
+	var text strings.Builder
+	text.WriteString(string(runes[start:end]))
 	grouped := false
 	for end+3 < len(runes) && runes[end] == ' ' && allDigits(runes[end+1:end+4]) && (end+4 == len(runes) || !isDigit(runes[end+4])) {
-		text += string(runes[end+1 : end+4])
+		text.WriteString(string(runes[end+1 : end+4]))
 		end += 4
 		grouped = true
 	}
 	if !grouped {
 		return groupedRun{}, false
 	}
-	run := groupedRun{text: text, end: end}
+	run := groupedRun{text: text.String(), end: end}
 	if tail := figureEnd(runes, end); tail > end {
 		run.text += string(runes[end:tail])
 		run.end, run.decimals = tail, true

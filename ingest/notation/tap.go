@@ -12,7 +12,7 @@ type TapKind uint8
 // The kinds of tap.
 const (
 	TapNone      TapKind = iota
-	TapWatts             // LowW = HighW is the setting
+	TapWatts             // LowW = HighW is the setting, unless there are Groups
 	TapRange             // undecided between LowW and HighW
 	TapList              // OfferedW are on offer, none is chosen; LowW and HighW are their ends
 	TapImpedance         // set by primary impedance, in Ohms: P = V²/Ohms

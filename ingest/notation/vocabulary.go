@@ -100,7 +100,7 @@ func words(class string) *lexicon {
 // of tokens that it covers: one hyphen, slash, dot or apostrophe may stand
 // between two words.
 func (l *lexicon) at(tokens []token, i int) (e entry, n int, ok bool) {
-	key := ""
+	var key strings.Builder
 	taken, marks := 0, 0
 	for j := i; j < len(tokens) && taken < l.longest; j++ {
 		t := tokens[j]
@@ -113,11 +113,11 @@ func (l *lexicon) at(tokens []token, i int) (e entry, n int, ok bool) {
 		}
 		marks = 0
 		if taken > 0 {
-			key += " "
+			key.WriteString(" ")
 		}
-		key += t.text
+		key.WriteString(t.text)
 		taken++
-		if found, known := l.phrases[key]; known {
+		if found, known := l.phrases[key.String()]; known {
 			e, n, ok = found, j-i+1, true
 		}
 	}

@@ -36,6 +36,9 @@ func TestVocabularyAgrees(t *testing.T) {
 				if n == 0 && strings.Trim(text, "?@+#&↓ ") != "" {
 					t.Errorf("%s: %q has no words", file.Name(), text)
 				}
+				if (row[0] == "missing" || row[0] == "ditto") && n > 0 && isDigit(rune(key[0])) {
+					t.Errorf("%s: %q: Missing and Ditto pass over cells that start with a figure", file.Name(), text)
+				}
 				at := [2]string{row[0], key}
 				if kind, known := seen[at]; n > 0 && known && kind != row[1] {
 					t.Errorf("%s: %s %q means both %q and %q", file.Name(), row[0], text, kind, row[1])
