@@ -186,8 +186,9 @@ const (
 var cellWords = []struct {
 	looks look
 	word  string
-}{{lookWatts | lookRating, "power"}, {lookLength, "length"}, {lookOhm, "impedance"}, {lookVolts, "voltage"}, {lookGauge, "wire size"},
-	{lookZone, "zone"}, {lookControl, "control"}, {lookAmp, "amplifier"}}
+	names bool // the cells are names: the word only helps a header that says nothing
+}{{lookWatts | lookRating, "power", false}, {lookLength, "length", false}, {lookOhm, "impedance", false}, {lookVolts, "voltage", false},
+	{lookGauge, "wire size", false}, {lookZone, "zone", false}, {lookControl, "control", true}, {lookAmp, "amplifier", true}}
 
 // unitWords are words for what the unit of a header measures.
 var unitWords = map[string]string{"m": "length", "ft": "length", "W": "power", "kW": "power", "mm2": "wire size", "AWG": "wire size", "V": "voltage", "ohm": "impedance"}
@@ -200,7 +201,7 @@ func (h *heading) readWithCells(s *vocabulary.Scorer) {
 	}
 	word := unitWords[h.unit]
 	for _, w := range cellWords {
-		if word == "" && h.cells.share(w.looks) >= enoughAlike {
+		if word == "" && h.cells.share(w.looks) >= enoughAlike && (!w.names || s.Header(h.words).Best().Score < named) {
 			word = w.word
 		}
 	}
