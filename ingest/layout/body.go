@@ -401,7 +401,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false // a device of which only the place is known
 	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:
 		return "", "", false
-	case field == vocabulary.Tag && b.usual(s, k) && k&(lookTag|lookTagRange) != 0 && b.usual(s, k&(lookZone|lookAmp|lookControl|lookChannel)):
+	case field == vocabulary.Tag && b.usual(s, k) && k&(lookTag|lookTagRange) != 0 && b.usual(s, k&(lookZone|lookAmp|lookControl|lookChannel|lookJoint)):
 		return "", "", false
 	}
 	return Title, "a title", true

@@ -42,7 +42,7 @@ func sectionField(t string) vocabulary.Field {
 		return vocabulary.Control
 	case reAmp.MatchString(t):
 		return vocabulary.Amplifier
-	case reChOnly.MatchString(t):
+	case reChOnly.MatchString(t), reJoint.MatchString(t):
 		return vocabulary.Channel
 	case reFloorWord.MatchString(t):
 		return vocabulary.Floor
@@ -75,6 +75,9 @@ var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, voca
 func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	if keys := f.keyValues(t, at, c); len(keys) > 0 {
 		return keys
+	}
+	if reJoint.MatchString(t) {
+		return []Fact{{Field: vocabulary.Channel, Text: t, At: at, Cell: c}} // "A1 / channel 1" is one thing
 	}
 	var facts []Fact
 	var lead []string // words before the first part that names something
@@ -227,6 +230,9 @@ func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
 	return facts
 }
 
+// cabled are the fields of keys behind which a conductor may stand.
+var cabled = map[vocabulary.Field]bool{vocabulary.Unknown: true, vocabulary.Cable: true, vocabulary.Circuit: true, vocabulary.Route: true, vocabulary.Length: true, vocabulary.From: true, vocabulary.To: true}
+
 // loose are the fields of keys such as "System" or "Line", behind which a line voltage may stand.
 var loose = map[vocabulary.Field]bool{vocabulary.Circuit: true, vocabulary.Unknown: true, vocabulary.Use: true, vocabulary.Channel: true}
 
@@ -244,6 +250,9 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	}
 	if !watts && loose[field] && len(value) < 32 && reAnyVolts.MatchString(value) {
 		field = vocabulary.LineVoltage // "Line: 100 V"
+	}
+	if k := lookText(value); k&(lookGauge|lookCableWord) != 0 && k&(lookWatts|lookVolts) == 0 && cabled[field] {
+		field = vocabulary.CableType // "Runs: 12/2"
 	}
 	if field == vocabulary.Job && !strings.Contains(value, " ") && strings.ContainsAny(value, "0123456789") {
 		field = vocabulary.JobNo

@@ -127,7 +127,15 @@ func (l *lexicon) clipped(text string) (reading, bool) {
 			return reading{}, false
 		}
 		long = long || n >= 3 || rest == "zn" || rest == "vc" || rest == "ch"
-		parts = append(parts, weigh(l.words[rest[:n]][:1], 0.9)...)
+		list := l.words[rest[:n]]
+		first := list[:1]
+		for i := range list { // these names are English
+			if list[i].lang == "en" {
+				first = list[i : i+1]
+				break
+			}
+		}
+		parts = append(parts, weigh(first, 0.9)...)
 		rest = rest[n:]
 	}
 	return reading{senses: parts, compound: true}, long && len(parts) > 1
