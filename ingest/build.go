@@ -85,6 +85,7 @@ func newBuilder(file string, opts *Options, tables []*table, facts []layout.Fact
 
 // build makes the job.
 func (b *builder) build() *schedule.Job {
+	b.bareTitles()
 	b.nameSections()
 	b.sheetZones()
 	for _, t := range b.tables {
@@ -130,6 +131,10 @@ func (b *builder) each(kind deviceKind, do func(*row)) {
 func (b *builder) classify(r *row) {
 	switch r.Class {
 	case layout.Device:
+		if r.isTitle {
+			r.out, r.reason = schedule.TitleRow, "a title"
+			return
+		}
 		r.kind = kindOf(r)
 		r.status = b.statusOf(r)
 		if r.t.SheetHidden {

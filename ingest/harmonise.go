@@ -16,6 +16,7 @@ func harmonise(tables []*table) {
 	for _, t := range tables {
 		t.numberedChannels()
 		t.zonesInTitles()
+		t.statusColumn()
 	}
 	byHeader(tables)
 	byNames(tables)
@@ -65,6 +66,56 @@ func (t *table) zonesInTitles() {
 	if named {
 		t.become(cols[0], vocabulary.Unknown, "the titles name the zones")
 	}
+}
+
+// mostlyStates is the share of a column's cells that must say what has become
+// of a device before the column is one of states.
+const mostlyStates = 0.8
+
+// statusColumn takes a column that was not surely understood for one of states
+// when its cells are: "installed", "spare", "to follow".
+func (t *table) statusColumn() {
+	if t.has(vocabulary.Status) {
+		return
+	}
+	for _, c := range t.columns {
+		if c.Confidence >= 0.75 && c.Field != vocabulary.Unknown && c.Field != vocabulary.Ignored {
+			continue
+		}
+		cells, states := 0, 0
+		distinct := make(map[string]bool)
+		for i := range t.Records {
+			r := &t.Records[i]
+			v := &r.Values[c.i]
+			if r.Class != layout.Device || v.Text == "" || v.How != schedule.Stated {
+				continue
+			}
+			if cells++; cells > mostSamples {
+				break
+			}
+			if isState(t.memo, v.Text) {
+				states++
+				distinct[join.Key(v.Text)] = true
+			}
+		}
+		if cells >= 3 && len(distinct) >= 2 && float64(states) >= mostlyStates*float64(cells) {
+			t.become(c, vocabulary.Status, "its cells say what has become of the devices")
+			return
+		}
+	}
+}
+
+// isState reports whether a whole cell is a state of a device.
+func isState(m *memo, text string) bool {
+	if countWords(text) > 4 {
+		return false
+	}
+	for _, s := range m.statusWords(text) {
+		if 2*len([]rune(s.Text)) >= len([]rune(text)) {
+			return true
+		}
+	}
+	return false
 }
 
 // become gives a column a field.

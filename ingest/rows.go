@@ -46,7 +46,10 @@ type row struct {
 	out    schedule.RowKind // "" for a row that counts
 	reason string
 	outlet *outlet // nil until asked for
-	used   bool    // it became a part of the job, or added to one
+	// isTitle: the row is the title of the rows below it; title is the one in force.
+	isTitle bool
+	title   *layout.Fact
+	used    bool // it became a part of the job, or added to one
 }
 
 // A seen is a text with the place it was seen at, not yet parsed. The zero
@@ -188,6 +191,9 @@ func (r *row) say(f vocabulary.Field) seen {
 	s := r.own(f)
 	if s.had() || s.missing != notation.MissingNone {
 		return s
+	}
+	if r.title != nil && r.title.Field == f {
+		return factSeen(r.title)
 	}
 	for i := len(r.Sections) - 1; i >= 0; i-- {
 		fact := &r.Sections[i]

@@ -128,6 +128,60 @@ func (b *builder) zoneGroups() {
 	}
 }
 
+// fewestOfRow is the fewest filled cells of a usual row beside which a row with
+// a single one stands out.
+const fewestOfRow = 4
+
+// bareTitles finds rows of one cell that name an output of an amplifier
+// ("A1.2") above the loudspeakers on it.
+func (b *builder) bareTitles() {
+	for _, t := range b.tables {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.has(vocabulary.Channel) || t.has(vocabulary.Amplifier) {
+			continue
+		}
+		bare, full, devices := 0, 0, 0
+		for _, r := range t.rows {
+			if r.Class != layout.Device {
+				continue
+			}
+			devices++
+			switch n, text := r.stated(); {
+			case n >= fewestOfRow:
+				full++
+			case n == 1:
+				if c := b.channelRef(text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 {
+					bare++
+				}
+			}
+		}
+		if bare < 2 || bare+full < devices*9/10 {
+			continue
+		}
+		var title *layout.Fact
+		for _, r := range t.rows {
+			if n, text := r.stated(); r.Class == layout.Device && n == 1 {
+				r.isTitle = true
+				title = &layout.Fact{Field: vocabulary.Channel, Text: text, At: r.At}
+			}
+			r.title = title
+		}
+	}
+}
+
+// stated counts the cells of a row that hold something of their own, and
+// returns the text of the first.
+func (r *row) stated() (n int, first string) {
+	for i := range r.Values {
+		if v := &r.Values[i]; v.How == schedule.Stated && v.Text != "" {
+			if n == 0 {
+				first = v.Text
+			}
+			n++
+		}
+	}
+	return n, first
+}
+
 // nameSections decides what section titles are that only name something:
 // outputs of amplifiers where no column has them and all titles read as such
 // ("A1.2"), else zones where nothing else names a zone.
