@@ -137,6 +137,7 @@ func nameAt(tokens []token, i int) (kind KeyKind, sure bool, n int, ok bool) {
 func (r *channelReading) worded(tokens []token) (found, ok bool) {
 	channelAt, channelN := -1, 0
 	ampAt, ampN := -1, 0
+	lineAt, lineN := -1, 0 // "line 2" is an output where no other word is
 	for i := 0; i < len(tokens); i++ {
 		kind, sure, n, ok := nameAt(tokens, i)
 		if !ok {
@@ -147,8 +148,13 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 			channelAt, channelN = i, n
 		case kind == KeyAmplifier && sure && ampAt < 0:
 			ampAt, ampN = i, n
+		case kind == KeyLine && sure && lineAt < 0:
+			lineAt, lineN = i, n
 		}
 		i += n - 1
+	}
+	if channelAt < 0 && lineAt > ampAt && lineAt+lineN < len(tokens) {
+		channelAt, channelN = lineAt, lineN
 	}
 	switch {
 	case channelAt < 0 && ampAt < 0:
@@ -220,8 +226,8 @@ func (r *channelReading) setAmplifier(tokens []token) bool {
 		return false
 	}
 	for i := range tokens {
-		if kind, sure, _, ok := nameAt(tokens, i); ok && sure && (kind == KeyChannel || kind == KeyAmplifier) {
-			return false // no name has either word
+		if kind, sure, _, ok := nameAt(tokens, i); ok && sure && kind != KeyRack {
+			return false // "zone output 3": a zone is no amplifier
 		}
 	}
 	name := textOf(tokens)

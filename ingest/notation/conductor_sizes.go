@@ -71,6 +71,15 @@ func readCoresGauge(r *conductorReading, m []string) bool {
 	return r.setGaugeAndCores(whole(m[2]), m[1], "")
 }
 
+func readPairsGauge(r *conductorReading, m []string) bool {
+	return r.setGaugeAndCores(whole(m[3]), m[1], m[2])
+}
+
+func readPairsArea(r *conductorReading, m []string) bool {
+	area := r.number(m[3])
+	return whole(m[1]) >= 1 && area > 0 && r.setPairs(whole(m[1])) && r.setArea(area)
+}
+
 // setGaugeAndCores sets both, or neither where one of them makes no sense.
 func (r *conductorReading) setGaugeAndCores(gauge int, cores, pairWord string) bool {
 	if n := whole(cores); gauge < 1 || gauge > 40 || n < 1 || n > 100 {

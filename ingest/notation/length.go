@@ -3,7 +3,6 @@ package notation
 import (
 	"math"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 )
@@ -166,6 +165,9 @@ func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 	}
 	l := Length{Times: 1, Unit: header, Doubts: allDoubts(items)}
 	spread := strings.Contains(text, "±")
+	if strings.Contains(text, "+/-") {
+		l.Doubts |= Approximate
+	}
 	for i, it := range items {
 		switch it.code {
 		case codeOneWay:
@@ -203,16 +205,6 @@ func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 		return Length{}, fail(what, text, ErrTooLarge)
 	}
 	return l, nil
-}
-
-// withoutEmptyBrackets removes brackets whose words were removed.
-func withoutEmptyBrackets(items []item) []item {
-	for i := 0; i+1 < len(items); i++ {
-		if items[i].code == '(' && items[i+1].code == ')' {
-			return withoutEmptyBrackets(slices.Delete(slices.Clone(items), i, i+2))
-		}
-	}
-	return items
 }
 
 // inchFactor is the factor that marks a figure in inches.

@@ -123,7 +123,10 @@ func prepare(what, s string) (string, error) {
 	case len(text) > 4*maxText || len([]rune(text)) > maxText:
 		return "", failBecause(what, text, "too long for a value", ErrNotUnderstood)
 	}
-	return unquoted(text), nil
+	if kept := strings.TrimRight(unquoted(text), "*†‡ "); kept != "" { // 5 W*: a footnote
+		return kept, nil
+	}
+	return text, nil
 }
 
 // unquoted removes a pair of quotes around a text: "5 W" pasted with them.

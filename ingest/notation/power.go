@@ -38,7 +38,7 @@ func ParseWatts(s string, style Style) (Power, error) {
 		return Power{}, err
 	}
 	doubts := allDoubts(items)
-	items = without(items, "lRr:=~.")
+	items = withoutEmptyBrackets(without(items, "lRr:=~."))
 	if len(items) == 2 && items[0].code == codeUnit && items[1].code == codeNumber {
 		items = items[1:]
 		items[0].code = codePower

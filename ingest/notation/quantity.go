@@ -48,6 +48,7 @@ const (
 var quantityItems = &itemiser{
 	classes: []string{"quantity", "joint"},
 	codes:   map[string]byte{"piece": codePiece, "pair": codePair, "dozen": codeDozen, "lump": codeLump, "spare": codeSpare},
+	padded:  true,
 	prepare: numerals,
 }
 
@@ -101,8 +102,15 @@ func ParseQuantity(s string, style Style) (Quantity, error) {
 		return Quantity{}, err
 	}
 	doubts := allDoubts(items)
-	items = without(items, "e:=.~")
+	items = withoutEmptyBrackets(without(items, "e:.~"))
+	items = withoutHyphens(items)
 	shape := shapeOf(items)
+	if q, ok := checkedSum(items, shape); ok {
+		q.Doubts |= doubts
+		return q, nil
+	}
+	items = without(items, "=")
+	shape = shapeOf(items)
 	var n []item
 	for i, it := range items {
 		switch {
@@ -175,6 +183,42 @@ func ParseQuantity(s string, style Style) (Quantity, error) {
 		return Quantity{}, fail(what, text, ErrTooLarge)
 	}
 	return q, nil
+}
+
+// withoutHyphens removes the hyphen of "Qty-4" and "4-off".
+func withoutHyphens(items []item) []item {
+	var out []item
+	for i, it := range items {
+		if it.code == '-' && i > 0 && i+1 < len(items) && (items[i-1].code == codePiece || items[i+1].code == codePiece) {
+			continue
+		}
+		out = append(out, it)
+	}
+	return out
+}
+
+// checkedSum reads a quantity with its working beside it, "4 (2+2)" and "2 x 3
+// = 6", where the working is right.
+func checkedSum(items []item, shape string) (Quantity, bool) {
+	var total, a, b int
+	switch shape {
+	case "N(N+N)", "N(NxN)", "N=N+N", "N=NxN":
+		total, a, b = 0, 2, 4
+	case "N+N=N", "NxN=N":
+		total, a, b = 4, 0, 2
+	default:
+		return Quantity{}, false
+	}
+	for _, it := range []item{items[total], items[a], items[b]} {
+		if !isCount(it) {
+			return Quantity{}, false
+		}
+	}
+	sum := items[a].value + items[b].value
+	if strings.IndexByte(shape, codeTimes) >= 0 {
+		sum = items[a].value * items[b].value
+	}
+	return Quantity{Count: int(items[total].value)}, sum == items[total].value
 }
 
 // balanced reports whether each bracket of a shape is closed.

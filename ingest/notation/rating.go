@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -118,6 +119,10 @@ func ParseRating(s string, style Style) (Rating, error) {
 	}
 	r := &ratingReading{doubts: allDoubts(items), named: strings.ContainsAny(shape, "ke")}
 	r.items = r.tidy(items)
+	if o, ok := r.worked(); ok {
+		return Rating{Outputs: []RatedOutput{o}, Doubts: r.doubts}, nil
+	}
+	r.items = without(r.items, "=")
 	out, reason := r.read()
 	if reason != nil {
 		return Rating{}, fail(what, text, reason)
@@ -159,7 +164,26 @@ func (r *ratingReading) tidy(items []item) []item {
 			r.doubts |= OhmsTaken
 		}
 	}
-	return without(items, "lhke=~.:<!")
+	return withoutEmptyBrackets(without(items, "lhke~.:<!"))
+}
+
+// worked reads a total with its working beside it, "500W (2x250W)" and "2 x 250
+// W = 500 W", where the working is right.
+func (r *ratingReading) worked() (RatedOutput, bool) {
+	var total, n, w int
+	switch shapeOf(without(r.items, "T")) {
+	case "P(NxP)", "P=NxP":
+		total, n, w = 0, 2, 4
+	case "NxP(P)", "NxP=P", "NxP/P":
+		n, w, total = 0, 2, 4
+	default:
+		return RatedOutput{}, false
+	}
+	items := without(r.items, "T")
+	count, each := items[n], items[w].value
+	ok := isCount(count) && count.value <= mostChannels && each <= MaxWatts &&
+		math.Abs(count.value*each-items[total].value) <= 0.005*items[total].value
+	return RatedOutput{Channels: int(count.value), W: each}, ok
 }
 
 func (r *ratingReading) peek(ahead int) byte {

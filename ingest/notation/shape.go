@@ -2,6 +2,7 @@ package notation
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -70,6 +71,8 @@ type itemiser struct {
 	codes   map[string]byte
 	// fractions reads 1/2 and the like as one figure.
 	fractions bool
+	// padded accepts bare figures with zeros in front, as in "02 nos".
+	padded bool
 	// prepare changes the tokens before they become items.
 	prepare func([]token) []token
 }
@@ -86,10 +89,10 @@ func (z *itemiser) items(what, text string, style Style) ([]item, error) {
 		t := tokens[i]
 		switch t.kind {
 		case figureToken:
-			if t.figure.bad || isPadded(t.raw) {
+			it, n := z.figureItem(tokens, i, out)
+			if t.figure.bad || isPadded(t.raw) && !z.padded && it.factor == 0 {
 				return nil, failBecause(what, text, strconv.Quote(t.raw)+" is no figure", ErrNotUnderstood)
 			}
-			it, n := z.figureItem(tokens, i, out)
 			out = append(out, it)
 			i += n
 		case markToken:
@@ -114,8 +117,8 @@ func (z *itemiser) items(what, text string, style Style) ([]item, error) {
 	return out, nil
 }
 
-// isPadded reports whether a figure has a zero in front that no quantity has:
-// "05" belongs to a code or a date.
+// isPadded reports whether a figure has a zero in front that figures rarely
+// have: a bare "05" belongs to a code or a date.
 func isPadded(raw string) bool {
 	return len(raw) > 1 && raw[0] == '0' && isDigit(rune(raw[1]))
 }
@@ -127,7 +130,7 @@ func markCode(t token, text string) (byte, bool) {
 		return codeArrow, true
 	case "*":
 		return codeTimes, true
-	case "≈", "±", "~":
+	case "≈", "±", "~", "?":
 		return codeApprox, true
 	case "|", ";":
 		return ';', true
@@ -304,4 +307,14 @@ func isLineVoltage(v float64) bool {
 		}
 	}
 	return false
+}
+
+// withoutEmptyBrackets removes brackets whose words were removed.
+func withoutEmptyBrackets(items []item) []item {
+	for i := 0; i+1 < len(items); i++ {
+		if items[i].code == '(' && items[i+1].code == ')' {
+			return withoutEmptyBrackets(slices.Delete(slices.Clone(items), i, i+2))
+		}
+	}
+	return items
 }

@@ -88,7 +88,7 @@ var (
 	tapRated    = regexp.MustCompile(`^[PNF]r$|^r:?[PNF]$`)
 	tapRatedSet = regexp.MustCompile(`^(?:([PNF])r|r:?([PNF]))[,;/]?\(?s:?([PNF])\)?$|^([PNF])r\(([PNF])\)$`)
 	tapSetRated = regexp.MustCompile(`^s?:?([PNF])[,;/]?\(?(?:([PNF])r|r:?([PNF]))\)?$`)
-	tapPlaced   = regexp.MustCompile(`^(P)[(,/]*[tn]+[-#]*(N)\)?$|^[tn]+[-#]*(N)[(,/]*(P)\)?$`)
+	tapPlaced   = regexp.MustCompile(`^(P)[(,/]*[tn]+[-#]*(N)\)?$|^[tn]+[-#]*(N)[(,/-]*(P)\)?$`)
 	tapWithOhms = regexp.MustCompile(`^(?:([PNF])[@/,;(=]*O\)?|O[/,;(:=]*([PNF])\)?)$`)
 )
 
@@ -128,7 +128,36 @@ func (r *tapReading) read() (Tap, error) {
 		r.doubts |= Bare
 	}
 	tap.AtV, tap.Count = r.atV, r.count
+	if sameTap(&tap) {
+		r.doubts |= OnePrimary
+	}
 	return tap, nil
+}
+
+// sameTap turns a list of as many powers as line voltages into one tap, if one
+// primary gives them all: "7.5/15 W @ 70/100 V".
+func sameTap(t *Tap) bool {
+	if t.Kind != TapList || len(t.AtV) < 2 || len(t.AtV) != len(t.OfferedW) {
+		return false
+	}
+	w := slices.Sorted(slices.Values(t.OfferedW))
+	ohms := func(i int) float64 {
+		v := t.AtV[i]
+		if v >= 70 && v <= 71 {
+			v = 100 / math.Sqrt2 // 70, 70.7 and 71 V are one class
+		}
+		return v * v / w[i]
+	}
+	for i := range w {
+		if !(math.Abs(ohms(i)-ohms(0)) <= 0.03*ohms(0)) {
+			return false
+		}
+	}
+	for i := 1; i < len(w); i++ {
+		t.OtherW = append(t.OtherW, TapAt{w[i], t.AtV[i]})
+	}
+	t.Kind, t.LowW, t.HighW, t.OfferedW, t.AtV = TapWatts, w[0], w[0], nil, t.AtV[:1]
+	return true
 }
 
 func (r *tapReading) shape() string { return shapeOf(r.items) }
@@ -140,7 +169,7 @@ func (r *tapReading) hasUnit() bool { return strings.ContainsAny(r.shape(), "PuO
 func (r *tapReading) tidy() {
 	r.dropBeside(codeProgram, true) // 6 W RMS / 10 W programme: the programme power is not the tap
 	r.dropBeside(codeWas, false)    // 15 W (was 30 W)
-	r.items = without(r.items, "lheR.~:=!&")
+	r.items = withoutEmptyBrackets(without(r.items, "lheR.~:=!&"))
 	// 10 W (max.): the brackets say nothing
 	for i := 0; i+2 < len(r.items); i++ {
 		if r.items[i].code == '(' && r.items[i+1].code == codeRated && r.items[i+2].code == ')' {
@@ -165,19 +194,19 @@ func (r *tapReading) tidy() {
 		r.items = r.items[1:]
 		r.items[0].code = byte(unit)
 	}
+	// 70/100 V: both are voltages
+	for i := len(r.items) - 3; i >= 0; i-- {
+		if r.items[i].code == codeNumber && strings.IndexByte("/-,o", r.items[i+1].code) >= 0 && r.items[i+2].code == codeVolts &&
+			isLineVoltage(r.items[i].value) && isLineVoltage(r.items[i+2].value) {
+			r.items[i].code = codeVolts
+		}
+	}
 	// 5 W @ 70: the figure behind a power is a line voltage
 	for i := 2; i < len(r.items); i++ {
 		if r.items[i].code == codeNumber && r.items[i-1].code == codeAt && isLineVoltage(r.items[i].value) &&
 			(r.items[i-2].code == codePower || r.items[i-2].code == codeNumber && r.items[i].value >= 70) {
 			r.items[i].code = codeVolts
 			r.doubts |= VoltsTaken
-		}
-	}
-	// 70/100 V: both are voltages
-	for i := len(r.items) - 3; i >= 0; i-- {
-		if r.items[i].code == codeNumber && strings.IndexByte("/-,o", r.items[i+1].code) >= 0 && r.items[i+2].code == codeVolts &&
-			isLineVoltage(r.items[i].value) && isLineVoltage(r.items[i+2].value) {
-			r.items[i].code = codeVolts
 		}
 	}
 }

@@ -119,6 +119,13 @@ func TestParseTap(t *testing.T) {
 		{"5W@70 / 10W@100", Auto, watts(5).with(at(70)).with(doubt(VoltsTaken | OnePrimary)).with(func(t *Tap) { t.OtherW = []TapAt{{10, 100}} })},
 		{"5 W (70 V) / 10 W (100 V)", Auto, watts(5).with(at(70)).with(doubt(OnePrimary)).with(func(t *Tap) { t.OtherW = []TapAt{{10, 100}} })},
 		{"70V: 5W, 100V: 10W", Auto, watts(5).with(at(70)).with(doubt(OnePrimary)).with(func(t *Tap) { t.OtherW = []TapAt{{10, 100}} })},
+		{"7.5/15 W @ 70/100 V", Auto, watts(7.5).with(at(70)).with(doubt(OnePrimary)).with(func(t *Tap) { t.OtherW = []TapAt{{15, 100}} })},
+		{"6 W bei 100 V", Auto, watts(6).with(at(100))},
+		{"5W*", Auto, watts(5)},
+		{"5W?", Auto, watts(5).with(doubt(Approximate))},
+		{"5 W (TBC)", Auto, watts(5).with(doubt(Approximate))},
+		{"05 W", Auto, watts(5)},
+		{"position 2 - 5W", Auto, watts(5).with(func(t *Tap) { t.Position = 2 })},
 		// count and tap
 		{"(2) @ 5 W", Auto, watts(5).with(count(2))},
 		{"(2) 5W", Auto, watts(5).with(count(2))},
