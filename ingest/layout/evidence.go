@@ -122,6 +122,18 @@ func (s *sample) low() float64 {
 	return slices.Min(s.numbers)
 }
 
+// short reports whether the cells are tags of one letter and one or two
+// figures, such as A1: names of amplifiers, zones or lines rather than models.
+func (s *sample) short() bool {
+	n := 0
+	for _, t := range s.texts {
+		if len(t) <= 3 && len(t) >= 2 && (t[0] >= 'A' && t[0] <= 'Z' || t[0] >= 'a' && t[0] <= 'z') && t[1] >= '0' && t[1] <= '9' {
+			n++
+		}
+	}
+	return s.cells >= 3 && 10*n >= 8*s.cells
+}
+
 // cutNumber parts a tag into what stands before its last number and that number, 0 if it has none.
 func cutNumber(t string) (string, int) {
 	end := len(t)
@@ -279,6 +291,9 @@ func (s *sample) of(f vocabulary.Field) float64 {
 			}
 		}
 	case vocabulary.Model:
+		if s.short() {
+			e -= 0.4
+		}
 		if s.tags >= 3 {
 			switch {
 			case 2*s.series >= s.tags:
@@ -288,6 +303,9 @@ func (s *sample) of(f vocabulary.Field) float64 {
 			}
 		}
 	case vocabulary.Zone, vocabulary.Amplifier:
+		if f == vocabulary.Amplifier && s.short() && 2*s.distinct <= s.cells {
+			e += 0.2
+		}
 		if s.cells >= 6 && s.distinct == s.cells && s.share(lookTag) > 0.5 {
 			e -= 0.2 // every row another: rather a tag
 		}

@@ -181,7 +181,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			}
 			if l.n < t.Range.Row1 {
 				c.score += aboutWords(s, w)
-				if classWithin(w)&classForeign != 0 && lineTitle {
+				if classWithin(w)&classForeign != 0 && lineTitle && c.score <= 3 {
 					c.score -= 2
 					lineTitle = false // once
 				}
@@ -206,8 +206,14 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 		var k class
 		for j := range r.Values {
-			if v := r.Values[j].Text; v != "" && len(v) < 100 && t.Columns[j].Field != vocabulary.Notes {
-				k |= classWithin(v)
+			v := r.Values[j].Text
+			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes {
+				continue
+			}
+			if in := classWithin(v); slices.Contains(placeFields, t.Columns[j].Field) || t.Columns[j].Field == vocabulary.Building {
+				k |= in &^ classForeign // the pump house may well have loudspeakers
+			} else {
+				k |= in
 			}
 		}
 		if k&classDevice != 0 {

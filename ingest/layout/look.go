@@ -99,7 +99,7 @@ var (
 	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
 	reChannel  = regexp.MustCompile(`(?i)^(amp\w*|ver\w+|a|pa|rack|et\w*|ampli\w*|fin\w*|end\w*)?[\s.#-]*\w{0,3}\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
 	reChOnly   = regexp.MustCompile(`(?i)^(ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn|way|weg)(?:[\s.#-]*\d{1,2}|[\s.#-]+(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?\b`)
-	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Za-z]|[A-H]\d{1,2})$`)
+	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Wa-wYyZz]|[A-H]\d{1,2})$`)
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
 	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\w*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*\w{0,2}\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
 	reControl  = regexp.MustCompile(`(?i)^(vc|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)

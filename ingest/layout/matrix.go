@@ -113,7 +113,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	return x
 }
 
-// absorb takes in columns between and right beside the others that hold counts too and
+// absorb takes in columns between and right and left of the others that hold counts too and
 // whose names mean something else than a figure.
 func (x *crosstab) absorb(cols []*heading) {
 	if len(x.cols) < 2 {
@@ -124,6 +124,9 @@ func (x *crosstab) absorb(cols []*heading) {
 			return false
 		}
 		return !figureFields[h.top] && h.top != vocabulary.Item && h.top != vocabulary.Channel && h.score < 0.8
+	}
+	for i := x.cols[0] - 1; i >= 0 && fits(cols[i]); i-- {
+		x.cols = slices.Insert(x.cols, 0, i)
 	}
 	var all []int
 	first, last := x.cols[0], x.cols[len(x.cols)-1]

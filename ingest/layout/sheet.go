@@ -237,7 +237,7 @@ func (f *finder) trim(d *draft) {
 		if d.repeated[l.n] != "" {
 			return true
 		}
-		if alike, cells := usual.alike(l.between(d.from, d.to)); cells >= 2 && 2*alike < cells {
+		if alike, cells := usual.alike(l.between(d.from, d.to)); cells >= 2 && (2*alike < cells || 2*alike == cells && cells < typical) {
 			return len(l.between(d.from, d.to)) >= 2 && isTotalText(oneLine(text(l.between(d.from, d.to)[0].cell)))
 		}
 		slots := l.between(d.from, d.to)
