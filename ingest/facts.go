@@ -88,6 +88,9 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 // text beside it.
 const pairScore = 0.5
 
+// hintScore is the score of a key that hints at a field.
+const hintScore = 0.2
+
 // pairedFacts makes key and value of two neighbouring texts of a title block
 // of which the first names a field: "Cable | 2 x 2.5 mm²".
 func pairedFacts(facts []layout.Fact) []layout.Fact {
@@ -97,8 +100,8 @@ func pairedFacts(facts []layout.Fact) []layout.Fact {
 		if i+1 < len(facts) && f.Field == vocabulary.Unknown && f.Key == "" && f.At.Row > 0 {
 			v := facts[i+1]
 			beside := v.Field == vocabulary.Unknown && v.Key == "" && v.At.Row == f.At.Row && v.At.Col > f.At.Col && v.At.Col <= f.At.Col+2
-			if c := vocabulary.Score(f.Text); beside && len(c) > 0 && c[0].Score >= pairScore {
-				v.Field, v.Key = c[0].Field, f.Text
+			if field := pairField(f.Text, v.Text); beside && field != vocabulary.Unknown {
+				v.Field, v.Key = field, f.Text
 				out = append(out, v)
 				i++
 				continue
@@ -107,6 +110,32 @@ func pairedFacts(facts []layout.Fact) []layout.Fact {
 		out = append(out, f)
 	}
 	return out
+}
+
+// pairField is the field of a key and a value. A value that is a conductor's
+// size needs no more than a hint of cables in its key, and none where its unit
+// stands with it.
+func pairField(key, value string) vocabulary.Field {
+	c := vocabulary.Score(key)
+	if len(c) > 0 && c[0].Score >= pairScore {
+		return c[0].Field
+	}
+	p, err := notation.ParseConductor(value, notation.Auto, notation.HintNone)
+	if err != nil || p.AWG == nil && p.AreaMM2 == 0 {
+		return vocabulary.Unknown
+	}
+	if !p.Doubts.Has(notation.AWGTaken) && !p.Doubts.Has(notation.AreaTaken) && p.Cores > 0 && strings.Contains(strings.ToLower(value), "m") {
+		return vocabulary.Gauge
+	}
+	for _, x := range c {
+		switch x.Field {
+		case vocabulary.Cable, vocabulary.CableType, vocabulary.Gauge, vocabulary.Length, vocabulary.Conductors, vocabulary.Circuit:
+			if x.Score >= hintScore {
+				return vocabulary.Gauge
+			}
+		}
+	}
+	return vocabulary.Unknown
 }
 
 // keyed takes a text of the form "key: value" apart, if the key names a field.
