@@ -69,7 +69,7 @@ func places(cols []*heading) map[int]vocabulary.Field {
 			out[i], out[i+1] = vocabulary.Amplifier, vocabulary.Channel
 			amplifier, channel = false, false
 		case zone && s.cells >= 4 && s.distinct > 1 && 2*s.total >= h.rows && s.share(lookZone|lookRoom) > 0.8 &&
-			s.share(lookDevice|lookMounting|lookStatus) < 0.2 && s.grouped() && all.beside(i, vocabulary.Room):
+			s.share(lookDevice|lookMounting|lookStatus) < 0.2 && (s.grouped() && all.beside(i, vocabulary.Room) || all.fedAlike(h)):
 			out[i] = vocabulary.Zone
 			zone = false
 		}
@@ -92,32 +92,55 @@ func (s *sample) outputs() bool {
 // blank under a value belongs to it.
 func (s setting) constantWithin(of *heading, f vocabulary.Field) bool {
 	for _, h := range s {
-		if h.of(f) < named || h.top != f || h == of {
-			continue
+		if h.of(f) >= named && h.top == f && h != of {
+			return of.constantIn(h)
 		}
-		values, groups := map[string]string{}, map[string]bool{}
-		at := -1
-		for i, n := range of.cells.lines {
-			for at+1 < len(h.cells.lines) && h.cells.lines[at+1] <= n {
-				at++
-			}
-			if at < 0 {
-				continue
-			}
-			g := h.cells.texts[at]
-			v, seen := values[g]
-			switch {
-			case !seen:
-				values[g] = of.cells.texts[i]
-			case v != of.cells.texts[i]:
-				return false
-			default:
-				groups[g] = true
-			}
-		}
-		return len(groups) >= 2 && len(values) >= 2
 	}
 	return false
+}
+
+// fedAlike reports whether a column divides the rows as zones do: amplifier and
+// channel are the same for all rows of one value, and a room is named elsewhere.
+func (s setting) fedAlike(by *heading) bool {
+	fed, rooms := 0, false
+	for _, h := range s {
+		switch {
+		case h == by:
+		case h.of(vocabulary.Amplifier) >= named && h.top == vocabulary.Amplifier, h.of(vocabulary.Channel) >= named && h.top == vocabulary.Channel:
+			if !h.constantIn(by) {
+				return false
+			}
+			fed++
+		case h.of(vocabulary.Room) >= named && h.top == vocabulary.Room:
+			rooms = true
+		}
+	}
+	return fed > 0 && rooms
+}
+
+// constantIn reports whether the column of holds one value for each value of h.
+func (of *heading) constantIn(h *heading) bool {
+	values, groups := map[string]string{}, map[string]bool{}
+	at := -1
+	for i, n := range of.cells.lines {
+		for at+1 < len(h.cells.lines) && h.cells.lines[at+1] <= n {
+			at++
+		}
+		if at < 0 {
+			continue
+		}
+		g := h.cells.texts[at]
+		v, seen := values[g]
+		switch {
+		case !seen:
+			values[g] = of.cells.texts[i]
+		case v != of.cells.texts[i]:
+			return false
+		default:
+			groups[g] = true
+		}
+	}
+	return len(groups) >= 2 && len(values) >= 2
 }
 
 // withControls tells a control's rating from a channel's by the rows that have

@@ -227,7 +227,10 @@ func (f *finder) trim(d *draft) {
 		return
 	}
 	var counts []int
-	for _, i := range body[:min(len(body), 60)] {
+	for k, i := range body[:min(len(body), 60)] {
+		if k >= 3 && lines[i].n > lines[body[k-1]].n+1 {
+			break // what is usual, the first block shows
+		}
 		counts = append(counts, len(lines[i].between(d.from, d.to)))
 	}
 	slices.Sort(counts)
