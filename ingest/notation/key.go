@@ -117,7 +117,7 @@ func (k *Key) takeCode(tokens []token, i int) (n int, ok bool) {
 	}
 	next := i + 1
 	if tokens[next].gap && len([]rune(tokens[i].raw)) > 1 {
-		return 0, false // "Bar 2" is a name
+		return 0, false // "Dry 2" is a name
 	}
 	id, taken := idAt(tokens, next)
 	if taken == 0 || !strings.ContainsAny(id, "0123456789") {

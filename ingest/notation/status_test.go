@@ -43,7 +43,7 @@ func TestEmergency(t *testing.T) {
 		{"EVAC", Evacuation, true}, {"évacuation", Evacuation, true}, {"evacuación", Evacuation, true}, {"evacuazione", Evacuation, true}, {"ontruiming", Evacuation, true}, {"Räumungsalarm", Evacuation, true},
 		{"A/B circuits", ABCircuits, true}, {"A/B-Linien", ABCircuits, true}, {"lignes A/B", ABCircuits, true}, {"doppia linea", ABCircuits, true},
 		{"VA", VoiceAlarm, false}, {"emergency exit corridor", Evacuation, false},
-		{"Evacuee cafe", "", false}, {"Ensemble room", "", false}, {"ses locaux", VoiceAlarm, false}, {"", "", false},
+		{"Evacuee shed", "", false}, {"Ensemble room", "", false}, {"ses locaux", VoiceAlarm, false}, {"", "", false},
 	} {
 		got := Emergency(tt.in)
 		if (len(got) == 0) != (tt.kind == "") || len(got) > 0 && (got[0].Kind != tt.kind || got[0].Sure != tt.sure) {
