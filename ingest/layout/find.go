@@ -43,9 +43,10 @@ func (f *finder) drafts() []*draft {
 			continue
 		}
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
-		for _, s := range f.headerStrips(l, below, atBreak) {
+		strips := f.headerStrips(l, below, atBreak)
+		for _, s := range strips {
 			over := overlapping(active, s.from, s.to)
-			if over != nil && f.continuesRows(over, &s, i) {
+			if over != nil && f.continuesRows(over, &s, strips, i) {
 				continue
 			}
 			if over != nil && s.from > over.from+1 && len(l.between(over.from, s.from-1)) >= 2 && s.distinct >= 2 {
@@ -129,10 +130,19 @@ func overlapping(active []*draft, from, to int) *draft {
 
 // continuesRows reports whether a strip inside the columns of a running table
 // is rather a part of one of its rows: its cells say or look like what stands above them, or cells of
-// the same row stand on both sides of it.
-func (f *finder) continuesRows(d *draft, s *strip, i int) bool {
+// the same row stand on both sides of it. Cells of other headers on the line
+// are none of the row.
+func (f *finder) continuesRows(d *draft, s *strip, strips []strip, i int) bool {
 	l := &f.p.lines[i]
 	left, right := len(l.between(d.from, s.from-1)), len(l.between(s.to+1, d.to))
+	for k := range strips {
+		switch o := &strips[k]; {
+		case o.to < s.from:
+			left -= len(l.between(max(d.from, o.from), o.to))
+		case o.from > s.to:
+			right -= len(l.between(o.from, min(d.to, o.to)))
+		}
+	}
 	if right > 0 || left > 0 && (s.distinct < 3 && s.matched < len(s.slots) || len(s.slots) < 2) {
 		return true
 	}

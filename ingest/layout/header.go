@@ -26,7 +26,7 @@ type headerCell struct {
 }
 
 // maxReadings bounds the different texts of one sheet that are read as headers.
-const maxReadings = 6000
+const maxReadings = 4000
 
 // headerScore is what a header word must score to count as one.
 const headerScore = 0.55

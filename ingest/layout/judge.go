@@ -230,7 +230,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.foreign = true
 	}
 	for _, col := range t.Columns {
-		if classWithin(col.Header)&classForeign != 0 {
+		if col.Col > 0 && classWithin(col.Header)&classForeign != 0 {
 			c.foreign = true
 		}
 	}
