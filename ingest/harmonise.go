@@ -20,6 +20,44 @@ func harmonise(tables []*table) {
 	}
 	byHeader(tables)
 	byNames(tables)
+	controlLists(tables)
+}
+
+// controlLists takes a list with one watts column for one of controls, when
+// each row names another control and other rows of the book say what hangs
+// behind these controls.
+func controlLists(tables []*table) {
+	behind := make(map[string]*table)
+	for _, t := range tables {
+		if t.has(vocabulary.Tap) && (t.has(vocabulary.Tag) || t.has(vocabulary.Quantity) || t.has(vocabulary.TotalWatts)) {
+			for _, c := range t.byField[vocabulary.Control] {
+				t.eachName(c, join.Plain, func(k string) { behind[k] = t })
+			}
+		}
+	}
+	for _, t := range tables {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Types || len(t.byField[vocabulary.Control]) != 1 ||
+			t.has(vocabulary.Tag) || t.has(vocabulary.Quantity) || t.has(vocabulary.TotalWatts) {
+			continue
+		}
+		rows, known := 0, 0
+		seen := make(map[string]bool)
+		t.eachName(t.byField[vocabulary.Control][0], join.Plain, func(k string) {
+			rows++
+			if from := behind[k]; from != nil && from != t {
+				known++
+			}
+			seen[k] = true
+		})
+		if rows < 2 || len(seen) != rows || 2*known < rows {
+			continue
+		}
+		t.kind = layout.Controls
+		for _, c := range t.byField[vocabulary.Tap] {
+			t.become(c, vocabulary.ControlWatts, "a list of controls: its watts are what they carry")
+			break
+		}
+	}
 }
 
 // numberedChannels takes a column of counts for channel numbers where one
