@@ -21,12 +21,12 @@ const hardSamples = "../../samples/hard"
 // What the reader reaches on the hard schedules; to be raised as it improves.
 // The goal is 0.98 right and 0.001 silently wrong.
 const (
-	hardRowsRight  = 0.42 // loudspeaker rows with zone, count, tap, channel and control all right
-	hardPartsRight = 0.35 // channels, controls, amplifiers and cables with all their figures right
-	hardSilent     = 0.13 // values wrong or missing with nothing said against them
-	hardAnswered   = 0.59 // doubts of the truth that were asked about, or assumed, aloud
-	hardWrongKinds = 5    // files taken for schedules that are none, and the reverse
-	hardJobsRight  = 0.19 // jobs with number, site and supersession right
+	hardRowsRight  = 0.43  // loudspeaker rows with zone, count, tap, channel and control all right
+	hardPartsRight = 0.41  // channels, controls, amplifiers and cables with all their figures right
+	hardSilent     = 0.106 // values wrong or missing with nothing said against them
+	hardAnswered   = 0.59  // doubts of the truth that were asked about, or assumed, aloud
+	hardWrongKinds = 5     // files taken for schedules that are none, and the reverse
+	hardJobsRight  = 0.19  // jobs with number, site and supersession right
 )
 
 var differences = flag.String("differences", "", "log every difference of the hard schedules whose text contains this; all: every one")
