@@ -49,7 +49,7 @@ func controlLists(tables []*table) {
 			}
 			seen[k] = true
 		})
-		if rows < 2 || len(seen) != rows || 2*known < rows {
+		if rows < 2 || len(seen) != rows || 2*known < rows || 10*rows < 9*t.devices() {
 			continue
 		}
 		t.kind = layout.Controls
@@ -58,6 +58,17 @@ func controlLists(tables []*table) {
 			break
 		}
 	}
+}
+
+// devices counts the rows that are devices.
+func (t *table) devices() int {
+	n := 0
+	for i := range t.Records {
+		if t.Records[i].Class == layout.Device {
+			n++
+		}
+	}
+	return n
 }
 
 // numberedChannels takes a column of counts for channel numbers where one

@@ -199,6 +199,9 @@ func (h *heading) readWithCells(s *vocabulary.Scorer) {
 	if h.cells.cells < 2 || s.Header(h.words).Numbered {
 		return // too little to go by, or rather a value than a header
 	}
+	if h.rank(); h.score >= sureWords {
+		return // "Tap" is a tap, whatever a tap is measured in
+	}
 	word := unitWords[h.unit]
 	for _, w := range cellWords {
 		if word == "" && h.cells.share(w.looks) >= enoughAlike && (!w.names || s.Header(h.words).Best().Score < named) {
@@ -319,8 +322,11 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 			if f != vocabulary.Unknown && placed[i] == f {
 				base[i][j] += placeBonus
 			}
-			if rates := f == vocabulary.ControlWatts || f == vocabulary.ChannelWatts; rates && base[i][j] > 0 {
-				base[i][j] += controlRows * float64(setting(considered).withControls(h)) * map[bool]float64{true: 1, false: -1}[f == vocabulary.ControlWatts]
+			switch {
+			case f == vocabulary.ControlWatts && base[i][j] > 0:
+				base[i][j] += controlRows * float64(setting(considered).withControls(h))
+			case f == vocabulary.ChannelWatts && base[i][j] > 0:
+				base[i][j] -= controlRows * float64(max(0, setting(considered).withControls(h)))
 			}
 		}
 	}
