@@ -78,6 +78,9 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 		}
 		here := at
 		here.Sheet = sheet.Name
+		if book.Format == grid.Text {
+			here.Sheet = "" // a text file has no sheet to name
+		}
 		text := "is empty"
 		for i := range sheet.Rows {
 			if r := &sheet.Rows[i]; r.Number == at.Row {

@@ -83,7 +83,7 @@ func TestArguments(t *testing.T) {
 		{"no schedule at all", []string{in("none"), "--out", out()}, incomplete, "not-a-schedule", ""},
 		{"quiet", []string{in("clean"), "-q", "--out", out()}, done, "1 job at 1 site", ""},
 		{"read", []string{"read", in("job.csv")}, done, "Control max load", ""},
-		{"explain", []string{"read", in("job.csv"), "--explain", "C5"}, done, "10 W", ""},
+		{"explain", []string{"read", in("job.csv"), "--explain", "C5"}, done, "tap = 10 W", ""},
 		{"explain nothing", []string{"read", in("job.csv"), "--explain", "ZZ900"}, done, "empty", ""},
 		{"explain no cell", []string{"read", in("job.csv"), "--explain", "12C"}, wrongUse, "", "not a cell name"},
 		{"explain in a folder", []string{"read", dir, "--explain", "C5"}, wrongUse, "", "one file"},
