@@ -123,7 +123,7 @@ func (x *Examination) jobTotal(t *schedule.Total) {
 }
 
 func (x *Examination) addUp(s *statement, members []member) {
-	zero := Exact(0)
+	zero, more := Exact(0), Exact(0)
 	s.marked, s.drawn, s.planned = zero, zero, zero
 	var t tally
 	for _, m := range members {
@@ -131,8 +131,12 @@ func (x *Examination) addUp(s *statement, members []member) {
 		if r.part == notCounted {
 			continue
 		}
-		if r.out == lowImpedance || r.out == absurd {
+		if r.out == absurd {
 			s.open = "a row of it is kept out of the sums"
+			continue
+		}
+		if r.out == lowImpedance { // whatever its author counted for it
+			more = Interval{0, math.Inf(1), true}
 			continue
 		}
 		pieces := r.units.times(m.share)
@@ -151,6 +155,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 		plain.each, plain.tapV, plain.lossDB = r.marked, r.lineV, 0
 		t.add(&plain, pieces)
 	}
+	s.marked, s.drawn, s.planned = s.marked.plus(more), s.drawn.plus(more), s.planned.plus(more)
 	s.sum = t.sum(s.marked)
 }
 
