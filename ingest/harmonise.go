@@ -18,9 +18,97 @@ func harmonise(tables []*table) {
 		t.zonesInTitles()
 		t.statusColumn()
 	}
+	constantZones(tables)
+	ratingsByRows(tables)
+	lengthsOfCables(tables)
 	byHeader(tables)
 	byNames(tables)
 	controlLists(tables)
+}
+
+// constantZones gives up columns that were hardly zones and say the same in
+// every row of the book.
+func constantZones(tables []*table) {
+	texts := make(map[string]bool)
+	var cols []*column
+	var of []*table
+	for _, t := range tables {
+		for _, c := range t.byField[vocabulary.Zone] {
+			if c.Confidence >= 0.5 {
+				return
+			}
+			t.eachName(c, join.Plain, func(k string) { texts[k] = true })
+			cols, of = append(cols, c), append(of, t)
+		}
+	}
+	if len(texts) != 1 {
+		return
+	}
+	for i, c := range cols {
+		of[i].become(c, vocabulary.Unknown, "the same in every row")
+	}
+}
+
+// ratingsByRows takes a rating of channels for one of controls when, over all
+// tables with that header, only rows with a control have it.
+func ratingsByRows(tables []*table) {
+	type count struct{ with, without, bare int }
+	counts := make(map[string]*count)
+	each := func(do func(t *table, rating, control *column)) {
+		for _, t := range tables {
+			cols, controls := t.byField[vocabulary.ChannelWatts], t.byField[vocabulary.Control]
+			if len(cols) == 1 && len(controls) == 1 && cols[0].Confidence < 0.9 && !t.has(vocabulary.ControlWatts) {
+				do(t, cols[0], controls[0])
+			}
+		}
+	}
+	each(func(t *table, rating, control *column) {
+		n := counts[headerKey(rating)]
+		if n == nil {
+			n = &count{}
+			counts[headerKey(rating)] = n
+		}
+		for i := range t.Records {
+			r := &t.Records[i]
+			if r.Class != layout.Device {
+				continue
+			}
+			rated, controlled := r.Values[rating.i].Text != "", r.Values[control.i].Text != ""
+			switch {
+			case rated && controlled:
+				n.with++
+			case rated:
+				n.without++
+			case !controlled:
+				n.bare++
+			}
+		}
+	})
+	each(func(t *table, rating, _ *column) {
+		if n := counts[headerKey(rating)]; n.without == 0 && n.with >= 3 && n.bare >= 2 {
+			t.become(rating, vocabulary.ControlWatts, "only rows with a control have it")
+		}
+	})
+}
+
+// lengthsOfCables gives up a column of a list of loudspeakers that was hardly
+// a length when the book has a list of cables with their lengths.
+func lengthsOfCables(tables []*table) {
+	listed := false
+	for _, t := range tables {
+		for _, c := range t.byField[vocabulary.Length] {
+			listed = listed || t.kind == layout.Cables && c.Confidence >= 0.6
+		}
+	}
+	if !listed {
+		return
+	}
+	for _, t := range tables {
+		cols := t.byField[vocabulary.Length]
+		if len(cols) == 1 && t.kind == layout.Loudspeakers && cols[0].Confidence < 0.6 && !t.has(vocabulary.Cable) && !t.has(vocabulary.Gauge) && !t.has(vocabulary.CableType) {
+			t.become(cols[0], vocabulary.Unknown, "the lengths of cables stand in a list of their own")
+		}
+	}
 }
 
 // controlLists takes a list with one watts column for one of controls, when

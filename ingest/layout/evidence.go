@@ -303,7 +303,14 @@ func (s *sample) of(f vocabulary.Field) float64 {
 				e += 0.2
 			}
 		}
+	case vocabulary.Channel:
+		if s.ampTags() {
+			e -= 0.5
+		}
 	case vocabulary.Zone, vocabulary.Amplifier:
+		if f == vocabulary.Amplifier && s.ampTags() {
+			e += 0.3
+		}
 		if f == vocabulary.Amplifier && s.short() && 2*s.distinct <= s.cells {
 			e += 0.2
 		}

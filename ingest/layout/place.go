@@ -51,6 +51,7 @@ func places(cols []*heading) map[int]vocabulary.Field {
 	out := map[int]vocabulary.Field{}
 	all := setting(cols)
 	channel, amplifier, zone := !all.claimed(vocabulary.Channel) && !all.claimed(vocabulary.Circuit), !all.claimed(vocabulary.Amplifier), !all.claimed(vocabulary.Zone)
+	control := !all.claimed(vocabulary.Control)
 	hasAmplifier := !amplifier
 	for i, h := range cols {
 		if !h.open() {
@@ -58,6 +59,9 @@ func places(cols []*heading) map[int]vocabulary.Field {
 		}
 		s := h.cells
 		switch {
+		case control && s.cells >= 2 && s.share(lookTag|lookControl) > 0.8 && all.filledAlike(h, vocabulary.ControlWatts):
+			out[i] = vocabulary.Control
+			control = false
 		case channel && s.outputs() && (all.is(i-1, vocabulary.Amplifier) || hasAmplifier && all.constantWithin(h, vocabulary.Zone)):
 			out[i] = vocabulary.Channel
 			channel = false
@@ -141,6 +145,18 @@ func (of *heading) constantIn(h *heading) bool {
 		}
 	}
 	return len(groups) >= 2 && len(values) >= 2
+}
+
+// filledAlike reports whether the column is filled in just the rows in which
+// the column named as the field is, and these are not all rows.
+func (s setting) filledAlike(of *heading, f vocabulary.Field) bool {
+	for _, h := range s {
+		if h == of || h.of(f) < named || h.top != f {
+			continue
+		}
+		return h.cells.total < h.rows && len(h.cells.lines) == h.cells.total && slices.Equal(h.cells.lines, of.cells.lines)
+	}
+	return false
 }
 
 // withControls tells a control's rating from a channel's by the rows that have
