@@ -16,6 +16,7 @@ import (
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/vocabulary"
 	"lineaudit/samples/answer"
 	"lineaudit/samples/generate"
 )
@@ -597,5 +598,21 @@ func (c *comparison) lines() {
 		}
 		c.assumed(area.Source)
 		c.assumed(length.Source)
+	}
+}
+
+// The generator does not know the reader: at least a fifth of its header
+// spellings are no words of the reader's vocabulary.
+func TestHeadersOfTheGeneratorAreItsOwn(t *testing.T) {
+	absent := 0
+	all := generate.HeaderSpellings()
+	for _, s := range all {
+		if !vocabulary.Known(s.Text) {
+			absent++
+		}
+	}
+	t.Logf("%d of %d header spellings are absent from the vocabulary", absent, len(all))
+	if share(absent, len(all)) < ownHeaders {
+		t.Errorf("%.1f %% of the header spellings are absent, at least %.0f %% must be", 100*share(absent, len(all)), 100*ownHeaders)
 	}
 }
