@@ -8,21 +8,30 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"path/filepath"
 	"slices"
 	"strings"
+
+	"lineaudit/ingest/grid/xmltok"
 )
 
 // maxPart bounds the inflated size of a part that has to be changed.
 const maxPart = 512 << 20
 
 // An archive is the parts of a workbook: those that stay are copied as they
-// are stored, those that change or are new are written afresh.
+// are stored, those that change or are new are written afresh. Names of parts
+// are compared as programs do, in any letter case and with either slash.
 type archive struct {
 	reader  *zip.Reader
-	files   map[string]*zip.File
-	changed map[string][]byte
-	added   []string // names of new parts, in order
+	files   map[string]*zip.File // by key
+	changed map[string][]byte    // by key
+	added   []string             // names of new parts, in order
 }
+
+// key is what the name of a part is compared by.
+func key(name string) string { return strings.ToLower(slashed(name)) }
+
+func slashed(name string) string { return strings.ReplaceAll(name, "\\", "/") }
 
 func openArchive(data []byte) (*archive, error) {
 	r, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
@@ -31,28 +40,29 @@ func openArchive(data []byte) (*archive, error) {
 	}
 	a := &archive{reader: r, files: map[string]*zip.File{}, changed: map[string][]byte{}}
 	for _, f := range r.File {
-		if strings.Contains(f.Name, "\\") {
-			return nil, fmt.Errorf("its part names are written with backslashes (%s)", f.Name)
+		name := slashed(f.Name)
+		if !filepath.IsLocal(strings.TrimSuffix(name, "/")) {
+			return nil, fmt.Errorf("the name of its part %q leads out of it", f.Name)
 		}
-		if a.files[f.Name] != nil {
-			return nil, fmt.Errorf("it holds the part %s twice", f.Name)
+		if a.files[key(name)] != nil {
+			return nil, fmt.Errorf("it holds the part %s twice", name)
 		}
-		a.files[f.Name] = f
+		a.files[key(name)] = f
 	}
 	return a, nil
 }
 
 // has reports whether a part exists.
 func (a *archive) has(name string) bool {
-	return a.files[name] != nil || a.changed[name] != nil
+	return a.files[key(name)] != nil || a.changed[key(name)] != nil
 }
 
-// read returns the content of a part as it stands now.
+// read returns the content of a part as it stands now, in UTF-8.
 func (a *archive) read(name string) ([]byte, error) {
-	if b, ok := a.changed[name]; ok {
+	if b, ok := a.changed[key(name)]; ok {
 		return b, nil
 	}
-	f := a.files[name]
+	f := a.files[key(name)]
 	if f == nil {
 		return nil, fmt.Errorf("the part %s is missing", name)
 	}
@@ -68,58 +78,87 @@ func (a *archive) read(name string) ([]byte, error) {
 	if len(b) > maxPart {
 		return nil, fmt.Errorf("part %s is too large to be changed", name)
 	}
-	return bytes.TrimPrefix(b, []byte("\xef\xbb\xbf")), nil
+	if b, err = xmltok.Decode(b); err != nil {
+		return nil, fmt.Errorf("part %s: %w", name, err)
+	}
+	return declaredUTF8(b), nil
+}
+
+// declaredUTF8 replaces a declaration of another encoding, which a decoded
+// part may still carry.
+func declaredUTF8(b []byte) []byte {
+	if !bytes.HasPrefix(b, []byte("<?xml")) {
+		return b
+	}
+	end := bytes.Index(b, []byte("?>"))
+	if end < 0 {
+		return b
+	}
+	head := bytes.ToLower(b[:end])
+	if !bytes.Contains(head, []byte("encoding")) || bytes.Contains(head, []byte("utf-8")) {
+		return b
+	}
+	return append([]byte(xmlHead), bytes.TrimLeft(b[end+2:], "\r\n")...)
 }
 
 // write changes a part or adds a new one.
 func (a *archive) write(name string, content []byte) {
-	if a.files[name] == nil && a.changed[name] == nil {
+	if !a.has(name) {
 		a.added = append(a.added, name)
 	}
-	a.changed[name] = content
+	a.changed[key(name)] = content
 }
 
 // free returns the first of name1.ext, name2.ext ... that no part has.
 func (a *archive) free(stem, ext string) string {
 	for i := 1; ; i++ {
-		name := fmt.Sprintf("%s%d%s", stem, i, ext)
-		if !a.hasFold(name) {
+		if name := fmt.Sprintf("%s%d%s", stem, i, ext); !a.has(name) {
 			return name
 		}
 	}
-}
-
-// hasFold reports whether a part exists under that name in any letter case.
-func (a *archive) hasFold(name string) bool {
-	for have := range a.files {
-		if strings.EqualFold(have, name) {
-			return true
-		}
-	}
-	return a.changed[name] != nil
 }
 
 // save writes the whole workbook.
 func (a *archive) save(w io.Writer) error {
 	z := zip.NewWriter(w)
 	for _, f := range a.reader.File {
-		content, changed := a.changed[f.Name]
-		if !changed {
-			if err := z.Copy(f); err != nil {
-				return err
-			}
-			continue
+		var err error
+		if content, changed := a.changed[key(f.Name)]; changed {
+			err = deflate(z, slashed(f.Name), content)
+		} else {
+			err = copyStored(z, f)
 		}
-		if err := deflate(z, f.Name, content); err != nil {
+		if err != nil {
 			return err
 		}
 	}
 	for _, name := range a.added {
-		if err := deflate(z, name, a.changed[name]); err != nil {
+		if err := deflate(z, name, a.changed[key(name)]); err != nil {
 			return err
 		}
 	}
 	return z.Close()
+}
+
+// copyStored copies a part as it is stored. Folders, which some programs write
+// as parts, are written without content.
+func copyStored(z *zip.Writer, f *zip.File) error {
+	h := f.FileHeader
+	h.Name = slashed(f.Name)
+	if strings.HasSuffix(h.Name, "/") {
+		_, err := z.CreateHeader(&zip.FileHeader{Name: h.Name, Method: zip.Store})
+		return err
+	}
+	r, err := f.OpenRaw()
+	if err != nil {
+		return err
+	}
+	w, err := z.CreateRaw(&h)
+	if err != nil {
+		return err
+	}
+	_, err = io.Copy(w, r)
+	return err
 }
 
 func deflate(z *zip.Writer, name string, content []byte) error {
@@ -164,6 +203,7 @@ func (a *archive) relations(part string) ([]relation, error) {
 		r := relation{id: c.attr("Id"), kind: path.Base(c.attr("Type")), external: strings.EqualFold(c.attr("TargetMode"), "External")}
 		r.target = c.attr("Target")
 		if !r.external {
+			r.target = slashed(r.target)
 			if strings.HasPrefix(r.target, "/") {
 				r.target = strings.TrimPrefix(path.Clean(r.target), "/")
 			} else {
@@ -208,27 +248,27 @@ func (a *archive) relate(part, kind, target string, strict bool) (string, error)
 }
 
 // declare names the content type of a new part, or of an extension.
-func (a *archive) declare(kind, key, contentType string) error {
-	const name = "[Content_Types].xml"
-	b, err := a.read(name)
+func (a *archive) declare(kind, name, contentType string) error {
+	const list = "[Content_Types].xml"
+	b, err := a.read(list)
 	if err != nil {
 		return err
 	}
 	o, err := locate(b)
 	if err != nil {
-		return fmt.Errorf("part %s: %w", name, err)
+		return fmt.Errorf("part %s: %w", list, err)
 	}
 	attr := map[string]string{"Default": "Extension", "Override": "PartName"}[kind]
 	at := edit{start: -1}
 	for _, c := range o.children {
-		if c.name == kind && strings.EqualFold(c.attr(attr), key) {
+		if c.name == kind && strings.EqualFold(c.attr(attr), name) {
 			return nil
 		}
 		if c.name == kind {
 			at = edit{start: c.end, end: c.end}
 		}
 	}
-	entry := fmt.Sprintf(`<%s%s %s="%s" ContentType="%s"/>`, o.prefix, kind, attr, escape(key), contentType)
+	entry := fmt.Sprintf(`<%s%s %s="%s" ContentType="%s"/>`, o.prefix, kind, attr, escape(name), contentType)
 	switch {
 	case at.start >= 0:
 		at.text = entry
@@ -237,7 +277,7 @@ func (a *archive) declare(kind, key, contentType string) error {
 	default:
 		at = o.inside(b, entry)
 	}
-	a.write(name, apply(b, []edit{at}))
+	a.write(list, apply(b, []edit{at}))
 	return nil
 }
 
@@ -253,6 +293,13 @@ func (a *archive) workbookPart() (string, error) {
 		}
 	}
 	return "", errors.New("it names no workbook part")
+}
+
+// signed reports whether the package carries a digital signature, which holds
+// for no copy of it.
+func (a *archive) signed() bool {
+	rels, err := a.relations("")
+	return err == nil && slices.ContainsFunc(rels, func(r relation) bool { return r.kind == "origin" })
 }
 
 const xmlHead = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>` + "\n"

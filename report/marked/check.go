@@ -7,9 +7,11 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"strconv"
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/report"
 )
 
 // check reads a copy back: every part that was there is there, every changed
@@ -23,18 +25,16 @@ func check(copied []byte, src Source) error {
 	if err != nil {
 		return fmt.Errorf("the copy cannot be opened: %w", err)
 	}
-	sums := map[string]uint32{}
+	is := map[string]bool{}
 	for _, f := range after.File {
-		sums[f.Name] = f.CRC32
-	}
-	for _, f := range before.File {
-		if _, ok := sums[f.Name]; !ok {
-			return fmt.Errorf("the copy would lose the part %s", f.Name)
-		}
+		is[f.Name] = true
 	}
 	was := map[string]uint32{}
 	for _, f := range before.File {
-		was[f.Name] = f.CRC32
+		if !is[slashed(f.Name)] {
+			return fmt.Errorf("the copy would lose the part %s", f.Name)
+		}
+		was[slashed(f.Name)] = f.CRC32
 	}
 	for _, f := range after.File {
 		if sum, ok := was[f.Name]; ok && sum == f.CRC32 {
@@ -54,14 +54,87 @@ func check(copied []byte, src Source) error {
 	return sameValues(src.Book, book)
 }
 
-// wellFormed reads a part to its end and checks that every prefix is bound.
+// checkFresh reads the copy of a file that is no .xlsx back: every number and
+// text is in its place.
+func checkFresh(copied []byte, src Source, names map[string]string) error {
+	book, err := src.Read(copied)
+	if err != nil {
+		return fmt.Errorf("the copy cannot be read back: %w", err)
+	}
+	sheets := byName(book)
+	seen := map[string]bool{}
+	for _, s := range src.Book.Sheets {
+		if seen[s.Name] {
+			continue
+		}
+		seen[s.Name] = true
+		t := sheets[names[s.Name]]
+		if t == nil {
+			return fmt.Errorf("the copy would lose the sheet %q", s.Name)
+		}
+		rows := byNumber(t)
+		for i := range s.Rows {
+			r := &s.Rows[i]
+			for _, c := range r.Cells {
+				if r.Number > maxSheetRows || c.Col > maxSheetCols || c.Kind == grid.Blank || c.Kind == grid.NoValue {
+					continue
+				}
+				var copied *grid.Cell
+				if other := rows[r.Number]; other != nil {
+					copied = other.Cell(c.Col)
+				}
+				if valueOf(&c) != valueOf(copied) {
+					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// valueOf is what a cell says, whatever its kind is called.
+func valueOf(c *grid.Cell) string {
+	switch {
+	case c == nil:
+		return ""
+	case c.Kind == grid.Number || c.Kind == grid.Date || c.Kind == grid.Boolean:
+		return strconv.FormatFloat(c.Number, 'g', -1, 64)
+	}
+	return report.CellText(c.Text)
+}
+
+func byName(b *grid.Book) map[string]*grid.Sheet {
+	out := map[string]*grid.Sheet{}
+	for _, s := range b.Sheets {
+		if out[s.Name] == nil {
+			out[s.Name] = s
+		}
+	}
+	return out
+}
+
+func byNumber(s *grid.Sheet) map[int]*grid.Row {
+	out := make(map[int]*grid.Row, len(s.Rows))
+	for i := range s.Rows {
+		out[s.Rows[i].Number] = &s.Rows[i]
+	}
+	return out
+}
+
+// wellFormed reads a part to its end and checks that every prefix is bound. The
+// rows of a sheet, which no copy changes, are left to the reader of cells.
 func wellFormed(f *zip.File) error {
 	rc, err := f.Open()
 	if err != nil {
 		return err
 	}
 	defer rc.Close()
-	d := xml.NewDecoder(rc)
+	part, err := io.ReadAll(io.LimitReader(rc, maxPart+(64<<20)))
+	if err != nil {
+		return err
+	}
+	from, to := rowsOf(part)
+	d := xml.NewDecoder(io.MultiReader(bytes.NewReader(part[:from]), bytes.NewReader(part[to:])))
 	d.CharsetReader = func(_ string, r io.Reader) (io.Reader, error) { return r, nil }
 	bound := map[string]int{"xml": 1, "": 1}
 	var stack [][]string
@@ -108,19 +181,13 @@ func wellFormed(f *zip.File) error {
 
 // sameValues compares every cell of the original with the copy.
 func sameValues(before, after *grid.Book) error {
-	sheets := map[string]*grid.Sheet{}
-	for _, s := range after.Sheets {
-		sheets[s.Name] = s
-	}
+	sheets := byName(after)
 	for _, s := range before.Sheets {
 		t := sheets[s.Name]
 		if t == nil {
 			return fmt.Errorf("the copy would lose the sheet %q", s.Name)
 		}
-		rows := map[int]*grid.Row{}
-		for i := range t.Rows {
-			rows[t.Rows[i].Number] = &t.Rows[i]
-		}
+		rows := byNumber(t)
 		for i := range s.Rows {
 			r := &s.Rows[i]
 			other := rows[r.Number]

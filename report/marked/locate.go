@@ -6,7 +6,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
 	"strings"
+
+	"lineaudit/report"
 )
 
 // An outline is where the root of an XML part and the children of its root
@@ -14,9 +17,10 @@ import (
 type outline struct {
 	name      xml.Name // the root, its namespace resolved
 	prefix    string   // the prefix of the root's name with its colon, or ""
-	openEnd   int      // the byte after the root's start tag
-	close     int      // the byte where the root's end tag begins; openEnd for <root/>
-	selfEnd   bool     // the root is written <root/>
+	attrs     []xml.Attr
+	openEnd   int  // the byte after the root's start tag
+	close     int  // the byte where the root's end tag begins; openEnd for <root/>
+	selfEnd   bool // the root is written <root/>
 	children  []element
 	rootStart int
 }
@@ -47,7 +51,14 @@ func locate(part []byte) (*outline, error) {
 	if len(part) > 1 && (part[0] == 0xFE || part[0] == 0xFF) {
 		return nil, errors.New("the part is not UTF-8")
 	}
-	d := xml.NewDecoder(bytes.NewReader(part))
+	from, to := rowsOf(part)
+	at := func(offset int64) int { // in the part, of an offset in what the decoder sees
+		if int(offset) > from {
+			return int(offset) + to - from
+		}
+		return int(offset)
+	}
+	d := xml.NewDecoder(io.MultiReader(bytes.NewReader(part[:from]), bytes.NewReader(part[to:])))
 	d.CharsetReader = func(charset string, r io.Reader) (io.Reader, error) {
 		if strings.EqualFold(charset, "us-ascii") {
 			return r, nil
@@ -58,7 +69,7 @@ func locate(part []byte) (*outline, error) {
 	depth := 0
 	var open []*element
 	for {
-		before := int(d.InputOffset())
+		before := at(d.InputOffset())
 		tok, err := d.Token()
 		if err == io.EOF {
 			break
@@ -66,7 +77,7 @@ func locate(part []byte) (*outline, error) {
 		if err != nil {
 			return nil, err
 		}
-		after := int(d.InputOffset())
+		after := at(d.InputOffset())
 		switch t := tok.(type) {
 		case xml.Directive:
 			if bytes.HasPrefix(t, []byte("DOCTYPE")) {
@@ -76,16 +87,13 @@ func locate(part []byte) (*outline, error) {
 			self := bytes.HasSuffix(part[before:after], []byte("/>"))
 			switch depth {
 			case 0:
-				o.name, o.openEnd, o.selfEnd, o.rootStart = t.Name, after, self, before
+				o.name, o.attrs, o.openEnd, o.selfEnd, o.rootStart = t.Name, t.Attr, after, self, before
 				o.prefix = prefixOf(part[before:after])
 			case 1:
 				o.children = append(o.children, element{name: t.Name.Local, start: before, inner: after, selfEnd: self, attrs: t.Attr})
 				open = append(open[:0], &o.children[len(o.children)-1])
 			case 2:
 				e := open[0]
-				if e.name == "sheetData" { // its rows are many and never needed
-					break
-				}
 				e.elements = append(e.elements, element{name: t.Name.Local, start: before, inner: after, selfEnd: self, attrs: t.Attr})
 				open = append(open[:1], &e.elements[len(e.elements)-1])
 			}
@@ -95,7 +103,7 @@ func locate(part []byte) (*outline, error) {
 			switch {
 			case depth == 0:
 				o.close = before
-			case depth <= 2 && len(open) >= depth && (depth == 1 || open[0].name != "sheetData"):
+			case depth <= 2 && len(open) >= depth:
 				open[depth-1].end, open[depth-1].innerEnd = after, before
 			}
 		}
@@ -104,6 +112,22 @@ func locate(part []byte) (*outline, error) {
 		return nil, errors.New("the part is empty")
 	}
 	return o, nil
+}
+
+var rowsStart = regexp.MustCompile(`<(?:[\w.-]+:)?sheetData(?:\s[^<>]*)?>`)
+
+// rowsOf returns where the rows of a worksheet part begin and end. They are
+// most of it and never looked at or changed. Both are 0 where there are none.
+func rowsOf(part []byte) (from, to int) {
+	m := rowsStart.FindIndex(part)
+	if m == nil || part[m[1]-2] == '/' {
+		return 0, 0
+	}
+	end := bytes.Index(part[m[1]:], append([]byte("</"), append([]byte(prefixOf(part[m[0]:m[1]])), "sheetData"...)...))
+	if end < 0 {
+		return 0, 0
+	}
+	return m[1], m[1] + end
 }
 
 // prefixOf returns "x:" for "<x:worksheet ...", "" for "<worksheet ...".
@@ -116,6 +140,17 @@ func prefixOf(tag []byte) string {
 		return string(name[:i+1])
 	}
 	return ""
+}
+
+// idAttr writes the attribute that refers to a relationship, with the prefix
+// that the part has bound for it, or one of our own.
+func (o *outline) idAttr(strict bool, id string) string {
+	for _, a := range o.attrs {
+		if a.Name.Space == "xmlns" && a.Value == relationNamespace(strict) {
+			return fmt.Sprintf(` %s:id="%s"`, a.Name.Local, id)
+		}
+	}
+	return fmt.Sprintf(` xmlns:audit="%s" audit:id="%s"`, relationNamespace(strict), id)
 }
 
 // child returns the first child with a name, or nil.
@@ -230,11 +265,12 @@ func findAttr(tag []byte, name string) (start, end int, ok bool) {
 // escape makes text safe inside an element or an attribute value.
 func escape(s string) string {
 	var b bytes.Buffer
-	xml.EscapeText(&b, []byte(strings.Map(func(r rune) rune {
-		if r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF {
-			return -1
-		}
-		return r
-	}, s)))
+	xml.EscapeText(&b, []byte(report.CellText(s)))
 	return b.String()
 }
+
+var likeEscape = regexp.MustCompile(`_(x[0-9A-Fa-f]{4}_)`)
+
+// cellText makes a text safe as the content of a cell or a note, where
+// spreadsheet programs take _x0041_ for a character.
+func cellText(s string) string { return escape(likeEscape.ReplaceAllString(s, "_x005F_$1")) }

@@ -8,15 +8,22 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/report"
 )
 
 // noteAuthor is the name that notes of ours carry.
 const noteAuthor = "lineaudit"
 
-// addNotes puts the texts of the marks into the notes of a sheet: a cell that
-// has a note keeps it and ours stands below; a cell with a threaded comment is
-// left alone. It returns the element that the sheet needs, if any.
-func (b *workbook) addNotes(s sheet, o *outline, marks []mark) (string, error) {
+// maxNotes is how many cells of one sheet get a note; more would make the
+// workbook slow to open. Further cells have their colour alone.
+const maxNotes = 20_000
+
+// addNotes puts the texts of the marks into the notes of a sheet, the nth: a
+// cell that has a note keeps it and ours stands below; a cell with a threaded
+// comment is left alone. It returns the element that the sheet needs, if any.
+func (b *workbook) addNotes(n int, s sheet, o *outline, marks []mark) (string, error) {
 	a := b.archive
 	rels, err := a.relations(s.part)
 	if err != nil {
@@ -41,24 +48,22 @@ func (b *workbook) addNotes(s sheet, o *outline, marks []mark) (string, error) {
 			return "", errors.New("its drawing of notes is missing")
 		}
 	}
-	if comments != "" && drawing == "" {
-		return "", errors.New("its notes have no drawing")
-	}
 	skip, err := threadedCells(a, threads)
 	if err != nil {
 		return "", err
 	}
-	fresh, err := b.writeComments(s, comments, marks, skip)
-	if err != nil || len(fresh) == 0 {
+	marks = marks[:min(len(marks), maxNotes)]
+	shapes, err := b.writeComments(s, comments, drawing == "", marks, skip)
+	if err != nil || len(shapes) == 0 {
 		return "", err
 	}
 	if drawing != "" {
-		return "", addShapes(a, drawing, fresh)
+		return "", addShapes(a, drawing, shapes)
 	}
 	drawing = a.free("xl/drawings/auditNotes", ".vml")
-	a.write(drawing, []byte(`<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel">`+
-		`<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="1"/></o:shapelayout></xml>`))
-	if err := addShapes(a, drawing, fresh); err != nil {
+	a.write(drawing, fmt.Appendf(nil, `<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel">`+
+		`<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="%d"/></o:shapelayout><!-- _x0000_s%d --></xml>`, n+1, (n+1)*1024))
+	if err := addShapes(a, drawing, shapes); err != nil {
 		return "", err
 	}
 	if err := a.declare("Default", "vml", "application/vnd.openxmlformats-officedocument.vmlDrawing"); err != nil {
@@ -68,7 +73,7 @@ func (b *workbook) addNotes(s sheet, o *outline, marks []mark) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	return fmt.Sprintf(`<%slegacyDrawing xmlns:audit="%s" audit:id="%s"/>`, o.prefix, relationNamespace(b.strict), id), nil
+	return fmt.Sprintf(`<%slegacyDrawing%s/>`, o.prefix, o.idAttr(b.strict, id)), nil
 }
 
 // threadedCells lists the cells of a sheet that hold a threaded comment.
@@ -91,8 +96,9 @@ func threadedCells(a *archive, part string) (map[string]bool, error) {
 	return cells, nil
 }
 
-// writeComments writes the texts and returns the marks that need a new note shape.
-func (b *workbook) writeComments(s sheet, part string, marks []mark, skip map[string]bool) ([]mark, error) {
+// writeComments writes the texts and returns the marks that need a new note
+// shape; those are all notes of the sheet when bare, that is, when none has one.
+func (b *workbook) writeComments(s sheet, part string, bare bool, marks []mark, skip map[string]bool) ([]mark, error) {
 	a := b.archive
 	if part == "" {
 		part = a.free("xl/auditComments", ".xml")
@@ -119,39 +125,64 @@ func (b *workbook) writeComments(s sheet, part string, marks []mark, skip map[st
 	p := o.prefix
 	author := len(authors.elements)
 	edits := []edit{authors.appendTo(content, fmt.Sprintf("<%sauthor>%s</%sauthor>", p, noteAuthor, p))}
-	var fresh []mark
+	var shapes []mark
+	had := map[string]*element{}
+	for i := range list.elements {
+		e := &list.elements[i]
+		had[strings.ToUpper(e.attr("ref"))] = e
+		if row, col, err := grid.ParseA1(e.attr("ref")); bare && err == nil {
+			shapes = append(shapes, mark{row: row, col: col})
+		}
+	}
 	var text strings.Builder
 	for _, m := range marks {
 		name := cellName(m.row, m.col)
 		if skip[name] {
 			continue
 		}
-		if e := noteOf(list, name); e != nil {
-			at := bytes.LastIndex(content[e.inner:e.end], []byte("</"+p+"text>"))
-			if e.selfEnd || at < 0 {
-				return nil, fmt.Errorf("the note on %s has no text", name)
+		if e := had[name]; e != nil {
+			more, err := extend(content, e, p, m.text)
+			if err != nil {
+				return nil, fmt.Errorf("the note on %s: %w", name, err)
 			}
-			at += e.inner
-			edits = append(edits, edit{at, at, fmt.Sprintf(`<%[1]sr><%[1]st xml:space="preserve">%[2]s</%[1]st></%[1]sr>`, p, escape("\n"+m.text))})
+			edits = append(edits, more)
 			continue
 		}
-		fmt.Fprintf(&text, `<%[1]scomment ref="%[2]s" authorId="%[3]d"><%[1]stext><%[1]sr><%[1]st xml:space="preserve">%[4]s</%[1]st></%[1]sr></%[1]stext></%[1]scomment>`,
-			p, name, author, escape(m.text))
-		fresh = append(fresh, m)
+		fmt.Fprintf(&text, `<%[1]scomment ref="%[2]s" authorId="%[3]d"><%[1]stext>%[4]s</%[1]stext></%[1]scomment>`, p, name, author, noteRun(p, m.text))
+		shapes = append(shapes, m)
 	}
 	edits = append(edits, list.appendTo(content, text.String()))
 	a.write(part, apply(content, edits))
-	return fresh, nil
+	return shapes, nil
 }
 
-// noteOf returns the note of a cell, or nil.
-func noteOf(list *element, name string) *element {
-	for i := range list.elements {
-		if strings.EqualFold(list.elements[i].attr("ref"), name) {
-			return &list.elements[i]
+// noteRun is a piece of a note's text in small type.
+func noteRun(p, text string) string {
+	return fmt.Sprintf(`<%[1]sr><%[1]srPr><%[1]ssz val="9"/><%[1]srFont val="Liberation Sans"/><%[1]sfamily val="2"/></%[1]srPr><%[1]st xml:space="preserve">%[2]s</%[1]st></%[1]sr>`, p, cellText(text))
+}
+
+// extend returns the edit that puts a text below the text of a note.
+func extend(content []byte, e *element, p, text string) (edit, error) {
+	run := noteRun(p, "\n"+text)
+	if e.selfEnd {
+		return edit{}, errors.New("it has no text")
+	}
+	if at := bytes.LastIndex(content[e.inner:e.end], []byte("</"+p+"text>")); at >= 0 {
+		// what a note of one style carries beside its runs comes behind them
+		inner := content[e.inner : e.inner+at]
+		for _, tail := range []string{"<" + p + "rPh", "<" + p + "phoneticPr"} {
+			if i := bytes.Index(inner, []byte(tail)); i >= 0 {
+				at = min(at, i)
+			}
+		}
+		return edit{e.inner + at, e.inner + at, run}, nil
+	}
+	for _, empty := range []string{"<" + p + "text/>", "<" + p + "text />"} {
+		if at := bytes.Index(content[e.inner:e.end], []byte(empty)); at >= 0 {
+			return edit{e.inner + at, e.inner + at + len(empty), "<" + p + "text>" + run + "</" + p + "text>"}, nil
 		}
 	}
-	return nil
+	return edit{}, errors.New("it has no text")
 }
 
 var shapeNumber = regexp.MustCompile(`_x0000_s(\d+)`)
@@ -180,16 +211,27 @@ func addShapes(a *archive, part string, marks []mark) error {
 		text.WriteString(`<v:shapetype` + ns + ` id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"><v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>`)
 	}
 	for i, m := range marks {
-		lines := 3 + len(m.text)/34
 		fmt.Fprintf(&text, `<v:shape%s id="_x0000_s%d" type="#_x0000_t202" style="position:absolute;visibility:hidden" fillcolor="#ffffe1" o:insetmode="auto">`+
 			`<v:fill color2="#ffffe1"/><v:shadow on="t" color="black" obscured="t"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"><div style="text-align:left"></div></v:textbox>`+
-			`<x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>%d, 15, %d, 2, %d, 31, %d, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>%d</x:Row><x:Column>%d</x:Column></x:ClientData></v:shape>`,
-			ns, next+i, m.col, max(0, m.row-2), m.col+4, max(0, m.row-2)+min(lines, 20), m.row-1, m.col-1)
+			`<x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>%s</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>%d</x:Row><x:Column>%d</x:Column></x:ClientData></v:shape>`,
+			ns, next+i, anchor(m), m.row-1, m.col-1)
 	}
-	var out bytes.Buffer
-	out.Write(content[:end])
-	out.WriteString(text.String())
-	out.Write(content[end:])
-	a.write(part, out.Bytes())
+	a.write(part, bytes.Join([][]byte{content[:end], []byte(text.String()), content[end:]}, nil))
 	return nil
 }
+
+// anchor says which cells a note lies over when it is shown: right of its own
+// cell, four columns wide, high enough for its text, inside the sheet.
+func anchor(m mark) string {
+	const width, height = 4, 24
+	lines := min(2+report.Lines(m.text, 40), height)
+	left := min(m.col, maxSheetCols-width-1)
+	top := min(max(0, m.row-2), maxSheetRows-height-1)
+	return fmt.Sprintf("%d, 15, %d, 2, %d, 31, %d, 4", left, top, left+width, top+lines)
+}
+
+// The size of a sheet.
+const (
+	maxSheetRows = 1_048_576
+	maxSheetCols = 16_384
+)

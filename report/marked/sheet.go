@@ -1,37 +1,48 @@
 package marked
 
 import (
+	"cmp"
 	"fmt"
-	"io"
 	"slices"
 	"strings"
 
-	"github.com/xuri/excelize/v2"
-
-	"lineaudit/ingest/grid"
 	"lineaudit/report"
-	"lineaudit/report/steady"
 )
 
-// firstRow is the row of the first finding on the findings sheet.
-const firstRow = 5
+// headingRow is the row of the headings of the findings sheet; the first
+// finding stands below it.
+const headingRow = 4
 
-// findingsTitle and the headings of the findings sheet.
 const findingsTitle = "What an audit found in this workbook"
 
-var headings = []string{"No.", "Grade", "Cell", "Place", "What was found", "Remedy", "Limit from", "Rule", "Cautions"}
-
-var widths = []float64{6, 16, 18, 24, 48, 40, 28, 22, 36}
-
-// row returns the cells of a finding in the order of the headings.
-func (f finding) row() []string {
-	return []string{"", gradeWords(f), place(f), f.place, f.message, f.remedy, f.source, f.rule, f.caution}
+// findingColumns are the columns of the findings sheet. The last one is for
+// whoever answers.
+var findingColumns = []struct {
+	heading string
+	width   float64 // in digits
+	text    func(finding) string
+}{
+	{"No.", 5, nil},
+	{"Grade", 11, gradeWords},
+	{"Cell", 18, place},
+	{"Place", 20, func(f finding) string { return f.place }},
+	{"What was found", 44, func(f finding) string { return f.message }},
+	{"Remedy", 36, func(f finding) string { return f.remedy }},
+	{"Limit from", 30, func(f finding) string { return f.source }},
+	{"Rule", 18, func(f finding) string { return f.rule }},
+	{"Answer", 20, func(finding) string { return "" }},
 }
+
+// The columns that are written in a way of their own.
+const (
+	gradeColumn = 1
+	cellColumn  = 2
+)
 
 // place is sheet and cell as people write them.
 func place(f finding) string {
 	if f.at.Sheet == "" {
-		return f.at.Cell()
+		return cmp.Or(f.at.Cell(), "the whole file")
 	}
 	if cell := f.at.Cell(); cell != "" {
 		return f.at.Sheet + "!" + cell
@@ -39,132 +50,137 @@ func place(f finding) string {
 	return f.at.Sheet
 }
 
-const explanation = "Cells with a fill carry a note: pink danger, orange fault, yellow caution, grey cannot be shown. A schedule is paper: confirm on site; local codes and a licensed practitioner decide."
+const explanation = "Marked cells carry a note: red danger, orange fault, yellow caution, grey cannot be shown. Nothing else in the workbook was changed. " +
+	"A schedule is paper: confirm on site; local codes and a licensed practitioner decide."
 
-// findingsSheet writes the worksheet part of the findings; its texts stand in
-// the cells themselves, so that no other part has to change.
-func findingsSheet(fs []finding, strict bool, sheets []string, l looks) []byte {
-	var b strings.Builder
-	b.WriteString(xmlHead + `<worksheet xmlns="` + mainNamespace(strict) + `"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView tabSelected="1" workbookViewId="0"><pane ySplit="4" topLeftCell="A5" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews><cols>`)
-	for i, w := range widths {
-		fmt.Fprintf(&b, `<col min="%d" max="%d" width="%g" customWidth="1"/>`, i+1, i+1, w)
-	}
-	b.WriteString(`</cols><sheetData>`)
-	text := func(row, col, style int, s string) {
-		if s != "" {
-			fmt.Fprintf(&b, `<c r="%s" s="%d" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, cellName(row, col), style, escape(report.Shorten(s, 32000)))
-		}
-	}
-	line := func(row, style int, cells ...string) {
-		fmt.Fprintf(&b, `<row r="%d">`, row)
-		for i, s := range cells {
-			text(row, i+1, style, s)
-		}
-		b.WriteString(`</row>`)
-	}
-	line(1, l.bold, findingsTitle)
-	line(2, 0, explanation)
-	line(4, l.bold, headings...)
-	for i, f := range fs {
-		row := firstRow + i
-		fmt.Fprintf(&b, `<row r="%d"><c r="A%d" s="%d"><v>%d</v></c>`, row, row, l.wrap, f.number)
-		for k, s := range f.row()[1:] {
-			if k == 1 && linkable(f, sheets) {
-				target := "#" + quoteSheet(f.at.Sheet) + "!" + cellName(f.at.Row, max(1, f.at.Col))
-				fmt.Fprintf(&b, `<c r="%s" s="%d" t="str"><f>HYPERLINK(%s,%s)</f><v>%s</v></c>`, cellName(row, k+2), l.wrap, escape(quoted(target)), escape(quoted(s)), escape(s))
-				continue
-			}
-			text(row, k+2, l.wrap, s)
-		}
-		b.WriteString(`</row>`)
-	}
-	fmt.Fprintf(&b, `</sheetData><autoFilter ref="A4:%s"/><pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/></worksheet>`,
-		cellName(max(firstRow, firstRow+len(fs)-1), len(headings)))
-	return []byte(b.String())
+const lineHeight = 13.5 // points
+
+// A sheetWriter writes the rows of a worksheet; its texts stand in the cells
+// themselves, so that no other part has to change.
+type sheetWriter struct {
+	b strings.Builder
 }
 
-func linkable(f finding, sheets []string) bool {
-	return f.at.Row > 0 && slices.Contains(sheets, f.at.Sheet) && len(place(f)) < 250 && len(f.at.Sheet) < 200
+func (w *sheetWriter) open(row int, height float64) {
+	fmt.Fprintf(&w.b, `<row r="%d" ht="%g" customHeight="1">`, row, min(height, 409))
+}
+
+func (w *sheetWriter) text(row, col, style int, s string) {
+	if s == "" {
+		fmt.Fprintf(&w.b, `<c r="%s" s="%d"/>`, cellName(row, col), style)
+		return
+	}
+	fmt.Fprintf(&w.b, `<c r="%s" s="%d" t="inlineStr"><is><t xml:space="preserve">%s</t></is></c>`, cellName(row, col), style, cellText(s))
+}
+
+func (w *sheetWriter) close() { w.b.WriteString(`</row>`) }
+
+// band writes one text over the whole width.
+func (w *sheetWriter) band(row, style int, s string, width float64) {
+	w.open(row, float64(report.Lines(s, width))*lineHeight+4)
+	w.text(row, 1, style, s)
+	w.close()
+}
+
+// findingsSheet writes the worksheet part of the findings.
+func findingsSheet(fs []finding, b *workbook, l looks, names map[string]string, note string, windows int) []byte {
+	var w sheetWriter
+	w.b.WriteString(xmlHead + `<worksheet xmlns="` + mainNamespace(b.strict) + `"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews>`)
+	for i := range windows {
+		fmt.Fprintf(&w.b, `<sheetView showGridLines="0" tabSelected="1" workbookViewId="%[1]d"><pane ySplit="%[2]d" topLeftCell="A%[3]d" activePane="bottomLeft" state="frozen"/></sheetView>`, i, headingRow, headingRow+1)
+	}
+	w.b.WriteString(`</sheetViews><cols>`)
+	total := 0.0
+	for i, c := range findingColumns {
+		fmt.Fprintf(&w.b, `<col min="%d" max="%d" width="%g" customWidth="1"/>`, i+1, i+1, c.width)
+		total += c.width
+	}
+	w.b.WriteString(`</cols><sheetData>`)
+	w.open(1, 24)
+	w.text(1, 1, l.title, findingsTitle)
+	w.close()
+	w.band(2, l.note, explanation, total)
+	merged := []int{2}
+	if note = strings.TrimSpace(note); note != "" {
+		w.band(3, l.note, note, total)
+		merged = append(merged, 3)
+	}
+	w.open(headingRow, 20)
+	for i, c := range findingColumns {
+		w.text(headingRow, i+1, l.head, c.heading)
+	}
+	w.close()
+	sheets := b.sheetNames()
+	for i, f := range fs {
+		w.finding(headingRow+1+i, f, l, sheets, names)
+	}
+	last := headingRow + len(fs)
+	for _, caution := range cautions(fs) {
+		last++
+		w.band(last, l.note, caution, total)
+		merged = append(merged, last)
+	}
+	fmt.Fprintf(&w.b, `</sheetData><autoFilter ref="A%d:%s"/><mergeCells count="%d">`, headingRow, cellName(headingRow+max(1, len(fs)), len(findingColumns)), len(merged))
+	for _, row := range merged {
+		fmt.Fprintf(&w.b, `<mergeCell ref="A%d:%s"/>`, row, cellName(row, len(findingColumns)))
+	}
+	w.b.WriteString(`</mergeCells><pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/>` +
+		`<headerFooter><oddFooter>&amp;LPaper audit: confirm on site&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter></worksheet>`)
+	return []byte(w.b.String())
+}
+
+// finding writes one row.
+func (w *sheetWriter) finding(row int, f finding, l looks, sheets []string, names map[string]string) {
+	lines := 1
+	for _, c := range findingColumns {
+		if c.text != nil {
+			lines = max(lines, report.Lines(c.text(f), c.width-1))
+		}
+	}
+	w.open(row, float64(lines)*lineHeight+3)
+	fmt.Fprintf(&w.b, `<c r="A%d" s="%d"><v>%d</v></c>`, row, l.number, f.number)
+	for k, c := range findingColumns[1:] {
+		col := k + 2
+		s := report.CellText(c.text(f))
+		target := linkTarget(f, sheets, names)
+		switch {
+		case col-1 == gradeColumn:
+			w.text(row, col, l.grade[f.grade], s)
+		case col-1 == cellColumn && target != "" && len(s) < 250:
+			fmt.Fprintf(&w.b, `<c r="%s" s="%d" t="str"><f>HYPERLINK(%s,%s)</f><v>%s</v></c>`, cellName(row, col), l.link, escape(quoted(target)), escape(quoted(s)), escape(s))
+		case col == len(findingColumns):
+			w.text(row, col, l.answer, s)
+		default:
+			w.text(row, col, l.wrap, s)
+		}
+	}
+	w.close()
+}
+
+// linkTarget is where the cell of a finding leads, "" when no link can.
+func linkTarget(f finding, sheets []string, names map[string]string) string {
+	name := f.at.Sheet
+	if names != nil {
+		name = names[name]
+	}
+	if f.at.Row == 0 || f.at.Row > maxSheetRows || name == "" || !slices.Contains(sheets, name) || len(name) > 200 {
+		return ""
+	}
+	return "#" + quoteSheet(name) + "!" + cellName(f.at.Row, max(1, f.at.Col))
+}
+
+// cautions are the cautions of all findings, each once.
+func cautions(fs []finding) []string {
+	var out []string
+	for _, f := range fs {
+		for _, c := range f.caution {
+			if !slices.Contains(out, c) {
+				out = append(out, c)
+			}
+		}
+	}
+	return out
 }
 
 // quoted writes a text as a string inside a formula.
 func quoted(s string) string { return `"` + strings.ReplaceAll(s, `"`, `""`) + `"` }
-
-func cellName(row, col int) string { return grid.A1(row, col) }
-
-// covers reports whether a reference such as "B3" or "A1:C4" holds a cell.
-func covers(ref string, row, col int) bool {
-	from, to, isRange := strings.Cut(ref, ":")
-	r1, c1, err := grid.ParseA1(from)
-	if err != nil {
-		return false
-	}
-	r2, c2 := r1, c1
-	if isRange {
-		if r2, c2, err = grid.ParseA1(to); err != nil {
-			return false
-		}
-	}
-	return grid.Range{Row1: r1, Col1: c1, Row2: r2, Col2: c2}.Contains(row, col)
-}
-
-// alone writes a workbook that holds nothing but the findings of a file.
-func alone(w io.Writer, book *grid.Book, fs []finding, why string) error {
-	f := excelize.NewFile()
-	defer f.Close()
-	f.SetSheetName("Sheet1", "Findings")
-	if err := fillFindings(f, "Findings", fs, why, nil); err != nil {
-		return err
-	}
-	return steady.Write(w, f)
-}
-
-// fillFindings writes the findings sheet of a workbook of our own.
-func fillFindings(f *excelize.File, name string, fs []finding, note string, sheets map[string]string) error {
-	bold, _ := f.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true}})
-	wrap, _ := f.NewStyle(&excelize.Style{Alignment: &excelize.Alignment{Vertical: "top", WrapText: true}})
-	s, err := f.NewStreamWriter(name)
-	if err != nil {
-		return err
-	}
-	for i, w := range widths {
-		if err := s.SetColWidth(i+1, i+1, w); err != nil {
-			return err
-		}
-	}
-	if err := s.SetPanes(&excelize.Panes{Freeze: true, YSplit: 4, TopLeftCell: "A5", ActivePane: "bottomLeft"}); err != nil {
-		return err
-	}
-	s.SetRow("A1", []any{excelize.Cell{StyleID: bold, Value: findingsTitle}})
-	s.SetRow("A2", []any{explanation})
-	s.SetRow("A3", []any{clean(note)})
-	head := make([]any, len(headings))
-	for i, h := range headings {
-		head[i] = excelize.Cell{StyleID: bold, Value: h}
-	}
-	s.SetRow("A4", head)
-	for i, x := range fs {
-		cells := []any{excelize.Cell{StyleID: wrap, Value: x.number}}
-		for k, text := range x.row()[1:] {
-			c := excelize.Cell{StyleID: wrap, Value: clean(text)}
-			if target := sheets[x.at.Sheet]; k == 1 && target != "" && x.at.Row > 0 && len(text) < 200 {
-				c.Formula = "HYPERLINK(" + quoted("#"+quoteSheet(target)+"!"+cellName(x.at.Row, max(1, x.at.Col))) + "," + quoted(clean(text)) + ")"
-			}
-			cells = append(cells, c)
-		}
-		if err := s.SetRow(fmt.Sprintf("A%d", firstRow+i), cells); err != nil {
-			return err
-		}
-	}
-	return s.Flush()
-}
-
-// clean makes a text fit for a cell.
-func clean(s string) string {
-	return report.Shorten(strings.Map(func(r rune) rune {
-		if r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF {
-			return -1
-		}
-		return r
-	}, s), 32767)
-}

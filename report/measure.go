@@ -1,0 +1,94 @@
+package report
+
+import (
+	"math"
+	"strings"
+	"unicode"
+)
+
+// MaxCell is how many characters a cell of a spreadsheet holds.
+const MaxCell = 32767
+
+// CellText makes a text fit for a cell of a spreadsheet: characters that its
+// format cannot hold go, what is too long is cut and marked with "…".
+func CellText(s string) string {
+	clean := func(r rune) rune {
+		if r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF || r == '\u202e' || r == '\u202d' {
+			return -1
+		}
+		return r
+	}
+	if strings.IndexFunc(s, func(r rune) bool { return clean(r) != r || r == unicode.ReplacementChar }) >= 0 {
+		s = strings.Map(clean, strings.ToValidUTF8(s, "\uFFFD"))
+	}
+	if len(s) <= MaxCell {
+		return s
+	}
+	units := 0 // the limit counts UTF-16 units
+	for i, r := range s {
+		if units++; r > 0xFFFF {
+			units++
+		}
+		if units == MaxCell {
+			return s[:i] + "…"
+		}
+	}
+	return s
+}
+
+// Measure is the width of a text in a proportional sans-serif type, in widths
+// of a digit. It is an estimate to lay out tables by, on the safe side.
+func Measure(s string) float64 {
+	w := 0.0
+	for _, r := range s {
+		w += runeWidth(r)
+	}
+	return w
+}
+
+// runeWidth follows the usual proportions of sans-serif types: from memory,
+// rounded up.
+func runeWidth(r rune) float64 {
+	switch {
+	case r == ' ' || strings.ContainsRune("ijl.,;:'|!/\\()[]ftrI", r):
+		return 0.62
+	case strings.ContainsRune("mwMW@%", r):
+		return 1.6
+	case unicode.Is(unicode.Mn, r):
+		return 0
+	case r >= 0x1100 && (unicode.Is(unicode.Han, r) || unicode.Is(unicode.Hangul, r) || unicode.Is(unicode.Hiragana, r) || unicode.Is(unicode.Katakana, r) || r > 0xFF00):
+		return 1.9
+	case unicode.IsUpper(r):
+		return 1.25
+	}
+	return 1.02
+}
+
+// Lines is how many lines a text takes when it is wrapped in a column of a
+// width in digits, at least 1.
+func Lines(s string, width float64) int {
+	n := 0
+	for part := range strings.SplitSeq(s, "\n") {
+		lines, at := 1, 0.0
+		for word := range strings.FieldsSeq(part) {
+			w := Measure(word)
+			switch {
+			case at == 0:
+			case at+runeWidth(' ')+w <= width:
+				at += runeWidth(' ') + w
+				continue
+			default:
+				lines++
+				at = 0
+			}
+			extra := int(math.Ceil(w/width)) - 1 // a word longer than the column
+			if extra > 0 {
+				lines += extra
+				w -= float64(extra) * width
+			}
+			at = w
+		}
+		n += lines
+	}
+	return max(1, n)
+}
