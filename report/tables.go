@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"iter"
 	"math"
-	"path"
 	"strings"
 
 	"lineaudit/audit"
@@ -396,17 +395,4 @@ func (a *Audit) RowsTable() Table {
 			}
 		},
 	}
-}
-
-// MarkedName is the path, inside the output folder, of the marked copy of a
-// file: always an .xlsx or .xlsm below "marked", never outside it.
-func MarkedName(file string) string {
-	clean := path.Clean("/" + strings.ReplaceAll(file, "\\", "/"))
-	ext := path.Ext(clean)
-	switch strings.ToLower(ext) {
-	case ".xlsx", ".xlsm":
-	default:
-		clean += ".xlsx"
-	}
-	return "marked" + clean
 }
