@@ -102,7 +102,11 @@ func (p *pipeline) mark(ctx context.Context, a *report.Audit, out *stage.Stage) 
 		why      string
 	}
 	var jobs []*job
-	taken := map[string]bool{}
+	var sources []string
+	for _, f := range a.Files {
+		sources = append(sources, f.Name)
+	}
+	names := report.MarkedNames(sources)
 	for i, f := range a.Files {
 		var fs []*audit.Finding
 		for _, r := range f.Results {
@@ -111,11 +115,7 @@ func (p *pipeline) mark(ctx context.Context, a *report.Audit, out *stage.Stage) 
 		if len(fs) == 0 {
 			continue
 		}
-		name := report.MarkedName(f.Name)
-		for n := 2; taken[name]; n++ {
-			name = report.MarkedName(fmt.Sprintf("%s %d.xlsx", f.Name, n))
-		}
-		taken[name] = true
+		name := names[i]
 		path, err := out.Path(name)
 		if err != nil {
 			return nil, err
