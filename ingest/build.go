@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
@@ -179,8 +181,15 @@ const fewWords = 6
 // else a sure word in a short remark, description or tag, or in a section title.
 func (b *builder) statusOf(r *row) schedule.Status {
 	if s := r.own(vocabulary.Status); s.text != "" {
+		said := false
 		for _, m := range r.t.memo.statusWords(s.text) {
-			return statuses[m.Kind]
+			said = true
+			if status := statuses[m.Kind]; status != schedule.Installed {
+				return status // "existing, taken down" is taken down
+			}
+		}
+		if said {
+			return schedule.Installed
 		}
 		if s.missing == notation.MissingByOthers {
 			return schedule.ByOthers
@@ -207,10 +216,19 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			if !known || !m.Sure {
 				continue
 			}
-			if countWords(s.text) <= fewWords {
+			words, of := countWords(m.Text), countWords(s.text)
+			if of <= fewWords && (2*words > of || strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))) {
 				return status
 			}
 			b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
+		}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone} {
+		_, in, _ := strings.Cut(r.own(f).text, "(") // "A-3 (to follow)"
+		for _, m := range r.t.memo.statusWords(in) {
+			if status := statuses[m.Kind]; m.Sure && status != schedule.Installed {
+				return status
+			}
 		}
 	}
 	for i := len(r.Sections) - 1; i >= 0; i-- {

@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
@@ -17,6 +19,7 @@ func harmonise(tables []*table) {
 		t.numberedChannels()
 		t.zonesInTitles()
 		t.statusColumn()
+		t.ratingsWithoutControls()
 	}
 	constantZones(tables)
 	ratingsByRows(tables)
@@ -253,6 +256,24 @@ func isState(m *memo, text string) bool {
 		}
 	}
 	return false
+}
+
+// ratingsWithoutControls takes ratings of controls in a list of loudspeakers
+// that names no control for those of its loudspeakers.
+func (t *table) ratingsWithoutControls() {
+	cols := t.byField[vocabulary.ControlWatts]
+	if t.kind != layout.Loudspeakers || len(cols) != 1 || !t.has(vocabulary.Tap) || t.has(vocabulary.RatedWatts) ||
+		t.has(vocabulary.Control) || t.has(vocabulary.ControlModel) || t.title(vocabulary.Control).had() || strings.Contains(cols[0].Evidence, "control") {
+		return
+	}
+	for i := range t.Records {
+		for k := range t.Records[i].Sections {
+			if t.Records[i].Sections[k].Field == vocabulary.Control {
+				return
+			}
+		}
+	}
+	t.become(cols[0], vocabulary.RatedWatts, "no control is named")
 }
 
 // become gives a column a field.

@@ -13,6 +13,7 @@ import (
 // link lets the parts point at each other and settles what needs the whole
 // job: line voltages, ratings that hold for them, taps by impedance.
 func (b *builder) link() {
+	b.roomsAsZones()
 	b.zonesByRoom()
 	b.zoneLinks()
 	b.controlLinks()
@@ -45,6 +46,37 @@ func (b *builder) typeList() []*typeEntry {
 	}
 	slices.SortStableFunc(out, func(x, y *typeEntry) int { return x.row.At.Compare(y.row.At) })
 	return out
+}
+
+// roomsAsZones takes rooms for zones in a job that names no zone at all.
+func (b *builder) roomsAsZones() {
+	if len(b.job.Zones) > 0 {
+		return
+	}
+	for _, l := range b.job.Loudspeakers {
+		if !l.Room.Had() {
+			continue
+		}
+		k := join.Key(l.Room.Value)
+		z := b.zones[k]
+		if z == nil {
+			z = &schedule.Zone{At: l.Room.At, Key: k, Name: l.Room.Value, Room: l.Room}
+			b.zones[k] = z
+			b.job.Zones = append(b.job.Zones, z)
+		}
+		l.Zone = z
+		r := b.origin[l]
+		s := seen{t: r.t, field: vocabulary.Zone, source: l.Room.Source}
+		if cols := r.t.byField[vocabulary.Room]; len(cols) > 0 {
+			s.col = cols[0]
+		}
+		b.take(s, "zone", "the room", schedule.LikelierReading, "no zone is named anywhere")
+	}
+	for _, c := range b.job.Controls {
+		if c.Zone == nil && c.Room.Had() {
+			c.Zone = b.zones[join.Key(c.Room.Value)]
+		}
+	}
 }
 
 // zonesByRoom gives loudspeakers that name only a room the one zone whose row

@@ -67,6 +67,10 @@ func (b *builder) findOutlet(r *row) *outlet {
 	return o
 }
 
+// gluedOutlet is an amplifier and the letter of its channel without anything
+// between them. Lines have such names too ("L1A"), so the letters are those of amplifiers.
+var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
+
 // longestName is the most letters that the name of an output has; what is
 // longer is a sentence.
 const longestName = 24
@@ -77,6 +81,13 @@ func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
 	text = o.cutRating(text, ch)
 	o.at = ch
 	c := b.channelRef(text)
+	if i := strings.IndexByte(text, '('); !c.ok && i > 0 { // "A-3 (to follow)"
+		text = strings.TrimSpace(text[:i])
+		c = b.channelRef(text)
+	}
+	if m := gluedOutlet.FindStringSubmatch(text); m != nil && c.ok && c.ref.Amplifier == "" && !amp.had() {
+		c.ref.Amplifier, c.ref.Channels = m[1], []string{m[2]} // "A1B" is channel B of A1
+	}
 	switch {
 	case c.ok:
 	case text != "" && len([]rune(text)) <= longestName && countWords(text) <= 3:

@@ -219,13 +219,15 @@ func (b *builder) nameSections() {
 // several sheets list loudspeakers and nothing on them names a zone: one sheet
 // for each zone.
 func (b *builder) sheetZones() {
-	var lists []*table
+	var lists, weak []*table // weak: with a column that was hardly a zone and is mostly blank
 	sheets := make(map[string]bool)
 	for _, t := range b.tables {
 		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden {
 			continue
 		}
-		if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) || t.sectionAs == vocabulary.Zone {
+		if cols := t.byField[vocabulary.Zone]; len(cols) == 1 && cols[0].Confidence < 0.5 && t.hardlyFilled(cols[0]) {
+			weak = append(weak, t)
+		} else if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) || t.sectionAs == vocabulary.Zone {
 			return
 		}
 		lists = append(lists, t)
@@ -233,6 +235,9 @@ func (b *builder) sheetZones() {
 	}
 	if len(sheets) < 2 {
 		return
+	}
+	for _, t := range weak {
+		t.become(t.byField[vocabulary.Zone][0], vocabulary.Unknown, "the sheets name the zones")
 	}
 	count := make(map[string]int) // how many of the lists a title stands above
 	for _, t := range lists {
@@ -261,6 +266,20 @@ func (b *builder) sheetZones() {
 		s := factSeen(&zone)
 		b.take(s, "zone", zone.Text, schedule.LikelierReading, "a sheet for each zone")
 	}
+}
+
+// hardlyFilled reports whether a column says something of its own in less than
+// half of the device rows, or always the same.
+func (t *table) hardlyFilled(c *column) bool {
+	n := 0
+	texts := make(map[string]bool)
+	for i := range t.Records {
+		if r := &t.Records[i]; r.Class == layout.Device && r.Values[c.i].How == schedule.Stated && r.Values[c.i].Text != "" {
+			n++
+			texts[r.Values[c.i].Text] = true
+		}
+	}
+	return 2*n < t.devices() || len(texts) == 1
 }
 
 // sectioned reports whether a section title of the table states the field.
