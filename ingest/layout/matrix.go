@@ -77,6 +77,8 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			words++
 		case best < 0.45 && !strings.ContainsAny(label, "%€$£"):
 			words++
+		case best < 0.9 && (named == vocabulary.Room || named == vocabulary.Zone || named == vocabulary.Building || named == vocabulary.Floor): // "Lecture Room" over counts is a room
+			words++
 		case best < headerScore && strings.ContainsAny(label, "0123456789"):
 			words++
 		default:
