@@ -27,6 +27,43 @@ func harmonise(tables []*table) {
 	byHeader(tables)
 	byNames(tables)
 	controlLists(tables)
+	for _, t := range tables {
+		t.outputList()
+	}
+}
+
+// outputList takes a short list of outputs with a watts column for a list of
+// channels: each row names another output, and nothing says where it plays.
+func (t *table) outputList() {
+	tags, taps := t.byField[vocabulary.Tag], t.byField[vocabulary.Tap]
+	if t.kind != layout.Loudspeakers || len(tags) != 1 || len(taps) != 1 || len(t.columns) > 4 {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Channel, vocabulary.Control} {
+		if t.has(f) {
+			return
+		}
+	}
+	rows := 0
+	seen := make(map[string]bool)
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device || r.Values[tags[0].i].Text == "" {
+			continue
+		}
+		ref, err := t.memo.channel(r.Values[tags[0].i].Text)
+		if err != nil || ref.Amplifier == "" || len(ref.Channels) != 1 {
+			return
+		}
+		rows++
+		seen[join.Key(r.Values[tags[0].i].Text)] = true
+	}
+	if rows < 2 || len(seen) != rows {
+		return
+	}
+	t.kind = layout.Channels
+	t.become(tags[0], vocabulary.Channel, "a list of outputs")
+	t.become(taps[0], vocabulary.ChannelWatts, "a list of outputs: its watts are what they give")
 }
 
 // constantZones gives up columns that were hardly zones and say the same in
@@ -100,7 +137,7 @@ func lengthsOfCables(tables []*table) {
 	listed := false
 	for _, t := range tables {
 		for _, c := range t.byField[vocabulary.Length] {
-			listed = listed || t.kind == layout.Cables && c.Confidence >= 0.6
+			listed = listed || t.kind == layout.Cables && c.Confidence >= unsureHeader
 		}
 	}
 	if !listed {
@@ -108,7 +145,7 @@ func lengthsOfCables(tables []*table) {
 	}
 	for _, t := range tables {
 		cols := t.byField[vocabulary.Length]
-		if len(cols) == 1 && t.kind == layout.Loudspeakers && cols[0].Confidence < 0.6 && !t.has(vocabulary.Cable) && !t.has(vocabulary.Gauge) && !t.has(vocabulary.CableType) {
+		if len(cols) == 1 && t.kind == layout.Loudspeakers && cols[0].Confidence < 0.75 && !t.has(vocabulary.Cable) && !t.has(vocabulary.Gauge) && !t.has(vocabulary.CableType) {
 			t.become(cols[0], vocabulary.Unknown, "the lengths of cables stand in a list of their own")
 		}
 	}

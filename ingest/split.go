@@ -395,6 +395,42 @@ func (b *builder) register(r *row) {
 	if s := r.own(vocabulary.Date); s.had() {
 		setText(&j.Date, b.date(s))
 	}
+	if !j.Site.Had() {
+		b.siteOfRegister(r.t)
+	}
+}
+
+// siteOfRegister takes for the site a column that was not understood and says
+// the same words in all rows of the job, and others in other jobs.
+func (b *builder) siteOfRegister(t *table) {
+	for _, c := range t.columns {
+		if c.Field != vocabulary.Unknown && c.Field != vocabulary.Client {
+			continue
+		}
+		first := t.rows[0].at(c)
+		if !first.had() || anyDigit(first.text) || len(first.text) < 4 {
+			continue
+		}
+		same := true
+		for _, r := range t.rows {
+			if s := r.at(c); r.Class == layout.Device && s.had() && s.text != first.text {
+				same = false
+				break
+			}
+		}
+		others := false
+		for i := range t.Records {
+			if v := &t.Records[i].Values[c.i]; v.Text != "" && v.Text != first.text && t.Records[i].Class == layout.Device {
+				others = true
+				break
+			}
+		}
+		if same && others {
+			b.job.Site = first.asText()
+			b.take(first, "site", first.text, schedule.LikelierReading, "the same in all rows of the job")
+			return
+		}
+	}
 }
 
 // leaveOutside lists the rows outside all tables.
