@@ -30,7 +30,7 @@ type corpus struct {
 }
 
 var (
-	hardCorpus    = corpus{"../samples/hard/files", "../samples/hard/truth", 0.80, 0.30, 0.70}
+	hardCorpus    = corpus{"../samples/hard/files", "../samples/hard/truth", 0.92, 0.40, 0.12}
 	archiveCorpus = corpus{"../samples/archive", "../samples/truth", 1, 0.99, 0.002}
 )
 

@@ -1,0 +1,277 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A channelText is a text taken apart as an outlet of an amplifier.
+type channelText struct {
+	ref notation.ChannelRef
+	ok  bool
+}
+
+func (b *builder) channelRef(text string) channelText {
+	ref, err := b.memo.channel(text)
+	return channelText{ref, err == nil}
+}
+
+// An outlet is what a row says of where it is fed from: an amplifier, its
+// channels, or both.
+type outlet struct {
+	amp      string // as written, "" if none
+	ampAt    seen
+	channels []string // names as written
+	at       seen
+	bridged  bool
+	ab       bool
+	rating   seen // a rating written behind the name
+}
+
+func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
+
+// outletOf finds the amplifier and the channel of a row. One cell may name
+// both ("A1.2"), and a table without a column for channels may number circuits.
+func (b *builder) outletOf(r *row) *outlet {
+	if r.outlet == nil {
+		r.outlet = b.findOutlet(r)
+	}
+	return r.outlet
+}
+
+func (b *builder) findOutlet(r *row) *outlet {
+	o := &outlet{}
+	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
+	if !ch.had() && !r.t.has(vocabulary.Channel) {
+		ch = r.say(vocabulary.Circuit)
+	}
+	if spareWord(amp.text) {
+		amp = seen{}
+	}
+	if spareWord(ch.text) {
+		ch = seen{}
+	}
+	if ch.had() {
+		b.readChannel(o, r, ch, amp)
+	}
+	if amp.had() {
+		b.readAmp(o, r, amp)
+	}
+	return o
+}
+
+// gluedOutlet is an amplifier and the letter of its channel without anything
+// between them. Lines have such names too ("L1A"), so the letters are those of amplifiers.
+var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
+
+// longestName is the most letters that the name of an output has; what is
+// longer is a sentence.
+const longestName = 24
+
+// readChannel reads a cell or title that names a channel, with amp beside it.
+func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
+	text, _ := b.readable(&ch, notation.ChannelColumn)
+	text = o.cutRating(text, ch)
+	o.at = ch
+	c := b.channelRef(text)
+	if i := strings.IndexByte(text, '('); !c.ok && i > 0 { // "A-3 (to follow)"
+		text = strings.TrimSpace(text[:i])
+		c = b.channelRef(text)
+	}
+	if m := gluedOutlet.FindStringSubmatch(text); m != nil && c.ok && c.ref.Amplifier == "" && !amp.had() {
+		c.ref.Amplifier, c.ref.Channels = m[1], []string{m[2]} // "A1B" is channel B of A1
+	}
+	switch {
+	case c.ok:
+	case text != "" && len([]rune(text)) <= longestName && countWords(text) <= 3:
+		o.channels = []string{text}
+		return
+	default:
+		if ch.col != nil {
+			b.misread(ch, notation.ErrNotUnderstood)
+		}
+		return
+	}
+	o.amp, o.channels = c.ref.Amplifier, slices.Clone(c.ref.Channels)
+	o.bridged, o.ab = c.ref.Bridged, c.ref.AB
+	if amp.had() && c.ref.Doubts.Has(notation.DateOrPair) && o.amp != "" && !b.sameAmp(o.amp, amp.text) {
+		// "1-3" beside a column of amplifiers is a pair of channels
+		o.channels, o.amp = append([]string{o.amp}, o.channels...), ""
+	}
+	if ch.source.How != schedule.RecoveredDate {
+		b.doubt(ch, text, c.ref.Doubts&^notation.DateOrPair)
+	}
+	if o.amp != "" {
+		o.amp, o.ampAt = withKindWord(text, o.amp), ch
+	}
+}
+
+// readAmp reads a cell or title that names an amplifier, and perhaps its
+// channel too.
+func (b *builder) readAmp(o *outlet, r *row, amp seen) {
+	text, _ := b.readable(&amp, notation.ChannelColumn)
+	text = o.cutRating(text, amp)
+	if text == "" {
+		return
+	}
+	amp.text = text
+	c := b.channelRef(text)
+	pair := c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
+		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel))
+	switch {
+	case pair:
+		o.amp, o.channels, o.at, o.ampAt = withKindWord(text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp, amp
+		o.bridged, o.ab = c.ref.Bridged, c.ref.AB
+	case amp.col == nil && len([]rune(text)) > longestName:
+		// a sentence that speaks of an amplifier
+	case o.amp == "":
+		o.amp, o.ampAt = text, amp
+	}
+}
+
+// cutRating takes a rating off the end of a name: "Output A - 120 W".
+func (o *outlet) cutRating(text string, s seen) string {
+	m := ratingBehind.FindStringSubmatch(text)
+	if m == nil {
+		return text
+	}
+	o.rating = s
+	o.rating.text, o.rating.cell = m[2], nil
+	return strings.TrimRight(m[1], " ,;(/:–-")
+}
+
+// withKindWord is an amplifier's name with the word in front of it: the text
+// "AMP1 / ch A" names the amplifier "AMP1".
+func withKindWord(text, amp string) string {
+	i := strings.Index(text, amp)
+	if i <= 0 {
+		return amp
+	}
+	before := strings.TrimRight(text[:i], " .-_#")
+	word := strings.TrimRightFunc(before, unicode.IsLetter)
+	if len(word) == len(before) {
+		return amp
+	}
+	return text[len(word) : i+len(amp)]
+}
+
+// sameAmp reports whether two texts name one amplifier by their letters and digits alone.
+func (b *builder) sameAmp(x, y string) bool {
+	p, q := join.Parse(join.Amplifier, x), join.Parse(join.Amplifier, y)
+	return p.Full == q.Full || p.Number != "" && p.Number == q.Number
+}
+
+// spareWord reports whether a whole cell says that nothing is connected.
+func spareWord(s string) bool {
+	if s == "" || countWords(s) > 2 {
+		return false
+	}
+	for _, m := range notation.Statuses(s) {
+		if m.Kind == string(notation.StatusSpare) || m.Kind == string(notation.StatusFuture) {
+			return m.Sure && len(m.Text)+2 >= len(s)
+		}
+	}
+	return false
+}
+
+// collectChannels gathers which amplifier has which channels, so that a
+// channel named without an amplifier can be found, and a lettered channel of
+// an amplifier with numbered ones.
+func (b *builder) collectChannels() {
+	has := make(map[string]map[string]bool)
+	add := func(amp, ch string) {
+		if has[amp] == nil {
+			has[amp] = make(map[string]bool)
+		}
+		has[amp][ch] = true
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" {
+				continue
+			}
+			o := b.outletOf(r)
+			name := o.amp
+			if r.kind == amplifierRow || r.kind == channelRow {
+				if own, _ := b.ampName(r); own.had() {
+					name = own.text
+				}
+			}
+			if name == "" {
+				continue
+			}
+			amp := b.ampNames.Find(name).Key
+			if has[amp] == nil {
+				has[amp] = make(map[string]bool)
+			}
+			for _, ch := range o.channels {
+				add(amp, channelID(ch))
+			}
+			if r.kind == amplifierRow {
+				if n := b.channelsOfRow(r); n > 0 {
+					b.slots[amp] = n
+				}
+			}
+		}
+	}
+	for _, amp := range sortedKeys(has) {
+		numbered := b.slots[amp] > 0 && !lettered(has[amp])
+		for ch := range has[amp] {
+			numbered = numbered || ch != "" && ch[0] >= '1' && ch[0] <= '9'
+		}
+		if numbered {
+			for ch := range has[amp] {
+				if n := letterNumber(ch); n > 0 {
+					b.letters[channelKey{amp, ch}] = itoa(n)
+					delete(has[amp], ch)
+					has[amp][itoa(n)] = true
+				}
+			}
+			for n := 1; n <= b.slots[amp]; n++ {
+				has[amp][itoa(n)] = true
+			}
+		}
+		for ch := range has[amp] {
+			b.ampsOf[ch] = append(b.ampsOf[ch], amp)
+		}
+	}
+}
+
+// letterNumber is the place in the alphabet of a channel named by one letter, else 0.
+func letterNumber(ch string) int {
+	if len(ch) == 1 && ch[0] >= 'a' && ch[0] <= 'p' {
+		return int(ch[0]-'a') + 1
+	}
+	return 0
+}
+
+// lettered reports whether there are channels and all of them are letters.
+func lettered(channels map[string]bool) bool {
+	for ch := range channels {
+		if letterNumber(ch) == 0 {
+			return false
+		}
+	}
+	return len(channels) > 0
+}
+
+// channelID is the comparable form of a channel's name: "CH 02" is "2".
+func channelID(name string) string {
+	n := join.Parse(join.Channel, name)
+	switch {
+	case n.Number != "" && n.Title == "":
+		return n.Number
+	case n.Number == "" && n.Title != "":
+		return strings.ReplaceAll(n.Title, " ", "")
+	case n.Full == "":
+		return strings.TrimSpace(join.Fold(name))
+	}
+	return n.Full
+}

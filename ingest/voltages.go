@@ -1,0 +1,136 @@
+package ingest
+
+import (
+	"math"
+	"slices"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// lineVolts settles line voltages that no one states of a channel: that of its
+// amplifier; the one its rating is stated at; what its loudspeakers' rows say.
+func (b *builder) lineVolts() {
+	rows := make(map[*schedule.Channel][]schedule.Quantity[schedule.Volts])
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if l.Channel == nil || !l.TapVolts.Had() || !r.t.has(vocabulary.LineVoltage) || l.TapVolts.At.Col == 0 {
+			continue
+		}
+		if s := r.own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
+			rows[l.Channel] = append(rows[l.Channel], l.TapVolts)
+		}
+	}
+	for _, c := range b.job.Channels {
+		if c.LineVolts.Had() {
+			continue
+		}
+		if q := b.ampLine[c.Amplifier]; q.Had() {
+			c.LineVolts = q
+			continue
+		}
+		if v, s, ok := ratedVolts(slices.Concat(b.channelRated[c], b.ampRated[c.Amplifier], b.ampTitle)); ok && !c.LowImpedance.Yes {
+			src := s.source
+			src.How, src.Because = schedule.Computed, "the line voltage that the rating is stated at"
+			c.LineVolts = schedule.Exactly(schedule.Volts(v), src)
+			continue
+		}
+		if b.job.LineVolts.Had() {
+			continue
+		}
+		c.LineVolts = agreed(rows[c], "what the rows of its loudspeakers say")
+	}
+	if b.job.LineVolts.Had() {
+		return
+	}
+	var all []schedule.Quantity[schedule.Volts]
+	for _, c := range b.job.Channels {
+		if c.LineVolts.Had() {
+			all = append(all, c.LineVolts)
+		}
+	}
+	if len(all) == 0 {
+		for _, l := range b.job.Loudspeakers {
+			if l.TapVolts.Had() && l.TapVolts.At.Col != 0 {
+				if s := b.origin[l].own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
+					all = append(all, l.TapVolts)
+				}
+			}
+		}
+	}
+	b.job.LineVolts = agreed(all, "the line voltage of all parts that state one")
+}
+
+// ratedVolts is the one line voltage that ratings are stated at.
+func ratedVolts(list []ratedSeen) (float64, seen, bool) {
+	v := 0.0
+	var at seen
+	for _, r := range list {
+		for _, o := range r.outputs {
+			for _, x := range o.AtV {
+				if v != 0 && !sameClass(v, x) {
+					return 0, seen{}, false
+				}
+				v, at = x, r.at
+			}
+		}
+	}
+	return v, at, v != 0
+}
+
+// agreed is the line voltage that at least nine of ten say, if there is one.
+func agreed(list []schedule.Quantity[schedule.Volts], because string) schedule.Quantity[schedule.Volts] {
+	if len(list) == 0 {
+		return schedule.Quantity[schedule.Volts]{}
+	}
+	for _, candidate := range list {
+		n := 0
+		for _, q := range list {
+			if sameClass(float64(q.Low), float64(candidate.Low)) {
+				n++
+			}
+		}
+		if n*10 >= len(list)*9 {
+			src := candidate.Source
+			src.How, src.Because = schedule.Computed, because
+			return schedule.Exactly(candidate.Low, src)
+		}
+	}
+	return schedule.Quantity[schedule.Volts]{}
+}
+
+// pendingTaps works out taps that are stated by impedance or as a share of the
+// rated power.
+func (b *builder) pendingTaps() {
+	for _, p := range b.pending {
+		if p.l.Tap.Had() {
+			continue
+		}
+		src := p.t.source
+		switch {
+		case p.t.fraction > 0:
+			if w, ok := p.l.Rated.Exact(); ok {
+				src.How, src.Because = schedule.Computed, "its share of the rated power"
+				p.l.Tap = schedule.Exactly(w*schedule.Watts(p.t.fraction), src)
+			} else {
+				b.ask(src.At, "tap", "“"+short(src.Written)+"” is a share of the rated power, which is not stated: how many watts?", "the load of this row")
+			}
+		case p.t.ohms > 0:
+			v := p.l.TapVolts
+			if !v.Had() {
+				v = b.job.LineVoltsOf(p.l.Channel)
+			}
+			if x, ok := v.Exact(); ok {
+				src.How, src.Because = schedule.Computed, "V²/Z at the line voltage"
+				nominal := float64(x)
+				if sameClass(nominal, 70) {
+					nominal = 100 / math.Sqrt2
+				}
+				p.l.Tap = schedule.Exactly(schedule.Watts(nominal*nominal/p.t.ohms), src)
+				p.l.TapVolts = v
+			} else {
+				b.ask(src.At, "line voltage", "“"+short(src.Written)+"” is the impedance of a tap: at which line voltage?", "the load of this row")
+			}
+		}
+	}
+}
