@@ -23,6 +23,7 @@ func harmonise(tables []*table) {
 	}
 	constantZones(tables)
 	ratingsByRows(tables)
+	agreeByHeader(tables)
 	lengthsOfCables(tables)
 	byHeader(tables)
 	byNames(tables)
@@ -35,34 +36,46 @@ func harmonise(tables []*table) {
 // outputList takes a short list of outputs with a watts column for a list of
 // channels: each row names another output, and nothing says where it plays.
 func (t *table) outputList() {
-	tags, taps := t.byField[vocabulary.Tag], t.byField[vocabulary.Tap]
-	if t.kind != layout.Loudspeakers || len(tags) != 1 || len(taps) != 1 || len(t.columns) > 4 {
+	taps := t.byField[vocabulary.Tap]
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || len(taps) != 1 || len(t.columns) > 4 {
 		return
 	}
-	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Channel, vocabulary.Control} {
+	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Control} {
 		if t.has(f) {
 			return
 		}
+	}
+	var names []*column
+	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Amplifier, vocabulary.Channel} {
+		names = append(names, t.byField[f]...)
+	}
+	if len(names) == 0 || len(names) > 2 {
+		return
 	}
 	rows := 0
 	seen := make(map[string]bool)
 	for i := range t.Records {
 		r := &t.Records[i]
-		if r.Class != layout.Device || r.Values[tags[0].i].Text == "" {
+		if r.Class != layout.Device {
 			continue
 		}
-		ref, err := t.memo.channel(r.Values[tags[0].i].Text)
-		if err != nil || ref.Amplifier == "" || len(ref.Channels) != 1 {
+		text := ""
+		for _, c := range names {
+			text += r.Values[c.i].Text + " "
+		}
+		if ref, err := t.memo.channel(strings.TrimSpace(text)); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
 			return
 		}
 		rows++
-		seen[join.Key(r.Values[tags[0].i].Text)] = true
+		seen[join.Key(text)] = true
 	}
 	if rows < 2 || len(seen) != rows {
 		return
 	}
 	t.kind = layout.Channels
-	t.become(tags[0], vocabulary.Channel, "a list of outputs")
+	if len(names) == 1 && names[0].Field == vocabulary.Tag {
+		t.become(names[0], vocabulary.Channel, "a list of outputs")
+	}
 	t.become(taps[0], vocabulary.ChannelWatts, "a list of outputs: its watts are what they give")
 }
 
@@ -129,6 +142,49 @@ func ratingsByRows(tables []*table) {
 			t.become(rating, vocabulary.ControlWatts, "only rows with a control have it")
 		}
 	})
+}
+
+// rivals are the fields that one header may be read as in one table and
+// another: which of them it is, the surer tables decide for all.
+var rivals = map[vocabulary.Field]bool{vocabulary.ChannelWatts: true, vocabulary.ControlWatts: true, vocabulary.RatedWatts: true,
+	vocabulary.TotalWatts: true, vocabulary.Room: true, vocabulary.Zone: true, vocabulary.Length: true, vocabulary.Height: true}
+
+// agreeByHeader lets tables of one kind that bear the same header agree on what
+// it means: sheet after sheet of one form is filled in the same way.
+func agreeByHeader(tables []*table) {
+	type place struct {
+		kind   layout.Kind
+		header string
+	}
+	weights := make(map[place]map[vocabulary.Field]float64)
+	for _, t := range tables {
+		for _, c := range t.columns {
+			if k := headerKey(c); k != "" && rivals[c.Field] {
+				p := place{t.kind, k}
+				if weights[p] == nil {
+					weights[p] = make(map[vocabulary.Field]float64)
+				}
+				weights[p][c.Field] += c.Confidence
+			}
+		}
+	}
+	for _, t := range tables {
+		for _, c := range t.columns {
+			w := weights[place{t.kind, headerKey(c)}]
+			if !rivals[c.Field] || len(w) < 2 {
+				continue
+			}
+			best := c.Field
+			for _, f := range sortedKeys(w) {
+				if w[f] > w[best] {
+					best = f
+				}
+			}
+			if best != c.Field && !t.has(best) {
+				t.become(c, best, "the same header means "+string(best)+" in most tables")
+			}
+		}
+	}
 }
 
 // lengthsOfCables gives up a column of a list of loudspeakers that was hardly
