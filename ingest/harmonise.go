@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -109,8 +110,8 @@ func ratingsByRows(tables []*table) {
 	counts := make(map[string]*count)
 	each := func(do func(t *table, rating, control *column)) {
 		for _, t := range tables {
-			cols, controls := t.byField[vocabulary.ChannelWatts], t.byField[vocabulary.Control]
-			if len(cols) == 1 && len(controls) == 1 && cols[0].Confidence < 0.9 && !t.has(vocabulary.ControlWatts) {
+			cols, controls := slices.Concat(t.byField[vocabulary.ChannelWatts], t.byField[vocabulary.ControlWatts]), t.byField[vocabulary.Control]
+			if len(cols) == 1 && len(controls) == 1 {
 				do(t, cols[0], controls[0])
 			}
 		}
@@ -138,7 +139,7 @@ func ratingsByRows(tables []*table) {
 		}
 	})
 	each(func(t *table, rating, _ *column) {
-		if n := counts[headerKey(rating)]; n.without == 0 && n.with >= 3 && n.bare >= 2 {
+		if n := counts[headerKey(rating)]; rating.Field == vocabulary.ChannelWatts && rating.Confidence < 0.9 && n.without == 0 && n.with >= 3 && n.bare >= 2 {
 			t.become(rating, vocabulary.ControlWatts, "only rows with a control have it")
 		}
 	})
