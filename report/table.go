@@ -2,6 +2,7 @@ package report
 
 import (
 	"iter"
+	"slices"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -14,6 +15,7 @@ type Table struct {
 	Title   string // for people
 	Note    string // one line above the table
 	Columns []Column
+	Count   int // of rows
 	Rows    iter.Seq[[]Value]
 }
 
@@ -36,7 +38,24 @@ const (
 	Long             // words that need wrapping
 	Count
 	Figures
+	Blank // for the reader to fill in
 )
+
+// Column returns the place of a column by its name, -1 if there is none.
+func (t *Table) Column(name string) int {
+	return slices.IndexFunc(t.Columns, func(c Column) bool { return c.Name == name })
+}
+
+// Heading is the words above a column, with its unit.
+func (c Column) Heading() string {
+	if c.Unit == "" {
+		return c.Label
+	}
+	return c.Label + " (" + c.Unit + ")"
+}
+
+// IsText reports whether a column holds words.
+func (c Column) IsText() bool { return c.Kind != Count && c.Kind != Figures }
 
 // A Value is one cell of a table: words, or a number, or blank.
 type Value struct {

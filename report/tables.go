@@ -1,22 +1,56 @@
 package report
 
 import (
-	"cmp"
 	"iter"
 	"math"
-	"strings"
+	"slices"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
 )
 
-// Tables returns every data table in the order of the documentation.
+// Tables returns every data table in the order of the documentation. A table
+// that is too long for a sheet is among them whatever it is.
 func (a *Audit) Tables() []Table {
-	return []Table{
+	tables := []Table{
 		a.FilesTable(), a.LoudspeakersTable(), a.ZonesTable(), a.ChannelsTable(), a.AmplifiersTable(),
 		a.ControlsTable(), a.LinesTable(), a.FindingsTable(), a.QuestionsTable(), a.RemediesTable(),
 		a.AssumptionsTable(), a.RowsTable(),
 	}
+	for _, t := range a.SheetTables() {
+		if t.Count > MaxSheetRows && !slices.ContainsFunc(tables, func(x Table) bool { return x.Name == t.Name }) {
+			tables = append(tables, t) // else it would stand nowhere
+		}
+	}
+	return tables
+}
+
+// MaxSheetRows is how many rows of a table a workbook takes; a longer table
+// stays a data file.
+const MaxSheetRows = 1_000_000
+
+// SheetTables returns every table that the workbook and the page show.
+func (a *Audit) SheetTables() []Table {
+	return []Table{a.FindingsTable(), a.VisitsTable(), a.SitesTable(), a.FirstTable(), a.QuestionsTable(), a.UndersizedTable(), a.DisagreementsTable(),
+		a.CompletenessTable(), a.OverviewTable(), a.RegisterTable(), a.NotExaminedTable(), a.ChannelsTable(), a.ControlsTable(), a.AmplifiersTable(), a.LinesTable(),
+		a.ZonesTable(), a.LoudspeakersTable(), a.RemediesTable(), a.PassedTable(), a.AssumptionsTable(), a.RowsTable(), a.FilesTable(), a.RulesTable()}
+}
+
+// total adds up a number over all results.
+func total(a *Audit, n func(r *audit.Result) int) int {
+	sum := 0
+	for _, r := range a.Results() {
+		sum += n(r)
+	}
+	return sum
+}
+
+func (a *Audit) fileRows() int {
+	n := 0
+	for _, f := range a.Files {
+		n += max(1, len(f.Results))
+	}
+	return n
 }
 
 // eachJob walks the results in input order, yielding the rows of each.
@@ -51,7 +85,8 @@ func (a *Audit) FilesTable() Table {
 		Columns: []Column{text("file", "File", 36), text("kind", "Kind", 14), text("job", "Job", 24), text("site", "Site", 24),
 			text("revision", "Revision", 10), text("superseded", "Superseded by", 24), counted("tables", "Tables"),
 			counted("rows_read", "Rows read"), counted("rows_left_out", "Rows left out"), long("reason", "Reason", 60),
-			text("format", "Format", 9), counted("bytes", "Bytes"), dataOnly(text("sha256", "SHA-256", 64))},
+			text("format", "Format", 9), counted("bytes", "Bytes"), text("sha256", "SHA-256", 64)},
+		Count: a.fileRows(),
 		Rows: func(yield func([]Value) bool) {
 			for _, f := range a.Files {
 				tail := []Value{words(f.Reason), words(f.Format), number(float64(f.Size)), words(f.SHA256)}
@@ -83,6 +118,7 @@ func (a *Audit) LoudspeakersTable() Table {
 			figure("tap_w", "Tap", "W"), figure("tap_v", "Tap stated for", "V"), figure("line_v", "Line", "V"),
 			text("control", "Control", 12), text("amplifier", "Amplifier", 12), text("channel", "Channel", 10), text("status", "Status", 10),
 			text("room", "Room", 20), dataOnly(figure("tap_low_w", "Tap at least", "W")), dataOnly(figure("tap_high_w", "Tap at most", "W"))},
+		Count: total(a, func(r *audit.Result) int { return len(r.Job.Loudspeakers) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			j := r.Job
 			for _, l := range j.Loudspeakers {
@@ -152,6 +188,7 @@ func (a *Audit) ZonesTable() Table {
 		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("zone", "Zone", 22), counted("loudspeakers", "Loudspeakers"),
 			figure("load_w", "Load", "W"), figure("expected_ohm", "Expected at 1 kHz", "ohm"),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
+		Count: total(a, func(r *audit.Result) int { return len(r.Zones) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, z := range r.Zones {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(z.Zone.Name), exact(z.Load.Count), exact(z.Load.Watts),
@@ -173,6 +210,7 @@ func (a *Audit) ChannelsTable() Table {
 			figure("free_w", "Free", "W"), figure("expected_ohm", "Expected at 1 kHz", "ohm"), text("verdict", "Verdict", 12),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), figure("with_growth_w", "With spares", "W"),
 			long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
+		Count: total(a, func(r *audit.Result) int { return len(r.Channels) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, c := range r.Channels {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(amplifierName(c.Channel)), words(c.Channel.Name),
@@ -199,6 +237,7 @@ func (a *Audit) AmplifiersTable() Table {
 		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("amplifier", "Amplifier", 14), text("model", "Model", 18),
 			figure("rated_w", "Frame total", "W"), figure("load_w", "Load", "W"), figure("load_pct", "Load of total", "%"), text("verdict", "Verdict", 12),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), text("status", "Status", 10), long("sum", "Sum", 40)},
+		Count: total(a, func(r *audit.Result) int { return len(r.Amplifiers) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, m := range r.Amplifiers {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(m.Amplifier.Name), words(m.Amplifier.Model.Value), exact(m.Rated),
@@ -220,6 +259,7 @@ func (a *Audit) ControlsTable() Table {
 			figure("rated_w", "Rated", "W"), figure("load_w", "Load", "W"), figure("load_pct", "Load of rating", "%"), figure("free_w", "Free", "W"),
 			figure("expected_ohm", "Expected at 1 kHz", "ohm"), text("verdict", "Verdict", 12), text("model", "Model", 16), text("room", "Room", 18),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
+		Count: total(a, func(r *audit.Result) int { return len(r.Controls) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, c := range r.Controls {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(c.Control.Name), words(zoneName(c.Control.Zone)),
@@ -242,6 +282,7 @@ func (a *Audit) LinesTable() Table {
 			figure("line_v", "Line", "V"), figure("loop_ohm", "Loop", "ohm"), figure("loss_far_db", "Loss, far end", "dB"),
 			figure("loss_even_db", "Loss, even", "dB"), figure("loss_worst_db", "Worst loudspeaker", "dB"), text("verdict", "Verdict", 12),
 			text("reading", "Reading", 12), long("incomplete", "Incomplete", 30)},
+		Count: total(a, func(r *audit.Result) int { return len(r.Lines) }),
 		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, l := range r.Lines {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(l.Name), words(zoneName(l.Zone)), exact(l.LengthM), exact(l.AreaMM2),
@@ -252,147 +293,5 @@ func (a *Audit) LinesTable() Table {
 			}
 			return true
 		}),
-	}
-}
-
-// FindingsTable has every finding in rank order; those of superseded jobs follow without a rank.
-func (a *Audit) FindingsTable() Table {
-	return Table{
-		Name: "findings", Title: "Findings", Note: "Ranked over the whole archive: score = 100 x severity x extent x reach x certainty.",
-		Columns: []Column{counted("rank", "Rank"), figure("score", "Score", ""), text("grade", "Grade", 9), text("certainty", "Certainty", 12), text("rule", "Rule", 22),
-			text("job", "Job", 22), text("site", "Site", 22), text("place", "Place", 24), text("file", "File", 28), text("sheet", "Sheet", 16),
-			text("cell", "Cells", 14), figure("measured", "Measured", ""), figure("limit", "Limit", ""), text("unit", "Unit", 12),
-			dataOnly(figure("measured_low", "At least", "")), dataOnly(figure("measured_high", "At most", "")), long("remedy", "Remedy", 44), dataOnly(text("id", "Id", 14)),
-			long("message", "What was found", 60), figure("severity", "Severity", ""), figure("extent", "Extent", ""), figure("reach", "Reach", ""),
-			figure("certainty_factor", "Certainty factor", ""), text("room", "Room", 18), text("zone", "Zone", 18), long("higher", "Possibly worse", 30), long("ask", "To settle it", 36),
-			long("source", "Limit from", 40), long("cautions", "Cautions", 60), text("superseded", "Superseded by", 20)},
-		Rows: func(yield func([]Value) bool) {
-			superseded := map[*audit.Finding]string{}
-			jobs := map[*audit.Finding]*schedule.Job{}
-			for _, r := range a.Results() {
-				for _, f := range r.Findings {
-					jobs[f] = r.Job
-					superseded[f] = r.SupersededBy
-				}
-			}
-			for _, f := range a.AllFindings() {
-				j := jobs[f]
-				if j == nil {
-					continue
-				}
-				m := Value{}
-				if v, ok := Measured(f); ok {
-					m = finite(v)
-				}
-				rank := Value{}
-				if f.Rank > 0 {
-					rank = count(f.Rank)
-				}
-				row := []Value{rank, number(f.Score), words(f.Grade.String()), words(f.Certainty.String()), words(f.Rule.Name),
-					words(JobName(j)), words(j.Site.Value), words(f.Place), words(f.At.File), words(f.At.Sheet), words(Cells(f)),
-					m, finite(f.Limit), words(f.Unit), low(f.Measured), high(f.Measured), words(RemedyText(f)), words(f.ID), words(f.Message),
-					number(f.Factors.Severity), number(f.Factors.Extent), number(f.Factors.Reach), number(f.Factors.Certainty),
-					words(f.Room), words(f.Zone), words(f.Higher), words(f.Ask), words(f.LimitSource), words(strings.Join(f.Cautions, " ")), words(superseded[f])}
-				if !yield(row) {
-					return
-				}
-			}
-		},
-	}
-}
-
-// RemedyText is the first remedy of a finding, or why there is none.
-func RemedyText(f *audit.Finding) string {
-	if len(f.Remedies) > 0 {
-		return f.Remedies[0].Change
-	}
-	return f.NoRemedy
-}
-
-// QuestionsTable is what one answer each would settle.
-func (a *Audit) QuestionsTable() Table {
-	return Table{
-		Name: "questions", Title: "Questions", Note: "What the schedules do not say and what an answer would settle, most first within a job.",
-		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("sheet", "Sheet", 16), text("cell", "Cell", 8), text("field", "Field", 16),
-			long("question", "Question", 60), long("settles", "Settles", 40), counted("verdicts", "Verdicts settled")},
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
-			for _, q := range r.Questions {
-				if !yield(words(r.Job.File), words(JobName(r.Job)), words(q.At.Sheet), words(q.At.Cell()), words(q.Field), words(q.Text),
-					words(q.Settles), count(q.Verdicts)) {
-					return false
-				}
-			}
-			return true
-		}),
-	}
-}
-
-// RemediesTable has every computed remedy.
-func (a *Audit) RemediesTable() Table {
-	return Table{
-		Name: "remedies", Title: "Remedies", Note: "Computed on the network and audited again before they were written here. Confirm on site before work begins.",
-		Columns: []Column{text("finding", "Finding", 14), text("kind", "Kind", 12), long("change", "Change", 60), figure("before", "Before", ""),
-			figure("after", "After", ""), text("unit", "Unit", 12), long("effect", "Effect", 50), long("part", "Part", 30), text("source", "Source", 26),
-			text("rule", "Rule", 20), text("place", "Place", 24), text("file", "File", 28)},
-		Rows: func(yield func([]Value) bool) {
-			for _, f := range a.AllFindings() {
-				for _, r := range f.Remedies {
-					if !yield([]Value{words(f.ID), words(r.Kind), words(r.Change), finite(r.Before), finite(r.After), words(r.Unit), words(r.Effect),
-						words(r.Part), words(r.Source), words(f.Rule.Name), words(f.Place), words(f.At.File)}) {
-						return
-					}
-				}
-			}
-		},
-	}
-}
-
-// AssumptionsTable is everything taken rather than stated.
-func (a *Audit) AssumptionsTable() Table {
-	return Table{
-		Name: "assumptions", Title: "Assumptions", Note: "Everything that was taken rather than stated.",
-		Columns: []Column{text("file", "File", 30), text("sheet", "Sheet", 16), text("cell", "Cell", 8), text("field", "Field", 18), text("written", "Written", 22),
-			text("taken_as", "Taken as", 22), text("how", "How", 20), long("because", "Because", 50)},
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
-			for _, s := range r.Assumptions {
-				if !yield(words(cmp.Or(s.At.File, r.Job.File)), words(s.At.Sheet), words(s.At.Cell()), words(s.Field), words(s.Written), words(s.TakenAs),
-					words(s.How.String()), words(s.Because)) {
-					return false
-				}
-			}
-			return true
-		}),
-	}
-}
-
-// RowsTable is every row that was left out or not understood.
-func (a *Audit) RowsTable() Table {
-	row := func(l schedule.LeftOut, file string) []Value {
-		at := Value{}
-		if l.At.Row > 0 {
-			at = count(l.At.Row)
-		}
-		return []Value{words(cmp.Or(l.At.File, file)), words(l.At.Sheet), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
-	}
-	return Table{
-		Name: "rows", Title: "Rows left out", Note: "Every row that is no device, was struck out or hidden, or was not understood, with the reason.",
-		Columns: []Column{text("file", "File", 30), text("sheet", "Sheet", 16), counted("row", "Row"), text("kind", "Kind", 16), long("reason", "Reason", 40),
-			long("text", "Text", 60), figure("load_w", "Load if counted", "W")},
-		Rows: func(yield func([]Value) bool) {
-			for _, f := range a.Files {
-				for _, l := range f.NotTables {
-					if !yield(row(l, f.Name)) {
-						return
-					}
-				}
-				for _, r := range f.Results {
-					for _, l := range r.Job.LeftOut {
-						if !yield(row(l, f.Name)) {
-							return
-						}
-					}
-				}
-			}
-		},
 	}
 }

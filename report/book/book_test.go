@@ -75,8 +75,8 @@ func TestFiguresAgree(t *testing.T) {
 }
 
 func TestReadersChangeTheOrderAlone(t *testing.T) {
-	first := map[report.Reader]string{report.Service: "Findings", report.Bid: "Findings", report.Compliance: "Register of requirements"}
-	second := map[report.Reader]string{report.Service: "Sites", report.Bid: "Questions", report.Compliance: "Findings"}
+	first := map[report.Reader]string{report.Service: "Findings", report.Bid: "Questions", report.Compliance: "Overview"}
+	second := map[report.Reader]string{report.Service: "Visit list", report.Bid: "Findings", report.Compliance: "Register of requirements"}
 	sheets := map[string]bool{}
 	for reader := range first {
 		a := reporttest.Overloaded()

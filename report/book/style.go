@@ -1,6 +1,7 @@
 package book
 
 import (
+	"math"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -10,29 +11,25 @@ import (
 
 // styles are the style numbers of the workbook.
 type styles struct {
-	title, note, header, headerRight, text, long, count, figure, link, fill, label, big int
-	grades                                                                              map[string]int
+	title, note, noteWrapped, header, headerCount, headerUpright, text, long, count, link, fill int
+	figures                                                                                     [4]int // by decimals
+	block, head, body, do, sign, tile, chart                                                    int    // of the summary
+	grades, tiles, outcomes                                                                     map[string]int
 }
 
-// of is the style of a column's cells.
-func (s styles) of(c report.Column) int {
-	switch c.Kind {
-	case report.Long:
-		return s.long
-	case report.Count:
+// number is the style of a number: as many decimals as it needs, at most three
+// figures that matter; decibels and scores always with theirs.
+func (s styles) number(c report.Column, v float64) int {
+	switch {
+	case c.Kind == report.Count:
 		return s.count
-	case report.Figures:
-		return s.figure
+	case c.Unit == "dB":
+		return s.figures[2]
+	case c.Name == "score":
+		return s.figures[1]
 	}
-	return s.text
-}
-
-// head is the style of a column's heading.
-func (s styles) head(c report.Column) int {
-	if c.Kind == report.Count || c.Kind == report.Figures {
-		return s.headerRight
-	}
-	return s.header
+	_, decimals, _ := strings.Cut(report.Figure(v), ".")
+	return s.figures[min(len(decimals), 3)]
 }
 
 // grade is the style of a grade's or verdict's word; the word stays the sign.
@@ -42,8 +39,16 @@ func (s styles) grade(word string) int {
 			return s.grades[g]
 		}
 	}
-	return s.text
+	return s.long
 }
+
+// outcome is the style of a letter of the overview.
+func (s styles) outcome(letter string) int { return s.outcomes[letter] }
+
+// colours are ink and wash of the words that are coloured.
+var colours = map[string][2]string{"danger": {"8C1C13", "F6D5D1"}, "fault": {"8A4B08", "FBE3C8"}, "caution": {"6B5900", "FBF3C4"},
+	"unknown": {"3E4C59", "E4E7EB"}, "not met": {"8C1C13", "F6D5D1"}, "cannot be shown": {"3E4C59", "E4E7EB"}, "not shown": {"3E4C59", "E4E7EB"},
+	"passed": {"1E5631", "DDEFE0"}, "met": {"1E5631", "DDEFE0"}}
 
 func (b *builder) makeStyles() error {
 	make := func(s *excelize.Style) int {
@@ -55,35 +60,53 @@ func (b *builder) makeStyles() error {
 	}
 	top := &excelize.Alignment{Vertical: "top"}
 	wrap := &excelize.Alignment{Vertical: "top", WrapText: true}
+	right := &excelize.Alignment{Vertical: "top", Horizontal: "right"}
 	line := []excelize.Border{{Type: "bottom", Color: "D9DEE3", Style: 1}}
+	cell := append([]excelize.Border{{Type: "left", Color: "E9EDF0", Style: 1}}, line...)
 	font := func(size float64, bold bool, colour string) *excelize.Font {
 		return &excelize.Font{Family: "Liberation Sans", Size: size, Bold: bold, Color: colour}
 	}
 	body := font(10, false, "1F2933")
-	plain := "0.00"
 	b.styles = styles{
-		title:       make(&excelize.Style{Font: font(16, true, "12343B")}),
-		note:        make(&excelize.Style{Font: font(10, false, "52606D")}),
-		header:      make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Vertical: "center", WrapText: true}}),
-		headerRight: make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Horizontal: "right", Vertical: "center", WrapText: true}}),
-		text:        make(&excelize.Style{Font: body, Alignment: top, Border: line}),
-		long:        make(&excelize.Style{Font: body, Alignment: wrap, Border: line}),
-		count:       make(&excelize.Style{Font: body, Alignment: top, Border: line, NumFmt: 1}),
-		figure:      make(&excelize.Style{Font: body, Alignment: top, Border: line, CustomNumFmt: &plain}),
-		link:        make(&excelize.Style{Font: &excelize.Font{Family: "Liberation Sans", Size: 10, Color: "0B5C8A", Underline: "single"}, Alignment: top, Border: line}),
-		fill:        make(&excelize.Style{Font: body, Alignment: wrap, Border: line, Fill: solid("FBF7E9")}),
-		label:       make(&excelize.Style{Font: font(10, true, "1F2933"), Alignment: top}),
-		big:         make(&excelize.Style{Font: font(20, true, "12343B"), Alignment: &excelize.Alignment{Horizontal: "left"}}),
-		grades:      map[string]int{},
+		title:         make(&excelize.Style{Font: font(16, true, "12343B")}),
+		note:          make(&excelize.Style{Font: font(10, false, "52606D"), Alignment: top}),
+		noteWrapped:   make(&excelize.Style{Font: font(10, false, "52606D"), Alignment: wrap}),
+		headerCount:   make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Horizontal: "center", Vertical: "top", WrapText: true}}),
+		headerUpright: make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Horizontal: "center", Vertical: "bottom", TextRotation: 90}}),
+		header:        make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Vertical: "top", WrapText: true}}),
+		text:          make(&excelize.Style{Font: body, Alignment: top, Border: cell}),
+		long:          make(&excelize.Style{Font: body, Alignment: wrap, Border: cell}),
+		count:         make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: new("0_)")}),
+		link:          make(&excelize.Style{Font: &excelize.Font{Family: "Liberation Sans", Size: 10, Color: "0B5C8A", Underline: "single"}, Alignment: wrap, Border: cell}),
+		fill:          make(&excelize.Style{Font: body, Alignment: wrap, Border: cell, Fill: solid("FBF7E9")}),
+		block:         make(&excelize.Style{Font: font(12, true, "12343B"), Alignment: &excelize.Alignment{Vertical: "bottom"}, Border: []excelize.Border{{Type: "bottom", Color: "2D5D62", Style: 2}}}),
+		head:          make(&excelize.Style{Font: font(10, true, "1F2933"), Alignment: wrap, Border: line}),
+		body:          make(&excelize.Style{Font: body, Alignment: wrap, Border: line}),
+		do:            make(&excelize.Style{Font: body, Alignment: wrap, Border: line}),
+		sign:          make(&excelize.Style{Font: font(10, true, "52606D"), Alignment: wrap, Border: line}),
+		tile:          make(&excelize.Style{Font: font(10, true, "1F2933"), Fill: solid("E8F0F0"), Alignment: &excelize.Alignment{Horizontal: "center", WrapText: true, Vertical: "center"}}),
+		chart:         make(&excelize.Style{Font: body, Alignment: top, CustomNumFmt: new("0.##")}),
+		grades:        map[string]int{}, tiles: map[string]int{}, outcomes: map[string]int{},
 	}
-	for _, c := range [][3]string{{"danger", "8C1C13", "F6D5D1"}, {"fault", "8A4B08", "FBE3C8"}, {"caution", "6B5900", "FBF3C4"},
-		{"unknown", "3E4C59", "E4E7EB"}, {"not met", "8C1C13", "F6D5D1"}, {"cannot be shown", "3E4C59", "E4E7EB"}, {"not shown", "3E4C59", "E4E7EB"},
-		{"passed", "1E5631", "DDEFE0"}, {"met", "1E5631", "DDEFE0"}} {
-		b.styles.grades[c[0]] = make(&excelize.Style{Font: font(10, true, c[1]), Fill: solid(c[2]), Alignment: top, Border: line})
+	for i, format := range []string{"0_)", "0.0_)", "0.00_)", "0.000_)"} {
+		b.styles.figures[i] = make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: &format})
 	}
+	for g, c := range colours {
+		b.styles.grades[g] = make(&excelize.Style{Font: font(10, true, c[0]), Fill: solid(c[1]), Alignment: wrap, Border: cell})
+		b.styles.tiles[g] = make(&excelize.Style{Font: font(20, true, c[0]), Fill: solid(c[1]), Alignment: &excelize.Alignment{Horizontal: "center", Vertical: "center"}})
+	}
+	centre := &excelize.Alignment{Horizontal: "center", Vertical: "top"}
+	for letter, word := range map[string]string{"M": "met", "N": "not met", "?": "cannot be shown"} {
+		b.styles.outcomes[letter] = make(&excelize.Style{Font: font(10, letter == "N", colours[word][0]), Fill: solid(colours[word][1]), Alignment: centre, Border: cell})
+	}
+	b.styles.outcomes[""] = make(&excelize.Style{Font: body, Alignment: centre, Border: cell})
+	b.styles.tiles[""] = make(&excelize.Style{Font: font(20, true, "12343B"), Fill: solid("E8F0F0"), Alignment: &excelize.Alignment{Horizontal: "center", Vertical: "center"}})
 	return b.err
 }
 
 func solid(colour string) excelize.Fill {
 	return excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{colour}}
 }
+
+// rounded drops the decimals of a figure that no chart shows.
+func rounded(v float64) float64 { return math.Round(v*100) / 100 }

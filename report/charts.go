@@ -1,0 +1,85 @@
+package report
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"lineaudit/audit"
+	"lineaudit/audit/schedule"
+)
+
+// Bar is one bar of a chart.
+type Bar struct {
+	Label string
+	Parts []float64 // one for each series
+	At    schedule.Ref
+}
+
+// Loads returns the channels and controls that carry most of their rating, the
+// fullest first, at most n: load and rating in watts.
+func (a *Audit) Loads(n int) []Bar {
+	type item struct {
+		Bar
+		share float64
+	}
+	var items []item
+	add := func(r *audit.Result, place string, share, load, rated audit.Interval, at schedule.Ref) {
+		if r.SupersededBy != "" || !share.Known || !load.Known || !rated.Known || math.IsInf(load.High, 0) {
+			return
+		}
+		label := cmp.Or(r.Job.Site.Value, JobName(r.Job)) + ", " + place
+		items = append(items, item{Bar{Label: label, Parts: []float64{load.High, rated.Low}, At: at}, share.High})
+	}
+	for _, r := range a.Archive.Results {
+		for _, c := range r.Channels {
+			add(r, "channel "+c.Channel.Label(), c.Share, c.Load.Watts, c.Rated, c.Channel.At)
+		}
+		for _, c := range r.Controls {
+			add(r, "control "+c.Control.Name, c.Share, c.Load.Watts, c.Rated, c.Control.At)
+		}
+	}
+	slices.SortStableFunc(items, func(x, y item) int { return cmp.Or(cmp.Compare(y.share, x.share), cmp.Compare(x.Label, y.Label)) })
+	var out []Bar
+	for _, it := range items[:min(n, len(items))] {
+		out = append(out, it.Bar)
+	}
+	return out
+}
+
+// ByRule counts the findings of the current jobs by rule and grade (danger,
+// fault, caution, unknown), most first.
+func (a *Audit) ByRule() []Bar {
+	var out []Bar
+	for _, rule := range audit.Rules() {
+		b := Bar{Label: rule.Name, Parts: make([]float64, 4)}
+		total := 0
+		for _, f := range a.Archive.Findings {
+			if f.Rule == rule {
+				b.Parts[audit.Danger-f.Grade]++
+				total++
+			}
+		}
+		if total > 0 {
+			out = append(out, b)
+		}
+	}
+	slices.SortStableFunc(out, func(x, y Bar) int { return cmp.Compare(sum(y.Parts), sum(x.Parts)) })
+	return out
+}
+
+// BySite returns the score of the sites, worst first, at most n.
+func (a *Audit) BySite(n int) []Bar {
+	var out []Bar
+	for _, s := range a.Archive.Sites[:min(n, len(a.Archive.Sites))] {
+		out = append(out, Bar{Label: s.Name, Parts: []float64{s.Score}})
+	}
+	return out
+}
+
+func sum(vs []float64) (t float64) {
+	for _, v := range vs {
+		t += v
+	}
+	return t
+}
