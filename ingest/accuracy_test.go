@@ -62,7 +62,7 @@ func (t tally) String() string {
 
 func TestAccuracy(t *testing.T) {
 	perLayout, languages := 2, generate.Languages()
-	if testing.Short() {
+	if testing.Short() || slower > 1 { // under the race detector a part of it is enough
 		perLayout, languages = 1, []string{"en", "de"}
 	}
 	byNoise := make(map[int]*tally)
@@ -111,7 +111,7 @@ func TestAccuracy(t *testing.T) {
 		}
 	}
 	t.Logf("%-15s %v", "all", all)
-	if !testing.Short() && all.rows < enoughRows {
+	if !testing.Short() && slower == 1 && all.rows < enoughRows {
 		t.Errorf("only %d rows were compared", all.rows)
 	}
 	goal := func(what string, got, want float64) {
