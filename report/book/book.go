@@ -5,10 +5,12 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/report"
+	"lineaudit/report/steady"
 )
 
 // Write writes the workbook. Marked says which files have a marked copy, as
@@ -20,7 +22,7 @@ func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	if err := b.build(); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
-	if _, err := f.WriteTo(w); err != nil {
+	if err := steady.Write(w, f); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
 	return nil
@@ -71,15 +73,22 @@ func (b *builder) build() error {
 		row++
 		b.rules[r[0].Words] = row
 	}
+	var empty []string
 	for _, t := range b.order() {
+		if t.Count == 0 && t.Name != "findings" {
+			empty = append(empty, t.Title)
+			continue
+		}
 		if err := b.table(t); err != nil {
 			return fmt.Errorf("sheet %q: %w", t.Title, err)
 		}
 	}
+	if len(empty) > 0 {
+		b.notes = append(b.notes, "Sheets with nothing to list are left out: "+strings.Join(empty, ", ")+".")
+	}
 	if err := b.summary(); err != nil {
 		return fmt.Errorf("sheet \"Summary\": %w", err)
 	}
-	b.file.SetActiveSheet(0)
 	return b.file.SetDocProps(&excelize.DocProperties{Title: "Audit of loudspeaker lines", Creator: "lineaudit", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"})
 }
 

@@ -81,6 +81,8 @@ func TestReadersChangeTheOrderAlone(t *testing.T) {
 	for reader := range first {
 		a := reporttest.Overloaded()
 		a.For = reader
+		r := a.Archive.Results[0]
+		r.Questions = append(r.Questions, audit.Question{At: r.Job.Zones[0].At, Field: "rating", Text: "What is the rating?"})
 		list := opened(t, written(t, a)).GetSheetList()
 		if list[0] != "Summary" || list[1] != first[reader] || list[2] != second[reader] {
 			t.Errorf("%s: sheets %v", reader, list)

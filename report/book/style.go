@@ -1,7 +1,9 @@
 package book
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -91,12 +93,14 @@ func (b *builder) makeStyles() error {
 	for i, format := range []string{"0_)", "0.0_)", "0.00_)", "0.000_)"} {
 		b.styles.figures[i] = make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: &format})
 	}
-	for g, c := range colours {
+	for _, g := range slices.Sorted(maps.Keys(colours)) { // in order: styles are numbered as they come
+		c := colours[g]
 		b.styles.grades[g] = make(&excelize.Style{Font: font(10, true, c[0]), Fill: solid(c[1]), Alignment: wrap, Border: cell})
 		b.styles.tiles[g] = make(&excelize.Style{Font: font(20, true, c[0]), Fill: solid(c[1]), Alignment: &excelize.Alignment{Horizontal: "center", Vertical: "center"}})
 	}
 	centre := &excelize.Alignment{Horizontal: "center", Vertical: "top"}
-	for letter, word := range map[string]string{"M": "met", "N": "not met", "?": "cannot be shown"} {
+	for _, o := range [][2]string{{"M", "met"}, {"N", "not met"}, {"?", "cannot be shown"}} {
+		letter, word := o[0], o[1]
 		b.styles.outcomes[letter] = make(&excelize.Style{Font: font(10, letter == "N", colours[word][0]), Fill: solid(colours[word][1]), Alignment: centre, Border: cell})
 	}
 	b.styles.outcomes[""] = make(&excelize.Style{Font: body, Alignment: centre, Border: cell})
