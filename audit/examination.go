@@ -225,6 +225,9 @@ func (x *Examination) found(c *claim, l *LimitInForce, certainty Certainty, high
 		equipment: c.equipment, emergency: c.emergency, key: c.key, pieces: c.pieces,
 	}
 	f.Measured, f.Limit, f.Unit = c.shown(l)
+	if f.Limit != l.Value { // the figure shown is not the limit's own
+		f.LimitSource = l.Name + " above " + withUnit(l.Value, l.Unit) + ": " + l.Source
+	}
 	if c.cells != nil {
 		f.Cells = firstAt(c.cells(), c.at)
 	}

@@ -2,6 +2,7 @@ package audit
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"lineaudit/audit/schedule"
@@ -36,13 +37,14 @@ func (n *node) withRating(cells []Evidence, at schedule.Ref) []Evidence {
 }
 
 // inWatts shows a share of one known rating as watts against watts; nil when
-// the rating is not known exactly.
+// the rating is not known exactly. Past the rating the rating itself is shown,
+// whichever grade was passed: that is the figure on the label.
 func (n *node) inWatts() func(float64) (Interval, float64, string) {
 	if !n.rating.watts.exact() {
 		return nil
 	}
 	load, rated := n.load.Watts, n.rating.watts.Low
-	return func(limit float64) (Interval, float64, string) { return load, limit / 100 * rated, "W" }
+	return func(limit float64) (Interval, float64, string) { return load, math.Min(limit, 100) / 100 * rated, "W" }
 }
 
 // ratingText says what the load is held against: "75 W control", or with its
@@ -102,7 +104,9 @@ func (x *Examination) keptOut(n *node, cl *claim) *claim {
 		cl.measured = atLeast(cl.measured.Low)
 		if cl.show != nil {
 			low, rated := n.load.Watts.Low, n.rating.watts.Low
-			cl.show = func(limit float64) (Interval, float64, string) { return atLeast(low), limit / 100 * rated, "W" }
+			cl.show = func(limit float64) (Interval, float64, string) {
+				return atLeast(low), math.Min(limit, 100) / 100 * rated, "W"
+			}
 		}
 		cl.message += " (" + n.load.Incomplete + ")"
 	}

@@ -113,11 +113,11 @@ loudspeaker,L2,count=10; tap=5; control=VC-2,
 }
 
 // TestScore works the documented formula out by hand: 100 W on 75 W, 16
-// loudspeakers: danger 1 x (0.5 + 0.5 x (100/93.75 - 1)) x (0.5 + 0.15 log10 17) x 1.
+// loudspeakers: danger 1 x (0.5 + 0.5 x (100/75 - 1)) x (0.5 + 0.15 log10 17) x 1.
 func TestScore(t *testing.T) {
 	r := Check(loadCase(t, "testdata/control-overload/fires.csv").job, DefaultSettings())
 	f := r.Findings[0]
-	near(t, "extent", f.Factors.Extent, 0.5+0.5*(100/93.75-1), 1e-9)
+	near(t, "extent", f.Factors.Extent, 0.5+0.5*(100.0/75-1), 1e-9)
 	near(t, "reach", f.Factors.Reach, 0.5+0.15*1.2304489213782739, 1e-9)
 	near(t, "score", f.Score, 100*f.Factors.Severity*f.Factors.Extent*f.Factors.Reach*f.Factors.Certainty, 1e-12)
 	if f.Factors.Severity != 1 || f.Factors.Certainty != 1 {

@@ -9,7 +9,7 @@ import "math"
 // with four factors from 0 to 1, each shown beside it:
 //
 //   - severity: danger 1, fault 0.6, caution 0.25, unknown 0.1;
-//   - extent: 0.5 at the limit, 1 at twice the limit or more (or, for a limit
+//   - extent: 0.5 at the limit (of an overload: at the rating), 1 at twice the limit or more (or, for a limit
 //     that is a smallest value, at half of it or less), straight between; 0.75
 //     where the rule measures nothing. What is certain counts: the low end of a
 //     certain figure, the high end of a possible one;
