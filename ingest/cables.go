@@ -296,6 +296,9 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 	if p.Parallel > 1 {
 		c.Parallel = p.Parallel
 	}
+	if p.Class > 0 {
+		c.Class = p.Class
+	}
 	if p.AWG == nil && p.AreaMM2 == 0 {
 		if !c.Gauge.Had() && f == vocabulary.CableType {
 			c.Gauge = s.asText()

@@ -378,7 +378,13 @@ func (b *builder) reaches() {
 		}
 		for _, l := range list {
 			l.Run.Reach = reach
-			s := seen{t: g.t, field: vocabulary.Length, source: l.Run.Length.Source}
+			run := l.Run
+			if reach == schedule.WholeLine && l.Zone != nil {
+				// the cable of its line, not of the loudspeaker it happens to stand beside
+				run.To, run.Zone, run.Channel, run.Control = schedule.End{}, l.Zone, l.Channel, l.Control
+				l.Run = nil
+			}
+			s := seen{t: g.t, field: vocabulary.Length, source: run.Length.Source}
 			if cols := g.t.byField[vocabulary.Length]; len(cols) > 0 {
 				s.col = cols[0]
 			}

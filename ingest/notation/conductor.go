@@ -48,6 +48,7 @@ type Conductor struct {
 	Solid      bool
 	Stranded   bool
 	Shielded   bool
+	Class      int // IEC 60228 class written (1, 2, 5, 6), else 0
 	Material   Material
 	Marks      []string // jacket and fire words, in upper case: "CL3P", "LSZH", "E30", "CCA-S1,D1,A1"
 	Type       string   // the rest: a cable type such as "NYM-J", as written
@@ -111,6 +112,9 @@ func (c Conductor) String() string {
 	}
 	if c.Material != MaterialUnknown {
 		add(string(c.Material))
+	}
+	if c.Class > 0 {
+		add("class " + strconv.Itoa(c.Class))
 	}
 	return strings.Join(append(parts, c.Marks...), "; ")
 }

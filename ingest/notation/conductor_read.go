@@ -67,6 +67,20 @@ var sizePatterns = []sizePattern{
 	pattern(`(\d{2,3}) ?strands?`, readStrandCount),
 }
 
+// standardClass is the class of a conductor after IEC 60228: "class 5",
+// "Klasse 5", "cl. 2".
+var standardClass = regexp.MustCompile(`(?i)\b(?:(?:IEC|EN|DIN EN|VDE) ?60228,? ?)?(?:conductor )?(?:class|klasse|classe|clase|cl\.|kl\.) ?([1256])\b`)
+
+// takeClass takes the class of the conductor out of the text.
+func (r *conductorReading) takeClass(text string) string {
+	m := standardClass.FindStringSubmatchIndex(text)
+	if m == nil {
+		return text
+	}
+	r.c.Class = int(text[m[2]] - '0')
+	return text[:m[0]] + " " + text[m[1]:]
+}
+
 // fireClass is the European reaction-to-fire class of a cable: "Cca-s1,d1,a1",
 // "B2ca", "Eca". A bare CCA in capitals is copper-clad aluminium.
 var fireClass = regexp.MustCompile(`\b(?:(?i:B1|B2|C|D|E|F)(?i:ca) ?-? ?(?i:s\d[ab]?)(?:[ ,-]*(?i:d\d))?(?:[ ,-]*(?i:a\d))?|(?:B1|B2|D|E|F)(?i:ca))\b`)
@@ -110,6 +124,7 @@ func ParseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
 	r.c.Parallel = 1
 	rest := strings.ReplaceAll(numeralsAsFigures(text), "\n", " ")
 	rest = strings.ReplaceAll(rest, "*", "x")
+	rest = r.takeClass(rest)
 	rest = r.takeFireClass(rest)
 	var material Material
 	var doubts Doubts
