@@ -50,8 +50,8 @@ func (t *table) outputList() {
 	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Amplifier, vocabulary.Channel} {
 		names = append(names, t.byField[f]...)
 	}
-	if len(names) == 0 || len(names) > 2 {
-		return
+	if len(names) == 0 || len(names) > 2 || len(names) == 2 && t.has(vocabulary.Tag) {
+		return // a tag beside an output is a loudspeaker on it
 	}
 	rows := 0
 	seen := make(map[string]bool)
