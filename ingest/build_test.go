@@ -110,7 +110,7 @@ func TestLoudspeakerRows(t *testing.T) {
 // tables are the rows of a drawn table without its facts and its header.
 func tables(text string) []string {
 	var out []string
-	for _, l := range strings.Split(strings.Trim(text, "\n"), "\n") {
+	for l := range strings.SplitSeq(strings.Trim(text, "\n"), "\n") {
 		l = strings.TrimSpace(l)
 		if !strings.HasPrefix(l, "title ") && !strings.HasPrefix(l, "section ") {
 			out = append(out, l)

@@ -33,7 +33,7 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 	}
 	var sections []layout.Fact
 	n := 0
-	for _, l := range strings.Split(strings.Trim(text, "\n"), "\n") {
+	for l := range strings.SplitSeq(strings.Trim(text, "\n"), "\n") {
 		l = strings.TrimSpace(l)
 		n++
 		if rest, ok := strings.CutPrefix(l, "title "); ok {
@@ -128,26 +128,27 @@ func jobsOf(opts *Options, tables ...*layout.Table) []*schedule.Job {
 func describe(j *schedule.Job) []string {
 	var out []string
 	for _, l := range j.Loudspeakers {
-		s := fmt.Sprintf("%s %s x %s W", l.Tag.Value, show(l.Count), show(l.Tap))
+		var s strings.Builder
+		s.WriteString(fmt.Sprintf("%s %s x %s W", l.Tag.Value, show(l.Count), show(l.Tap)))
 		if l.TapVolts.Had() {
-			s += fmt.Sprintf(" at %v V", l.TapVolts.Low)
+			s.WriteString(fmt.Sprintf(" at %v V", l.TapVolts.Low))
 		}
 		if l.Zone != nil {
-			s += " zone " + l.Zone.Name
+			s.WriteString(" zone " + l.Zone.Name)
 		}
 		if l.Control != nil {
-			s += " control " + l.Control.Name
+			s.WriteString(" control " + l.Control.Name)
 		}
 		for _, c := range feeding(l) {
-			s += " channel " + c.Label()
+			s.WriteString(" channel " + c.Label())
 		}
 		if l.Status != schedule.Installed {
-			s += " " + l.Status.String()
+			s.WriteString(" " + l.Status.String())
 		}
 		if l.LowImpedance.Had() {
-			s += fmt.Sprintf(" direct %v ohm", show(l.LowImpedance))
+			s.WriteString(fmt.Sprintf(" direct %v ohm", show(l.LowImpedance)))
 		}
-		out = append(out, strings.TrimSpace(s))
+		out = append(out, strings.TrimSpace(s.String()))
 	}
 	return out
 }

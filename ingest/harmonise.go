@@ -41,10 +41,8 @@ func (t *table) outputList() {
 	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || len(taps) != 1 || len(t.columns) > 4 {
 		return
 	}
-	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Control} {
-		if t.has(f) {
-			return
-		}
+	if slices.ContainsFunc([]vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Control}, t.has) {
+		return
 	}
 	var names []*column
 	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Amplifier, vocabulary.Channel} {
@@ -60,15 +58,15 @@ func (t *table) outputList() {
 		if r.Class != layout.Device {
 			continue
 		}
-		text := ""
+		var text strings.Builder
 		for _, c := range names {
-			text += r.Values[c.i].Text + " "
+			text.WriteString(r.Values[c.i].Text + " ")
 		}
-		if ref, err := t.memo.channel(strings.TrimSpace(text)); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
+		if ref, err := t.memo.channel(strings.TrimSpace(text.String())); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
 			return
 		}
 		rows++
-		seen[join.Key(text)] = true
+		seen[join.Key(text.String())] = true
 	}
 	if rows < 2 || len(seen) != rows {
 		return

@@ -1,6 +1,10 @@
 package ingest
 
-import "lineaudit/ingest/notation"
+import (
+	"strings"
+
+	"lineaudit/ingest/notation"
+)
 
 // A memo remembers what the notations made of texts: a schedule says the same
 // few things over and over. It serves one book and is not shared between
@@ -8,6 +12,7 @@ import "lineaudit/ingest/notation"
 type memo struct {
 	missing    map[string]missing
 	statuses   map[string][]notation.Mention
+	kinds      map[string]notation.KeyKind
 	channels   map[string]parsed[notation.ChannelRef]
 	taps       map[styled]parsed[notation.Tap]
 	conductors map[styled]parsed[notation.Conductor]
@@ -37,7 +42,7 @@ type parsed[T any] struct {
 const mostRemembered = 50_000
 
 func newMemo() *memo {
-	return &memo{missing: make(map[string]missing), statuses: make(map[string][]notation.Mention),
+	return &memo{missing: make(map[string]missing), statuses: make(map[string][]notation.Mention), kinds: make(map[string]notation.KeyKind),
 		channels: make(map[string]parsed[notation.ChannelRef]), taps: make(map[styled]parsed[notation.Tap]),
 		conductors: make(map[styled]parsed[notation.Conductor]), lengths: make(map[styled]parsed[notation.Length]),
 		counts: make(map[styled]parsed[notation.Quantity])}
@@ -65,6 +70,18 @@ func (m *memo) missingMark(s string) (notation.MissingKind, bool) {
 
 func (m *memo) statusWords(s string) []notation.Mention {
 	return remember(m.statuses, s, func() []notation.Mention { return notation.Statuses(s) })
+}
+
+// keyKind is the kind of thing that a tag names, which its letters tell: tags
+// that differ in their figures alone are of one kind.
+func (m *memo) keyKind(s string) notation.KeyKind {
+	shape := strings.Map(func(r rune) rune {
+		if r >= '1' && r <= '9' {
+			return '0'
+		}
+		return r
+	}, s)
+	return remember(m.kinds, shape, func() notation.KeyKind { return notation.KeyOf(s).Kind })
 }
 
 func (m *memo) channel(s string) (notation.ChannelRef, error) {

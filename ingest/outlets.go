@@ -52,10 +52,10 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if !ch.had() && !r.t.has(vocabulary.Channel) {
 		ch = r.say(vocabulary.Circuit)
 	}
-	if spareWord(amp.text) {
+	if r.t.memo.spareWord(amp.text) {
 		amp = seen{}
 	}
-	if spareWord(ch.text) {
+	if r.t.memo.spareWord(ch.text) {
 		ch = seen{}
 	}
 	if ch.had() {
@@ -169,13 +169,13 @@ func (b *builder) sameAmp(x, y string) bool {
 }
 
 // spareWord reports whether a whole cell says that nothing is connected.
-func spareWord(s string) bool {
+func (m *memo) spareWord(s string) bool {
 	if s == "" || countWords(s) > 2 {
 		return false
 	}
-	for _, m := range notation.Statuses(s) {
-		if m.Kind == string(notation.StatusSpare) || m.Kind == string(notation.StatusFuture) {
-			return m.Sure && len(m.Text)+2 >= len(s)
+	for _, w := range m.statusWords(s) {
+		if w.Kind == string(notation.StatusSpare) || w.Kind == string(notation.StatusFuture) {
+			return w.Sure && len(w.Text)+2 >= len(s)
 		}
 	}
 	return false

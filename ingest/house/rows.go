@@ -77,15 +77,16 @@ func (r *reader) checkField(t schedule.Text) {
 	if _, ok := vocabulary.Named(t.Value); ok {
 		return
 	}
-	text := "“" + t.Value + "” is no field"
+	var text strings.Builder
+	text.WriteString("“" + t.Value + "” is no field")
 	for _, f := range Fields() {
 		if join.Alike(join.Key(t.Value), join.Key(f)) {
-			text += "; did you mean “" + f + "”?"
-			r.fail(t.At, text)
+			text.WriteString("; did you mean “" + f + "”?")
+			r.fail(t.At, text.String())
 			return
 		}
 	}
-	r.fail(t.At, text+"; the fields are "+strings.Join(Fields(), ", "))
+	r.fail(t.At, text.String()+"; the fields are "+strings.Join(Fields(), ", "))
 }
 
 // Fields are the names of the fields that a header may mean.

@@ -59,7 +59,7 @@ var shortWords = map[Kind]map[string]bool{
 
 func words(s string) map[string]bool {
 	m := make(map[string]bool)
-	for _, w := range strings.Fields(s) {
+	for w := range strings.FieldsSeq(s) {
 		m[w] = true
 	}
 	return m
