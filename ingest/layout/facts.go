@@ -37,13 +37,14 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 			i = j
 			continue
 		}
-		words := t
+		var words strings.Builder
+		words.WriteString(t)
 		j := i + 1
 		for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") && !strings.Contains(t, ":") {
-			words += " " + oneLine(text(slots[j].cell))
+			words.WriteString(" " + oneLine(text(slots[j].cell)))
 			j++
 		}
-		facts = append(facts, f.sectionFacts(words, at, s.cell)...)
+		facts = append(facts, f.sectionFacts(words.String(), at, s.cell)...)
 		i = j
 	}
 	return facts

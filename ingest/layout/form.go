@@ -14,6 +14,13 @@ var formFields = map[vocabulary.Field]bool{vocabulary.Tap: true, vocabulary.Quan
 	vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.ChannelWatts: true, vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Model: true, vocabulary.Tag: true,
 	vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.CableType: true, vocabulary.Describe: true}
 
+// A form states one of these keys at least every formEvery lines, and a sheet
+// of forms has no more than maxFormLines.
+const (
+	formEvery    = 60
+	maxFormLines = 4000
+)
+
 // forms makes a table of a sheet that is filled in like a form, once or
 // several times: keys and values, of which at least a tap or a load, and what it belongs to, are stated.
 // The facts that became values are taken out of the sheet's facts.
@@ -24,7 +31,7 @@ func (sr *sheetReader) forms() {
 	var facts []Fact
 	for i := range sr.p.lines {
 		l := &sr.p.lines[i]
-		if len(l.slots) > 12 || i > 4000 {
+		if len(l.slots) > 12 || i > maxFormLines || len(facts) < i/formEvery {
 			return
 		}
 		found, _ := sr.f.lineFacts(l, l.slots)

@@ -152,7 +152,7 @@ func promising(l *line, atBreak bool, known func(string) bool) bool {
 		if len(t) > 80 {
 			continue
 		}
-		digits := strings.IndexAny(t, "0123456789") >= 0
+		digits := strings.ContainsAny(t, "0123456789")
 		if !digits {
 			words++
 		}
