@@ -68,10 +68,13 @@ func (a *Audit) ByRule() []Bar {
 	return out
 }
 
-// BySite returns the score of the sites, worst first, at most n.
+// BySite returns the score of the sites with findings, worst first, at most n.
 func (a *Audit) BySite(n int) []Bar {
 	var out []Bar
 	for _, s := range a.Archive.Sites[:min(n, len(a.Archive.Sites))] {
+		if s.Score == 0 {
+			break
+		}
 		out = append(out, Bar{Label: s.Name, Parts: []float64{s.Score}})
 	}
 	return out

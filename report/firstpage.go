@@ -41,6 +41,10 @@ func (a *Audit) FirstPage() []Block {
 		blocks = []Block{a.today(), a.sitesFirst(), a.fixFirst()}
 	}
 	blocks = append(blocks, a.unexamined())
+	if len(a.Archive.Results) == 0 {
+		nothing := Block{Title: "Nothing was audited", Items: []Item{{Text: fmt.Sprintf("None of %s could be read as a schedule; the reasons stand below. This says nothing about any system.", Plural(len(a.Files), "file"))}}}
+		blocks = slices.Insert(blocks, 0, nothing)
+	}
 	return slices.DeleteFunc(blocks, func(b Block) bool { return len(b.Items) == 0 })
 }
 
@@ -83,6 +87,10 @@ func (a *Audit) today() Block {
 		return b
 	}
 	b.Items = []Item{{Text: "Nothing in these schedules is a danger. " + nothingElse(a.Archive.Counts)}}
+	if fullest := a.Loads(1); len(fullest) > 0 && len(a.Archive.Findings) == 0 {
+		f := fullest[0]
+		b.Items = append(b.Items, Item{Text: fmt.Sprintf("The fullest place is %s with %s W of %s W.", f.Label, Figure(f.Parts[0]), Figure(f.Parts[1]))})
+	}
 	return b
 }
 
@@ -160,7 +168,11 @@ func (a *Audit) fixFirst() Block {
 		if i == maxItems {
 			break
 		}
-		b.Items = append(b.Items, Item{Sign: fmt.Sprint(i + 1), Head: strings.TrimSpace(c.Kind + " " + c.Name), Text: c.Text, Do: fmt.Sprintf("%.0f %% of all risk", c.Share*100)})
+		head := strings.TrimSpace(c.Kind + " " + c.Name)
+		if strings.HasPrefix(c.Text, head) {
+			head = ""
+		}
+		b.Items = append(b.Items, Item{Sign: fmt.Sprint(i + 1), Head: head, Text: c.Text, Do: fmt.Sprintf("%.0f %% of all risk", c.Share*100)})
 	}
 	return b
 }

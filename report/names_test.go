@@ -40,7 +40,7 @@ func TestMarkedNamesAreShortAndApart(t *testing.T) {
 		if seen[strings.ToLower(name)] || len(name) > 240 || !filepath.IsLocal(name) || !utf8.ValidString(name) || !strings.HasPrefix(name, "marked/") {
 			t.Errorf("%.40q: %q", files[i], name)
 		}
-		for _, part := range strings.Split(name, "/") {
+		for part := range strings.SplitSeq(name, "/") {
 			if len(part) > 128 {
 				t.Errorf("a name of %d bytes: %q", len(part), part)
 			}

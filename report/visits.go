@@ -52,9 +52,7 @@ func (a *Audit) visits() [][]Value {
 				words(Where(f)), words(cmp.Or(f.Ask, checkOnSite(f))), exact(f.ExpectedOhm), words(tool(f)), words(RemedyText(f)), words(Part(f)), {}})
 		}
 		asked, left := a.asked(s)
-		for _, row := range asked {
-			rows = append(rows, row)
-		}
+		rows = append(rows, asked...)
 		if left > 0 {
 			rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), words(fmt.Sprintf("and %s more of this site on the sheet Questions", Plural(left, "question"))),
 				{}, {}, {}, {}, {}, {}, {}})

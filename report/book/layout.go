@@ -13,7 +13,7 @@ import (
 // printed lists, for each table, the columns that go on paper in order, each
 // with its width in digits. The other columns stand to their right, on screen
 // only. A landscape A4 page takes some 145 digits at full size; all tables stay
-// below mostPrinted so that the smallest print can be read.
+// below 232 digits (62 % of full size on A4, 60 % on Letter, both landscape) so that the smallest print can be read.
 var printed = map[string]string{
 	"findings":      "rank:6 grade:9 certainty:9 site:18 place:20 message:44 remedy:36 file:22 cell:16 disposition:14 remark:16",
 	"visits":        "stop:5 site:17 room:14 place:18 grade:10 sheet_says:30 where:20 check:26 expected_ohm:10 do:30 part:18 result:14",
@@ -46,10 +46,6 @@ var printedFor = map[report.Reader]map[string]string{
 		"rules": "rule:20 title:32 limits:36 source:40 silent:32 cautions:36",
 	},
 }
-
-// mostPrinted is how many digits the printed columns of a table may take
-// together: 62 % of full size on A4, 60 % on Letter, both landscape.
-const mostPrinted = 232
 
 // narrow is the width of a column of the overview, in digits.
 const narrow = 4.6

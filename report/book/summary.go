@@ -146,7 +146,7 @@ func (b *builder) item(row int, item report.Item) int {
 	if item.Head == "" {
 		text[0] = bands[1][0]
 		if item.Sign == "" {
-			text[0] = 1
+			text[0] = bands[0][0]
 		}
 	}
 	lines := 1

@@ -90,15 +90,15 @@ func declaredUTF8(b []byte) []byte {
 	if !bytes.HasPrefix(b, []byte("<?xml")) {
 		return b
 	}
-	end := bytes.Index(b, []byte("?>"))
-	if end < 0 {
+	before, after, ok := bytes.Cut(b, []byte("?>"))
+	if !ok {
 		return b
 	}
-	head := bytes.ToLower(b[:end])
+	head := bytes.ToLower(before)
 	if !bytes.Contains(head, []byte("encoding")) || bytes.Contains(head, []byte("utf-8")) {
 		return b
 	}
-	return append([]byte(xmlHead), bytes.TrimLeft(b[end+2:], "\r\n")...)
+	return append([]byte(xmlHead), bytes.TrimLeft(after, "\r\n")...)
 }
 
 // write changes a part or adds a new one.

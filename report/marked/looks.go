@@ -124,9 +124,10 @@ func (l *looks) addCellFormats(o *outline, content []byte) []edit {
 	strong := len(fonts.elements) + 5
 	newFonts := font(16, bold, "FF12343B") + font(10, "", "FF1F2933") + font(10, bold, "FFFFFFFF") + font(10, "", "FF52606D") + font(10, under, "FF0B5C8A") + font(10, bold, "FF1F2933")
 	firstFill := len(fills.elements)
-	newFills := fill("FF2D5D62") + fill("FFFBF7E9")
+	var newFills strings.Builder
+	newFills.WriteString(fill("FF2D5D62") + fill("FFFBF7E9"))
 	for _, g := range grades {
-		newFills += fill(fillColours[g])
+		newFills.WriteString(fill(fillColours[g]))
 	}
 	var text strings.Builder
 	next := len(formats.elements)
@@ -146,7 +147,7 @@ func (l *looks) addCellFormats(o *outline, content []byte) []edit {
 	for i, g := range grades {
 		l.grade[g] = format(strong, firstFill+2+i, top)
 	}
-	edits := append(fonts.grow(p, content, 6, newFonts), fills.grow(p, content, 2+len(grades), newFills)...)
+	edits := append(fonts.grow(p, content, 6, newFonts), fills.grow(p, content, 2+len(grades), newFills.String())...)
 	return append(edits, formats.grow(p, content, next-len(formats.elements), text.String())...)
 }
 

@@ -9,6 +9,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"lineaudit/audit"
 	"lineaudit/ingest/grid"
@@ -87,16 +88,17 @@ func alone(src Source, fs []finding, why string) ([]byte, error) {
 }
 
 func copyNote(b *grid.Book) string {
-	note := fmt.Sprintf("This is a copy of the values of %s, a file of kind %s; formats and formulas are in the original.", b.File, b.Format)
+	var note strings.Builder
+	note.WriteString(fmt.Sprintf("This is a copy of the values of %s, a file of kind %s; formats and formulas are in the original.", b.File, b.Format))
 	if b.Converted {
-		note += " It was read through another spreadsheet program."
+		note.WriteString(" It was read through another spreadsheet program.")
 	}
 	for _, s := range b.Sheets {
 		if n := len(s.Rows); n > 0 && s.Rows[n-1].Number > maxSheetRows {
-			note += fmt.Sprintf(" Rows beyond %d, which no workbook holds, are left out.", maxSheetRows)
+			note.WriteString(fmt.Sprintf(" Rows beyond %d, which no workbook holds, are left out.", maxSheetRows))
 		}
 	}
-	return note
+	return note.String()
 }
 
 // patch writes a workbook with its findings sheet, fills and notes. Names says

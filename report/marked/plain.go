@@ -94,8 +94,7 @@ func sheetName(name string, i int, taken map[string]string) string {
 // plainStyles are the cell formats of a plain workbook: one for each number
 // format, text that is wrapped, text that is struck through.
 type plainStyles struct {
-	formats []string // the formats beyond the first, in order
-	keys    []string
+	keys []string
 }
 
 const (

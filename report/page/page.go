@@ -8,6 +8,7 @@ import (
 	"html/template"
 	"io"
 	"math"
+	"net/url"
 	"slices"
 	"strings"
 
@@ -22,10 +23,13 @@ var files embed.FS
 // maxRows is how many rows of a table the page carries; the rest is in the data files.
 const maxRows = 5000
 
+// maxPictures is how many bytes of drawings the page carries, those of the worst findings.
+const maxPictures = 4 << 20
+
 // Write writes the page. Marked says which files have a marked copy, as a path
 // relative to the page.
 func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
-	t, err := template.New("page.html").Funcs(template.FuncMap{"figure": report.Figure, "plural": report.Plural}).ParseFS(files, "page.html")
+	t, err := template.New("page.html").Funcs(template.FuncMap{"plural": report.Plural, "signClass": signClass, "where": report.Where}).ParseFS(files, "page.html")
 	if err != nil {
 		return err
 	}
@@ -45,8 +49,18 @@ func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 		"Audit": a, "Counts": a.Archive.Counts, "Grades": grades(a), "Style": template.CSS(css), "Script": template.JS(js),
 		// json.Marshal escapes <, > and &, so the text cannot end the script element.
 		"Data":   template.JS(data),
-		"Charts": charts(a), "Lead": leads[a.For], "Files": len(a.Files), "Sites": len(a.Archive.Sites), "Top": top(a, 25), "Broken": broken(a),
+		"Charts": charts(a), "Lead": leads[a.For], "Blocks": a.FirstPage(), "Caution": report.PaperCaution, "Top": top(a, 25), "Broken": broken(a),
 	})
+}
+
+// signClass is the look of the sign of a line: a grade in its colour.
+func signClass(sign string) string {
+	for _, g := range []string{"danger", "fault", "caution", "unknown"} {
+		if strings.HasSuffix(sign, g) {
+			return "grade g-" + g
+		}
+	}
+	return "sign"
 }
 
 // leads says in one sentence what the page is for.
@@ -88,6 +102,7 @@ type pageData struct {
 	Hidden   int               `json:"hidden"` // findings that did not fit
 	Tables   []pageTable       `json:"tables"`
 	Pictures map[string]string `json:"pictures"` // drawings of lines, by key
+	ToSend   []string          `json:"toSend"`   // the questions as they are sent
 }
 
 type pageFinding struct {
@@ -120,6 +135,7 @@ type pageFinding struct {
 	Cautions  []string    `json:"cautions"`
 	Picture   string      `json:"picture,omitempty"`
 	ID        string      `json:"id"`
+	Decided   string      `json:"decided,omitempty"` // the disposition of an earlier audit
 }
 
 type pageTable struct {
@@ -137,37 +153,50 @@ type pageColumn struct {
 	Numeric bool   `json:"numeric"`
 }
 
-// open lists the tables that stand open on the page, by reader, in order.
+// open lists the tables that come first and stand open on the page, by reader.
 var open = map[report.Reader][]string{
-	report.Service:    {"sites", "visits", "first"},
-	report.Bid:        {"questions", "remedies", "first"},
-	report.Compliance: {"register", "passed", "first"},
+	report.Service:    {"visits", "sites", "first"},
+	report.Bid:        {"questions", "undersized", "disagreements", "completeness"},
+	report.Compliance: {"overview", "register", "not-examined", "files"},
 }
 
 func content(a *report.Audit, marked map[string]string) pageData {
 	d := pageData{Findings: []pageFinding{}, Pictures: map[string]string{}}
+	sites := a.SiteNames()
 	results := map[*audit.Finding]*audit.Result{}
 	for _, r := range a.Archive.Results {
 		for _, f := range r.Findings {
 			results[f] = r
 		}
 	}
+	drawn := 0
 	for i, f := range a.Archive.Findings {
 		if i == 2*maxRows {
 			d.Hidden = len(a.Archive.Findings) - i
 			break
 		}
-		p := findingOf(f, results[f])
+		p := findingOf(f, results[f], sites[f])
 		if path, ok := marked[f.At.File]; ok {
-			p.Link = path
+			p.Link = (&url.URL{Path: path}).EscapedPath()
 		}
-		if key, picture := pictureOf(f, results[f]); key != "" {
+		if d := a.Dispositions[f.ID]; d != (report.Disposition{}) {
+			p.Decided = strings.Trim(d.Decision+"; "+d.Remark, "; ")
+		}
+		if key, picture := pictureOf(f, results[f]); key != "" && drawn+len(picture) < maxPictures {
+			if d.Pictures[key] == "" {
+				drawn += len(picture)
+			}
 			d.Pictures[key], p.Picture = picture, key
 		}
 		d.Findings = append(d.Findings, p)
 	}
-	tables := []report.Table{a.SitesTable(), a.VisitsTable(), a.FirstTable(), a.QuestionsTable(), a.RegisterTable(), a.RemediesTable(), a.ChannelsTable(), a.ControlsTable(),
-		a.AmplifiersTable(), a.LinesTable(), a.ZonesTable(), a.PassedTable(), a.AssumptionsTable(), a.RowsTable(), a.FilesTable(), a.RulesTable()}
+	for row := range a.QuestionsTable().Rows {
+		if len(d.ToSend) == maxRows {
+			break
+		}
+		d.ToSend = append(d.ToSend, row[len(row)-1].Words)
+	}
+	tables := slices.DeleteFunc(a.SheetTables(), func(t report.Table) bool { return t.Name == "findings" || t.Count == 0 })
 	leading := open[a.For]
 	place := func(t report.Table) int {
 		if i := slices.Index(leading, t.Name); i >= 0 {
@@ -182,9 +211,9 @@ func content(a *report.Audit, marked map[string]string) pageData {
 	return d
 }
 
-func findingOf(f *audit.Finding, r *audit.Result) pageFinding {
+func findingOf(f *audit.Finding, r *audit.Result, site string) pageFinding {
 	p := pageFinding{Rank: f.Rank, Score: math.Round(f.Score*10) / 10, Grade: f.Grade.String(), Level: int(f.Grade), Certainty: f.Certainty.String(),
-		Rule: f.Rule.Name, Title: f.Rule.Title, Why: f.Rule.Why, Site: r.Job.Site.Value, Job: report.JobName(r.Job), Place: f.Place, Room: f.Room,
+		Rule: f.Rule.Name, Title: f.Rule.Title, Why: f.Rule.Why, Site: site, Job: report.JobName(r.Job), Place: f.Place, Room: f.Room,
 		File: f.At.File, Cell: f.At.String(), Message: f.Message, Higher: f.Higher, Ask: f.Ask, Source: f.LimitSource, Ohm: report.Bounds(f.ExpectedOhm),
 		NoRemedy: f.NoRemedy, ID: f.ID, Evidence: [][3]string{}, Assumed: []string{}, Remedies: []string{}, Cautions: append([]string{}, f.Cautions...)}
 	p.Factors = fmt.Sprintf("100 × severity %s × extent %s × reach %s × certainty %s", report.Figure(f.Factors.Severity), report.Figure(f.Factors.Extent),
@@ -197,7 +226,11 @@ func findingOf(f *audit.Finding, r *audit.Result) pageFinding {
 			p.Evidence = append(p.Evidence, [3]string{"", fmt.Sprintf("and %d more cells, in findings.json", len(f.Cells)-i), ""})
 			break
 		}
-		p.Evidence = append(p.Evidence, [3]string{e.At.String(), e.Written, e.Role})
+		at := e.At
+		if at.File == f.At.File {
+			at.File = "" // it is named above
+		}
+		p.Evidence = append(p.Evidence, [3]string{strings.TrimSpace(at.String()), e.Written, e.Role})
 	}
 	for _, s := range f.Assumed {
 		p.Assumed = append(p.Assumed, assumption(s))
@@ -222,11 +255,7 @@ func tableOf(t report.Table, isOpen bool) pageTable {
 		if c.Data {
 			continue
 		}
-		label := c.Label
-		if c.Unit != "" {
-			label += " (" + c.Unit + ")"
-		}
-		p.Columns = append(p.Columns, pageColumn{label, c.Kind == report.Count || c.Kind == report.Figures})
+		p.Columns = append(p.Columns, pageColumn{c.Heading(), !c.IsText()})
 	}
 	for row := range t.Rows {
 		if len(p.Rows) == maxRows {

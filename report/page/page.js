@@ -16,11 +16,13 @@
     return e;
   }
 
+  const collator = new Intl.Collator("en", { numeric: true });
+
   function compare(a, b) {
     const na = typeof a === "number", nb = typeof b === "number";
     if (na && nb) return a - b;
     if (na !== nb) return na ? -1 : 1; // figures before words and blanks
-    return String(a).localeCompare(String(b), "en", { numeric: true });
+    return collator.compare(String(a), String(b));
   }
 
   // sortable builds a table whose rows are made on demand, a step at a time.
@@ -48,7 +50,7 @@
       body.replaceChildren(...rows.slice(0, n).flatMap(options.row));
       more.hidden = n >= rows.length;
       more.textContent = "Show more (" + (rows.length - n) + " left)";
-      status.textContent = rows.length === 0 ? "Nothing to list." : n + " of " + options.total + " shown" + (options.hidden ? "; " + options.hidden + " more are in the data files" : "") + ".";
+      status.textContent = rows.length === 0 ? "Nothing to list." : n + " of " + options.total + " shown" + (options.hidden ? "; " + options.hidden + " more are in audit.xlsx" : "") + ".";
     }
     const table = make("table", { "aria-label": options.title }, make("thead", {}, make("tr", {}, ...heads.map((h) => h.th))), body);
     draw();
@@ -57,6 +59,7 @@
     return {
       element: make("div", {}, status, make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": options.title }, table), more),
       set(next) { rows = next; shown = step; if (sortBy >= 0) sort(); draw(); },
+      reveal(row) { const i = rows.indexOf(row); if (i >= shown) { shown = i + 1; draw(); } },
     };
   }
 
@@ -80,7 +83,7 @@
       text("What was found", f.message), text("Possibly worse", f.higher), text("To settle it", f.ask), text("Why it matters", f.title + ". " + f.why),
       text("Limit", [f.limit, f.source].filter(Boolean).join(" - ")), text("Expected at 1 kHz", f.ohm ? f.ohm + " ohm" : ""),
       f.remedies.length ? list("Remedies", f.remedies) : text("Remedy", f.noRemedy), list("Taken for granted", f.assumed), list("Cautions", f.cautions),
-      text("Score", f.score + " = " + f.factors), make("div", {}, make("h3", {}, "Evidence"), f.link ? make("p", {}, make("a", { href: f.link }, "marked copy of " + f.file)) : make("p", {}, f.file), evidence));
+      text("Score", f.score + " = " + f.factors), text("Decided earlier", f.decided), make("div", {}, make("h3", {}, "Evidence"), f.link ? make("p", {}, make("a", { href: f.link }, "marked copy of " + f.file)) : make("p", {}, f.file), make("div", { class: "evidence", tabindex: "0", role: "region", "aria-label": "Evidence of finding " + f.rank }, evidence)));
     const cell = make("td", { colspan: "8" }, box);
     if (f.picture) {
       const picture = make("div", { class: "picture", tabindex: "0", role: "region", "aria-label": "Network" });
@@ -126,8 +129,31 @@
       table.set(all.filter((f) => on.includes(f.grade) && (!rule.value || f.rule === rule.value) && (!site.value || f.site === site.value) &&
         words.every((w) => (f.site + " " + f.job + " " + f.place + " " + f.room + " " + f.message + " " + f.file + " " + f.cell + " " + f.rule).toLowerCase().includes(w))));
     }
+    // a link to a finding shows it, whatever is filtered, and opens it
+    function follow() {
+      const f = all.find((x) => location.hash === "#f-" + x.id);
+      if (!f) return;
+      search.value = rule.value = site.value = "";
+      boxes.forEach((b) => { b.checked = true; });
+      table.set(all);
+      table.reveal(f);
+      const row = document.getElementById("f-" + f.id), button = row.querySelector("button");
+      if (button.getAttribute("aria-expanded") === "false") button.click();
+      row.scrollIntoView({ block: "center" });
+      button.focus({ preventScroll: true });
+    }
+    window.addEventListener("hashchange", follow);
+    document.addEventListener("click", (e) => { const a = e.target.closest("a[href^='#f-']"); if (a && a.getAttribute("href") === location.hash) follow(); });
     app.append(make("form", { class: "bar", role: "search", onsubmit: (e) => e.preventDefault() }, make("label", { for: "q" }, "Words", search), ruleLabel, siteLabel,
       make("fieldset", {}, make("legend", {}, "Grade"), ...boxes.map((b) => make("label", { for: b.id }, b, " " + b.value)))), table.element);
+    follow();
+  }
+
+  // letter shows the questions as one text, to be copied into a letter.
+  function letter() {
+    const area = make("textarea", { readonly: "", rows: String(Math.min(16, data.toSend.length * 2)), "aria-label": "Questions as text" });
+    area.value = data.toSend.join("\n\n") + "\n";
+    return make("div", { class: "letter" }, make("button", { type: "button", class: "plain", onclick: () => { area.focus(); area.select(); } }, "Select the questions as text"), area);
   }
 
   function tables() {
@@ -145,6 +171,7 @@
           title: t.title, total, hidden: t.hidden, rows: t.rows, columns: t.columns.map((c, i) => ({ label: c.label, numeric: c.numeric, key: (r) => r[i] })),
           row: (r) => [make("tr", {}, ...r.map((v, i) => make("td", { class: t.columns[i].numeric ? "num" : String(v).length > 60 ? "wide" : "" }, String(v))))],
         }).element);
+        if (t.name === "questions" && data.toSend.length) box.append(letter());
       };
       box.addEventListener("toggle", () => { if (box.open) fill(); });
       place.append(box);

@@ -74,7 +74,10 @@ func browser(t *testing.T) context.Context {
 	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.UserDataDir(t.TempDir()))...)
 	ctx, cancel := chromedp.NewContext(alloc)
 	ctx, cancelTime := context.WithTimeout(ctx, 90*time.Second)
-	t.Cleanup(func() { cancelTime(); chromedp.Cancel(ctx); cancel(); cancelAlloc() })
+	t.Cleanup(func() { cancelTime(); cancel(); cancelAlloc() })
+	if err := chromedp.Run(ctx); err != nil { // starts it
+		t.Fatal(err)
+	}
 	return ctx
 }
 

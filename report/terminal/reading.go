@@ -34,19 +34,20 @@ func Reading(f report.File, width int, brief bool) string {
 }
 
 func job(b *strings.Builder, j *schedule.Job, o Options, brief bool) {
-	what := fmt.Sprintf("job %q at %q", report.JobName(j), j.Site.Value)
+	var what strings.Builder
+	what.WriteString(fmt.Sprintf("job %q at %q", report.JobName(j), j.Site.Value))
 	for _, t := range []struct {
 		name string
 		text schedule.Text
 	}{{"number", j.Number}, {"revision", j.Revision}, {"date", j.Date}} {
 		if t.text.Value != "" {
-			what += ", " + t.name + " " + t.text.Value
+			what.WriteString(", " + t.name + " " + t.text.Value)
 		}
 	}
 	if v, ok := j.LineVolts.Exact(); ok {
-		what += ", line " + report.Figure(float64(v)) + " V"
+		what.WriteString(", line " + report.Figure(float64(v)) + " V")
 	}
-	b.WriteString("\n" + fold(report.Plain(what), o.Width))
+	b.WriteString("\n" + fold(report.Plain(what.String()), o.Width))
 	b.WriteString(fold(strings.Join([]string{report.Plural(len(j.Loudspeakers), "loudspeaker row"), report.Plural(len(j.Zones), "zone"), report.Plural(len(j.Controls), "control"),
 		report.Plural(len(j.Amplifiers), "amplifier"), report.Plural(len(j.Channels), "channel"), report.Plural(len(j.Cables), "cable")}, ", ")+
 		fmt.Sprintf("; %s read, %d left out.", report.Plural(j.RowsRead, "row"), len(j.LeftOut)), o.Width))
@@ -258,8 +259,8 @@ func valuesAt(j *schedule.Job, at schedule.Ref) []string {
 	}
 	job := reflect.ValueOf(j).Elem()
 	walk("job", job)
-	for i := range job.NumField() {
-		field := job.Field(i)
+	for _, field := range job.Fields() {
+		field := field
 		if field.Kind() != reflect.Slice || field.Type().Elem().Kind() != reflect.Pointer {
 			continue
 		}

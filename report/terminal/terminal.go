@@ -267,7 +267,7 @@ func trimmed(s string) string {
 func wrap(s string, width int) string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(s) {
+	for word := range strings.FieldsSeq(s) {
 		for text.StringWidthWithoutEscSequences(word) > width {
 			if line != "" {
 				lines, line = append(lines, line), ""
