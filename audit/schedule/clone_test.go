@@ -45,8 +45,8 @@ func pointers(v reflect.Value, seen map[uintptr]bool) {
 			pointers(v.Index(i), seen)
 		}
 	case reflect.Struct:
-		for i := range v.NumField() {
-			pointers(v.Field(i), seen)
+		for _, field := range v.Fields() {
+			pointers(field, seen)
 		}
 	}
 }

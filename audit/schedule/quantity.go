@@ -21,18 +21,18 @@ type How uint8
 // The ways a value can be had, from the strongest to the weakest.
 // NotHad is the zero value: a blank is unknown, never zero.
 const (
-	NotHad        How = iota
-	Stated            // written in the cell, with its unit
-	CarriedDown       // merged cell, ditto mark, blank under a filled cell
-	FromTitle         // said once for the sheet or the job, in a title block or section title
-	UnitAssumed       // written without a unit
-	LikelierReading   // one text, two readings: the likelier was taken
-	FromHouseBook     // the firm's own ratings, limits and names
-	FromModelName     // read out of a model name such as "WK-35"
-	RecoveredDate     // a fraction that the spreadsheet turned into a date
-	Computed          // worked out from other cells
-	Estimated         // what the other rows of its zone say
-	Default           // the tool's own default
+	NotHad          How = iota
+	Stated              // written in the cell, with its unit
+	CarriedDown         // merged cell, ditto mark, blank under a filled cell
+	FromTitle           // said once for the sheet or the job, in a title block or section title
+	UnitAssumed         // written without a unit
+	LikelierReading     // one text, two readings: the likelier was taken
+	FromHouseBook       // the firm's own ratings, limits and names
+	FromModelName       // read out of a model name such as "WK-35"
+	RecoveredDate       // a fraction that the spreadsheet turned into a date
+	Computed            // worked out from other cells
+	Estimated           // what the other rows of its zone say
+	Default             // the tool's own default
 )
 
 var howNames = [...]string{"not had", "stated", "carried down", "from the title", "unit assumed", "likelier reading", "from the house book",

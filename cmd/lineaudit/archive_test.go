@@ -18,7 +18,7 @@ func readTruth(t *testing.T, dir string) truth {
 	tr := truth{dir: dir, forms: map[string][]string{}}
 	for _, r := range records(t, filepath.Join(dir, "names.csv")) {
 		key := r["file"] + "|" + r["kind"] + "|" + plain(r["name"])
-		for _, form := range strings.Split(r["forms"], "|") {
+		for form := range strings.SplitSeq(r["forms"], "|") {
 			tr.forms[key] = append(tr.forms[key], plain(form))
 		}
 	}

@@ -470,7 +470,7 @@ func (c *hardCase) told(sheet, rows, class string, missing bool) bool {
 		if m := manyCells.FindStringSubmatch(r["written"]); m != nil {
 			return reaches(m[1], m[2], rows)
 		}
-		for _, cell := range strings.Split(r["cell"], "; ") {
+		for cell := range strings.SplitSeq(r["cell"], "; ") {
 			if inRows(cell, rows) {
 				return true
 			}
@@ -741,7 +741,7 @@ func (c *hardCase) doubts() {
 			if m := manyCells.FindStringSubmatch(r["written"]); m != nil && reaches(m[1], m[2], w["rows"]) {
 				return true
 			}
-			for _, cell := range strings.Split(r["cell"], "; ") {
+			for cell := range strings.SplitSeq(r["cell"], "; ") {
 				m := cellName.FindStringSubmatch(cell)
 				if m != nil && (sameRows(m[2], w["rows"]) || m[1] == w["rows"]) {
 					return true

@@ -669,7 +669,7 @@ func findProducts(cols []*heading) []product {
 		m := map[int]float64{}
 		for j, t := range h.cells.texts {
 			if h.cells.looks[j]&(lookNumber|lookWatts|lookCount) != 0 {
-				if v, ok := leadingNumber(t); ok {
+				if v, ok := factor(t); ok {
 					m[h.cells.lines[j]] = v
 				}
 			}
@@ -710,6 +710,19 @@ func findProducts(cols []*heading) []product {
 	return found
 }
 
+// factor reads the number of a cell, with whatever stands around it: "(3)",
+// "x3", "@6W". Of taps and the one that is set, it is the last: "6/3 -> 3 W".
+func factor(t string) (float64, bool) {
+	if reTapSet.MatchString(t) {
+		t = t[strings.LastIndexFunc(strings.TrimRight(t, " wW"), func(r rune) bool { return (r < '0' || r > '9') && r != '.' && r != ',' })+1:]
+	}
+	i := strings.IndexAny(t, "0123456789")
+	if i < 0 || i > 6 {
+		return 0, false
+	}
+	return leadingNumber(t[i:])
+}
+
 // apply adds what the product says to the gains.
 func (p product) apply(base [][]float64, fields []vocabulary.Field) {
 	add := func(i int, f vocabulary.Field, w float64) {
@@ -727,6 +740,8 @@ func (p product) apply(base [][]float64, fields []vocabulary.Field) {
 		add(i, vocabulary.TotalWatts, -0.2)
 	}
 	add(p.result, vocabulary.Tap, -0.3)
+	add(p.result, vocabulary.ChannelWatts, -0.3)
+	add(p.result, vocabulary.ControlWatts, -0.3)
 }
 
 // titleKinds weighs the words of a sheet's name and the titles above a table.

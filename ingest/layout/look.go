@@ -97,7 +97,7 @@ var (
 	reTag      = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
 	reTagRange = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
 	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
-	reChannel  = regexp.MustCompile(`(?i)^(amp\w*|ver\w+|a|pa|rack|et\w*|ampli\w*|fin\w*|end\w*)?[\s.#-]*\w{0,3}\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
+	reChannel  = regexp.MustCompile(`(?i)^(?:(?:amp\w*|ver\w+|rack|et\w*|fin\w*|end\w*)[\s.#-]*\w{0,3}|p?a[\s.#-]*\d{0,2}|\w{0,2}\d|(?-i:[A-H]))\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
 	reChOnly   = regexp.MustCompile(`(?i)^(ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn|way|weg)(?:[\s.#-]*\d{1,2}|[\s.#-]+(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?\b`)
 	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Wa-wYyZz]|[A-H]\d{1,2})$`)
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)

@@ -109,6 +109,9 @@ func (s *Scorer) read(text string) *Header {
 			exact(l.sorted[s], 0.95, ", words in another order or form")
 		}
 	}
+	if corrected, quality := s.corrected(words); quality > 0 {
+		exact(l.phrases[corrected], quality, fmt.Sprintf(", read as %q", corrected))
+	}
 	if len(words) == 0 && h.Volts > 0 {
 		offer(Candidate{LineVoltage, 0.6, fmt.Sprintf("header %q names a voltage", text), ""})
 		offer(Candidate{Tap, 0.45, fmt.Sprintf("header %q names a voltage", text), ""})
@@ -227,6 +230,25 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted)) * (1 - 0.36*(1-h.Explained))
 		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
 	}
+}
+
+// corrected puts misspelt words right. The quality is 0 when there are none.
+func (s *Scorer) corrected(words []word) (string, float64) {
+	if len(words) < 2 || len(words) > 5 {
+		return "", 0 // a single word is read with its fields
+	}
+	q := 1.0
+	right := slices.Clone(words)
+	for i, w := range words {
+		if r := s.word(w); r.as != "" && r.as != w.text {
+			q = min(q, r.quality)
+			right[i].text = r.as
+		}
+	}
+	if q == 1 {
+		return "", 0
+	}
+	return joined(right), q
 }
 
 // pluralSpeakers are words for more than one loudspeaker: beside a word for

@@ -144,6 +144,9 @@ func Fits(f Field, unit string) float64 {
 	}
 	switch f {
 	case Amplifier, Circuit, Channel, Control, Override, Cable, CableType:
+		if unit == "ft" || unit == "m" {
+			return 0.15
+		}
 		return 0.6
 	}
 	return 0.3

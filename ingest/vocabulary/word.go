@@ -84,7 +84,7 @@ func (l *lexicon) compound(text string) (reading, bool) {
 		}
 		for n := len(rest); n >= 2; n-- {
 			list := l.part(rest[:n])
-			if list == nil || n == len(text) {
+			if list == nil || n == len(text) || n == 2 && depth > 0 { // "ls" and "nr" begin a word, or stand alone
 				continue
 			}
 			before := len(parts)

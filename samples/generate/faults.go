@@ -42,7 +42,7 @@ func (j *job) plantLoads(rng *rand.Rand, cfg Config, lay *layout, h *hand) {
 	if len(rules) == 0 || len(cfg.Rules) == 0 && rng.IntN(2) == 0 {
 		return
 	}
-	for try := 0; try < 6; try++ {
+	for range 6 {
 		rule := rules[rng.IntN(len(rules))]
 		for _, i := range rng.Perm(len(j.groups)) {
 			if j.plantLoad(rule, j.groups[i], rng, lay) {

@@ -131,21 +131,21 @@ func pad(dst []byte, t string, places []item, blank, left bool) []byte {
 	if blank {
 		return append(dst, strings.Repeat(" ", max(len(places), 1))...)
 	}
-	fill := ""
+	var fill strings.Builder
 	for _, it := range places[:max(0, len(places)-len(t))] {
 		switch it.char {
 		case '?':
-			fill += " "
+			fill.WriteString(" ")
 		case '0':
 			if left {
-				fill += "0"
+				fill.WriteString("0")
 			}
 		}
 	}
 	if left {
-		return append(append(dst, fill...), t...)
+		return append(append(dst, fill.String()...), t...)
 	}
-	return append(append(dst, t...), fill...)
+	return append(append(dst, t...), fill.String()...)
 }
 
 // nearest returns the fraction closest to v in 0..1 (or any v >= 0 for an

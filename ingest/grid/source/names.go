@@ -14,7 +14,7 @@ import (
 // slashes, no "..", no drive, no control characters, valid UTF-8.
 func shown(name string) string {
 	var parts []string
-	for _, p := range strings.Split(strings.ReplaceAll(name, `\`, "/"), "/") {
+	for p := range strings.SplitSeq(strings.ReplaceAll(name, `\`, "/"), "/") {
 		if p == "" || p == "." || p == ".." {
 			continue
 		}

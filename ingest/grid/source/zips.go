@@ -86,7 +86,7 @@ func (w *walker) members(z *zip.Reader, outer File, size int64, shared *sharedFi
 
 // passedOverPath is passedOver for every folder of a path.
 func passedOverPath(name string) string {
-	for _, part := range strings.Split(name, "/") {
+	for part := range strings.SplitSeq(name, "/") {
 		if reason := passedOver(part); reason != "" {
 			return reason
 		}

@@ -49,7 +49,7 @@ func evenness(s *splitter, most int) float64 {
 		fields       []string
 		ok           bool
 	)
-	for n := 0; n < most; n++ {
+	for range most {
 		if fields, ok = s.next(fields[:0]); !ok {
 			break
 		}

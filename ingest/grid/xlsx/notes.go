@@ -2,6 +2,7 @@ package xlsx
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"strings"
 
@@ -31,9 +32,7 @@ func (r *sheetReader) notes(rels []rel) error {
 			}
 		}
 	}
-	for at, text := range threads {
-		found[at] = text
-	}
+	maps.Copy(found, threads)
 	if len(found) == 0 {
 		return nil
 	}

@@ -323,8 +323,8 @@ func (s *scanner) pop() {
 
 // local drops the prefix of a name.
 func local(name []byte) []byte {
-	if i := bytes.IndexByte(name, ':'); i >= 0 {
-		return name[i+1:]
+	if _, after, ok := bytes.Cut(name, []byte{':'}); ok {
+		return after
 	}
 	return name
 }

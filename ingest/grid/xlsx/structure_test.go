@@ -169,13 +169,13 @@ func TestColumnsAndMerges(t *testing.T) {
 
 // Who hid a row: a hand, a filter of the sheet or of a table, or a folded group.
 func TestHiddenRows(t *testing.T) {
-	rows := ""
+	var rows strings.Builder
 	for i, attrs := range []string{"", `hidden="1"`, "", `hidden="true"`, `hidden="1" outlineLevel="1"`, `ht="0" customHeight="1"`, `outlineLevel="1"`, ""} {
-		rows += fmt.Sprintf(`<row r="%d" %s><c r="A%d"><v>%d</v></c></row>`, i+1, attrs, i+1, i+1)
+		rows.WriteString(fmt.Sprintf(`<row r="%d" %s><c r="A%d"><v>%d</v></c></row>`, i+1, attrs, i+1, i+1))
 	}
 	const none, hand, filter, fold = grid.Shown, grid.HiddenByHand, grid.HiddenByFilter, grid.HiddenByOutline
 	sheet := func(before, after string) string {
-		return head + `<worksheet xmlns="` + mainSpace + `">` + before + `<sheetData>` + rows + `</sheetData>` + after + `</worksheet>`
+		return head + `<worksheet xmlns="` + mainSpace + `">` + before + `<sheetData>` + rows.String() + `</sheetData>` + after + `</worksheet>`
 	}
 	table := func(filters string) []file {
 		return []file{

@@ -30,13 +30,14 @@ func walk(data string, lim grid.Limits) (string, error) {
 		case t.Kind == xmltok.EOF:
 			return strings.Join(out, " "), nil
 		case t.Kind == xmltok.Start:
-			s := "<" + t.Name
+			var s strings.Builder
+			s.WriteString("<" + t.Name)
 			for _, a := range []string{"a:x", "x"} {
 				if v, ok := r.Lookup(t, a); ok {
-					s += "," + a + "=" + v
+					s.WriteString("," + a + "=" + v)
 				}
 			}
-			out = append(out, s+">")
+			out = append(out, s.String()+">")
 		case t.Kind == xmltok.End:
 			out = append(out, "</"+t.Name+">")
 		case t.Kind == xmltok.Text:
