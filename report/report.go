@@ -166,22 +166,26 @@ func Number(v float64) string {
 	return s
 }
 
-// Figure writes a figure for people: at most three significant decimals that matter
-// (96, 7.5, 0.385, 1250).
+// Figure writes a figure for people: whole from 100 on, below with as many
+// decimals as matter (96, 7.5, 0.385, 1250).
 func Figure(v float64) string {
-	switch a := math.Abs(v); {
-	case math.IsInf(v, 1):
+	if math.IsInf(v, 1) {
 		return "no limit"
-	case math.IsNaN(v) || math.IsInf(v, 0):
-		return ""
-	case a >= 100:
-		return Number(math.Round(v))
-	case a >= 10:
-		return Number(math.Round(v*10) / 10)
-	case a >= 1:
-		return Number(math.Round(v*100) / 100)
 	}
-	return Number(math.Round(v*1000) / 1000)
+	return Number(Round(v))
+}
+
+// Round drops the decimals of a figure that no reader needs.
+func Round(v float64) float64 {
+	switch a := math.Abs(v); {
+	case a >= 100:
+		return math.Round(v)
+	case a >= 10:
+		return math.Round(v*10) / 10
+	case a >= 1:
+		return math.Round(v*100) / 100
+	}
+	return math.Round(v*1000) / 1000
 }
 
 // Bounds writes an interval for people: "96", "60-120", "at least 60", "" when unknown.

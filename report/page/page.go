@@ -266,8 +266,10 @@ func tableOf(t report.Table, isOpen bool) pageTable {
 		for i, v := range row {
 			switch c := t.Columns[i]; {
 			case c.Data:
+			case v.IsNum && c.Kind == report.Figures:
+				cells = append(cells, report.Round(v.Number))
 			case v.IsNum:
-				cells = append(cells, math.Round(v.Number*1000)/1000)
+				cells = append(cells, v.Number)
 			default:
 				cells = append(cells, v.Words)
 			}

@@ -34,7 +34,7 @@
     const heads = options.columns.map((c, i) => {
       const arrow = make("span", { class: "dir", "aria-hidden": "true" });
       const button = make("button", { type: "button", onclick: () => { down = sortBy === i ? !down : false; sortBy = i; sort(); draw(); } }, c.label, " ", arrow);
-      const th = make("th", { scope: "col", class: c.numeric ? "num" : "" }, c.plain ? c.label : button);
+      const th = make("th", { scope: "col", class: c.numeric ? "num" : "" }, ...(c.plain ? [c.label] : [button, make("span", { class: "printed", "aria-hidden": "true" }, c.label)]));
       return { th, arrow };
     });
     function sort() {

@@ -3,6 +3,7 @@
 package terminal
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"strings"
@@ -19,26 +20,25 @@ type Options struct {
 	Width    int    // columns; at least 72 are used
 	Colour   bool   // never the only sign of anything
 	Quiet    bool   // the summary line alone
-	Sites    int    // sites shown; 0 means 8
-	Findings int    // findings shown; 0 means 12
+	Sites    int    // sites shown; 0 means 8, on a narrow screen 6
+	Findings int    // findings shown; 0 means 12, on a narrow screen 6
 	Out      string // the output folder, as the user named it
 }
 
 // Write writes the audit. The error is that of the writer.
 func Write(w io.Writer, a *report.Audit, o Options) error {
 	o.Width = max(o.Width, 72)
-	if o.Sites == 0 {
-		o.Sites = 8
+	sites, findings := 8, 12
+	if o.Width < tableFrom {
+		sites, findings = 6, 6
 	}
-	if o.Findings == 0 {
-		o.Findings = 12
-	}
+	o.Sites, o.Findings = cmp.Or(o.Sites, sites), cmp.Or(o.Findings, findings)
 	var b strings.Builder
 	b.WriteString(fold(Summary(a), o.Width))
 	if !o.Quiet {
-		sites(&b, a, o)
-		findings(&b, a, o)
-		unread(&b, a, o)
+		listSites(&b, a, o)
+		listFindings(&b, a, o)
+		listUnread(&b, a, o)
 		rest(&b, a, o)
 	}
 	_, err := io.WriteString(w, b.String())
@@ -71,7 +71,7 @@ func Summary(a *report.Audit) string {
 	return s
 }
 
-func sites(b *strings.Builder, a *report.Audit, o Options) {
+func listSites(b *strings.Builder, a *report.Audit, o Options) {
 	if len(a.Archive.Sites) == 0 {
 		return
 	}
@@ -96,7 +96,7 @@ func sites(b *strings.Builder, a *report.Audit, o Options) {
 	hidden(b, len(a.Archive.Sites)-o.Sites, "site", "sites")
 }
 
-func findings(b *strings.Builder, a *report.Audit, o Options) {
+func listFindings(b *strings.Builder, a *report.Audit, o Options) {
 	var shown []*audit.Finding
 	below := 0
 	for _, f := range a.Archive.Findings {
@@ -115,32 +115,95 @@ func findings(b *strings.Builder, a *report.Audit, o Options) {
 		return
 	}
 	heading(b, o, "Findings, worst first")
-	site := siteOf(a)
+	sites := a.SiteNames()
+	if o.Width >= tableFrom {
+		findingsTable(b, shown[:min(len(shown), o.Findings)], sites, o)
+	} else {
+		findingsList(b, shown[:min(len(shown), o.Findings)], sites, o)
+	}
+	hidden(b, len(shown)-o.Findings, "finding", "findings")
+	if below > 0 {
+		fmt.Fprintf(b, "%s below %s: --grade shows them.\n", report.Plural(below, "finding"), a.Shown)
+	}
+}
+
+// tableFrom is the width from which findings stand in a table; on a narrower
+// screen each has lines of its own.
+const tableFrom = 110
+
+func findingsTable(b *strings.Builder, shown []*audit.Finding, sites map[*audit.Finding]string, o Options) {
 	t := newTable(o)
 	rest := o.Width - 17
-	whereW, foundW := rest*32/100, rest*38/100
+	whereW, foundW := rest*30/100, rest*40/100
 	doW := rest - whereW - foundW
 	column := func(n, w int) table.ColumnConfig {
 		return table.ColumnConfig{Number: n, WidthMax: w, WidthMaxEnforcer: wrap}
 	}
 	t.SetColumnConfigs([]table.ColumnConfig{right(1), {Number: 2, WidthMax: 8}, column(3, whereW), column(4, foundW), column(5, doW)})
 	t.AppendHeader(table.Row{"#", "Grade", "Where", "Found", "Do"})
-	for i, f := range shown {
-		if i == o.Findings {
-			break
-		}
-		grade := f.Grade.String()
-		if f.Certainty == audit.Possible {
-			grade += "?"
-		}
-		where := site[f] + ": " + f.Place + " (" + f.At.File + " " + at(f) + ")"
-		t.AppendRow(table.Row{f.Rank, colour(o, f.Grade, grade), report.Plain(where), report.Plain(f.Message), report.Plain(todo(f))})
+	for _, f := range shown {
+		where := wrap(placeOf(f, sites), whereW) + "\n" + fileAndCell(f, whereW)
+		t.AppendRow(table.Row{f.Rank, colour(o, f.Grade, sign(f)), where, atMost(wrap(report.Plain(f.Message), foundW), 4, foundW), atMost(wrap(report.Plain(todo(f)), doW), 4, doW)})
 	}
 	b.WriteString(trimmed(t.Render()))
-	hidden(b, len(shown)-o.Findings, "finding", "findings")
-	if below > 0 {
-		fmt.Fprintf(b, "%s below %s: --grade shows them.\n", report.Plural(below, "finding"), a.Shown)
+}
+
+// findingsList tells each finding in lines of its own: place, fact, what to do, cell.
+func findingsList(b *strings.Builder, shown []*audit.Finding, sites map[*audit.Finding]string, o Options) {
+	const indent = 12
+	block := func(text string, most int) {
+		for line := range strings.SplitSeq(atMost(wrap(text, o.Width-indent), most, o.Width-indent), "\n") {
+			b.WriteString(strings.Repeat(" ", indent) + line + "\n")
+		}
 	}
+	for _, f := range shown {
+		first, more, _ := strings.Cut(wrap(placeOf(f, sites), o.Width-indent), "\n")
+		fmt.Fprintf(b, "%2d %s%s%s\n", f.Rank, colour(o, f.Grade, sign(f)), strings.Repeat(" ", max(1, indent-3-len(sign(f)))), first)
+		if more != "" {
+			block(more, 2)
+		}
+		block(report.Plain(f.Message), 3)
+		if do := todo(f); do != "" {
+			block("> "+report.Plain(do), 2)
+		}
+		block(fileAndCell(f, o.Width-indent), 2)
+	}
+}
+
+// cut cuts a line to a width on the screen.
+func cut(s string, width int) string { return strings.TrimRight(text.Trim(s, width), " ") }
+
+// sign is the grade, with a question mark where it is possible.
+func sign(f *audit.Finding) string {
+	if f.Certainty == audit.Possible {
+		return f.Grade.String() + "?"
+	}
+	return f.Grade.String()
+}
+
+// placeOf is the site, the room and the place of a finding.
+func placeOf(f *audit.Finding, sites map[*audit.Finding]string) string {
+	site := sites[f]
+	if f.Room != "" && !strings.EqualFold(f.Room, site) {
+		site += ", " + f.Room
+	}
+	return report.Plain(site + ": " + f.Place)
+}
+
+// fileAndCell is where a finding stands in its file; of a path that is too
+// long, the end.
+func fileAndCell(f *audit.Finding, width int) string {
+	cell := " " + report.Plain(at(f))
+	file := report.Plain(f.At.File)
+	room := width - text.StringWidthWithoutEscSequences(cell)
+	for text.StringWidthWithoutEscSequences(file) > room {
+		_, rest, found := strings.Cut(strings.TrimPrefix(file, "…/"), "/")
+		if !found {
+			break
+		}
+		file = "…/" + rest
+	}
+	return wrap(file+cell, width)
 }
 
 // todo is the remedy in a few words.
@@ -156,19 +219,22 @@ func todo(f *audit.Finding) string {
 	return f.Ask
 }
 
-func unread(b *strings.Builder, a *report.Audit, o Options) {
+// mostUnread is how many files that were not audited are listed.
+const mostUnread = 8
+
+func listUnread(b *strings.Builder, a *report.Audit, o Options) {
 	t := newTable(o)
 	nameW := max(20, (o.Width-4)*40/100)
-	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1, WidthMax: nameW, WidthMaxEnforcer: wrap},
-		{Number: 2, WidthMax: o.Width - nameW - 3, WidthMaxEnforcer: wrap}})
+	reasonW := o.Width - nameW - 3
+	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1, WidthMax: nameW, WidthMaxEnforcer: wrap}, {Number: 2, WidthMax: reasonW, WidthMaxEnforcer: wrap}})
 	n := 0
 	for _, kind := range []report.Kind{report.Unreadable, report.NotSchedule} {
 		for _, f := range a.Files {
-			if f.Kind == kind {
-				n++
-				if n <= 12 {
-					t.AppendRow(table.Row{report.Plain(f.Name), report.Plain(string(f.Kind) + ": " + f.Reason)})
-				}
+			if f.Kind != kind {
+				continue
+			}
+			if n++; n <= mostUnread {
+				t.AppendRow(table.Row{report.Plain(f.Name), atMost(wrap(report.Plain(string(f.Kind)+": "+f.Reason), reasonW), 3, reasonW)})
 			}
 		}
 	}
@@ -177,7 +243,18 @@ func unread(b *strings.Builder, a *report.Audit, o Options) {
 	}
 	heading(b, o, "Not audited")
 	b.WriteString(trimmed(t.Render()))
-	hidden(b, n-12, "file", "files")
+	hidden(b, n-mostUnread, "file", "files")
+}
+
+// atMost keeps the first lines of a wrapped text and marks a cut.
+func atMost(s string, most, width int) string {
+	lines := strings.Split(s, "\n")
+	if len(lines) <= most {
+		return s
+	}
+	lines = lines[:most]
+	lines[most-1] = cut(lines[most-1], width-1) + "…"
+	return strings.Join(lines, "\n")
 }
 
 func rest(b *strings.Builder, a *report.Audit, o Options) {
@@ -186,7 +263,7 @@ func rest(b *strings.Builder, a *report.Audit, o Options) {
 		broken += len(r.Broken)
 	}
 	if broken > 0 {
-		fmt.Fprintf(b, "\n%s failed to run and decided nothing; see the rules sheet.\n", report.Plural(broken, "check"))
+		fmt.Fprintf(b, "\n%s failed to run and decided nothing; see the sheet Not examined.\n", report.Plural(broken, "check"))
 	}
 	for i, text := range a.Unwritten {
 		if i == 5 {
@@ -195,21 +272,13 @@ func rest(b *strings.Builder, a *report.Audit, o Options) {
 		}
 		b.WriteString("\n" + fold("Not written: "+report.Plain(text), o.Width))
 	}
+	if n := len(a.Beside); n > 0 {
+		b.WriteString("\n" + fold(fmt.Sprintf("%s could not be marked in place; the findings stand in a workbook of their own that says why.", report.Plural(n, "workbook")), o.Width))
+	}
 	if o.Out != "" {
 		b.WriteString("\n" + fold(fmt.Sprintf("Everything is in %s: audit.html to read, audit.xlsx to work in, marked/ with the findings on their cells, the tables as CSV.", report.Plain(o.Out)), o.Width))
 	}
 	b.WriteString(fold("This audits paper: it says what was written, not what was built. Confirm on site. Line voltages are hazardous; local codes and a licensed practitioner decide.", o.Width))
-}
-
-// siteOf gives every finding the name of its site.
-func siteOf(a *report.Audit) map[*audit.Finding]string {
-	m := map[*audit.Finding]string{}
-	for _, s := range a.Archive.Sites {
-		for _, f := range s.Findings {
-			m[f] = s.Name
-		}
-	}
-	return m
 }
 
 func newTable(o Options) table.Writer {
@@ -263,8 +332,16 @@ func trimmed(s string) string {
 	return strings.Join(lines, "\n") + "\n"
 }
 
-// wrap breaks a text between words, and a word that is too long anywhere.
+// wrap breaks a text between words, and a word that is too long behind a mark
+// such as a slash, else anywhere. Lines that are there stay.
 func wrap(s string, width int) string {
+	if strings.Contains(s, "\n") {
+		parts := strings.Split(s, "\n")
+		for i := range parts {
+			parts[i] = wrap(parts[i], width)
+		}
+		return strings.Join(parts, "\n")
+	}
 	var lines []string
 	line := ""
 	for word := range strings.FieldsSeq(s) {
@@ -273,6 +350,9 @@ func wrap(s string, width int) string {
 				lines, line = append(lines, line), ""
 			}
 			head := text.Trim(word, width)
+			if i := strings.LastIndexAny(head, "/_-.,;:!"); i > len(head)/3 {
+				head = head[:i+1]
+			}
 			lines, word = append(lines, head), strings.TrimPrefix(word, head)
 		}
 		switch {
