@@ -16,6 +16,7 @@ import (
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
 	"lineaudit/report"
+	"lineaudit/report/marked"
 )
 
 // A pipeline is one run over an archive.
@@ -127,7 +128,7 @@ func (p *pipeline) interpret(book *grid.Book) (read *ingest.File) {
 			read = &ingest.File{Name: book.File, Kind: ingest.Unreadable, Reason: fmt.Sprintf("the reader failed on it (%v); please report the file", v)}
 		}
 	}()
-	return ingest.Read(book, ingest.Options{House: p.house, Units: p.set.units})
+	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units})
 }
 
 // audit ranks the results and gathers what the reports need.
