@@ -271,6 +271,18 @@ func withOpenpyxl(t *testing.T) string {
 	return ""
 }
 
+// A marked copy that comes back is read without the sheet that we put into it.
+func TestOwnSheetIsKnown(t *testing.T) {
+	data := workbook(t)
+	before, after := parse(t, "a.xlsx", data), parse(t, "a.xlsx", copied(t, "a.xlsx", data, findings("a.xlsx")))
+	if n := len(marked.WithoutFindings(after).Sheets); n != len(before.Sheets) || len(after.Sheets) != n+1 {
+		t.Errorf("%d sheets of %d are left, want %d", n, len(after.Sheets), len(before.Sheets))
+	}
+	if marked.WithoutFindings(before) != before {
+		t.Error("a workbook of another hand is changed")
+	}
+}
+
 func TestTextFileGetsAWorkbook(t *testing.T) {
 	out := copied(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n"), []*audit.Finding{{Rule: audit.Rules()[0], Grade: audit.Fault, Certainty: audit.Certain,
 		At: schedule.Ref{File: "a.csv", Sheet: parse(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n")).Sheets[0].Name, Row: 2, Col: 2}, Message: "too much"}})

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineaudit/ingest/grid"
 	"lineaudit/report"
 )
 
@@ -14,6 +15,20 @@ import (
 const headingRow = 4
 
 const findingsTitle = "What an audit found in this workbook"
+
+// WithoutFindings returns a book without the findings sheets that earlier
+// audits put into it, for a marked copy may come back as the schedule itself.
+func WithoutFindings(b *grid.Book) *grid.Book {
+	ours := func(s *grid.Sheet) bool {
+		return len(s.Rows) > 0 && s.Rows[0].Number == 1 && len(s.Rows[0].Cells) > 0 && s.Rows[0].Cells[0].Text == findingsTitle
+	}
+	if !slices.ContainsFunc(b.Sheets, ours) {
+		return b
+	}
+	out := *b
+	out.Sheets = slices.DeleteFunc(slices.Clone(b.Sheets), ours)
+	return &out
+}
 
 // findingColumns are the columns of the findings sheet. The last one is for
 // whoever answers.
