@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"crypto/sha256"
 	"errors"
 	"fmt"
 	"sync"
@@ -106,9 +107,11 @@ func (p *pipeline) one(ctx context.Context, f source.File) report.File {
 		if bad.Advice != "" {
 			out.Reason += "; " + bad.Advice
 		}
+		p.identify(ctx, f, &out)
 		return out
 	case err != nil:
 		out.Kind, out.Reason = report.Unreadable, err.Error()
+		p.identify(ctx, f, &out)
 		return out
 	}
 	read := p.interpret(book)
@@ -119,6 +122,13 @@ func (p *pipeline) one(ctx context.Context, f source.File) report.File {
 		out.Results = append(out.Results, audit.Check(job, p.limits))
 	}
 	return out
+}
+
+// identify tells which bytes an unreadable file had, where they can be had at all.
+func (p *pipeline) identify(ctx context.Context, f source.File, out *report.File) {
+	if content, err := f.Bytes(ctx, p.reading); err == nil {
+		out.Size, out.SHA256 = int64(len(content)), fmt.Sprintf("%x", sha256.Sum256(content))
+	}
 }
 
 // interpret turns cells into jobs; a fault of ours costs that file alone.
