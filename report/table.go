@@ -42,7 +42,7 @@ const (
 )
 
 // Column returns the place of a column by its name, -1 if there is none.
-func (t *Table) Column(name string) int {
+func (t Table) Column(name string) int {
 	return slices.IndexFunc(t.Columns, func(c Column) bool { return c.Name == name })
 }
 

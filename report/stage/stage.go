@@ -71,7 +71,7 @@ func (s *Stage) Drop(name string) {
 }
 
 // Commit moves everything to its place and takes away what an earlier run wrote
-// there and this one did not. On an error nothing more is moved.
+// there and this one did not. On an error everything stands as it did before.
 func (s *Stage) Commit() error {
 	defer os.RemoveAll(s.tmp)
 	for _, name := range s.written {
@@ -83,12 +83,11 @@ func (s *Stage) Commit() error {
 	if err := s.writeManifest(); err != nil {
 		return fmt.Errorf("output folder: %w", err)
 	}
-	for _, name := range append(s.written, manifest) {
-		if err := os.MkdirAll(filepath.Dir(s.dest(name)), 0o755); err != nil {
-			return fmt.Errorf("output folder: %w", err)
-		}
-		if err := os.Rename(filepath.Join(s.tmp, filepath.FromSlash(name)), s.dest(name)); err != nil {
-			return fmt.Errorf("output folder: %w; close the file if another program has it open", err)
+	var m moves
+	for _, name := range append(slices.Clone(s.written), manifest) {
+		if err := s.place(&m, name); err != nil {
+			m.undo()
+			return fmt.Errorf("output folder: %w; close the file if another program has it open, or name another folder with --out; nothing was changed", err)
 		}
 	}
 	for _, name := range old {
@@ -98,6 +97,65 @@ func (s *Stage) Commit() error {
 		}
 	}
 	return nil
+}
+
+// place puts one file where it belongs; what stands there is kept aside.
+func (s *Stage) place(m *moves, name string) error {
+	dest := s.dest(name)
+	if err := m.folder(filepath.Dir(dest), s.out); err != nil {
+		return err
+	}
+	switch info, err := os.Lstat(dest); {
+	case err == nil && info.IsDir():
+		return fmt.Errorf("%s is a folder", dest)
+	case err == nil:
+		aside := filepath.Join(s.tmp, fmt.Sprintf(".old-%d", len(m.done)))
+		if err := m.move(dest, aside); err != nil {
+			return err
+		}
+	}
+	return m.move(filepath.Join(s.tmp, filepath.FromSlash(name)), dest)
+}
+
+// moves are what was done so far and how to undo it.
+type moves struct {
+	done []func()
+}
+
+func (m *moves) move(from, to string) error {
+	if err := os.Rename(from, to); err != nil {
+		return err
+	}
+	m.done = append(m.done, func() { os.Rename(to, from) })
+	return nil
+}
+
+// folder makes a folder and those above it, up to the output folder. A link
+// could lead out of it and is refused.
+func (m *moves) folder(dir, out string) error {
+	if dir == filepath.Clean(out) {
+		return nil
+	}
+	if err := m.folder(filepath.Dir(dir), out); err != nil {
+		return err
+	}
+	switch info, err := os.Lstat(dir); {
+	case err == nil && info.Mode()&os.ModeSymlink != 0:
+		return fmt.Errorf("%s is a link", dir)
+	case err == nil:
+		return nil
+	}
+	if err := os.Mkdir(dir, 0o755); err != nil {
+		return err
+	}
+	m.done = append(m.done, func() { os.Remove(dir) })
+	return nil
+}
+
+func (m *moves) undo() {
+	for _, step := range slices.Backward(m.done) {
+		step()
+	}
 }
 
 // Discard takes away everything that was written and not committed.

@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"lineaudit/report/stage"
@@ -107,5 +108,79 @@ func TestNamesStayInside(t *testing.T) {
 		if full, err := s.Path(name); err == nil {
 			t.Errorf("Path(%q) = %q, want an error", name, full)
 		}
+	}
+}
+
+// A file that cannot be put into its place leaves the folder as it was: here a
+// folder of its name stands in the way.
+func TestCommitIsAllOrNothing(t *testing.T) {
+	out := filepath.Join(t.TempDir(), "out")
+	first, _ := stage.New(out, nil)
+	write(t, first, "audit.xlsx", "old")
+	write(t, first, "findings.csv", "old")
+	if err := first.Commit(); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.MkdirAll(filepath.Join(out, "zones.csv", "mine"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	second, _ := stage.New(out, nil)
+	write(t, second, "audit.xlsx", "new")
+	write(t, second, "marked/a/b.xlsx", "new")
+	write(t, second, "zones.csv", "new")
+	write(t, second, "findings.csv", "new")
+	err := second.Commit()
+	if err == nil || !strings.Contains(err.Error(), "zones.csv is a folder") || strings.Contains(err.Error(), "\n") {
+		t.Errorf("error %v", err)
+	}
+	if got, want := names(t, out), []string{".lineaudit", "audit.xlsx", "findings.csv"}; !slices.Equal(got, want) {
+		t.Errorf("left: %v, want %v", got, want)
+	}
+	for _, name := range []string{"audit.xlsx", "findings.csv"} {
+		if b, _ := os.ReadFile(filepath.Join(out, name)); string(b) != "old" {
+			t.Errorf("%s now reads %q", name, b)
+		}
+	}
+	if _, err := os.Stat(filepath.Join(out, "marked")); err == nil {
+		t.Error("an empty folder is left")
+	}
+}
+
+// A place that takes no folder is one clear error.
+func TestNoPlaceToWrite(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "file")
+	if err := os.WriteFile(file, nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	readOnly := t.TempDir()
+	if err := os.Chmod(readOnly, 0o555); err != nil {
+		t.Fatal(err)
+	}
+	for _, out := range []string{file, filepath.Join(file, "below"), filepath.Join(readOnly, "out")} {
+		s, err := stage.New(out, nil)
+		switch {
+		case err == nil && out == filepath.Join(readOnly, "out"):
+			s.Discard() // whoever runs the test may write everywhere
+		case err == nil:
+			t.Errorf("%s: no error", out)
+		case strings.Contains(err.Error(), "\n") || !strings.HasPrefix(err.Error(), "output folder"):
+			t.Errorf("%s: %v", out, err)
+		}
+	}
+}
+
+// A link in the output folder leads nothing out of it.
+func TestLinksAreNotFollowed(t *testing.T) {
+	out, elsewhere := t.TempDir(), t.TempDir()
+	if err := os.Symlink(elsewhere, filepath.Join(out, "marked")); err != nil {
+		t.Skip("no links here")
+	}
+	s, _ := stage.New(out, nil)
+	write(t, s, "marked/a.xlsx", "x")
+	if err := s.Commit(); err == nil || !strings.Contains(err.Error(), "is a link") {
+		t.Errorf("error %v", err)
+	}
+	if got := names(t, elsewhere); len(got) > 0 {
+		t.Errorf("written elsewhere: %v", got)
 	}
 }
