@@ -188,7 +188,37 @@ func (b *bodyReader) opensGroups(col int) bool {
 		return false
 	}
 	filled, blank, repeats, first := b.pattern(col)
-	return first && filled > 0 && blank > 0 && repeats*10 <= filled && (blank*5 >= filled || blank >= 2)
+	if !first || filled == 0 || blank == 0 || repeats*10 > filled {
+		return false
+	}
+	return blank*5 >= filled || blank >= 2 || repeats == 0 && b.sameLine(col)
+}
+
+// sameLine reports whether each device at which the column is blank hangs on the
+// same output, circuit or cable as the device above it.
+func (b *bodyReader) sameLine(col int) bool {
+	above := -1
+	for i := range b.t.Records {
+		switch r := &b.t.Records[i]; r.Class {
+		case Title, Total, Header:
+			above = -1
+		case Device:
+			if r.Values[col].Text == "" {
+				same := false
+				for j := range b.t.Columns {
+					switch b.t.Columns[j].Field {
+					case vocabulary.Channel, vocabulary.Circuit, vocabulary.Cable:
+						same = same || j != col && above >= 0 && r.Values[j].Text != "" && r.Values[j].Text == b.t.Records[above].Values[j].Text
+					}
+				}
+				if !same {
+					return false
+				}
+			}
+			above = i
+		}
+	}
+	return true
 }
 
 // follows finds the column that opens the groups in which this one is filled

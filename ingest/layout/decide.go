@@ -196,7 +196,7 @@ var unitWords = map[string]string{"m": "length", "ft": "length", "W": "power", "
 // readWithCells reads the header once more with a word for what its cells
 // state: "Control carries up to" above watts is the control's power.
 func (h *heading) readWithCells(s *vocabulary.Scorer) {
-	if h.cells.cells < 2 || s.Header(h.words).Numbered {
+	if h.cells.cells < 2 && unitWords[h.unit] == "" || s.Header(h.words).Numbered {
 		return // too little to go by, or rather a value than a header
 	}
 	if h.rank(); h.score >= sureWords {
@@ -335,6 +335,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	}
 	dampen(considered, base, fields)
 	withControls(considered, base, fields)
+	counts(considered, base, fields)
 	var best decision
 	second := math.Inf(-1)
 	for _, k := range kindOrder {
@@ -404,6 +405,32 @@ func withControls(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 		case 2*alone >= without:
 			add(i, vocabulary.ControlWatts, -0.35)
 			add(i, vocabulary.ChannelWatts, 0.1)
+		}
+	}
+}
+
+// counts tells the number of outputs from the number of one: in a list with one
+// row for each amplifier, of which nothing hangs, figures that do not run on are counts.
+func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	list := false
+	for _, h := range cols {
+		switch {
+		case h.score < 0.6:
+		case h.top == vocabulary.Amplifier:
+			list = h.cells.cells >= 2 && h.cells.distinct == h.cells.cells
+		case h.top == vocabulary.Zone || h.top == vocabulary.Room || h.top == vocabulary.Tap || h.top == vocabulary.Tag || h.top == vocabulary.Quantity || h.top == vocabulary.Control:
+			return
+		}
+	}
+	if !list {
+		return
+	}
+	one, many := slices.Index(fields, vocabulary.Channel), slices.Index(fields, vocabulary.ChannelCount)
+	for i, h := range cols {
+		if h.of(vocabulary.Channel) >= 0.6 && h.cells.cells >= 2 && !h.cells.running && h.cells.share(lookSmall) == 1 && slices.Max(h.cells.numbers) > 1 &&
+			(h.cells.numbers[0] != 1 || h.cells.numbers[1] != 2) {
+			base[i][many] = max(base[i][many], base[i][one])
+			base[i][one] -= 0.3
 		}
 	}
 }

@@ -162,6 +162,9 @@ func (f *finder) continuesRows(d *draft, s *strip, strips []strip, i int) bool {
 			}
 		}
 	}
+	if s.matched == len(s.slots) && s.distinct == s.matched {
+		return alike == len(s.slots) // nothing but header words, each for another column
+	}
 	return 5*alike >= 2*len(s.slots)
 }
 

@@ -186,7 +186,11 @@ func lookText(s string) look {
 		return k | lookLong | ofClass(classWithin(s)&(classDevice|classForeign))
 	}
 	if digits == 0 {
-		k |= ofClass(classOf(s)) | ofClass(classWithin(s)&(classDevice|classMounting|classMaterial|classForeign|classCable|classHiZ))
+		c := classOf(s)
+		if letters == 1 { // "E" is a channel, a zone or existing: it says nothing by itself
+			c &^= classStatus | classMounting | classMaterial | classFloor
+		}
+		k |= ofClass(c) | ofClass(classWithin(s)&(classDevice|classMounting|classMaterial|classForeign|classCable|classHiZ))
 		if letters >= 3 && utf8.RuneCountInString(s) >= 3 {
 			k |= lookRoom
 		}

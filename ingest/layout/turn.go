@@ -85,6 +85,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			continue
 		}
 		cells, matched := 0, 0
+		values, stray := 0, 0 // cells on lines with a header, and on those without
 		var seen []vocabulary.Field
 		tapped := false
 		for i := range lines {
@@ -97,7 +98,10 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
 				h = f.readHeader(strings.TrimRight(oneLine(text(c)), ": "))
 			}
-			if h.score >= headerScore {
+			if h.score < headerScore {
+				stray += len(lines[i].between(col+1, r.Col2))
+			} else {
+				values += len(lines[i].between(col+1, r.Col2))
 				matched++
 				if !h.title && !slices.Contains(seen, h.field) {
 					seen = append(seen, h.field)
@@ -105,7 +109,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 				tapped = tapped || h.field == vocabulary.Quantity || h.field == vocabulary.Length || slices.Contains(powerFields, h.field)
 			}
 		}
-		if cells == 0 {
+		if cells == 0 || stray > values {
 			continue
 		}
 		share := float64(matched) / float64(cells)

@@ -125,6 +125,13 @@ func (s *Scorer) read(text string) *Header {
 		s.understand(h, text, full, offer)
 		h.Numbered = numbered
 	}
+	if h.Unit == "m" || h.Unit == "ft" { // "Cable route, m" is as long as it says, unless it is a height
+		said := best[Route].Score
+		for _, f := range []Field{Cable, CableType, Circuit} {
+			said = max(said, best[f].Score)
+		}
+		offer(Candidate{Length, 0.9 * said, fmt.Sprintf("header %q names a cable and a length", text), ""})
+	}
 	for _, c := range best {
 		c.Score *= Fits(c.Field, h.Unit)
 		h.Candidates = append(h.Candidates, c)
