@@ -73,6 +73,7 @@ const (
 	OhmsTaken                          // "250W @ 4": a bare figure taken as the load in ohms
 	RangeOrTag                         // "LS1-8": eight tags, or one with a hyphen
 	SignTaken                          // "6 dB": an attenuation written without its sign
+	FrameOrOutput                      // "4 outputs, 240 W": watts of each output, or of all together
 	endOfDoubts
 )
 
@@ -103,6 +104,7 @@ var doubtText = []string{
 	"bare figure taken as ohms",
 	"range or one tag not certain",
 	"attenuation written without its sign",
+	"watts of each output or of all together not certain",
 }
 
 // Has reports whether all of d2 are among the doubts.
