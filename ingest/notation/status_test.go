@@ -25,6 +25,12 @@ func TestStatusOf(t *testing.T) {
 		{"existing, to be removed", StatusRemoved, true},
 		{"new, future phase 2", StatusFuture, true},
 		{"no spare", StatusNone, false},
+		{"out of use", StatusRemoved, true}, {"not in use", StatusRemoved, true}, {"exist., taken down", StatusRemoved, true}, {"retiré", StatusRemoved, true}, {"ritirato", StatusRemoved, true},
+		{"stillgelegt", StatusRemoved, true}, {"verwijderd", StatusRemoved, true}, {"déposés", StatusRemoved, true}, {"fuera de uso", StatusRemoved, true},
+		{"no - next season", StatusFuture, true}, {"A-3 (à venir)", StatusFuture, true}, {"(sin etapa todavía)", StatusFuture, true}, {"noch nicht montiert", StatusFuture, true}, {"non ancora montato", StatusFuture, true},
+		{"boxed, 2 off", StatusSpare, true}, {"LOOSE ON SHELF", StatusSpare, true}, {"HP en caisse", StatusSpare, true}, {"a magazzino", StatusSpare, true}, {"heads in the store", StatusNone, false},
+		{"6 no. path lights - not ours", StatusByOthers, true}, {"werkplaats van derden", StatusByOthers, true}, {"di terzi", StatusByOthers, true},
+		{"not out of use", StatusNone, false}, {"nicht stillgelegt", StatusNone, false}, {"non ritirato", StatusNone, false}, {"pas retiré", StatusNone, false}, {"niet verwijderd", StatusNone, false}, {"not boxed", StatusNone, false}, {"sin retirar", StatusNone, false},
 		{"", StatusNone, false}, {"horn", StatusNone, false}, {"Newton", StatusNone, false}, {"LS-1", StatusNone, false},
 	} {
 		if got, sure := StatusOf(tt.in); got != tt.want || sure != tt.sure {

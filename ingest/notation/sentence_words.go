@@ -1,0 +1,127 @@
+package notation
+
+import (
+	"strconv"
+	"strings"
+)
+
+// count reads a whole figure or a number in words at the present token.
+func (c *clauseReading) count() (count, n int) {
+	if v, ok := numeralOf(c.tokens[c.at]); ok && v >= 1 && v <= mostChannels {
+		return v, 1
+	}
+	return 0, 0
+}
+
+// numeralOf returns the number that a token writes in figures or in words.
+func numeralOf(t token) (int, bool) {
+	switch t.kind {
+	case figureToken:
+		if t.figure.whole && !t.figure.bad && t.figure.value >= 1 && t.figure.value <= mostChannels {
+			return int(t.figure.value), true
+		}
+	case wordToken:
+		if e, ok := words("numeral").phrases[t.text]; ok {
+			v, err := strconv.Atoi(e.kind)
+			return v, err == nil
+		}
+	}
+	return 0, false
+}
+
+// outputWord returns the length of a word for an output at tokens[i], 0 if
+// there is none.
+func (c *clauseReading) outputWord(i int) int {
+	if i < len(c.tokens) && c.tokens[i].is("-") {
+		i++ // 4-channel
+		if _, n, ok := words("output").at(c.tokens, i); ok {
+			return n + 1
+		}
+		return 0
+	}
+	if _, n, ok := words("output").at(c.tokens, i); ok {
+		return n
+	}
+	return 0
+}
+
+func (c *clauseReading) power(i int) (float64, int) { return c.unit(i, powerUnits.class) }
+
+// unit reads a figure with a unit of a class at tokens[i].
+func (c *clauseReading) unit(i int, class string) (float64, int) {
+	if i >= len(c.tokens) || c.tokens[i].kind != figureToken || c.tokens[i].figure.bad {
+		return 0, 0
+	}
+	factor, n, ok := unitAt(c.tokens, i+1, class)
+	v := c.tokens[i].figure.value * factor
+	if !ok || !(v > 0 && v <= MaxWatts) {
+		return 0, 0
+	}
+	return v, 1 + n
+}
+
+// list reads the short names behind a word: "1", "U1 e U2", "1, 2", "1 and ch
+// 2". A figure with a unit, or one that counts, is none.
+func (c *clauseReading) list() []string {
+	var out []string
+	at := c.at
+	for at < len(c.tokens) && len(out) < mostChannels {
+		name, n := nameCode(c.tokens, at)
+		if n == 0 && c.tokens[at].kind == figureToken && c.tokens[at].figure.whole && c.bareFigure(at) {
+			name, n = c.tokens[at].raw, 1
+		}
+		if n == 0 {
+			break
+		}
+		out = append(out, name)
+		at += n
+		c.at = at
+		for at < len(c.tokens) && (c.tokens[at].is(",") || c.tokens[at].is("+") || c.tokens[at].is("&") || c.tokens[at].is("/") || isAnd(c.tokens[at].text)) {
+			at++
+		}
+		at += c.outputWord(at)
+		if at == c.at {
+			break
+		}
+	}
+	return out
+}
+
+// longestCode is the longest name that a sentence gives an amplifier or an
+// output, in runes.
+const longestCode = 8
+
+// nameCode reads a short name at tokens[i]: capitals, with or without figures
+// and hyphens, "PA1", "EB2", "X", "PA-02", and no word or unit of the
+// vocabulary.
+func nameCode(tokens []token, i int) (string, int) {
+	if i >= len(tokens) || tokens[i].kind != wordToken || tokens[i].raw != strings.ToUpper(tokens[i].raw) {
+		return "", 0
+	}
+	name, n := tokens[i].raw, 1
+	for i+n < len(tokens) && !tokens[i+n].gap {
+		t := tokens[i+n]
+		hyphen := t.is("-") && i+n+1 < len(tokens) && !tokens[i+n+1].gap && tokens[i+n+1].kind != markToken
+		plain := t.kind == figureToken && !strings.ContainsAny(t.raw, ".,⁄ ") || t.kind == wordToken && t.raw == strings.ToUpper(t.raw)
+		if !hyphen && !plain {
+			break
+		}
+		name += t.raw
+		n++
+	}
+	if len([]rune(name)) > longestCode {
+		return "", 0
+	}
+	if n == 1 {
+		for _, class := range []string{"power", "voltage", "name", "output", "said", "numeral"} {
+			e, ok := words(class).phrases[tokens[i].text]
+			if ok && (e.sure || class != "name") && len([]rune(name)) > 1 {
+				return "", 0
+			}
+		}
+		if i > 0 && tokens[i-1].kind == figureToken {
+			return "", 0 // 60 W, 100 V
+		}
+	}
+	return name, n
+}
