@@ -21,6 +21,7 @@ var powerItems = &itemiser{
 	classes:    []string{"joint", "load", "tap"},
 	codes:      map[string]byte{"noise": 'l', "rms": 'R', "rated": 'r', "program": 'p'},
 	fractions:  true,
+	prepare:    mixedPower,
 }
 
 // ParseWatts reads one power: "5W", "0.24 kW", "7500 mW", "60 watts", "½ W",
@@ -113,4 +114,60 @@ func inCode(tokens []token, start, end int) bool {
 		}
 	}
 	return false
+}
+
+// mixedPower joins a whole figure and a plain fraction behind it into one
+// figure, "2 1/2 W", and turns a word for half before a unit of power into
+// one, "mezzo watt". A fraction alone stays: it may be a share.
+func mixedPower(tokens []token) []token {
+	out := tokens[:0:0]
+	for i := 0; i < len(tokens); i++ {
+		t := tokens[i]
+		if n := halfAt(tokens, i); n > 0 {
+			t.kind, t.raw, t.text = figureToken, "0.5", "0.5"
+			t.figure = figure{value: 0.5, other: 0.5}
+			out = append(out, t)
+			i += n - 1
+			continue
+		}
+		if joinsFraction(tokens, i) {
+			f, _, _ := fractionTokens(tokens, i+1)
+			t.figure.value += f
+			t.figure.other, t.figure.whole = t.figure.value, false
+			out = append(out, t)
+			i += 3
+			continue
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// joinsFraction reports whether a whole figure at tokens[i] has a plain
+// fraction behind it and nothing but a unit or the end behind that.
+func joinsFraction(tokens []token, i int) bool {
+	if !isWholeToken(tokens[i]) || isPadded(tokens[i].raw) || i+3 >= len(tokens) || !tokens[i+1].gap || i > 0 && !tokens[i-1].is("@") && !tokens[i-1].is("x") && !tokens[i-1].is("(") && tokens[i-1].kind != wordToken {
+		return false
+	}
+	if _, n, ok := fractionTokens(tokens, i+1); !ok || n != 3 || !simpleFraction(tokens, i+1) {
+		return false
+	}
+	if i+4 == len(tokens) {
+		return true
+	}
+	_, _, ok := unitAt(tokens, i+4, powerUnits.class)
+	return ok
+}
+
+// halfAt returns the length of a word for half that stands before a unit of
+// power at tokens[i], 0 if there is none.
+func halfAt(tokens []token, i int) int {
+	_, n, ok := words("half").at(tokens, i)
+	if !ok {
+		return 0
+	}
+	if _, _, unit := unitAt(tokens, i+n, powerUnits.class); !unit {
+		return 0
+	}
+	return n
 }

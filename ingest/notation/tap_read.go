@@ -30,6 +30,7 @@ var tapItems = &itemiser{
 		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS, "was": codeWas,
 	},
 	fractions: true,
+	prepare:   mixedPower,
 }
 
 // ParseTap reads a tap setting: "5W", "T-5", "7,5 W @100V", "70V/7.5W",
@@ -46,7 +47,7 @@ func ParseTap(s string, style Style) (Tap, error) {
 	if err != nil {
 		return Tap{}, err
 	}
-	items, err := tapItems.items(what, text, style)
+	items, err := tapItems.items(what, kiloohms(text), style)
 	if err != nil {
 		return Tap{}, err
 	}
@@ -473,7 +474,7 @@ func (r *tapReading) groups() (Tap, bool, error) {
 
 // Shapes of a count beside a tap; k are the devices' words, n "no.".
 var (
-	countFirst = regexp.MustCompile(`^(?:N[kn]?[x@]|\(N[kn]?x?\)[x@]?k?@?|N[kn]@?|xN[@,]?)[PNF]`)
+	countFirst = regexp.MustCompile(`^(?:N[kn]?[x@]|\(N[kn]?x?\)[x@B]?k?@?|N[kn]@?|xN[@,]?)[PNF]`)
 	countLast  = regexp.MustCompile(`[PNF](?:x[N]|\(xN\)|\(Nx\)|[,/;(]?N[kn]\)?|\(?N[kn]\)?)$`)
 )
 

@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -50,12 +51,12 @@ func (l LineVoltage) String() string {
 
 var voltageItems = &itemiser{
 	dimensions: []dimension{voltageUnits, resistanceUnits},
-	classes:    []string{"tap", "joint"},
-	codes:      map[string]byte{"direct": codeDirect, "high": codeHigh, "line": codeLine, "tap": codeLine, "rms": codeRMS, "rated": codeLine, "set": codeLine},
+	classes:    []string{"everywhere", "tap", "joint"},
+	codes:      map[string]byte{"all": codeLine, "direct": codeDirect, "high": codeHigh, "line": codeLine, "tap": codeLine, "rms": codeRMS, "rated": codeLine, "set": codeLine},
 }
 
 // ParseLineVoltage reads a line voltage: "70V", "70.7 V", "100V line",
-// "100 V-Linie", "ligne 100 V", "25/70V" (two values), "Hi-Z" (value open),
+// "100 V-Linie", "ligne 100 V", "100 V for all", "25/70V" (two values), "Hi-Z" (value open),
 // "Lo-Z", "8Ω". A bare figure is taken as volts with the doubt Bare. It returns
 // an error wrapping ErrAmbiguous where a high and a low impedance stand side by
 // side.
@@ -154,15 +155,28 @@ var ohmItems = &itemiser{
 	codes:      map[string]byte{"line": codeLine, "rms": codeLine, "rated": codeLine, "noise": codeLine},
 }
 
+// thousandsOfOhms is a resistance with k for its decimal mark, "2k0", "4k",
+// "1k5 Ω". Source: IEC 60062.
+var thousandsOfOhms = regexp.MustCompile(`(?i)^(\d{1,4})k(\d{0,3})(?: ?(?:Ω|ohms?))?$`)
+
+// kiloohms writes such a resistance out in ohms; other texts stay as they are.
+func kiloohms(text string) string {
+	m := thousandsOfOhms.FindStringSubmatch(text)
+	if m == nil {
+		return text
+	}
+	return strings.TrimLeft(m[1]+(m[2] + "000")[:3], "0") + " Ω"
+}
+
 // ParseOhms reads one impedance or resistance: "83 Ω", "1.2 kΩ", "500 ohm",
-// "83 Ω @ 1 kHz". A bare figure is taken as ohms with the doubt Bare.
+// "83 Ω @ 1 kHz", "2k0". A bare figure is taken as ohms with the doubt Bare.
 func ParseOhms(s string, style Style) (Impedance, error) {
 	const what = "impedance"
 	text, err := prepare(what, s)
 	if err != nil {
 		return Impedance{}, err
 	}
-	items, err := ohmItems.items(what, text, style)
+	items, err := ohmItems.items(what, kiloohms(text), style)
 	if err != nil {
 		return Impedance{}, err
 	}
