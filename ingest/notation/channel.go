@@ -43,7 +43,8 @@ func (c ChannelRef) String() string {
 // ParseChannel reads a reference to an amplifier's output: "A1.2", "AMP 1 CH
 // B", "1-3" (amplifier 1, channel 3, with the doubt DateOrPair), "Amp 2 / ch
 // 3+4 bridged", "A1/CH3", "PA-02:4", "Ch 1+2", "A/B", "Endstufe 2 Kanal 3",
-// "Ampli 1 sortie 2", "DSP amp 3, out 2". A single figure or code is a channel.
+// "Ampli 1 sortie 2", "DSP amp 3, out 2", "A1 s2", "rack 1 amp 2 ch 3" (amplifier
+// "rack 1 / 2"). A single figure or code is a channel.
 func ParseChannel(s string) (ChannelRef, error) {
 	const what = "channel"
 	text, err := prepare(what, s)
@@ -173,10 +174,13 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 			between = between[:len(between)-1]
 		}
 		return true, r.setChannels(between) && r.setAmplifier(tokens[ampAt+ampN:])
-	case ampAt >= 0:
-		if ampAt != 0 {
+	case ampAt > 0: // rack 1 amp 2 ch 3
+		if kind, sure, n, ok := nameAt(tokens, 0); !ok || !sure || kind != KeyRack || n >= ampAt {
 			return true, false
 		}
+		both := slices.Concat(trimMarks(tokens[:ampAt]), []token{{kind: markToken, text: "/", raw: "/", gap: true}}, tokens[ampAt+ampN:channelAt])
+		return true, r.setAmplifier(both) && r.setChannels(tokens[channelAt+channelN:])
+	case ampAt == 0:
 		return true, r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 	}
 	return true, r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
@@ -322,6 +326,9 @@ func (r *channelReading) coded(tokens []token) bool {
 	if len(tokens) == 0 {
 		return false
 	}
+	if r.lettered(tokens) {
+		return true
+	}
 	figures := 0
 	for i, t := range tokens {
 		switch {
@@ -379,6 +386,20 @@ func (r *channelReading) coded(tokens []token) bool {
 		return false
 	}
 	return r.setAmplifier(head) && r.setChannels(tail)
+}
+
+// lettered reads an amplifier's code and an output with the first letter of
+// its word, "A1 s2", "V1 k3": o, s, w, k, c or v.
+func (r *channelReading) lettered(tokens []token) bool {
+	n := len(tokens)
+	if n < 4 || n > 5 || tokens[0].kind != wordToken || gapped(tokens[:n-2]) || !tokens[n-2].gap || tokens[n-1].gap {
+		return false
+	}
+	letter, figure, code := tokens[n-2], tokens[n-1], tokens[:n-2]
+	if !isSingleLetter(letter) || !strings.Contains("oswkcv", letter.raw) || figure.kind != figureToken || code[len(code)-1].kind != figureToken {
+		return false
+	}
+	return r.setAmplifier(code) && r.setChannels(tokens[n-1:])
 }
 
 func isSingleLetter(t token) bool { return t.kind == wordToken && len([]rune(t.raw)) == 1 }

@@ -58,6 +58,17 @@ func TestParseChannel(t *testing.T) {
 		{"Zone out 3", ref("", "3")},
 		{"Linie 2", ref("", "2")},
 		{"Amp 1 Line 2", ref("1", "2")},
+		{"Amp 1 way 1", ref("1", "1")},
+		{"A1 way 2", ref("A1", "2")},
+		{"way 3", ref("", "3")},
+		{"Endstufe 2 Weg 3", ref("2", "3")},
+		{"voie 2", ref("", "2")},
+		{"A1 s1", ref("A1", "1")},
+		{"V1 k3", ref("V1", "3")},
+		{"Amp 2 output 3", ref("2", "3")},
+		{"rack 1 amp 2 ch 3", ref("rack 1 / 2", "3")},
+		{"X1-1", ref("X1", "1")},
+		{"AX4-1+2", ref("AX4", "1", "2")},
 		{"A-1-2", ref("A-1", "2")},
 		{"A.1", ref("A", "1")},
 		{"3", ref("", "3")},
@@ -95,7 +106,7 @@ func TestParseChannel(t *testing.T) {
 		"£5.00": ErrNotUnderstood, "Orangery": ErrNotUnderstood, "192.168.0.10": ErrNotUnderstood, "5 W": ErrNotUnderstood,
 		"8Ω": ErrNotUnderstood, "50%": ErrNotUnderstood, "70V": ErrNotUnderstood, "5W": ErrNotUnderstood, "2x1.5": ErrNotUnderstood, "45.00": ErrNotUnderstood,
 		"12:30": ErrNotUnderstood, "1,200": ErrNotUnderstood, "120'": ErrNotUnderstood, "5 W 70.7V": ErrNotUnderstood,
-		"A-7.5W-100": ErrNotUnderstood, "Ch": ErrNotUnderstood, "250W @ 70V": ErrNotUnderstood,
+		"A-7.5W-100": ErrNotUnderstood, "Ch": ErrNotUnderstood, "250W @ 70V": ErrNotUnderstood, "zone 1 amp 2 ch 3": ErrNotUnderstood,
 	} {
 		if got, err := ParseChannel(in); !errors.Is(err, want) {
 			t.Errorf("ParseChannel(%q) = %+v, %v; want %v", in, got, err, want)
