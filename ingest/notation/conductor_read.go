@@ -450,6 +450,10 @@ func (r *conductorReading) finish(what, text string) (Conductor, error) {
 	if c.Material == CopperClad && c.AWG == nil && strings.Contains(text, "cca") {
 		c.Doubts |= CladOrFireClass
 	}
+	if (c.Class == 1 || c.Class == 2) && c.AWG != nil && c.AreaMM2 == 0 {
+		c.Marks = append(c.Marks, "CLASS "+strconv.Itoa(c.Class)) // 18 AWG class 2: a circuit's class of NFPA 70
+		c.Class = 0
+	}
 	if c.Parallel > 1 && c.Cores > 0 && c.Cores%c.Parallel != 0 && !c.Doubts.Has(ParallelTaken) {
 		c.Doubts |= ParallelTaken
 	}

@@ -249,7 +249,7 @@ func FuzzParseConductor(f *testing.F) {
 
 // A class after IEC 60228 is no size and no jacket.
 func TestConductorClass(t *testing.T) {
-	for in, want := range map[string]int{"2 x 1.5 mm² class 5": 5, "2x2,5 Klasse 2": 2, "1,5 mm² cl. 5": 5, "2,5 mm² classe 6": 6, "18/2 CL2": 0, "16/2 CL3P": 0} {
+	for in, want := range map[string]int{"2 x 1.5 mm² class 5": 5, "2x2,5 Klasse 2": 2, "1,5 mm² cl. 5": 5, "2,5 mm² classe 6": 6, "2 x 1.5 mm² flexible class 5": 5, "18 AWG class 2": 0, "18/2 class 2": 0, "18 AWG class 5": 5, "18/2 CL2": 0, "16/2 CL3P": 0} {
 		c, err := ParseConductor(in, Auto, HintNone)
 		if err != nil || c.Class != want || !c.HasSize() {
 			t.Errorf("ParseConductor(%q) = class %d, size %v, %v; want class %d", in, c.Class, c.HasSize(), err, want)
