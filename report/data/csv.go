@@ -6,6 +6,7 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"lineaudit/report"
 )
@@ -45,13 +46,13 @@ func KeepText(s string) string {
 			return ' '
 		}
 		return r
-	}, s)
+	}, strings.ToValidUTF8(s, "\uFFFD"))
 	t := strings.TrimLeft(s, " \u00a0\n")
 	if t == "" {
 		return s
 	}
-	switch t[0] {
-	case '=', '@':
+	switch r, _ := utf8.DecodeRuneInString(t); r {
+	case '=', '@', '\uff1d', '\uff20', '\uff0b', '\uff0d': // some programs take the wide forms as well
 		return "'" + s
 	case '+', '-':
 		if _, err := strconv.ParseFloat(strings.Replace(t, ",", ".", 1), 64); err != nil && len(t) > 1 {

@@ -7,6 +7,7 @@ import (
 	"os"
 	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
@@ -91,12 +92,33 @@ func TestNothingBecomesAFormula(t *testing.T) {
 func TestKeepText(t *testing.T) {
 	for _, tt := range []struct{ in, want string }{
 		{"=1+1", "'=1+1"}, {" =1+1", "' =1+1"}, {"@SUM(A1)", "'@SUM(A1)"}, {"-1+1", "'-1+1"}, {"+49 30", "'+49 30"},
-		{"-", "-"}, {"-7.5", "-7.5"}, {"-7,5", "-7,5"}, {"Palm house", "Palm house"}, {"", ""}, {"\t=1", "' =1"},
+		{"-", "-"}, {"-7.5", "-7.5"}, {"-7,5", "-7,5"}, {"Palm house", "Palm house"}, {"", ""}, {"\t=1", "' =1"}, {"\uff1d1+1", "'\uff1d1+1"}, {"bad \xff", "bad \uFFFD"},
 	} {
 		if got := data.KeepText(tt.in); got != tt.want {
 			t.Errorf("KeepText(%q) = %q, want %q", tt.in, got, tt.want)
 		}
 	}
+}
+
+// Whatever is written, a program that opens the data file sees no formula, and
+// the text can be had back.
+func FuzzKeepText(f *testing.F) {
+	for _, s := range []string{"=1", "+1", "-", " @x", "\n-1+1", "'=1", "plain"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		got := data.KeepText(s)
+		first := strings.TrimLeft(got, " \u00a0\n")
+		if first != "" && strings.ContainsAny(first[:1], "=@") {
+			t.Errorf("KeepText(%q) = %q", s, got)
+		}
+		if !strings.HasSuffix(got, strings.TrimPrefix(got, "'")) || !utf8.ValidString(got) {
+			t.Errorf("KeepText(%q) = %q", s, got)
+		}
+		if again := strings.TrimPrefix(got, "'"); len(got) > len(s)+1+2*strings.Count(got, "\uFFFD") && again != s {
+			t.Errorf("KeepText(%q) grew to %q", s, got)
+		}
+	})
 }
 
 func TestFindingsKeepTheirSchema(t *testing.T) {

@@ -4,6 +4,7 @@ package reporttest
 
 import (
 	"fmt"
+	"strings"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -77,5 +78,13 @@ func Hostile() *report.Audit {
 	j.Controls[0].Name = "@SUM(1+1)\x00\x07"
 	j.Zones[0].Name = "-1+1\r\n</td><img src=x onerror=alert(1)>"
 	j.Loudspeakers[0].Tag.Value = "+1;\"quote\",comma"
+	j.Loudspeakers[1].Tag.Value = "\uff1d1+1"
+	j.Loudspeakers[2].Tag.Value = strings.Repeat("x", 40_000)
+	j.Loudspeakers[3].Room.Value = "e\u0301\u0301\u0301 \u05d0\u05d1\u200f \u5317\u5317 \xff\xfe"
+	for i, l := range j.Loudspeakers {
+		l.Zone.Room.Value = j.Loudspeakers[3].Room.Value
+		l.Model.Value = fmt.Sprintf("=%d", i)
+	}
+	j.Controls[0].Room.Value = strings.Repeat("very long room ", 3000)
 	return Of(j)
 }

@@ -5,7 +5,8 @@ import (
 	"errors"
 	"strings"
 	"testing"
-	"unicode/utf8"
+
+	"github.com/jedib0t/go-pretty/v6/text"
 
 	"lineaudit/report"
 	"lineaudit/report/reporttest"
@@ -23,9 +24,9 @@ func screen(t *testing.T, a *report.Audit, o terminal.Options) string {
 
 func TestFitsTheWidth(t *testing.T) {
 	for _, width := range []int{72, 80, 120, 200} {
-		for name, a := range map[string]*report.Audit{"overloaded": reporttest.Overloaded(), "hostile": reporttest.Hostile(), "empty": reporttest.Of()} {
+		for name, a := range map[string]*report.Audit{"overloaded": reporttest.Overloaded(), "hostile": reporttest.Hostile(), "empty": reporttest.Of(), "fixed": reporttest.Fixed()} {
 			for line := range strings.Lines(screen(t, a, terminal.Options{Width: width, Out: "out"})) {
-				if n := utf8.RuneCountInString(strings.TrimRight(line, "\n")); n > width {
+				if n := text.StringWidthWithoutEscSequences(strings.TrimRight(line, "\n")); n > width {
 					t.Errorf("%s at %d: a line of %d characters: %q", name, width, n, line)
 				}
 			}
