@@ -82,7 +82,13 @@ func browser(t *testing.T) context.Context {
 	if path == "" {
 		t.Skip("Chromium is not installed")
 	}
-	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.UserDataDir(t.TempDir()))...)
+	// The browser may still write while it ends, so its folder is taken away as far as it goes.
+	profile, err := os.MkdirTemp("", "page-test-")
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { os.RemoveAll(profile) })
+	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.UserDataDir(profile))...)
 	ctx, cancel := chromedp.NewContext(alloc)
 	ctx, cancelTime := context.WithTimeout(ctx, 90*time.Second)
 	t.Cleanup(func() { cancelTime(); cancel(); cancelAlloc() })
