@@ -6,6 +6,7 @@ package housebook
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -56,8 +57,8 @@ var examples = map[string][]Row{
 	"waivers": {{Cells: map[string]string{"rule": "headroom-short", "job": "Example job", "reason": "no growth is planned", "by": "service manager"}}},
 }
 
-// Empty writes an empty house book with explanations, drop-down lists and
-// examples. Every example row begins with EXAMPLE in its note and is to be deleted or written over.
+// Empty writes an empty house book with explanations, drop-down lists and a
+// sheet of examples, which is not read.
 func Empty(w io.Writer, form Form) error {
 	rows := map[string][]Row{}
 	return write(w, form, rows, nil, "An empty house book. The green rows of the sheet \"examples\" show how each sheet is filled.")
@@ -71,12 +72,12 @@ func Filled(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro
 func write(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro string) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	b := &builder{file: f, form: form}
-	b.title = b.style(&excelize.Style{Font: &excelize.Font{Size: 15, Bold: true, Color: "12343B"}})
-	b.head = b.style(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"2D5D62"}}})
-	b.wrap = b.style(&excelize.Style{Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}})
-	b.example = b.style(&excelize.Style{Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"DDEFE0"}}})
-	b.note = b.style(&excelize.Style{Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}, Font: &excelize.Font{Color: "52606D", Italic: true}})
+	b := &builder{file: f, form: form, lines: map[string]map[int]int{}}
+	b.title = b.style(&excelize.Style{Font: sans(15, true, "12343B")})
+	b.head = b.style(&excelize.Style{Font: sans(10, true, "FFFFFF"), Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"2D5D62"}}})
+	b.wrap = b.style(&excelize.Style{Font: sans(10, false, "1F2933"), Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}})
+	b.example = b.style(&excelize.Style{Font: sans(10, false, "1F2933"), Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"DDEFE0"}}})
+	b.note = b.style(&excelize.Style{Alignment: &excelize.Alignment{WrapText: true, Vertical: "top"}, Font: sans(10, false, "52606D")})
 	b.readMe(intro)
 	for _, sheet := range form.Sheets {
 		b.sheet(sheet, rows[sheet])
@@ -85,6 +86,7 @@ func write(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro 
 		b.extra(x)
 	}
 	b.exampleSheet()
+	b.finish()
 	if b.err != nil {
 		return fmt.Errorf("house book: %w", b.err)
 	}
@@ -95,7 +97,12 @@ type builder struct {
 	file                             *excelize.File
 	form                             Form
 	title, head, wrap, example, note int
+	lines                            map[string]map[int]int // of text in each row of a sheet
 	err                              error
+}
+
+func sans(size float64, bold bool, colour string) *excelize.Font {
+	return &excelize.Font{Family: "Liberation Sans", Size: size, Bold: bold, Color: colour}
 }
 
 // do keeps the first error.
@@ -114,8 +121,33 @@ func (b *builder) style(s *excelize.Style) int {
 func (b *builder) put(sheet string, col, row, style int, text string) {
 	cell, err := excelize.CoordinatesToCellName(col, row)
 	b.do(err)
-	b.do(b.file.SetCellStr(sheet, cell, report.Shorten(text, 32000)))
+	b.do(b.file.SetCellStr(sheet, cell, report.CellText(text)))
 	b.do(b.file.SetCellStyle(sheet, cell, cell, style))
+	if style == b.title {
+		return
+	}
+	letters, err := excelize.ColumnNumberToName(col)
+	b.do(err)
+	width, err := b.file.GetColWidth(sheet, letters)
+	b.do(err)
+	if b.lines[sheet] == nil {
+		b.lines[sheet] = map[int]int{}
+	}
+	b.lines[sheet][row] = max(b.lines[sheet][row], report.Lines(text, width-1))
+}
+
+// finish makes rows as high as their texts and fits every sheet to the width of the paper.
+func (b *builder) finish() {
+	landscape, size, one, zero, fit := "landscape", 9, 1, 0, true
+	for _, sheet := range b.file.GetSheetList() {
+		for row, n := range b.lines[sheet] {
+			if n > 1 {
+				b.do(b.file.SetRowHeight(sheet, row, min(float64(n)*13+3, 409)))
+			}
+		}
+		b.do(b.file.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit}))
+		b.do(b.file.SetPageLayout(sheet, &excelize.PageLayoutOptions{Size: &size, Orientation: &landscape, FitToWidth: &one, FitToHeight: &zero}))
+	}
 }
 
 func (b *builder) readMe(intro string) {
@@ -144,15 +176,18 @@ func (b *builder) sheet(name string, rows []Row) {
 	b.do(err)
 	columns := b.form.Columns(name)
 	for i, c := range columns {
-		b.put(name, i+1, 1, b.head, c)
 		letters, err := excelize.ColumnNumberToName(i + 1)
 		b.do(err)
 		b.do(b.file.SetColWidth(name, letters, letters, max(12, float64(len(c))+4)))
+		b.put(name, i+1, 1, b.head, c)
 		b.list(name, letters, c)
 	}
 	last, err := excelize.ColumnNumberToName(len(columns) + 1)
 	b.do(err)
-	noted := false
+	if slices.ContainsFunc(rows, func(r Row) bool { return r.Note != "" }) {
+		b.do(b.file.SetColWidth(name, last, last, 70))
+		b.put(name, len(columns)+1, 1, b.head, "remark")
+	}
 	for k, r := range rows {
 		for i, c := range columns {
 			if v := r.Cells[c]; v != "" {
@@ -161,12 +196,7 @@ func (b *builder) sheet(name string, rows []Row) {
 		}
 		if r.Note != "" {
 			b.put(name, len(columns)+1, k+2, b.note, r.Note)
-			noted = true
 		}
-	}
-	if noted {
-		b.put(name, len(columns)+1, 1, b.head, "remark")
-		b.do(b.file.SetColWidth(name, last, last, 90))
 	}
 	b.do(b.file.SetPanes(name, &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
 }
@@ -176,10 +206,10 @@ func (b *builder) extra(x Extra) {
 	_, err := b.file.NewSheet(x.Name)
 	b.do(err)
 	for i, c := range x.Columns {
-		b.put(x.Name, i+1, 1, b.head, c)
 		letters, err := excelize.ColumnNumberToName(i + 1)
 		b.do(err)
 		b.do(b.file.SetColWidth(x.Name, letters, letters, x.Widths[i]))
+		b.put(x.Name, i+1, 1, b.head, c)
 	}
 	for k, row := range x.Rows {
 		for i, v := range row {

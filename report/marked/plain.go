@@ -145,7 +145,7 @@ const widest = 48.0
 // plainSheet writes a worksheet part.
 func plainSheet(s *grid.Sheet, styles *plainStyles) string {
 	var b strings.Builder
-	b.WriteString(`<worksheet xmlns="` + looseMain + `"><sheetFormatPr defaultRowHeight="13.5"/>` + plainColumns(s) + `<sheetData>`)
+	b.WriteString(`<worksheet xmlns="` + looseMain + `"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetFormatPr defaultRowHeight="13.5"/>` + plainColumns(s) + `<sheetData>`)
 	for i := range s.Rows {
 		row := &s.Rows[i]
 		if row.Number > maxSheetRows {
@@ -172,7 +172,7 @@ func plainSheet(s *grid.Sheet, styles *plainStyles) string {
 		}
 		b.WriteString(`</mergeCells>`)
 	}
-	b.WriteString(`</worksheet>`)
+	b.WriteString(`<pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/></worksheet>`)
 	return b.String()
 }
 
