@@ -378,7 +378,7 @@ func (f *finder) draft(i int, s *strip) *draft {
 		if len(sub) == 0 {
 			break
 		}
-		if f.unitsOnly(sub) && (len(sub) >= 2 || len(s.slots) <= 3) {
+		if f.unitsOnly(sub) && (len(sub) >= 2 || len(s.slots) <= 3 || f.unitUnder(&lines[j-1], sub[0])) {
 			d.header = append(d.header, lines[j].n)
 			d.units[lines[j].n] = true
 			bottom = j
@@ -438,6 +438,17 @@ func (f *finder) draft(i int, s *strip) *draft {
 		d.words[h] = words
 	}
 	return d
+}
+
+// unitUnder reports whether a lone unit belongs to the header right above it.
+func (f *finder) unitUnder(head *line, s slot) bool {
+	c := head.at(s.col)
+	if c == nil {
+		return false
+	}
+	unit := f.s.Header(strings.Trim(oneLine(text(s.cell)), " []()")).Unit
+	h := f.header(c)
+	return unit != "" && h.score >= headerScore && vocabulary.Fits(h.field, unit) == 1
 }
 
 func (f *finder) mergesAt(n int) []grid.Range {

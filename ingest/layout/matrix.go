@@ -90,7 +90,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	x.absorb(cols)
 	x.dropSums(cols)
 	n := len(x.cols)
-	if n < 2 || 2*strong < n && (words < 3 || hasField(cols, vocabulary.Quantity) || hasField(cols, vocabulary.Tap) && !hasField(cols, vocabulary.Model) && !hasField(cols, vocabulary.Describe)) {
+	if n < 2 || 2*strong < n && (words < 3 || hasField(cols, vocabulary.Quantity) || hasField(cols, vocabulary.Tap) && !typed(cols)) {
 		return nil
 	}
 	if strong == 0 && blanks*8 < n*len(body) && n < 4 {
@@ -202,6 +202,13 @@ func hasField(cols []*heading, field vocabulary.Field) bool {
 	return false
 }
 
+// typed reports whether a column names types of devices.
+func typed(cols []*heading) bool {
+	return slices.ContainsFunc(cols, func(h *heading) bool {
+		return max(h.of(vocabulary.Model), h.of(vocabulary.Describe), h.of(vocabulary.Kind)) >= 0.8 && !isTotalText(h.words)
+	})
+}
+
 // crossedLabels takes the labels and the taps they name.
 func (f *finder) crossedLabels(x *crosstab, cols []*heading) {
 	group := cols[x.cols[0]].parts[0]
@@ -264,6 +271,8 @@ func (f *finder) crossedField(x *crosstab, cols []*heading) vocabulary.Field {
 		}
 		switch field, score := h.best(); {
 		case score < 0.5:
+		case typed(cols[i:i+1]):
+			return vocabulary.Zone
 		case field == vocabulary.Zone:
 			zone = true
 		case field == vocabulary.Model, field == vocabulary.Describe, field == vocabulary.Tag, field == vocabulary.Kind:
