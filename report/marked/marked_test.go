@@ -24,7 +24,7 @@ import (
 )
 
 // workbook makes a workbook that holds much of what people put into one.
-func workbook(t *testing.T) []byte {
+func workbook(t testing.TB) []byte {
 	t.Helper()
 	f := excelize.NewFile()
 	check := func(err error) {
@@ -68,7 +68,7 @@ func workbook(t *testing.T) []byte {
 	return b.Bytes()
 }
 
-func parse(t *testing.T, name string, data []byte) *grid.Book {
+func parse(t testing.TB, name string, data []byte) *grid.Book {
 	t.Helper()
 	b, err := source.Parse(context.Background(), name, data, source.Options{})
 	if err != nil {
@@ -302,5 +302,18 @@ func TestTextFileGetsAWorkbook(t *testing.T) {
 	}
 	if comments, _ := f.GetComments(sheet); len(comments) != 1 || comments[0].Cell != "B2" {
 		t.Errorf("notes %+v", comments)
+	}
+}
+
+// A copy of a usual workbook, read back and compared.
+func BenchmarkCopy(b *testing.B) {
+	data := workbook(b)
+	src := marked.Source{Book: parse(b, "a.xlsx", data), Data: data, Read: func(c []byte) (*grid.Book, error) { return parse(b, "a.xlsx", c), nil }}
+	fs := findings("a.xlsx")
+	for b.Loop() {
+		var out bytes.Buffer
+		if why, err := marked.Write(&out, src, fs); err != nil || why != "" {
+			b.Fatal(why, err)
+		}
 	}
 }

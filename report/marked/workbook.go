@@ -15,6 +15,7 @@ type workbook struct {
 	strict  bool
 	sheets  []sheet
 	front   string // the name of the findings sheet
+	holes   bool   // it lists sheets that it does not hold
 }
 
 // A sheet is one worksheet and its part.
@@ -51,11 +52,17 @@ func readWorkbook(a *archive) (*workbook, error) {
 	var names []string
 	for _, e := range list.elements {
 		names = append(names, e.attr("name"))
+		there := false
 		for _, r := range rels {
-			if r.id == e.attr("id") && r.kind == "worksheet" && a.has(r.target) {
+			if r.id != e.attr("id") || !a.has(r.target) {
+				continue
+			}
+			there = true
+			if r.kind == "worksheet" {
 				b.sheets = append(b.sheets, sheet{e.attr("name"), r.target})
 			}
 		}
+		b.holes = b.holes || !there
 	}
 	b.front = freeName(names)
 	return b, nil
@@ -141,11 +148,19 @@ func (b *workbook) addFindings(fs []finding, looks looks, names map[string]strin
 }
 
 // nameRows repeats the header of the findings sheet on every printed page, and
-// moves the names that belong to sheets behind it.
+// moves the names that belong to sheets behind it. Programs that count only the
+// sheets that they can read trip over a name of ours: a Strict workbook, of
+// which some read none, and one with holes get none.
 func (b *workbook) nameRows(o *outline, content []byte, place int) []edit {
 	title := fmt.Sprintf(`<%[1]sdefinedName name="_xlnm.Print_Titles" localSheetId="%[2]d">%[3]s!$%[4]d:$%[4]d</%[1]sdefinedName>`,
 		o.prefix, place, escape(quoteSheet(b.front)), headingRow)
 	names := o.child("definedNames")
+	if b.strict || b.holes {
+		title = ""
+	}
+	if names == nil && title == "" {
+		return nil
+	}
 	if names == nil {
 		at := o.afterLast(workbookOrder, "definedNames")
 		return []edit{{at, at, fmt.Sprintf("<%[1]sdefinedNames>%[2]s</%[1]sdefinedNames>", o.prefix, title)}}
