@@ -299,7 +299,7 @@ func TestLargeSheets(t *testing.T) {
 	data := pack(t, p)
 	start := time.Now()
 	copied(t, "a.xlsx", data, onB1())
-	if took := time.Since(start); took > 5*time.Second {
+	if took := time.Since(start); took > 5*time.Second && !slow {
 		t.Errorf("the copy took %v", took)
 	}
 }

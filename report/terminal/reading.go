@@ -260,7 +260,6 @@ func valuesAt(j *schedule.Job, at schedule.Ref) []string {
 	job := reflect.ValueOf(j).Elem()
 	walk("job", job)
 	for _, field := range job.Fields() {
-		field := field
 		if field.Kind() != reflect.Slice || field.Type().Elem().Kind() != reflect.Pointer {
 			continue
 		}
