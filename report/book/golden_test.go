@@ -1,6 +1,7 @@
 package book_test
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -9,6 +10,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/report"
+	"lineaudit/report/book"
 	"lineaudit/report/reporttest"
 )
 
@@ -59,5 +61,13 @@ func TestWholeWorkbook(t *testing.T) {
 			leave = slices.DeleteFunc(f.GetSheetList(), func(s string) bool { return s == "Summary" })
 		}
 		reporttest.Golden(t, "workbook-"+string(reader), shown(t, f, leave...))
+	}
+}
+
+func TestAFullDiskIsAnError(t *testing.T) {
+	for _, room := range []int{0, 1, 5000} {
+		if err := book.Write(&reporttest.Disk{Room: room}, reporttest.Fixed(), nil); !errors.Is(err, reporttest.ErrFull) {
+			t.Errorf("room for %d: %v", room, err)
+		}
 	}
 }

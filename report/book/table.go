@@ -263,8 +263,11 @@ func (b *builder) link(t report.Table, c report.Column, row []report.Value, text
 		file, sheet := value(t, row, "file").Words, value(t, row, "sheet").Words
 		copied, ok := b.marked[file]
 		first, _, _ := strings.Cut(value(t, row, "cell").Words, ";")
-		if !ok || first == "" || sheet == "" || strings.Contains(first, " ") {
+		switch {
+		case !ok || first == "" || strings.Contains(first, " "):
 			return ""
+		case sheet == "": // a text file, whose copy has one sheet behind that of the findings
+			return hyperlink(copied, text)
 		}
 		return hyperlink(copied+"#'"+strings.ReplaceAll(sheet, "'", "''")+"'!"+first, text)
 	case c.Name == "rule" && t.Name != "rules":

@@ -2,6 +2,7 @@ package data_test
 
 import (
 	"bytes"
+	"errors"
 	"testing"
 
 	"lineaudit/report/data"
@@ -21,4 +22,16 @@ func TestWholeDataFiles(t *testing.T) {
 		t.Fatal(err)
 	}
 	reporttest.Golden(t, "findings", findings.String())
+}
+
+func TestAFullDiskIsAnError(t *testing.T) {
+	a := reporttest.Fixed()
+	for _, room := range []int{0, 1, 500} {
+		if err := data.WriteFindings(&reporttest.Disk{Room: room}, a); !errors.Is(err, reporttest.ErrFull) {
+			t.Errorf("findings.json, room for %d: %v", room, err)
+		}
+		if err := data.WriteCSV(&reporttest.Disk{Room: min(room, 100)}, a.FindingsTable()); !errors.Is(err, reporttest.ErrFull) {
+			t.Errorf("findings.csv, room for %d: %v", room, err)
+		}
+	}
 }

@@ -1,9 +1,11 @@
 package page_test
 
 import (
+	"errors"
 	"regexp"
 	"testing"
 
+	ours "lineaudit/report/page"
 	"lineaudit/report/reporttest"
 )
 
@@ -15,4 +17,12 @@ func TestWholePage(t *testing.T) {
 	}
 	text = regexp.MustCompile(`[,{]"|<(g|path|text|rect)`).ReplaceAllStringFunc(text, func(s string) string { return "\n" + s }) // one thing a line
 	reporttest.Golden(t, "page", text)
+}
+
+func TestAFullDiskIsAnError(t *testing.T) {
+	for _, room := range []int{0, 1, 5000} {
+		if err := ours.Write(&reporttest.Disk{Room: room}, reporttest.Fixed(), nil); !errors.Is(err, reporttest.ErrFull) {
+			t.Errorf("room for %d: %v", room, err)
+		}
+	}
 }
