@@ -271,7 +271,7 @@ func (f *finder) crossedField(x *crosstab, cols []*heading) vocabulary.Field {
 		}
 		switch field, score := h.best(); {
 		case score < 0.5:
-		case typed(cols[i:i+1]):
+		case typed(cols[i : i+1]):
 			return vocabulary.Zone
 		case field == vocabulary.Zone:
 			zone = true
