@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"slices"
 
@@ -84,8 +85,19 @@ func fillFile(path, name string, fill func(io.Writer) error) error {
 		return fmt.Errorf("%s: %w", name, err)
 	}
 	w := bufio.NewWriterSize(f, 1<<16)
-	if err := errors.Join(fill(w), w.Flush(), f.Close()); err != nil {
-		return fmt.Errorf("%s: %w", name, err)
+	err = fill(w)
+	if err == nil {
+		err = w.Flush()
+	}
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	var failed *fs.PathError
+	if errors.As(err, &failed) {
+		err = failed.Err // the name of the unfinished file helps nobody
+	}
+	if err != nil {
+		return fmt.Errorf("%s could not be written: %w", name, err)
 	}
 	return nil
 }
