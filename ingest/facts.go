@@ -23,6 +23,9 @@ func (b *builder) jobFacts() {
 		case vocabulary.Job:
 			setText(&j.Name, s.asText())
 		case vocabulary.JobNo:
+			if f.Key == "" && !j.Number.Had() {
+				b.take(s, "job number", s.text, schedule.LikelierReading, "a number in the title of the sheet")
+			}
 			setText(&j.Number, s.asText())
 		case vocabulary.Site, vocabulary.Building:
 			if f.Field == vocabulary.Site || !j.Site.Had() {
@@ -53,6 +56,7 @@ func (b *builder) jobFacts() {
 	if !j.LineVolts.Had() {
 		b.voltsInTitles()
 	}
+	b.siteInTitle()
 }
 
 // plainFacts takes facts apart that say two things: "A1: 5 x 240 W @ 100 V" is

@@ -62,6 +62,7 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 		tables = append(tables, sp.tables...)
 	}
 	harmonise(tables)
+	numberTitles(all)
 	for i := range all {
 		for _, t := range all[i].tables {
 			t.decideStyles()
