@@ -495,3 +495,11 @@ func TestSheetAJob(t *testing.T) {
 		t.Errorf("%d jobs of one number", len(jobs))
 	}
 }
+
+func TestSheetAZone(t *testing.T) {
+	a := draw(layout.Loudspeakers, "S1", "title : Orchid house\ntag | model | tap[W]\nLS-1 | CL-6 | 5")
+	b := draw(layout.Loudspeakers, "S2", "title : Fern house\ntag | model | tap[W]\nLS-2 | CL-6 | 10")
+	want(t, "sheets of one form", describe(jobOf(t, a, b)), []string{"LS-1 1 x 5 W zone Orchid house", "LS-2 1 x 10 W zone Fern house"})
+	other := draw(layout.Loudspeakers, "S2", "title : Changed on site\ntag | floor | tap[W] | quantity | notes\nLS-2 | 1 | 10 | 1 | moved")
+	want(t, "sheets of different things", describe(jobOf(t, a, other)), []string{"LS-1 1 x 5 W", "LS-2 1 x 10 W"})
+}

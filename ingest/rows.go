@@ -206,14 +206,20 @@ func (r *row) say(f vocabulary.Field) seen {
 	return r.t.title(f)
 }
 
-// title returns what stands above the table or in its sheet's name about a field.
+// title returns what stands above the table about a field, else what the name
+// of its sheet, which is often a short form of the title, says.
 func (t *table) title(f vocabulary.Field) seen {
+	var name seen
 	for i := range t.titles {
-		if t.titles[i].Field == f {
-			return factSeen(&t.titles[i])
+		switch fact := &t.titles[i]; {
+		case fact.Field != f:
+		case fact.At.Row > 0:
+			return factSeen(fact)
+		case !name.had():
+			name = factSeen(fact)
 		}
 	}
-	return seen{}
+	return name
 }
 
 func factSeen(f *layout.Fact) seen {

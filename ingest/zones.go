@@ -233,7 +233,7 @@ func (b *builder) sheetZones() {
 		lists = append(lists, t)
 		sheets[t.Sheet] = true
 	}
-	if len(sheets) < 2 {
+	if len(sheets) < 2 || !alike(lists) {
 		return
 	}
 	for _, t := range weak {
@@ -266,6 +266,33 @@ func (b *builder) sheetZones() {
 		s := factSeen(&zone)
 		b.take(s, "zone", zone.Text, schedule.LikelierReading, "a sheet for each zone")
 	}
+}
+
+// alikeShare is the least share of the fields of two lists that both have, of
+// all that either has, for lists of one form.
+const alikeShare = 0.7
+
+// alike reports whether lists have one form: what a sheet for each zone has,
+// while lists of different things have columns of their own.
+func alike(lists []*table) bool {
+	fields := func(t *table) map[string]bool {
+		m := make(map[string]bool)
+		for f := range t.byField {
+			if f != vocabulary.Unknown && f != vocabulary.Ignored {
+				m[string(f)] = true
+			}
+		}
+		return m
+	}
+	first := fields(lists[0])
+	for _, t := range lists[1:] {
+		other := fields(t)
+		both := shared(first, other)
+		if float64(both) < alikeShare*float64(len(first)+len(other)-both) {
+			return false
+		}
+	}
+	return true
 }
 
 // hardlyFilled reports whether a column says something of its own in less than
