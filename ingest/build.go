@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -20,6 +21,7 @@ type builder struct {
 	opts   *Options
 	tables []*table
 	facts  []layout.Fact // what the title blocks say, in reading order
+	said   []said        // what sentences say of amplifiers
 	units  lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set
@@ -74,8 +76,9 @@ type parentText struct {
 	by      seen
 }
 
-func newBuilder(file string, opts *Options, tables []*table, facts []layout.Fact) *builder {
-	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: facts,
+func newBuilder(file string, opts *Options, p *part) *builder {
+	tables := p.tables
+	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said),
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
 		channels: make(map[channelKey]*schedule.Channel), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
@@ -108,6 +111,7 @@ func (b *builder) build() *schedule.Job {
 	b.zoneGroups()
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
+	b.applySaid()
 	b.link()
 	b.leaveOut()
 	b.totals()

@@ -74,6 +74,9 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 			at, rating = i, strings.TrimLeft(f.Text[i:], ":,;– ")
 		}
 		if _, err := notation.ParseRating(rating, notation.Auto); err != nil || !strings.ContainsAny(rating, "wW") {
+			if name, ok := sentenceName(&f); ok { // its rating: see saidOn
+				f.Text, f.Key, f.Cell = name, "", nil
+			}
 			out = append(out, f)
 			continue
 		}

@@ -51,9 +51,11 @@ func (b *builder) collectNames() {
 			}
 		}
 	}
+	b.hearAmplifiers()
 	b.zoneNames.Settle()
 	b.ampNames.Settle()
 	b.controlNames.Settle()
+	b.keepSaid()
 	b.collectChannels()
 }
 

@@ -16,6 +16,7 @@ import (
 type part struct {
 	tables  []*table
 	facts   []layout.Fact
+	said    []said
 	sheet   string // for a job with a sheet of its own
 	outside []layout.Outside
 	row     *row // for a job of a register: its first row
@@ -29,7 +30,7 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 		if len(p.tables) == 0 {
 			continue
 		}
-		b := newBuilder(file, opts, p.tables, p.facts)
+		b := newBuilder(file, opts, &p)
 		b.job.Sheet = p.sheet
 		b.register(p.row)
 		job := b.build()
@@ -49,6 +50,9 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 		s := &reading.Sheets[i]
 		sp := sheetPart{sheet: s}
 		sp.facts = sheetFacts(s)
+		if !s.Hidden {
+			sp.said = saidOn(s)
+		}
 		for _, t := range s.Tables {
 			number++
 			n := newTable(t, number, memo)
@@ -84,6 +88,7 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 		if !s.sheet.Hidden {
 			one.facts = append(one.facts, s.facts...)
 		}
+		one.said = append(one.said, s.said...)
 		one.outside = append(one.outside, s.sheet.Outside...)
 	}
 	return []part{one}
@@ -134,6 +139,7 @@ func sheetFacts(s *layout.Sheet) []layout.Fact {
 type sheetPart struct {
 	sheet  *layout.Sheet
 	facts  []layout.Fact
+	said   []said
 	tables []*table
 	no     string // keys of the job's number and name, "" if not named
 	name   string
@@ -250,6 +256,7 @@ func bySheet(all []sheetPart) []part {
 				}
 				p.tables = append(p.tables, s.tables...)
 				p.facts = append(p.facts, s.facts...)
+				p.said = append(p.said, s.said...)
 				p.outside = append(p.outside, s.sheet.Outside...)
 				if p.sheet == "" {
 					p.sheet = s.sheet.Name
@@ -262,6 +269,7 @@ func bySheet(all []sheetPart) []part {
 				}
 				if !s.sheet.Hidden {
 					p.facts = append(p.facts, withoutJob(s.facts)...)
+					p.said = append(p.said, s.said...)
 				}
 				if k == 0 {
 					p.outside = append(p.outside, s.sheet.Outside...)
@@ -372,6 +380,7 @@ func byRegister(all []sheetPart) []part {
 		for k := range out {
 			if !s.sheet.Hidden {
 				out[k].facts = append(out[k].facts, withoutJob(s.facts)...)
+				out[k].said = append(out[k].said, s.said...)
 			}
 		}
 		out[0].outside = append(out[0].outside, s.sheet.Outside...)

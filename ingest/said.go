@@ -1,0 +1,275 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// What a sentence outside the tables says of an amplifier ("PA1: two outputs,
+// 60 W each") holds where the tables say nothing of it. A sentence counts for
+// the amplifiers that a table names; the only one that a file names at all is
+// the amplifier of its outputs.
+
+// A said is one amplifier of a sentence.
+type said struct {
+	notation.RatedAmplifier
+	source schedule.Source
+}
+
+// saidOn finds the sentences about amplifiers on a sheet: in the cells of its
+// titles and notes, each alone or all of a row together.
+func saidOn(s *layout.Sheet) []said {
+	type place struct {
+		at   schedule.Ref
+		text string
+	}
+	var cells []place
+	add := func(at schedule.Ref, text string) {
+		text = strings.TrimSpace(text)
+		if at.Row > 0 && text != "" && !slices.ContainsFunc(cells, func(p place) bool { return p.at == at }) {
+			cells = append(cells, place{at, text})
+		}
+	}
+	fact := func(f *layout.Fact) {
+		text := f.Text
+		if f.Cell != nil && f.Cell.Text != "" {
+			text = f.Cell.Text
+		}
+		if f.Key != "" && !strings.Contains(text, f.Key) {
+			text = f.Key + ": " + text
+		}
+		add(f.At, text)
+	}
+	for i := range s.Facts {
+		fact(&s.Facts[i])
+	}
+	for _, t := range s.Tables {
+		for i := range t.Titles {
+			fact(&t.Titles[i])
+		}
+		for i := range t.Records {
+			if r := &t.Records[i]; r.Class == layout.Note {
+				add(r.At, r.Text)
+			}
+		}
+	}
+	for _, o := range s.Outside {
+		if o.Class == layout.Note {
+			add(o.At, o.Text)
+		}
+	}
+	slices.SortStableFunc(cells, func(x, y place) int { return x.at.Compare(y.at) })
+	var out []said
+	for len(cells) > 0 {
+		n := 1
+		for n < len(cells) && cells[n].at.Row == cells[0].at.Row {
+			n++
+		}
+		row := cells[:n]
+		cells = cells[n:]
+		var texts []string
+		for _, c := range row {
+			texts = append(texts, c.text)
+		}
+		whole := false
+		for _, between := range []string{"; ", " "} {
+			text := strings.Join(texts, between)
+			if list := sentence(text, row[0].at); n > 1 && len(list) > 0 && list[0].Name != "" && (list[0].Worded || list[0].W > 0) {
+				out, whole = append(out, list...), true
+				break
+			}
+		}
+		for _, c := range row {
+			if !whole {
+				out = append(out, sentence(c.text, c.at)...)
+			}
+		}
+	}
+	return out
+}
+
+func sentence(text string, at schedule.Ref) []said {
+	list, err := notation.ParseRatingSentence(text, notation.Auto)
+	if err != nil {
+		return nil
+	}
+	var out []said
+	for _, a := range list {
+		out = append(out, said{a, schedule.Source{At: at, Written: text, How: schedule.FromTitle}})
+	}
+	return out
+}
+
+// ampText is the name of the amplifier of a sentence as the tables may have it.
+func (s *said) ampText() string { return ampText(&s.RatedAmplifier) }
+
+func ampText(a *notation.RatedAmplifier) string {
+	if len(a.Name) == 1 {
+		return "Amp " + a.Name // a bare figure or letter names nothing
+	}
+	return a.Name
+}
+
+// hearAmplifiers adds the names in sentences to those of the tables.
+func (b *builder) hearAmplifiers() {
+	for i := range b.said {
+		if b.said[i].Name != "" {
+			b.ampNames.Add(b.said[i].ampText(), 0)
+		}
+	}
+}
+
+// keepSaid keeps the sentences about amplifiers that a table names, about all
+// of them, and about the only one that the file names.
+func (b *builder) keepSaid() {
+	known := make(map[string]bool)
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" {
+				continue
+			}
+			name := b.outletOf(r).amp
+			if r.kind == amplifierRow || r.kind == channelRow {
+				if own, _ := b.ampName(r); own.had() {
+					name = own.text
+				}
+			}
+			if name != "" {
+				known[b.ampNames.Find(name).Key] = true
+			}
+		}
+	}
+	named := make(map[string]bool)
+	for i := range b.said {
+		if s := &b.said[i]; s.Name != "" && s.Worded {
+			named[b.ampNames.Find(s.ampText()).Key] = true
+		}
+	}
+	only := len(known) == 0 && len(named) == 1
+	b.said = slices.DeleteFunc(b.said, func(s said) bool {
+		k := b.ampNames.Find(s.ampText()).Key
+		return s.Name != "" && !known[k] && !(only && named[k])
+	})
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Name == "" {
+			continue
+		}
+		name := seen{text: s.Name, field: vocabulary.Amplifier, source: s.source}
+		a := b.amplifier(name, s.ampText())
+		if a == nil {
+			continue
+		}
+		if only {
+			a.Name = s.Name
+			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
+		}
+		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) {
+			b.slots[a.Key] = n
+		}
+	}
+}
+
+// numberedWays reports whether the outputs that a sentence names are numbers,
+// which also holds if it names none.
+func (b *builder) numberedWays(s *said) bool {
+	return !slices.ContainsFunc(s.Ways, func(w notation.NamedWatts) bool {
+		id := channelID(w.Name)
+		return id == "" || id[0] < '0' || id[0] > '9'
+	})
+}
+
+// applySaid gives amplifiers and their channels what sentences say of them,
+// where nothing else does.
+func (b *builder) applySaid() {
+	for i := range b.said {
+		s := &b.said[i]
+		at := seen{text: s.source.Written, field: vocabulary.ChannelWatts, source: s.source}
+		var amps []*schedule.Amplifier
+		if s.Name == "" {
+			amps = b.job.Amplifiers
+		} else if a := b.amps[b.ampNames.Find(s.ampText()).Key]; a != nil {
+			amps = []*schedule.Amplifier{a}
+		}
+		for _, a := range amps {
+			b.applyTo(a, s, at)
+		}
+		if len(amps) == 0 {
+			b.applyToLoose(s, at)
+		}
+	}
+}
+
+func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
+	if len(s.AtV) == 1 && !b.ampLine[a].Had() {
+		b.ampLineV(a, schedule.Exactly(schedule.Volts(s.AtV[0]), s.source))
+	}
+	if len(s.Zones) > 0 && len(a.Channels) == 0 {
+		c := b.channel(a, "1", s.source.At)
+		for _, name := range s.Zones {
+			if z := b.zones[b.zoneNames.Find(name).Key]; z != nil && z.Channel == nil {
+				z.Channel, z.Channels = c, []*schedule.Channel{c}
+			}
+		}
+	}
+	for _, w := range s.Ways {
+		if c := b.channel(a, w.Name, s.source.At); c != nil && w.W > 0 && len(b.channelRated[c]) == 0 {
+			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
+		}
+	}
+	if s.TotalW > 0 && len(b.frameRated[a]) == 0 {
+		b.frameRated[a] = append(b.frameRated[a], ratedSeen{[]notation.RatedOutput{{W: s.TotalW, Total: true}}, at})
+	}
+	if s.W == 0 || len(b.ampRated[a]) > 0 {
+		return
+	}
+	switch {
+	case s.PerOutput || s.Outputs == 1 || s.Outputs == 0 && b.slots[a.Key] <= 1 && len(a.Channels) <= 1:
+		b.ampRated[a] = append(b.ampRated[a], ratedSeen{[]notation.RatedOutput{{Channels: s.Outputs, W: s.W, PerChannel: s.PerOutput}}, at})
+	default:
+		b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: is "+plain(s.W)+" W of each output or of all together?",
+			"the rating of the channels of "+a.Name)
+	}
+}
+
+// applyToLoose is for channels without an amplifier.
+func (b *builder) applyToLoose(s *said, at seen) {
+	for _, c := range b.job.Channels {
+		if c.Amplifier != nil {
+			continue
+		}
+		if len(s.AtV) == 1 && !c.LineVolts.Had() {
+			c.LineVolts = schedule.Exactly(schedule.Volts(s.AtV[0]), s.source)
+		}
+		if len(b.channelRated[c]) > 0 {
+			continue
+		}
+		for _, w := range s.Ways {
+			if w.W > 0 && channelID(w.Name) == channelID(c.Name) {
+				b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
+			}
+		}
+		if s.W > 0 && s.Name == "" && (s.PerOutput || len(b.job.Channels) == 1) {
+			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)
+		}
+	}
+}
+
+// sentenceName is the name that a text of an amplifier gives it as a sentence:
+// "Amp DOME: chan. 1 60 W, chan. 2 60 W" is DOME.
+func sentenceName(f *layout.Fact) (string, bool) {
+	text := f.Text
+	if f.Key != "" {
+		text = f.Key + ": " + text
+	}
+	list, err := notation.ParseRatingSentence(text, notation.Auto)
+	if err != nil || len(list) != 1 || list[0].Name == "" {
+		return "", false
+	}
+	return ampText(&list[0]), true
+}
