@@ -503,3 +503,16 @@ func TestSheetAZone(t *testing.T) {
 	other := draw(layout.Loudspeakers, "S2", "title : Changed on site\ntag | floor | tap[W] | quantity | notes\nLS-2 | 1 | 10 | 1 | moved")
 	want(t, "sheets of different things", describe(jobOf(t, a, other)), []string{"LS-1 1 x 5 W", "LS-2 1 x 10 W"})
 }
+
+// Lengths that do not grow are no reason to doubt a header that says where they begin.
+func TestRunsFromTheRack(t *testing.T) {
+	for _, header := range []string{"Run from rack", "Length from the amp", "Länge vom Schrank", "Longueur depuis le rack", "Metros desde el armario", "Lengte vanaf de kast"} {
+		table := draw(layout.Loudspeakers, "Heads", "tag | tap[W] | channel | length[m]\nLS-1 | 5 | A1.1 | 40\nLS-2 | 5 | A1.1 | 12\nLS-3 | 5 | A1.1 | 25")
+		table.Columns[3].Header = header
+		for _, l := range jobOf(t, table).Loudspeakers {
+			if l.Run == nil || l.Run.Reach != schedule.FromRack {
+				t.Errorf("%q: the run of %s is not from the rack", header, l.Tag.Value)
+			}
+		}
+	}
+}
