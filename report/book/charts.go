@@ -11,6 +11,10 @@ import (
 // figuresColumn is where the figures of the charts stand, right of what is printed.
 const figuresColumn = 14
 
+// pageRows is how many rows of usual height a page of the summary takes, so
+// that no chart is cut in two: measured in LibreOffice, some kept free.
+const pageRows = 76
+
 // charts draws the three charts below a row, from a new page on, and returns
 // the last row that they cover.
 func (b *builder) charts(row int) int {
@@ -28,22 +32,23 @@ func (b *builder) charts(row int) int {
 		{"Load against rating, fullest first (W)", []string{"load", "rating"}, a.Loads(12), excelize.Bar, []string{"E08E2B", "9AA5B1"}, "0.##"},
 	}
 	last := row - 1
-	started := false
+	top := 0 // the first row of the page
 	for _, c := range list {
 		if len(c.bars) == 0 || b.err != nil {
 			continue
-		}
-		if !started {
-			started = true
-			b.err = b.file.InsertPageBreak(summarySheet, fmt.Sprintf("A%d", row))
 		}
 		height := 70 + len(c.bars)*20*min(len(c.series), 2)
 		if len(c.series) == 4 { // stacked: one bar each
 			height = 90 + len(c.bars)*22
 		}
+		rows := max(height/20+2, len(c.bars)+3)
+		if top == 0 || row+rows-top > pageRows {
+			top = row
+			b.err = b.file.InsertPageBreak(summarySheet, fmt.Sprintf("A%d", row))
+		}
 		b.figures(row, c.title, c.series, c.bars)
 		b.chart(row, c.title, c.series, len(c.bars), c.kind, c.colours, c.format, height)
-		row += max(height/20+2, len(c.bars)+3)
+		row += rows
 		last = row - 1
 	}
 	return last
