@@ -16,7 +16,7 @@ func (p *repair) cable() {
 		p.not("the line is not known well enough")
 		return
 	}
-	limit, grade := p.lossLimit(n), ""
+	limit, note := p.lossLimit(n), ""
 	sizes, wasAWG := line.MM2Sizes(), false
 	for _, k := range n.line.Cables {
 		if k.AWG.Had() {
@@ -38,10 +38,10 @@ func (p *repair) cable() {
 		}
 		text := fmt.Sprintf("replace %s m of %s by %s copper", metres(n.line.LengthM), n.wire(), size.Name)
 		if allows != "" {
-			grade = "; " + allows
+			note = "; " + allows
 		}
 		p.keep(Remedy{Kind: "cable", Change: text, Short: size.Name + " cable", Part: fmt.Sprintf("%s m cable, %s copper", metres(p.thinLength(n, size.AreaMM2)), size.Name),
-			Before: n.judged.High, After: loss, Unit: "dB", Effect: fmt.Sprintf("loss %s, limit %s%s", decibels(loss), decibels(limit), grade), Source: sizesName(wasAWG)})
+			Before: n.judged.High, After: loss, Unit: "dB", Effect: fmt.Sprintf("loss %s, limit %s%s", decibels(loss), decibels(limit), note), Source: sizesName(wasAWG)})
 		return
 	}
 	p.not("no standard conductor up to %s keeps %s", sizes[len(sizes)-1].Name, decibels(limit))

@@ -10,13 +10,6 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// awgAreaMM2 is the area of a gauge in mm²: the diameter is
-// 0.127 mm x 92^((36-n)/39). Source: ASTM B258.
-func awgAreaMM2(n int) float64 {
-	d := 0.127 * math.Pow(92, float64(36-n)/39)
-	return math.Pi / 4 * d * d
-}
-
 // A length is what a cell says of a length in metres.
 type length struct {
 	schedule.Quantity[schedule.Metres]
@@ -309,14 +302,10 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 		return true
 	}
 	c.Gauge = s.asText()
-	area := p.AreaMM2
+	area := p.SmallestAreaMM2()
 	source := s.source
 	if p.AWG != nil {
 		c.AWG = schedule.Exactly(schedule.Pieces(*p.AWG), s.source)
-		awg := awgAreaMM2(*p.AWG)
-		if area == 0 || awg < area {
-			area = awg
-		}
 		if source.How < schedule.UnitAssumed {
 			source.How, source.Because = schedule.Computed, "the area of the gauge"
 		}

@@ -201,9 +201,3 @@ func (s *Stage) writeManifest() error {
 	}
 	return errors.Join(w.Flush(), f.Close())
 }
-
-// Holds reports whether a folder was filled by an earlier run.
-func Holds(dir string) bool {
-	_, err := os.Stat(filepath.Join(dir, manifest))
-	return err == nil
-}

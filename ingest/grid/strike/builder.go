@@ -31,9 +31,6 @@ func (b *Builder) Len() int { return len(b.text) }
 // String returns the whole text.
 func (b *Builder) String() string { return string(b.text) }
 
-// Reset forgets the text.
-func (b *Builder) Reset() { b.text, b.ends = b.text[:0], b.ends[:0] }
-
 // Runs returns the pieces, neighbours of one style joined.
 func (b *Builder) Runs() []Run {
 	runs := make([]Run, len(b.ends))
