@@ -1,30 +1,34 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // boathouses are English workbooks of the boathouses.
-func boathouses() []hard {
-	return []hard{
-		{file: "boathouses/B3 heads list p1-2.xlsx", kind: "schedule", book: boathouse3, truth: boathouse3Truth},
-		{file: "boathouses/B12 zones across.ods", kind: "schedule", book: boathouse12, saved: "ods", truth: boathouse12Truth},
-		{file: "boathouses/Boathouse 7 spkr taps.xlsx", kind: "schedule", book: boathouse7, truth: boathouse7Truth},
-		{file: "boathouses/B5 cables.xlsx", kind: "schedule", book: boathouse5, truth: boathouse5Truth},
-		{file: "boathouses/B4 mixed volts.xlsx", kind: "schedule", book: boathouse4, saved: "xlsx", truth: boathouse4Truth},
-		{file: "boathouses/B6 pivot.xlsx", kind: "schedule", book: boathouse6, truth: boathouse6Truth},
+func boathouses() []typed.Case {
+	return []typed.Case{
+		{File: "boathouses/B3 heads list p1-2.xlsx", Kind: "schedule", Book: boathouse3, Truth: boathouse3Truth},
+		{File: "boathouses/B12 zones across.ods", Kind: "schedule", Book: boathouse12, Saved: "ods", Truth: boathouse12Truth},
+		{File: "boathouses/Boathouse 7 spkr taps.xlsx", Kind: "schedule", Book: boathouse7, Truth: boathouse7Truth},
+		{File: "boathouses/B5 cables.xlsx", Kind: "schedule", Book: boathouse5, Truth: boathouse5Truth},
+		{File: "boathouses/B4 mixed volts.xlsx", Kind: "schedule", Book: boathouse4, Saved: "xlsx", Truth: boathouse4Truth},
+		{File: "boathouses/B6 pivot.xlsx", Kind: "schedule", Book: boathouse6, Truth: boathouse6Truth},
 	}
 }
 
 // Three header rows with merged cells and units, page footers, repeated headers, sums carried forward.
 func boathouse3() *excelize.File {
-	p := newBook("Heads")
+	p := typed.NewBook("Heads")
 	head := `
 DEVICE|||DRIVE||FED BY||HOME RUN
 Ref|Bay|Pattern|Each|Line|Frame|Way|Dist.|Pair
 |||W|V|||ft|AWG
 `
-	p.put("A1", "Boathouse 3 - heads list|||||||Rev 4\nJob EQ-0933")
-	p.put("A5", head)
-	p.put("A8", `
+	p.Put("A1", "Boathouse 3 - heads list|||||||Rev 4\nJob EQ-0933")
+	p.Put("A5", head)
+	p.Put("A8", `
 B301|Slip|Tansy 8|5|70|F1|A|60|16
 B302|Slip|Tansy 8|5|70|F1|A|85|16
 B303|Slip|Tansy 8|5|70|F1|A|110|16
@@ -36,8 +40,8 @@ B308|Racking|Tansy 8|2.5|70|F1|B|90|16
 |Carried forward||40
 page 1 of 2
 `)
-	p.put("A19", head)
-	p.put("A22", `
+	p.Put("A19", head)
+	p.Put("A22", `
 |Brought forward||40
 B309|Workshop|Sleet horn|10|70|F1|C|75|14
 B310|Workshop|Sleet horn|10|70|F1|C|95|14
@@ -51,15 +55,15 @@ page 2 of 2
 F1 = 3 x 60W at 70V
 `)
 	for _, r := range []string{"5", "19"} {
-		p.merge("A"+r+":C"+r, "D"+r+":E"+r, "F"+r+":G"+r, "H"+r+":I"+r)
+		p.Merge("A"+r+":C"+r, "D"+r+":E"+r, "F"+r+":G"+r, "H"+r+":I"+r)
 	}
-	return p.f
+	return p.File
 }
 
-func boathouse3Truth(t *truth) {
-	t.is("EQ-0933", "Boathouse 3", "three header rows, merged groups and a units row, repeated after a page foot; carried and brought forward; the fed-by frame's rating in a note")
-	t.revision("4", false)
-	t.speakers("sheet=Heads; tap_v=70.7; line_v=70.7; amplifier=F1", `
+func boathouse3Truth(t *typed.Truth) {
+	t.Is("EQ-0933", "Boathouse 3", "three header rows, merged groups and a units row, repeated after a page foot; carried and brought forward; the fed-by frame's rating in a note")
+	t.Revision("4", false)
+	t.Speakers("sheet=Heads; tap_v=70.7; line_v=70.7; amplifier=F1", `
 rows|tag|room|model|tap_w|channel
 8..11|B301..B304|Slip|Tansy 8|5|A
 12..13|B305..B306|Racking|Sleet horn|7.5|B
@@ -68,9 +72,9 @@ rows|tag|room|model|tap_w|channel
 25..26|B311..B312|Workshop|Tansy 8|5|C
 27..28|B313..B314|Office|Tansy 8|1|C
 `)
-	t.channels("line_v=70.7; rated_w=60; amplifier=F1", "channel|load_w\nA|20\nB|20\nC|32")
-	t.amplifiers("", "amplifier|rated_w|load_w\nF1|180|72")
-	t.lines("material=copper; area_mm2=1.3087; note=home run of each head", `
+	t.Channels("line_v=70.7; rated_w=60; amplifier=F1", "channel|load_w\nA|20\nB|20\nC|32")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nF1|180|72")
+	t.Lines("material=copper; area_mm2=1.3087; note=home run of each head", `
 from|to|length_m|area_mm2
 F1 A|B301|18.288|1.3087
 F1 A|B302|25.908|1.3087
@@ -87,7 +91,7 @@ F1 C|B312|36.576|2.0809
 F1 C|B313|9.144|2.0809
 F1 C|B314|13.716|2.0809
 `)
-	t.left("Heads", `
+	t.Left("Heads", `
 16|total|carried forward
 17|note|page foot
 19|header|repeated
@@ -102,8 +106,8 @@ F1 C|B314|13.716|2.0809
 
 // Zones across, properties down, with a sum column and a zone that is not built.
 func boathouse12() *excelize.File {
-	p := newBook("Zones")
-	p.put("A1", `
+	p := typed.NewBook("Zones")
+	p.Put("A1", `
 Boathouse 12
 Job EQ-1190
 
@@ -119,36 +123,36 @@ Core|2 x 1.5|2 x 1.5|2 x 1.5|2 x 2.5
 Fitted?|yes|yes|yes|no - next season
 Line|100 V for all
 `)
-	p.bold("B4:F4", "A5:A14")
-	return p.f
+	p.Bold("B4:F4", "A5:A14")
+	return p.File
 }
 
-func boathouse12Truth(t *truth) {
-	t.is("EQ-1190", "Boathouse 12", "transposed: zones across, a sum column that is no zone, one zone not built yet; rating inside the channel and the control cell")
-	t.speakers("sheet=Zones; tap_v=100; line_v=100", `
+func boathouse12Truth(t *typed.Truth) {
+	t.Is("EQ-1190", "Boathouse 12", "transposed: zones across, a sum column that is no zone, one zone not built yet; rating inside the channel and the control cell")
+	t.Speakers("sheet=Zones; tap_v=100; line_v=100", `
 rows|zone|count|model|tap_w|channel|control|status|note
 B|Slipway|4|Sleet horn|7.5|1||installed|
 C|Boat hall|10|Tansy 8|5|2|KB-2|installed|
 D|Loft|6|Tansy 8|2.5|2|KB-3|installed|
 E|Gangway|3|Sleet horn|10|||future|not built, fed by nothing
 `)
-	t.channels("line_v=100; rated_w=60", "channel|load_w|note\n1|30|\n2|65|50+15: over its rating")
-	t.controls("", "control|zone|rated_w|load_w\nKB-2|Boat hall|50|50\nKB-3|Loft|20|15")
-	t.lines("material=copper; note=cores and mm²; metal not stated", `
+	t.Channels("line_v=100; rated_w=60", "channel|load_w|note\n1|30|\n2|65|50+15: over its rating")
+	t.Controls("", "control|zone|rated_w|load_w\nKB-2|Boat hall|50|50\nKB-3|Loft|20|15")
+	t.Lines("material=copper; note=cores and mm²; metal not stated", `
 zone|length_m|area_mm2
 Slipway|45|1.5
 Boat hall|60|1.5
 Loft|82|1.5
 Gangway|130|2.5
 `)
-	t.left("Zones", "F|total|sum column: 23 heads and 125 W with the gangway")
-	t.asks("Zones", "E|assumed|the gangway is future: left out of the load")
+	t.Left("Zones", "F|total|sum column: 23 heads and 125 W with the gangway")
+	t.Asks("Zones", "E|assumed|the gangway is future: left out of the load")
 }
 
 // A United States list whose fractions became days: 1/2 is 2 January, 1/4 is 4 January.
 func boathouse7() *excelize.File {
-	p := newBook("Taps")
-	p.put("A1", `
+	p := typed.NewBook("Taps")
+	p.Put("A1", `
 Boathouse 7|||Job EQ-0412
 70 V
 
@@ -167,17 +171,17 @@ S11|Dock|1 1/2|2|140|'18/2
 
 Amp: 2 ckts, 20 W each
 `)
-	p.date("C5", 2011, 1, 2, "d-mmm")
-	p.date("C6", 2011, 1, 2, "d-mmm")
-	p.date("C10", 2011, 1, 4, "d-mmm")
-	p.date("C11", 2011, 1, 4, "d-mmm")
-	p.format("# ?/?", "C13")
-	return p.f
+	p.Date("C5", 2011, 1, 2, "d-mmm")
+	p.Date("C6", 2011, 1, 2, "d-mmm")
+	p.Date("C10", 2011, 1, 4, "d-mmm")
+	p.Date("C11", 2011, 1, 4, "d-mmm")
+	p.Format("# ?/?", "C13")
+	return p.File
 }
 
-func boathouse7Truth(t *truth) {
-	t.is("EQ-0412", "Boathouse 7", "taps 1/2 and 1/4 turned into 2 and 4 January (month first: no day could be read otherwise as a usual tap list 1/4, 1/2, 1, 2); a fraction format; text fractions")
-	t.speakers("sheet=Taps; tap_v=70.7; line_v=70.7", `
+func boathouse7Truth(t *typed.Truth) {
+	t.Is("EQ-0412", "Boathouse 7", "taps 1/2 and 1/4 turned into 2 and 4 January (month first: no day could be read otherwise as a usual tap list 1/4, 1/2, 1, 2); a fraction format; text fractions")
+	t.Speakers("sheet=Taps; tap_v=70.7; line_v=70.7", `
 rows|tag|room|tap_w|channel|note
 5..6|S1..S2|Lockers|0.5|1|date 2 January
 7|S3|Lockers|1|1|
@@ -189,8 +193,8 @@ rows|tag|room|tap_w|channel|note
 14|S10|Dock|2|2|
 15|S11|Dock|1.5|2|one and a half
 `)
-	t.channels("line_v=70.7; rated_w=20", "channel|load_w|note\n1|5.5|0.5+0.5+1+1+2+0.25+0.25\n2|4.5|0.5+0.5+2+1.5")
-	t.lines("material=copper; note=one growing length a spkr from the amplifier along each circuit: assumed", `
+	t.Channels("line_v=70.7; rated_w=20", "channel|load_w|note\n1|5.5|0.5+0.5+1+1+2+0.25+0.25\n2|4.5|0.5+0.5+2+1.5")
+	t.Lines("material=copper; note=one growing length a spkr from the amplifier along each circuit: assumed", `
 to|length_m|area_mm2
 S1|18.288|1.3087
 S2|24.384|1.3087
@@ -204,13 +208,13 @@ S9|25.908|0.8230
 S10|36.576|0.8230
 S11|42.672|0.8230
 `)
-	t.asks("Taps", "5-6|assumed|0.5 W recovered from a date\n10-11|assumed|0.25 W recovered from a date")
+	t.Asks("Taps", "5-6|assumed|0.5 W recovered from a date\n10-11|assumed|0.25 W recovered from a date")
 }
 
 // Cables from end to end on a sheet of their own: a chain with a branch, feet and inches.
 func boathouse5() *excelize.File {
-	p := newBook("Heads")
-	p.put("A1", `
+	p := typed.NewBook("Heads")
+	p.Put("A1", `
 Boathouse 5
 Job EQ-0505
 
@@ -223,8 +227,8 @@ S5|Bay 3|5|2
 S6|Bay 4|5|2
 S7|Loft|2.5|2
 `)
-	q := p.sheet("Cables")
-	q.put("A1", `
+	q := p.Sheet("Cables")
+	q.Put("A1", `
 Boathouse 5 cables
 
 Cbl|Ex|On to|Lg|Stuff
@@ -237,8 +241,8 @@ C6|S5|S6|18'|#14 CCA
 C7|S6|S7|33'-9"|'18-2
 C8|Rack way 3|coil in ceiling|25'|'16/2
 `)
-	r := p.sheet("Rack")
-	r.put("A1", `
+	r := p.Sheet("Rack")
+	r.Put("A1", `
 Amp RB5
 
 Way|V|Watts good for
@@ -246,12 +250,12 @@ Way|V|Watts good for
 2|70|60
 3|70|60
 `)
-	return p.f
+	return p.File
 }
 
-func boathouse5Truth(t *truth) {
-	t.is("EQ-0505", "Boathouse 5", "three sheets joined by way and tag; 'Ex' and 'On to' are from and to; a branch at S1; feet-inches; CCA on one piece; a coil that feeds nothing")
-	t.speakers("sheet=Heads; tap_v=70.7; line_v=70.7; amplifier=RB5", `
+func boathouse5Truth(t *typed.Truth) {
+	t.Is("EQ-0505", "Boathouse 5", "three sheets joined by way and tag; 'Ex' and 'On to' are from and to; a branch at S1; feet-inches; CCA on one piece; a coil that feeds nothing")
+	t.Speakers("sheet=Heads; tap_v=70.7; line_v=70.7; amplifier=RB5", `
 rows|tag|room|tap_w|channel
 5|S1|Slip head|7.5|1
 6|S2|Slip foot|7.5|1
@@ -261,9 +265,9 @@ rows|tag|room|tap_w|channel
 10|S6|Bay 4|5|2
 11|S7|Loft|2.5|2
 `)
-	t.channels("line_v=70.7; rated_w=60; amplifier=RB5", "channel|load_w|note\n1|25|\n2|12.5|\n3|0|only a coil: no load, or none shown")
-	t.amplifiers("", "amplifier|load_w\nRB5|37.5")
-	t.lines("material=copper", `
+	t.Channels("line_v=70.7; rated_w=60; amplifier=RB5", "channel|load_w|note\n1|25|\n2|12.5|\n3|0|only a coil: no load, or none shown")
+	t.Amplifiers("", "amplifier|load_w\nRB5|37.5")
+	t.Lines("material=copper", `
 line|from|to|length_m|area_mm2|material|note
 C1|Rack way 1|S1|26.0604|2.0809|copper|85 ft 6 in
 C2|S1|S2|12.192|1.3087|copper|branch
@@ -278,8 +282,8 @@ C8|Rack way 3|coil in ceiling|7.62|1.3087|copper|loose end
 
 // Two line voltages, taps stamped for either.
 func boathouse4() *excelize.File {
-	p := newBook("B4")
-	p.put("A1", `
+	p := typed.NewBook("B4")
+	p.Put("A1", `
 Boathouse 4 (old part and new part)
 Job EQ-0404
 Amp 1 = 70 V, 120 W.  Amp 2 = 100 V, 120 W.
@@ -295,12 +299,12 @@ Head|Where|As stamped|Off
 8|Store|0.5W 25V|Amp 1
 9|Office|6W @100V|Amp 2
 `)
-	return p.f
+	return p.File
 }
 
-func boathouse4Truth(t *truth) {
-	t.is("EQ-0404", "Boathouse 4", "taps with their voltage in one cell: 100 V taps on 70 V, a 70 V tap on 100 V, a 25 V tap on 70 V, one terminal with both; amplifiers only in the title block")
-	t.speakers("sheet=B4", `
+func boathouse4Truth(t *typed.Truth) {
+	t.Is("EQ-0404", "Boathouse 4", "taps with their voltage in one cell: 100 V taps on 70 V, a 70 V tap on 100 V, a 25 V tap on 70 V, one terminal with both; amplifiers only in the title block")
+	t.Speakers("sheet=B4", `
 rows|tag|room|tap_w|tap_v|line_v|amplifier|note
 6..7|1..2|Old slip|5|70.7|70.7|1|
 8..9|3..4|Old hall|10|100|70.7|1|draws 5 W
@@ -309,18 +313,18 @@ rows|tag|room|tap_w|tap_v|line_v|amplifier|note
 13|8|Store|0.5|25|70.7|1|draws 4 W
 14|9|Office|6|100|100|2|
 `)
-	t.channels("rated_w=120", `
+	t.Channels("rated_w=120", `
 amplifier|line_v|load_w|note
 1|70.7|24|5+5+5+5+4
 2|100|36|10+10+10+6
 `)
-	t.amplifiers("rated_w=120", "amplifier|load_w\n1|24\n2|36")
+	t.Amplifiers("rated_w=120", "amplifier|load_w\n1|24\n2|36")
 }
 
 // What a pivot table leaves behind.
 func boathouse6() *excelize.File {
-	p := newBook("Sheet4")
-	p.put("A1", `
+	p := typed.NewBook("Sheet4")
+	p.Put("A1", `
 Boathouse 6 heads (70 V line), job EQ-0606
 
 Sum of Heads||||
@@ -335,25 +339,25 @@ Bay B Total||||10
 (blank) Total||||1
 Grand Total||||17
 `)
-	return p.f
+	return p.File
 }
 
-func boathouse6Truth(t *truth) {
-	t.is("EQ-0606", "Boathouse 6", "pivot table: labels not repeated, group totals, (blank), Grand Total; the count stands under Total")
-	t.speakers("sheet=Sheet4; tap_v=70.7; line_v=70.7", `
+func boathouse6Truth(t *typed.Truth) {
+	t.Is("EQ-0606", "Boathouse 6", "pivot table: labels not repeated, group totals, (blank), Grand Total; the count stands under Total")
+	t.Speakers("sheet=Sheet4; tap_v=70.7; line_v=70.7", `
 rows|zone|model|count|tap_w|channel|note
 5|Bay A|Sleet horn|2|10|1|
 6|Bay A|Tansy 8|4|5|1|zone carried down
 8|Bay B|Tansy 8|8|2.5|2|
 9|Bay B|Tansy 8|2|5|2|zone and kind carried down
 `)
-	t.channels("line_v=70.7", "channel|load_w\n1|40\n2|30")
-	t.left("Sheet4", `
+	t.Channels("line_v=70.7", "channel|load_w\n1|40\n2|30")
+	t.Left("Sheet4", `
 7|total|
 10|total|
 11|other|one head of which nothing is known
 12|total|
 13|total|
 `)
-	t.asks("Sheet4", "11|asked|one head without zone, kind, watts and way")
+	t.Asks("Sheet4", "11|asked|one head without zone, kind, watts and way")
 }

@@ -1,20 +1,24 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // french are the schedules of a French-speaking foundation.
-func french() []hard {
-	return []hard{
-		{file: "fr/Serres releve HP.csv", kind: "schedule", bytes: serres, truth: serresTruth},
-		{file: "fr/Planetarium comptage par prise.ods", kind: "schedule", book: comptage, saved: "ods", truth: comptageTruth},
-		{file: "fr/Patinoire en travers.fods", kind: "schedule", book: patinoire, saved: "fods", truth: patinoireTruth},
-		{file: "fr/Embarcadere.xls", kind: "schedule", book: embarcadere, saved: "html", truth: embarcadereTruth},
+func french() []typed.Case {
+	return []typed.Case{
+		{File: "fr/Serres releve HP.csv", Kind: "schedule", Bytes: serres, Truth: serresTruth},
+		{File: "fr/Planetarium comptage par prise.ods", Kind: "schedule", Book: comptage, Saved: "ods", Truth: comptageTruth},
+		{File: "fr/Patinoire en travers.fods", Kind: "schedule", Book: patinoire, Saved: "fods", Truth: patinoireTruth},
+		{File: "fr/Embarcadere.xls", Kind: "schedule", Book: embarcadere, Saved: "html", Truth: embarcadereTruth},
 	}
 }
 
 // A survey in ISO-8859-1: ½, idem, raised 2, decimal commas.
 func serres() []byte {
-	return latin1(dos(`
+	return typed.Latin1(typed.DOS(`
 Fondation Orvelle - serres, relevé des HP;;;;;;;Affaire FO-310
 Ligne 100 V;;;;;;;
 ;;;;;;;
@@ -32,9 +36,9 @@ Att. du couloir : 6 W, tous les HP du n° 3;;;;;;;
 `))
 }
 
-func serresTruth(t *truth) {
-	t.is("FO-310", "serres", "ISO-8859-1 with ½ and ¾; 'idem' repeats the cell above; 2×1,5² is two cores of 1.5 mm²; ml is metres; a way to come, removed units; a control in a sentence below")
-	t.speakers("tap_v=100; line_v=100; amplifier=A", `
+func serresTruth(t *typed.Truth) {
+	t.Is("FO-310", "serres", "ISO-8859-1 with ½ and ¾; 'idem' repeats the cell above; 2×1,5² is two cores of 1.5 mm²; ml is metres; a way to come, removed units; a control in a sentence below")
+	t.Speakers("tap_v=100; line_v=100; amplifier=A", `
 rows|tag|zone|model|count|tap_w|channel|control|status|note
 5|1|Serre chaude|Roseau 20|6|10|1||installed|
 6|2|Serre froide|Roseau 20|4|7.5|1||installed|
@@ -44,10 +48,10 @@ rows|tag|zone|model|count|tap_w|channel|control|status|note
 10|6|Parvis|Cor 15|3|15|3||future|
 11|7|Bassin|Roseau 20|2||1||removed|
 `)
-	t.channels("line_v=100; rated_w=120; amplifier=A", "channel|load_w|note\n1|90|60+30\n2|7.75|4+0.75+3\n3|0|to come")
-	t.amplifiers("", "amplifier|rated_w|load_w\nA|360|97.75")
-	t.controls("", "control|zone|rated_w|load_w\nAtt. du couloir|Couloir|6|4")
-	t.lines("material=copper; note=metal not stated", `
+	t.Channels("line_v=100; rated_w=120; amplifier=A", "channel|load_w|note\n1|90|60+30\n2|7.75|4+0.75+3\n3|0|to come")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nA|360|97.75")
+	t.Controls("", "control|zone|rated_w|load_w\nAtt. du couloir|Couloir|6|4")
+	t.Lines("material=copper; note=metal not stated", `
 zone|length_m|area_mm2
 Serre chaude|45|1.5
 Serre froide|62|1.5
@@ -56,13 +60,13 @@ Bureau|12|0.75
 Billetterie|18|0.75
 Parvis|80|2.5
 `)
-	t.left("", "13|amplifier|\n14|control|")
+	t.Left("", "13|amplifier|\n14|control|")
 }
 
 // Counts under a column for each tap; sections by amplifier way.
 func comptage() *excelize.File {
-	p := newBook("Comptage")
-	p.put("A1", `
+	p := typed.NewBook("Comptage")
+	p.Put("A1", `
 Planétarium d'Orvelle - comptage des HP par prise du transfo|||||||FO-322
 
 Endroit|Nombre de HP réglés à||||HP|Charge
@@ -79,13 +83,13 @@ Terrasse||||7|7|70 W
 Ensemble|8|8|10|9|35|186 W
 HP en caisse (secours)||2|||2
 `)
-	p.merge("B3:E3", "A3:A4", "F3:F4", "G3:G4", "A5:G5", "A8:G8", "A12:G12")
-	return p.f
+	p.Merge("B3:E3", "A3:A4", "F3:F4", "G3:G4", "A5:G5", "A8:G8", "A12:G12")
+	return p.File
 }
 
-func comptageTruth(t *truth) {
-	t.is("FO-322", "Planétarium d'Orvelle", "counts under a column for each tap; sections by amplifier way; 'Réserve' is a store room, not a spare; spares are 'en caisse (secours)' under the sum")
-	t.speakers("sheet=Comptage; tap_v=100; line_v=100", `
+func comptageTruth(t *typed.Truth) {
+	t.Is("FO-322", "Planétarium d'Orvelle", "counts under a column for each tap; sections by amplifier way; 'Réserve' is a store room, not a spare; spares are 'en caisse (secours)' under the sum")
+	t.Speakers("sheet=Comptage; tap_v=100; line_v=100", `
 rows|zone|count|tap_w|amplifier|channel|status|note
 6|Coupole bas|6|6|A|1|installed|
 6|Coupole bas|2|10|A|1|installed|
@@ -97,20 +101,20 @@ rows|zone|count|tap_w|amplifier|channel|status|note
 13|Terrasse|7|10|B|1|installed|
 15||2|3|||spare|boxed
 `)
-	t.channels("line_v=100", `
+	t.Channels("line_v=100", `
 amplifier|channel|rated_w|load_w|note
 A|1|120|80|
 A|2|120|36|
 B|1|60|70|over its rating
 `)
-	t.amplifiers("", "amplifier|load_w\nA|116\nB|70")
-	t.left("Comptage", "5|title|\n8|title|\n12|title|\n14|total|35 pieces, 186 W: right")
+	t.Amplifiers("", "amplifier|load_w\nA|116\nB|70")
+	t.Left("Comptage", "5|title|\n8|title|\n12|title|\n14|total|35 pieces, 186 W: right")
 }
 
 // Zones across, properties down, in flat OpenDocument.
 func patinoire() *excelize.File {
-	p := newBook("Patinoire")
-	p.put("B2", `
+	p := typed.NewBook("Patinoire")
+	p.Put("B2", `
 Patinoire du lac d'Orvelle||||FO-307
 Sono 100 V, un ampli 4 x 60 W (A1)
 
@@ -123,28 +127,28 @@ Branchées sur|A1 s1|A1 s2|A1 s3|A1 s3
 Molette|-|-|M1 : 20 W|M2 : 6 W
 Remarque|||deux en panne, à compter|local loué, à nous
 `)
-	return p.f
+	return p.File
 }
 
-func patinoireTruth(t *truth) {
-	t.is("FO-307", "Patinoire du lac d'Orvelle", "transposed from B5 in flat OpenDocument; decimal commas; controls with ratings in one cell; remarks that change nothing; a sum column")
-	t.speakers("sheet=Patinoire; tap_v=100; line_v=100; amplifier=A1", `
+func patinoireTruth(t *typed.Truth) {
+	t.Is("FO-307", "Patinoire du lac d'Orvelle", "transposed from B5 in flat OpenDocument; decimal commas; controls with ratings in one cell; remarks that change nothing; a sum column")
+	t.Speakers("sheet=Patinoire; tap_v=100; line_v=100; amplifier=A1", `
 rows|zone|model|count|tap_w|channel|control|note
 C|Piste|Cor 15|6|7.5|1||
 D|Gradins|Roseau 20|8|5|2||
 E|Vestiaires|Mousse 6|10|1.5|3|M1|two are out of order but counted
 F|Affûtage|Mousse 6|3|3|3|M2|
 `)
-	t.channels("line_v=100; rated_w=60; amplifier=A1", "channel|load_w|note\n1|45|\n2|40|\n3|24|15+9\n4|0|nothing on it")
-	t.amplifiers("", "amplifier|rated_w|load_w\nA1|240|109")
-	t.controls("", "control|zone|rated_w|load_w|note\nM1|Vestiaires|20|15|\nM2|Affûtage|6|9|over its rating")
-	t.left("Patinoire", "G|total|27 pieces, 109 W: right")
+	t.Channels("line_v=100; rated_w=60; amplifier=A1", "channel|load_w|note\n1|45|\n2|40|\n3|24|15+9\n4|0|nothing on it")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nA1|240|109")
+	t.Controls("", "control|zone|rated_w|load_w|note\nM1|Vestiaires|20|15|\nM2|Affûtage|6|9|over its rating")
+	t.Left("Patinoire", "G|total|27 pieces, 109 W: right")
 }
 
 // Controls as title rows, saved as a page by LibreOffice under a name that says workbook.
 func embarcadere() *excelize.File {
-	p := newBook("Liste")
-	p.put("A1", `
+	p := typed.NewBook("Liste")
+	p.Put("A1", `
 Embarcadère, liste des points sonores|||FO-341
 70 V
 
@@ -164,12 +168,12 @@ P10|Quai|10 W|Y2
 
 Y = ampli du local technique, deux voies de 40 W
 `)
-	return p.f
+	return p.File
 }
 
-func embarcadereTruth(t *truth) {
-	t.is("FO-341", "Embarcadère", "titles switch a control on and off for the rows that follow; tap under 'Cran', no unit in the header; Y1 is way 1 of amplifier Y; an HTML table of LibreOffice named .xls")
-	t.speakers("tap_v=70.7; line_v=70.7; amplifier=Y", `
+func embarcadereTruth(t *typed.Truth) {
+	t.Is("FO-341", "Embarcadère", "titles switch a control on and off for the rows that follow; tap under 'Cran', no unit in the header; Y1 is way 1 of amplifier Y; an HTML table of LibreOffice named .xls")
+	t.Speakers("tap_v=70.7; line_v=70.7; amplifier=Y", `
 rows|tag|room|tap_w|channel|control
 5..6|P1..P2|Ponton nord|5|1|
 7|P3|Ponton sud|5|1|
@@ -178,8 +182,8 @@ rows|tag|room|tap_w|channel|control
 14..15|P8..P9|Guichet|1.25|2|
 16|P10|Quai|10|2|
 `)
-	t.channels("line_v=70.7; rated_w=40; amplifier=Y", "channel|load_w\n1|25\n2|12.5")
-	t.amplifiers("", "amplifier|rated_w|load_w\nY|80|37.5")
-	t.controls("", "control|rated_w|load_w\nT1|12|10")
-	t.left("", "8|control|title\n13|title|ends the control\n18|amplifier|")
+	t.Channels("line_v=70.7; rated_w=40; amplifier=Y", "channel|load_w\n1|25\n2|12.5")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nY|80|37.5")
+	t.Controls("", "control|rated_w|load_w\nT1|12|10")
+	t.Left("", "8|control|title\n13|title|ends the control\n18|amplifier|")
 }

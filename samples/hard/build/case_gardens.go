@@ -1,24 +1,28 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // gardens are English workbooks of the glasshouses and walks.
-func gardens() []hard {
-	return []hard{
-		{file: "gardens/PA sched Palm Ho.xlsx", kind: "schedule", book: palmHouse, truth: palmHouseTruth},
-		{file: "gardens/Arid House bill 6.xls", kind: "schedule", book: aridBill, saved: "xls", truth: aridBillTruth},
-		{file: "gardens/glasshouses by kind.xlsx", kind: "schedule", book: byKind, truth: byKindTruth},
-		{file: "gardens/Nursery - what hangs on what.xls", kind: "schedule", book: nursery, saved: "xls", truth: nurseryTruth},
-		{file: "gardens/Fern Valley marks.xlsx", kind: "schedule", book: fernMarks, saved: "xlsx", truth: fernMarksTruth},
-		{file: "gardens/Rose garden (colours).xlsx", kind: "schedule", book: roseColours, truth: roseColoursTruth},
-		{file: "gardens/Bulb store calc.xlsx", kind: "schedule", book: bulbCalc, truth: bulbCalcTruth},
+func gardens() []typed.Case {
+	return []typed.Case{
+		{File: "gardens/PA sched Palm Ho.xlsx", Kind: "schedule", Book: palmHouse, Truth: palmHouseTruth},
+		{File: "gardens/Arid House bill 6.xls", Kind: "schedule", Book: aridBill, Saved: "xls", Truth: aridBillTruth},
+		{File: "gardens/glasshouses by kind.xlsx", Kind: "schedule", Book: byKind, Truth: byKindTruth},
+		{File: "gardens/Nursery - what hangs on what.xls", Kind: "schedule", Book: nursery, Saved: "xls", Truth: nurseryTruth},
+		{File: "gardens/Fern Valley marks.xlsx", Kind: "schedule", Book: fernMarks, Saved: "xlsx", Truth: fernMarksTruth},
+		{File: "gardens/Rose garden (colours).xlsx", Kind: "schedule", Book: roseColours, Truth: roseColoursTruth},
+		{File: "gardens/Bulb store calc.xlsx", Kind: "schedule", Book: bulbCalc, Truth: bulbCalcTruth},
 	}
 }
 
 // The header stands at F30, a title block and a list of controls stand left of it.
 func palmHouse() *excelize.File {
-	p := newBook("Sheet1")
-	p.put("B2", `
+	p := typed.NewBook("Sheet1")
+	p.Put("B2", `
 ELLERQUAY TRUST
 Thornwater Garden - Palm House
 
@@ -26,7 +30,7 @@ Job|EQ-1107
 Line|100V
 Issued|for maintenance
 `)
-	p.put("B30", `
+	p.Put("B30", `
 KNOBS
 K1|North door|20W max
 K2|Plant room|50W max
@@ -34,7 +38,7 @@ K2|Plant room|50W max
 A knob carries every head marked with it.
 Heads = loudspeakers.
 `)
-	p.put("F30", `
+	p.Put("F30", `
 Head|Where it hangs|Pattern|Set to|Feeds off|Knob
 H1|North door, left|Sedge 6|6W|PA1/1|K1
 H2|North door, right|Sedge 6|6W|PA1/1|K1
@@ -49,13 +53,13 @@ H10|Pump pit|Sedge 6|1.5W|PA1/1|-
 
 PA1: two outputs, 60W each
 `)
-	p.bold("B2", "F30:K30", "B30")
-	return p.f
+	p.Bold("B2", "F30:K30", "B30")
+	return p.File
 }
 
-func palmHouseTruth(t *truth) {
-	t.is("EQ-1107", "Thornwater Garden - Palm House", "header at F30; a list of controls and a legend beside the table; line voltage only in the title block")
-	t.speakers("sheet=Sheet1; tap_v=100; line_v=100; amplifier=PA1", `
+func palmHouseTruth(t *typed.Truth) {
+	t.Is("EQ-1107", "Thornwater Garden - Palm House", "header at F30; a list of controls and a legend beside the table; line voltage only in the title block")
+	t.Speakers("sheet=Sheet1; tap_v=100; line_v=100; amplifier=PA1", `
 rows|tag|room|model|tap_w|channel|control|note
 31|H1|North door, left|Sedge 6|6|1|K1|
 32|H2|North door, right|Sedge 6|6|1|K1|
@@ -68,13 +72,13 @@ rows|tag|room|model|tap_w|channel|control|note
 39|H9|Gallery|Marl 20|5|2||
 40|H10|Pump pit|Sedge 6|1.5|1||
 `)
-	t.channels("line_v=100; rated_w=60; amplifier=PA1", `
+	t.Channels("line_v=100; rated_w=60; amplifier=PA1", `
 channel|load_w|note
 1|19.5|6+6+3+3+1.5
 2|40|3x10 + 2x5
 `)
-	t.amplifiers("", "amplifier|rated_w|load_w\nPA1|120|59.5")
-	t.controls("", `
+	t.Amplifiers("", "amplifier|rated_w|load_w\nPA1|120|59.5")
+	t.Controls("", `
 control|rated_w|load_w|note
 K1|20|18|rating in the list beside the table
 K2|50|30|
@@ -83,8 +87,8 @@ K2|50|30|
 
 // A bill of quantities: everything that matters is inside sentences.
 func aridBill() *excelize.File {
-	p := newBook("Bill 6")
-	p.put("A1", `
+	p := typed.NewBook("Bill 6")
+	p.Put("A1", `
 THORNWATER GARDEN - ARID HOUSE EXTENSION
 BILL No. 6 - SOUND|||||Job EQ-1320
 
@@ -105,14 +109,14 @@ J|Spare ceiling loudspeaker as item B, handed over boxed|nr|2|48.5|97
 K|Testing and commissioning|sum|1|900|900
 |To collection||||4240
 `)
-	p.format(`"£"#,##0.00`, "E7:F22")
-	p.bold("A1:B2", "A4:F4", "B6", "B11", "B14")
-	return p.f
+	p.Format(`"£"#,##0.00`, "E7:F22")
+	p.Bold("A1:B2", "A4:F4", "B6", "B11", "B14")
+	return p.File
 }
 
-func aridBillTruth(t *truth) {
-	t.is("EQ-1320", "Thornwater Garden - Arid House extension", "bill of quantities with prices: tap, place and output inside sentences; rated watts beside the set watts; ditto; cable in metres under Qty")
-	t.speakers("sheet=Bill 6; tap_v=100; line_v=100; amplifier=A", `
+func aridBillTruth(t *typed.Truth) {
+	t.Is("EQ-1320", "Thornwater Garden - Arid House extension", "bill of quantities with prices: tap, place and output inside sentences; rated watts beside the set watts; ditto; cable in metres under Qty")
+	t.Speakers("sheet=Bill 6; tap_v=100; line_v=100; amplifier=A", `
 rows|zone|count|tap_w|channel|control|status|amplifier|note
 7|Arid House entrance|14|3|1||installed|A|6 W is the rated power
 8|corridor|9|1.5|1|G|installed|A|amplifier and output from the item above; the control has only its item letter
@@ -120,19 +124,19 @@ rows|zone|count|tap_w|channel|control|status|amplifier|note
 10|service yard|2|15|2||installed|A|at full power: the rated 15 W
 17||2||||spare||boxed; its row must not count
 `)
-	t.channels("line_v=100; rated_w=120; amplifier=A", `
+	t.Channels("line_v=100; rated_w=120; amplifier=A", `
 channel|load_w|note
 1|55.5|14x3 + 9x1.5
 2|90|6x10 + 2x15
 `)
-	t.amplifiers("", "amplifier|rated_w|load_w\nA|240|145.5")
-	t.controls("", "control|zone|rated_w|load_w|note\nG|corridor|36|13.5|named only by its item letter")
-	t.lines("", `
+	t.Amplifiers("", "amplifier|rated_w|load_w\nA|240|145.5")
+	t.Controls("", "control|zone|rated_w|load_w|note\nG|corridor|36|13.5|named only by its item letter")
+	t.Lines("", `
 line|from|length_m|area_mm2|material|note
 H|A.1|85|1.5|copper|output 1; metal not stated
 I|A.2|120|2.5|copper|output 2
 `)
-	t.left("Bill 6", `
+	t.Left("Bill 6", `
 5|note|preliminaries
 12|amplifier|not a loudspeaker
 13|control|
@@ -145,8 +149,8 @@ I|A.2|120|2.5|copper|output 2
 
 // Houses down, kinds with their setting across, counts in the cells; the amplifier below.
 func byKind() *excelize.File {
-	p := newBook("Count")
-	p.put("A1", `
+	p := typed.NewBook("Count")
+	p.Put("A1", `
 Thornwater Garden - glasshouses, heads by kind|||||||Job EQ-1044
 100V
 
@@ -161,13 +165,13 @@ All|20|14|3|3|40|182.5
 
 G1|4 x 60 W
 `)
-	p.bold("A4:H4", "A11:H11")
-	return p.f
+	p.Bold("A4:H4", "A11:H11")
+	return p.File
 }
 
-func byKindTruth(t *truth) {
-	t.is("EQ-1044", "Thornwater Garden - glasshouses", "matrix: rated and set watts in the column heads, counts in the cells, dash, blank and zero; row and column sums; one truth row a filled cell")
-	t.speakers("sheet=Count; tap_v=100; line_v=100; amplifier=G1", `
+func byKindTruth(t *typed.Truth) {
+	t.Is("EQ-1044", "Thornwater Garden - glasshouses", "matrix: rated and set watts in the column heads, counts in the cells, dash, blank and zero; row and column sums; one truth row a filled cell")
+	t.Speakers("sheet=Count; tap_v=100; line_v=100; amplifier=G1", `
 rows|zone|count|tap_w|channel|note
 5|Palm|4|3|1|
 5|Palm|2|5|1|
@@ -179,21 +183,21 @@ rows|zone|count|tap_w|channel|note
 9|Lily|2|10|2|
 10|Yard|3|7.5|4|
 `)
-	t.channels("line_v=100; rated_w=60; amplifier=G1", `
+	t.Channels("line_v=100; rated_w=60; amplifier=G1", `
 channel|load_w|note
 1|50|22+28
 2|80|40+40: over its rating
 3|30|
 4|22.5|
 `)
-	t.amplifiers("", "amplifier|rated_w|load_w|note\nG1|240|182.5|4 x 60 W")
-	t.left("Count", "11|total|sums of rows and columns, all right")
+	t.Amplifiers("", "amplifier|rated_w|load_w|note\nG1|240|182.5|4 x 60 W")
+	t.Left("Count", "11|total|sums of rows and columns, all right")
 }
 
 // Sections by amplifier output, controls as titles inside them, what they carry is indented.
 func nursery() *excelize.File {
-	p := newBook("List")
-	p.put("A1", `
+	p := typed.NewBook("List")
+	p.Put("A1", `
 Thornwater nursery - what hangs on what
 job no EQ-0850
 
@@ -220,13 +224,13 @@ P12|Gate|Marl 20|5 W
 Sub-total B|||75 W
 Sum of amplifier 1|||98.5 W
 `)
-	p.bold("A1", "A4", "A15", "A9", "A19")
-	return p.f
+	p.Bold("A1", "A4", "A15", "A9", "A19")
+	return p.File
 }
 
-func nurseryTruth(t *truth) {
-	t.is("EQ-0850", "Thornwater nursery", "sections by amplifier output, controls as titles, membership by indent (three blanks typed); P12 is out of the control again; the grand total is wrong by 4 W")
-	t.speakers("sheet=List; tap_v=100; line_v=100; amplifier=1", `
+func nurseryTruth(t *typed.Truth) {
+	t.Is("EQ-0850", "Thornwater nursery", "sections by amplifier output, controls as titles, membership by indent (three blanks typed); P12 is out of the control again; the grand total is wrong by 4 W")
+	t.Speakers("sheet=List; tap_v=100; line_v=100; amplifier=1", `
 rows|tag|room|model|tap_w|channel|control|note
 6|P1|Potting bench|Sedge 6|3|A||
 7|P2|Potting bench|Sedge 6|3|A||
@@ -241,18 +245,18 @@ rows|tag|room|model|tap_w|channel|control|note
 22|P11|Tunnel 2|Marl 20|10|B|VC-2|
 23|P12|Gate|Marl 20|5|B||not indented: not behind VC-2
 `)
-	t.channels("line_v=100; rated_w=120; amplifier=1", `
+	t.Channels("line_v=100; rated_w=120; amplifier=1", `
 channel|load_w|note
 A|19.5|3+3+6+3+3+1.5
 B|75|20+50+5
 `)
-	t.amplifiers("", "amplifier|rated_w|load_w|note\n1|240|94.5|the file says 98.5 W")
-	t.controls("", `
+	t.Amplifiers("", "amplifier|rated_w|load_w|note\n1|240|94.5|the file says 98.5 W")
+	t.Controls("", `
 control|zone|rated_w|load_w|note
 VC-1|Seed room|10|7.5|
 VC-2|Tunnel 2|40|50|over its rating
 `)
-	t.left("List", `
+	t.Left("List", `
 4|title|amplifier output
 9|control|title of a section
 13|total|right
@@ -266,8 +270,8 @@ VC-2|Tunnel 2|40|50|over its rating
 
 // Many marks in one cell, counts in names, three small tables below each other.
 func fernMarks() *excelize.File {
-	p := newBook("Marks")
-	p.put("A1", `
+	p := typed.NewBook("Marks")
+	p.Put("A1", `
 Fern Valley - marks and settings
 Job EQ-0777||System|100 V
 
@@ -291,12 +295,12 @@ Knob|Good for
 K1|20 W
 K2|15 W
 `)
-	return p.f
+	return p.File
 }
 
-func fernMarksTruth(t *truth) {
-	t.is("EQ-0777", "Fern Valley", "ranges, lists and gaps of tags in one cell, counts in the name, channels and ratings in tables below; saved by LibreOffice")
-	t.speakers("sheet=Marks; tap_v=100; line_v=100; amplifier=1", `
+func fernMarksTruth(t *typed.Truth) {
+	t.Is("EQ-0777", "Fern Valley", "ranges, lists and gaps of tags in one cell, counts in the name, channels and ratings in tables below; saved by LibreOffice")
+	t.Speakers("sheet=Marks; tap_v=100; line_v=100; amplifier=1", `
 rows|tag|model|count|tap_w|channel|control|note
 5|LS-01…LS-08|Bollard head|8|6|1||
 6|LS-09 to 12|Bollard head|4|6|1|K1|
@@ -307,21 +311,21 @@ rows|tag|model|count|tap_w|channel|control|note
 11|LS-20..LS-24 less LS-22|Bollard head|4|6|1||five less one
 12|Q1-Q3|Pole horn|6|7.5|2||three marks of two
 `)
-	t.channels("line_v=100; amplifier=1", `
+	t.Channels("line_v=100; amplifier=1", `
 channel|rated_w|load_w|note
 1|120|96|8x6 + 4x6 + 4x6
 2|120|140|5x10 + 3x15 + 6x7.5: over its rating
 3|60|52|4x3 + 2x20
 `)
-	t.amplifiers("", "amplifier|load_w\n1|288")
-	t.controls("", "control|rated_w|load_w|note\nK1|20|24|over its rating\nK2|15|12|")
-	t.left("Marks", "13|by others|path lights, not loudspeakers")
+	t.Amplifiers("", "amplifier|load_w\n1|288")
+	t.Controls("", "control|rated_w|load_w|note\nK1|20|24|over its rating\nK2|15|12|")
+	t.Left("Marks", "13|by others|path lights, not loudspeakers")
 }
 
 // The setting is told by colour alone.
 func roseColours() *excelize.File {
-	p := newBook("Beds")
-	p.put("A1", `
+	p := typed.NewBook("Beds")
+	p.Put("A1", `
 Rose garden|||Job EQ-0931
 
 Head|Bed|Way|Seen
@@ -339,32 +343,32 @@ Colour = watts on the 100 V line|3
 |10
 Amp 40 W a way
 `)
-	p.colour("92D050", "A4:A5", "B13")
-	p.colour("FFFF00", "A6:A8", "A11", "B14")
-	p.colour("FF7070", "A9:A10", "B15")
-	return p.f
+	p.Colour("92D050", "A4:A5", "B13")
+	p.Colour("FFFF00", "A6:A8", "A11", "B14")
+	p.Colour("FF7070", "A9:A10", "B15")
+	return p.File
 }
 
-func roseColoursTruth(t *truth) {
-	t.is("EQ-0931", "Rose garden", "the tap is the colour of the tag, the legend below names the watts; a reader without colour must ask for the taps and can bound them by 3 to 10 W")
-	t.speakers("sheet=Beds; tap_v=100; line_v=100; note=tap by colour", `
+func roseColoursTruth(t *typed.Truth) {
+	t.Is("EQ-0931", "Rose garden", "the tap is the colour of the tag, the legend below names the watts; a reader without colour must ask for the taps and can bound them by 3 to 10 W")
+	t.Speakers("sheet=Beds; tap_v=100; line_v=100; note=tap by colour", `
 rows|tag|room|channel
 4..6|R1..R3|North|1
 7..8|R4..R5|Pergola|1
 9..11|R6..R8|South|2
 `)
-	t.channels("line_v=100; rated_w=40", `
+	t.Channels("line_v=100; rated_w=40", `
 channel|load_min_w|load_max_w|note
 1|15|50|five heads; 24 W to who reads the colours
 2|9|30|three heads; 26 W to who reads the colours
 `)
-	t.asks("Beds", "4-11|asked|no column of taps: the watts are told by colour alone")
+	t.Asks("Beds", "4-11|asked|no column of taps: the watts are told by colour alone")
 }
 
 // Formulas that no program has calculated yet.
 func bulbCalc() *excelize.File {
-	p := newBook("Calc")
-	p.put("A1", `
+	p := typed.NewBook("Calc")
+	p.Put("A1", `
 Bulb store|||||Job EQ-1400
 70 V
 
@@ -376,26 +380,26 @@ Office|1|1||B/2
 All
 `)
 	for _, f := range [][2]string{{"D5", "B5*C5"}, {"D6", "B6*C6"}, {"C7", "C5*3"}, {"D7", "B7*C7"}, {"D8", "B8*C8"}, {"B9", "SUM(B5:B8)"}, {"D9", "SUM(D5:D8)"}} {
-		p.formula(f[0], f[1])
+		p.Formula(f[0], f[1])
 	}
-	p.put("A11", "Amp B: 2 x 60 W")
-	return p.f
+	p.Put("A11", "Amp B: 2 x 60 W")
+	return p.File
 }
 
-func bulbCalcTruth(t *truth) {
-	t.is("EQ-1400", "Bulb store", "formulas without stored values: totals can be done without, one tap cannot")
-	t.speakers("sheet=Calc; tap_v=70.7; line_v=70.7; amplifier=B", `
+func bulbCalcTruth(t *typed.Truth) {
+	t.Is("EQ-1400", "Bulb store", "formulas without stored values: totals can be done without, one tap cannot")
+	t.Speakers("sheet=Calc; tap_v=70.7; line_v=70.7; amplifier=B", `
 rows|zone|count|tap_w|channel|note
 5|Sorting|6|5|1|
 6|Cold room|4|2.5|1|
 7|Loading dock|2||2|the tap is a formula without a stored value: not zero, not 5
 8|Office|1|1|2|
 `)
-	t.channels("line_v=70.7; rated_w=60; amplifier=B", `
+	t.Channels("line_v=70.7; rated_w=60; amplifier=B", `
 channel|load_w|load_min_w|note
 1|40|40|
 2||1|at least the office
 `)
-	t.left("Calc", "9|total|formulas without stored values")
-	t.asks("Calc", "7|asked|tap of the loading dock: formula without a stored value")
+	t.Left("Calc", "9|total|formulas without stored values")
+	t.Asks("Calc", "7|asked|tap of the loading dock: formula without a stored value")
 }

@@ -1,11 +1,13 @@
 package main
 
+import "lineaudit/samples/typed"
+
 // italian are the schedules of an Italian-speaking foundation, all text files.
-func italian() []hard {
-	return []hard{
-		{file: "it/Palaghiaccio.xml", kind: "schedule", bytes: palaghiaccio, truth: palaghiaccioTruth},
-		{file: "it/Orto botanico.xls", kind: "schedule", bytes: orto, truth: ortoTruth},
-		{file: "it/Darsena tarature.csv", kind: "schedule", bytes: darsena, truth: darsenaTruth},
+func italian() []typed.Case {
+	return []typed.Case{
+		{File: "it/Palaghiaccio.xml", Kind: "schedule", Bytes: palaghiaccio, Truth: palaghiaccioTruth},
+		{File: "it/Orto botanico.xls", Kind: "schedule", Bytes: orto, Truth: ortoTruth},
+		{File: "it/Darsena tarature.csv", Kind: "schedule", Bytes: darsena, Truth: darsenaTruth},
 	}
 }
 
@@ -33,9 +35,9 @@ func palaghiaccio() []byte {
 `)
 }
 
-func palaghiaccioTruth(t *truth) {
-	t.is("EM-77", "Palaghiaccio", "SpreadsheetML 2003 by an exporter: cells and rows skipped by index, two header rows, a merged kind, a struck row, ratings behind 'da'")
-	t.speakers("sheet=Diffusione sonora; tap_v=100; line_v=100; amplifier=F1", `
+func palaghiaccioTruth(t *typed.Truth) {
+	t.Is("EM-77", "Palaghiaccio", "SpreadsheetML 2003 by an exporter: cells and rows skipped by index, two header rows, a merged kind, a struck row, ratings behind 'da'")
+	t.Speakers("sheet=Diffusione sonora; tap_v=100; line_v=100; amplifier=F1", `
 rows|zone|model|count|tap_w|channel|control
 5|Pista lato nord|Tromba 30|6|15|1|
 6|Pista lato sud|Tromba 30|6|15|2|
@@ -43,15 +45,15 @@ rows|zone|model|count|tap_w|channel|control
 8|Noleggio pattini|Plafoniera 6|6|3|3|R2
 10|Tribuna nuova|Colonna 20|5|10|4|
 `)
-	t.channels("line_v=100; rated_w=100; amplifier=F1", "channel|load_w\n1|90\n2|90\n3|30\n4|50")
-	t.amplifiers("", "amplifier|rated_w|load_w\nF1|400|260")
-	t.controls("", "control|zone|rated_w|load_w|note\nR1|Spogliatoi|10|12|over its rating\nR2|Noleggio pattini|20|18|")
-	t.left("Diffusione sonora", "9|struck|\n12|amplifier|")
+	t.Channels("line_v=100; rated_w=100; amplifier=F1", "channel|load_w\n1|90\n2|90\n3|30\n4|50")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nF1|400|260")
+	t.Controls("", "control|zone|rated_w|load_w|note\nR1|Spogliatoi|10|12|over its rating\nR2|Noleggio pattini|20|18|")
+	t.Left("Diffusione sonora", "9|struck|\n12|amplifier|")
 }
 
 // An HTML table that calls itself a workbook: spanned cells, entities, a nested mark-up, a line break in a cell.
 func orto() []byte {
-	return latin1(`<html><head><meta http-equiv="Content-Type" content="text/html; charset=iso-8859-1"><title>Orto</title>
+	return typed.Latin1(`<html><head><meta http-equiv="Content-Type" content="text/html; charset=iso-8859-1"><title>Orto</title>
 <style>td {mso-number-format:"\@"}</style></head><body>
 <table border=1>
 <tr><td colspan=7><b>Orto botanico di Monteluvio &ndash; altoparlanti</b></td></tr>
@@ -73,9 +75,9 @@ func orto() []byte {
 `)
 }
 
-func ortoTruth(t *truth) {
-	t.is("EM-81", "Orto botanico di Monteluvio", "an HTML table named .xls: row and column spans, entities, a struck value before the valid one, decimal commas; one-way paths of growing length")
-	t.speakers("tap_v=100; line_v=100", `
+func ortoTruth(t *typed.Truth) {
+	t.Is("EM-81", "Orto botanico di Monteluvio", "an HTML table named .xls: row and column spans, entities, a struck value before the valid one, decimal commas; one-way paths of growing length")
+	t.Speakers("tap_v=100; line_v=100", `
 rows|tag|zone|model|tap_w|channel|note
 5..6|O1..O2|Felci|incasso|3|U1|
 7|O3|Felci|incasso|1.5|U1|3 struck, 1.5 behind
@@ -83,9 +85,9 @@ rows|tag|zone|model|tap_w|channel|note
 10..12|O6..O8|Palme|colonna|10|U2|
 13|O9|Palme|colonna|20|U2|
 `)
-	t.channels("line_v=100; rated_w=60", "channel|load_w|note\nU1|22.5|3+3+1.5+7.5+7.5\nU2|50|")
-	t.amplifiers("", "rated_w|load_w|note\n120|72.5|unnamed")
-	t.lines("material=copper; note=path from the amplifier: assumed", `
+	t.Channels("line_v=100; rated_w=60", "channel|load_w|note\nU1|22.5|3+3+1.5+7.5+7.5\nU2|50|")
+	t.Amplifiers("", "rated_w|load_w|note\n120|72.5|unnamed")
+	t.Lines("material=copper; note=path from the amplifier: assumed", `
 to|length_m|area_mm2
 O1|28|1.5
 O2|34|1.5
@@ -97,13 +99,13 @@ O7|80|2.5
 O8|88|2.5
 O9|96|2.5
 `)
-	t.left("", "14|total|72.5 W, right\n15|amplifier|")
-	t.asks("", "5-13|assumed|the paths are from the amplifier")
+	t.Left("", "14|total|72.5 W, right\n15|amplifier|")
+	t.Asks("", "5-13|assumed|the paths are from the amplifier")
 }
 
 // A list of tappings with the choice named behind the list.
 func darsena() []byte {
-	return windows1252(dos(`
+	return typed.Windows1252(typed.DOS(`
 Darsena – tarature;;;;EM-79
 70 V;;;;
 Zona;Pezzi;Trasformatore;Tarato;Note
@@ -120,9 +122,9 @@ Booster B2: zone 3, 4, 5, 6 (80 W);;;;
 `))
 }
 
-func darsenaTruth(t *truth) {
-	t.is("EM-79", "Darsena", "tap lists with dashes beside the tap; a tap told in the remark ('all at the lowest'), one in words ('half a watt'), one open; boosters name their zones below")
-	t.speakers("tap_v=70.7; line_v=70.7", `
+func darsenaTruth(t *typed.Truth) {
+	t.Is("EM-79", "Darsena", "tap lists with dashes beside the tap; a tap told in the remark ('all at the lowest'), one in words ('half a watt'), one open; boosters name their zones below")
+	t.Speakers("tap_v=70.7; line_v=70.7", `
 rows|zone|count|tap_w|amplifier|note
 4|1 Pontile|4|7.5|B1|
 5|2 Rimessa|8|6|B1|
@@ -131,8 +133,8 @@ rows|zone|count|tap_w|amplifier|note
 8|5 Officina|3||B2|open: 3, 6 or 12 W
 9|6 Gru|1|30|B2|
 `)
-	t.channels("line_v=70.7; rated_w=80", "amplifier|load_w|load_min_w|load_max_w|note\nB1|78|78|78|30+48: 97.5 %\nB2||49|76|9+1+30 known, 9 to 36 open: within 80 W in any case, but 61 to 95 %")
-	t.amplifiers("", "amplifier|rated_w|load_w\nB1|80|78\nB2|80|")
-	t.left("", "10|total|24 pieces: right\n12|amplifier|\n13|amplifier|")
-	t.asks("", "8|asked|tap of the three in the workshop\n6|assumed|'all at the lowest' taken as 1.5 W")
+	t.Channels("line_v=70.7; rated_w=80", "amplifier|load_w|load_min_w|load_max_w|note\nB1|78|78|78|30+48: 97.5 %\nB2||49|76|9+1+30 known, 9 to 36 open: within 80 W in any case, but 61 to 95 %")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nB1|80|78\nB2|80|")
+	t.Left("", "10|total|24 pieces: right\n12|amplifier|\n13|amplifier|")
+	t.Asks("", "8|asked|tap of the three in the workshop\n6|assumed|'all at the lowest' taken as 1.5 W")
 }

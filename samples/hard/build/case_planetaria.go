@@ -1,22 +1,26 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // planetaria are English workbooks of the planetarium.
-func planetaria() []hard {
-	return []hard{
-		{file: "planetarium/Kelderby tick sheet.xlsx", kind: "schedule", book: ticks, saved: "xlsx", truth: ticksTruth},
-		{file: "planetarium/Dome marked up.xlsx", kind: "schedule", book: markedUp, truth: markedUpTruth},
-		{file: "planetarium/tender reply lot 4.xlsx", kind: "schedule", book: tender, truth: tenderTruth},
-		{file: "planetarium/Cinema & paging.xlsx", kind: "schedule", book: cinema, truth: cinemaTruth},
-		{file: "planetarium/VA circuits A-B.xlsx", kind: "schedule", book: voiceAlarm, saved: "xlsx", truth: voiceAlarmTruth},
+func planetaria() []typed.Case {
+	return []typed.Case{
+		{File: "planetarium/Kelderby tick sheet.xlsx", Kind: "schedule", Book: ticks, Saved: "xlsx", Truth: ticksTruth},
+		{File: "planetarium/Dome marked up.xlsx", Kind: "schedule", Book: markedUp, Truth: markedUpTruth},
+		{File: "planetarium/tender reply lot 4.xlsx", Kind: "schedule", Book: tender, Truth: tenderTruth},
+		{File: "planetarium/Cinema & paging.xlsx", Kind: "schedule", Book: cinema, Truth: cinemaTruth},
+		{File: "planetarium/VA circuits A-B.xlsx", Kind: "schedule", Book: voiceAlarm, Saved: "xlsx", Truth: voiceAlarmTruth},
 	}
 }
 
 // A column for each tap, with a mark under the one that is set.
 func ticks() *excelize.File {
-	p := newBook("Ticks")
-	p.put("A1", `
+	p := typed.NewBook("Ticks")
+	p.Put("A1", `
 Kelderby Planetarium - ceiling units as set
 100 volt, one amp "K" with two ways: way 1 = dome floor, way 2 = foyer
 Job EQ-1210
@@ -38,13 +42,13 @@ No|Position|Way|Set at||||Remarks
 13|Coats|2||●
 14|Stair|2|-|X|-|-
 `)
-	p.merge("D5:G5", "A5:A6", "B5:B6", "C5:C6", "H5:H6")
-	return p.f
+	p.Merge("D5:G5", "A5:A6", "B5:B6", "C5:C6", "H5:H6")
+	return p.File
 }
 
-func ticksTruth(t *truth) {
-	t.is("EQ-1210", "Kelderby Planetarium", "a column for each tap with X, x, ✓ or ● under the one set; dashes are empty; one unit with two marks and one with none")
-	t.speakers("sheet=Ticks; tap_v=100; line_v=100; amplifier=K", `
+func ticksTruth(t *typed.Truth) {
+	t.Is("EQ-1210", "Kelderby Planetarium", "a column for each tap with X, x, ✓ or ● under the one set; dashes are empty; one unit with two marks and one with none")
+	t.Speakers("sheet=Ticks; tap_v=100; line_v=100; amplifier=K", `
 rows|tag|room|tap_w|channel|note
 7|1|Dome floor 0°|6|1|
 8|2|Dome floor 45°|6|1|
@@ -61,14 +65,14 @@ rows|tag|room|tap_w|channel|note
 19|13|Coats|3|2|
 20|14|Stair|3|2|
 `)
-	t.channels("line_v=100; amplifier=K", "channel|load_w|load_min_w|load_max_w|note\n1|43|43|43|\n2||12|22|9 known, 1.5 to 3 and 1.5 to 10 open")
-	t.asks("Ticks", "17|asked|two taps are marked\n18|asked|no tap is marked")
+	t.Channels("line_v=100; amplifier=K", "channel|load_w|load_min_w|load_max_w|note\n1|43|43|43|\n2||12|22|9 known, 1.5 to 3 and 1.5 to 10 open")
+	t.Asks("Ticks", "17|asked|two taps are marked\n18|asked|no tap is marked")
 }
 
 // Strike-through of a cell, of part of a cell and of a row; a row hidden by hand; another sheet with a filter left on.
 func markedUp() *excelize.File {
-	p := newBook("Dome")
-	p.put("A1", `
+	p := typed.NewBook("Dome")
+	p.Put("A1", `
 Dome, marked up after the visit|||||Job EQ-1301
 Amp DOME: chan. 1 60 W, chan. 2 60 W, both 100 V
 
@@ -82,12 +86,12 @@ D6|SW|Marl 20|10 W|1
 D7|W|Marl 20|20 W|1|now 10 W
 D8|NW|Marl 20||1
 `)
-	p.corrected("D6", "10 W", " 5 W")
-	p.corrected("D12", "20 W 15 W", " 10 W")
-	p.strike("A7:F7", "D11")
-	p.hide(9)
-	q := p.sheet("Foyer")
-	q.put("A1", `
+	p.Corrected("D6", "10 W", " 5 W")
+	p.Corrected("D12", "20 W 15 W", " 10 W")
+	p.Strike("A7:F7", "D11")
+	p.Hide(9)
+	q := p.Sheet("Foyer")
+	q.Put("A1", `
 Foyer
 
 Unit|Floor|Kind|Tapping|Chan.
@@ -98,13 +102,13 @@ F4|1|Sedge 6|1.5 W|2
 F5|0|Sedge 6|3 W|2
 F6|1|Sedge 6|1.5 W|2
 `)
-	q.filtered("A3:E9", "B", "1", 4, 5, 8)
-	return p.f
+	q.Filtered("A3:E9", "B", "1", 4, 5, 8)
+	return p.File
 }
 
-func markedUpTruth(t *truth) {
-	t.is("EQ-1301", "", "a tap struck out with the new one typed behind it, one with two old values struck, a cell struck with the new value in the remark, a row struck, a row hidden by hand, rows hidden by a filter")
-	t.speakers("tap_v=100; line_v=100; amplifier=DOME", `
+func markedUpTruth(t *typed.Truth) {
+	t.Is("EQ-1301", "", "a tap struck out with the new one typed behind it, one with two old values struck, a cell struck with the new value in the remark, a row struck, a row hidden by hand, rows hidden by a filter")
+	t.Speakers("tap_v=100; line_v=100; amplifier=DOME", `
 sheet|rows|tag|room|model|tap_w|channel|note
 Dome|5|D1|N|Marl 20|10|1|
 Dome|6|D2|NE|Marl 20|5|1|10 W struck, 5 W typed behind
@@ -119,16 +123,16 @@ Foyer|7|F4||Sedge 6|1.5|2|
 Foyer|8|F5||Sedge 6|3|2|hidden by the filter: counts
 Foyer|9|F6||Sedge 6|1.5|2|
 `)
-	t.channels("line_v=100; rated_w=60; amplifier=DOME", "channel|load_w|note\n1|55|65 W with the hidden row, over the rating\n2|13.5|")
-	t.amplifiers("", "amplifier|rated_w|load_w\nDOME|120|68.5")
-	t.left("Dome", "7|struck|the whole row\n9|hidden|by hand")
-	t.asks("Dome", "9|asked|D5 is hidden by hand: with it chan. 1 carries 65 W of 60 W")
+	t.Channels("line_v=100; rated_w=60; amplifier=DOME", "channel|load_w|note\n1|55|65 W with the hidden row, over the rating\n2|13.5|")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nDOME|120|68.5")
+	t.Left("Dome", "7|struck|the whole row\n9|hidden|by hand")
+	t.Asks("Dome", "9|asked|D5 is hidden by hand: with it chan. 1 carries 65 W of 60 W")
 }
 
 // A bidder's table: the taps are ranges and lists, the choice is left open.
 func tender() *excelize.File {
-	p := newBook("Lot 4")
-	p.put("A1", `
+	p := typed.NewBook("Lot 4")
+	p.Put("A1", `
 Kelderby Planetarium, lot 4: sound|||||Job EQ-1333
 
 Pos|We offer|pcs|Power stages|for area|Price each|Price
@@ -139,27 +143,27 @@ Pos|We offer|pcs|Power stages|for area|Price each|Price
 5|Loudspeaker cable 2 x 2.5 mm²|300 m|||1.20|360.00
 |||||Sum|3706.00
 `)
-	return p.f
+	return p.File
 }
 
-func tenderTruth(t *truth) {
-	t.is("EQ-1333", "Kelderby Planetarium", "bid: tap lists and a range, no choice; output 1 is sound for every choice (51 to 204 of 240 W), output 2 is open (160 to 320 of 240 W); cable under pcs with its unit")
-	t.speakers("sheet=Lot 4; tap_v=100; line_v=100", `
+func tenderTruth(t *typed.Truth) {
+	t.Is("EQ-1333", "Kelderby Planetarium", "bid: tap lists and a range, no choice; output 1 is sound for every choice (51 to 204 of 240 W), output 2 is open (160 to 320 of 240 W); cable under pcs with its unit")
+	t.Speakers("sheet=Lot 4; tap_v=100; line_v=100", `
 rows|model|zone|count|channel|note
 4|Flush ceiling unit 100 V|Foyer ring|24|1|1.5 to 6 W
 5|Wall column 100 V|Dome rim|8|2|20 to 40 W
 6|Weather horn 100 V|Roof terrace|2|1|7.5 to 30 W
 `)
-	t.channels("line_v=100; rated_w=240", "channel|load_min_w|load_max_w|note\n1|51|204|24x1.5 + 2x7.5 to 24x6 + 2x30\n2|160|320|8x20 to 8x40")
-	t.amplifiers("", "rated_w|note\n480|2 x 240 W, unnamed")
-	t.left("Lot 4", "7|amplifier|\n8|cable|300 m are no pieces\n9|total|price")
-	t.asks("Lot 4", "5|asked|which tap for the wall columns: decides output 2\n4|assumed|any tap will do on output 1: need not be asked")
+	t.Channels("line_v=100; rated_w=240", "channel|load_min_w|load_max_w|note\n1|51|204|24x1.5 + 2x7.5 to 24x6 + 2x30\n2|160|320|8x20 to 8x40")
+	t.Amplifiers("", "rated_w|note\n480|2 x 240 W, unnamed")
+	t.Left("Lot 4", "7|amplifier|\n8|cable|300 m are no pieces\n9|total|price")
+	t.Asks("Lot 4", "5|asked|which tap for the wall columns: decides output 2\n4|assumed|any tap will do on output 1: need not be asked")
 }
 
 // Low-impedance loudspeakers on outputs of their own, and one that strayed onto the line.
 func cinema() *excelize.File {
-	p := newBook("All units")
-	p.put("A1", `
+	p := typed.NewBook("All units")
+	p.Put("A1", `
 Show sound and paging||||Job EQ-1345
 
 Unit|Use|Load as seen|Amp ch
@@ -180,12 +184,12 @@ CH2|250W@4Ω
 CH3|120W@70V
 CH4|120W@70V
 `)
-	return p.f
+	return p.File
 }
 
-func cinemaTruth(t *truth) {
-	t.is("EQ-1345", "", "low-impedance units on low-impedance outputs are in order; an 8 ohm unit and a bypassed transformer on 70 V outputs are not; 'tap 3' may be 3 W or the third tap")
-	t.speakers("sheet=All units", `
+func cinemaTruth(t *typed.Truth) {
+	t.Is("EQ-1345", "", "low-impedance units on low-impedance outputs are in order; an 8 ohm unit and a bypassed transformer on 70 V outputs are not; 'tap 3' may be 3 W or the third tap")
+	t.Speakers("sheet=All units", `
 rows|tag|room|tap_w|tap_v|line_v|channel|low_ohm|note
 4|SH-L|Show left||||CH1|8|its own output: no fault
 5|SH-R|Show right||||CH2|4|
@@ -196,20 +200,20 @@ rows|tag|room|tap_w|tap_v|line_v|channel|low_ohm|note
 13|P7|Paging terrace|||70.7|CH4||transformer bypassed: low impedance, ohms unknown
 14|P8|Paging stair|3|70.7|70.7|CH4||3 W by its neighbours: to be assumed aloud
 `)
-	t.channels("", `
+	t.Channels("", `
 channel|line_v|rated_w|load_w|load_min_w|note
 CH1|||||250 W at 4 ohm is no line rating
 CH2|||||
 CH3|70.7|120|18|18|without P4
 CH4|70.7|120||9|without P7
 `)
-	t.asks("All units", "14|assumed|'tap 3' taken as 3 W\n13|asked|P7 is bypassed on a 70 V line")
+	t.Asks("All units", "14|assumed|'tap 3' taken as 3 W\n13|asked|P7 is bypassed on a 70 V line")
 }
 
 // Two circuits a room: one row is two groups on two amplifiers.
 func voiceAlarm() *excelize.File {
-	p := newBook("VA")
-	p.put("A1", `
+	p := typed.NewBook("VA")
+	p.Put("A1", `
 Kelderby Planetarium - voice alarm loudspeakers|||||||Job EQ-1360
 100 V. A circuits on amplifier VA1, B circuits on amplifier VA2, both 250 W a circuit. All controls with relay.
 
@@ -221,12 +225,12 @@ Plant|10 W|2|A3|-|-|20|0
 Roof|15 W|-|-|3|B3|0|45
 Together||36||36||173|195
 `)
-	return p.f
+	return p.File
 }
 
-func voiceAlarmTruth(t *truth) {
-	t.is("EQ-1360", "Kelderby Planetarium", "interleaved A and B circuits: two counts and two circuits on one row; two areas have one circuit only; emergency use is stated")
-	t.speakers("sheet=VA; tap_v=100; line_v=100", `
+func voiceAlarmTruth(t *typed.Truth) {
+	t.Is("EQ-1360", "Kelderby Planetarium", "interleaved A and B circuits: two counts and two circuits on one row; two areas have one circuit only; emergency use is stated")
+	t.Speakers("sheet=VA; tap_v=100; line_v=100", `
 rows|zone|count|tap_w|amplifier|channel
 5|Dome|20|6|VA1|A1
 5|Dome|20|6|VA2|B1
@@ -237,7 +241,7 @@ rows|zone|count|tap_w|amplifier|channel
 8|Plant|2|10|VA1|A3
 9|Roof|3|15|VA2|B3
 `)
-	t.channels("line_v=100; rated_w=250", `
+	t.Channels("line_v=100; rated_w=250", `
 amplifier|channel|load_w
 VA1|A1|120
 VA1|A2|33
@@ -246,6 +250,6 @@ VA2|B1|120
 VA2|B2|30
 VA2|B3|45
 `)
-	t.amplifiers("", "amplifier|load_w\nVA1|173\nVA2|195")
-	t.left("VA", "10|total|36, 36, 173, 195: right")
+	t.Amplifiers("", "amplifier|load_w\nVA1|173\nVA2|195")
+	t.Left("VA", "10|total|36, 36, 173, 195: right")
 }

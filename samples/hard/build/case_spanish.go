@@ -1,20 +1,24 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // spanish are the schedules of a Spanish-speaking foundation.
-func spanish() []hard {
-	return []hard{
-		{file: "es/Invernadero presupuesto.xlsx", kind: "schedule", book: invernadero, truth: invernaderoTruth},
-		{file: "es/Planetario sectores.csv", kind: "schedule", bytes: planetario, truth: planetarioTruth},
-		{file: "es/Pista de hielo cuadro.xls", kind: "schedule", book: pista, saved: "xls", truth: pistaTruth},
+func spanish() []typed.Case {
+	return []typed.Case{
+		{File: "es/Invernadero presupuesto.xlsx", Kind: "schedule", Book: invernadero, Truth: invernaderoTruth},
+		{File: "es/Planetario sectores.csv", Kind: "schedule", Bytes: planetario, Truth: planetarioTruth},
+		{File: "es/Pista de hielo cuadro.xls", Kind: "schedule", Book: pista, Saved: "xls", Truth: pistaTruth},
 	}
 }
 
 // A priced bill with sentences, full stops for thousands and commas for decimals.
 func invernadero() *excelize.File {
-	p := newBook("Cap 9")
-	p.put("A1", `
+	p := typed.NewBook("Cap 9")
+	p.Put("A1", `
 PATRONATO VALDORRIO - INVERNADEROS|||||Obra PV-118
 CAPÍTULO 9. MEGAFONÍA
 
@@ -30,33 +34,33 @@ Partida|Resumen|Ud|Medición|Precio|Importe
 '9.9|Partida alzada de puesta en marcha|pa|'1,00|'600,00|'600,00
 |TOTAL CAPÍTULO 9||||'5.841,80
 `)
-	return p.f
+	return p.File
 }
 
-func invernaderoTruth(t *truth) {
-	t.is("PV-118", "Patronato Valdorrio - invernaderos", "Spanish bill: '22,00' is 22 pieces, '1.240,00' is 1240 m; 'ídem'; rated beside set watts; 'muelle de carga' is a loading dock")
-	t.speakers("sheet=Cap 9; tap_v=100; line_v=100; amplifier=MG", `
+func invernaderoTruth(t *typed.Truth) {
+	t.Is("PV-118", "Patronato Valdorrio - invernaderos", "Spanish bill: '22,00' is 22 pieces, '1.240,00' is 1240 m; 'ídem'; rated beside set watts; 'muelle de carga' is a loading dock")
+	t.Speakers("sheet=Cap 9; tap_v=100; line_v=100; amplifier=MG", `
 rows|zone|count|tap_w|channel|control|note
 5|galería de orquídeas|22|3|1||
 6|pasillos|14|1.5|1|9.5|control named only by its item number
 7|nave de palmeras|9|10|2||
 8|muelle de carga|2|15|2||
 `)
-	t.channels("line_v=100; rated_w=120; amplifier=MG", "channel|load_w|note\n1|87|66+21\n2|120|90+30: exactly its rating")
-	t.amplifiers("", "amplifier|rated_w|load_w\nMG|240|207")
-	t.controls("", "control|zone|rated_w|load_w\n9.5|pasillos|30|21")
-	t.lines("material=copper; note=the quantity of an item: all cable of the output, not one run", `
+	t.Channels("line_v=100; rated_w=120; amplifier=MG", "channel|load_w|note\n1|87|66+21\n2|120|90+30: exactly its rating")
+	t.Amplifiers("", "amplifier|rated_w|load_w\nMG|240|207")
+	t.Controls("", "control|zone|rated_w|load_w\n9.5|pasillos|30|21")
+	t.Lines("material=copper; note=the quantity of an item: all cable of the output, not one run", `
 line|to|length_m|area_mm2
 9.7|salida 1|1240|1.5
 9.8|salida 2|185.5|2.5
 `)
-	t.left("Cap 9", "9|control|\n10|amplifier|\n11|cable|\n12|cable|\n13|other|\n14|total|money")
-	t.asks("Cap 9", "11|assumed|1240 m is the cable bought, not the distance to the farthest loudspeaker")
+	t.Left("Cap 9", "9|control|\n10|amplifier|\n11|cable|\n12|cable|\n13|other|\n14|total|money")
+	t.Asks("Cap 9", "11|assumed|1240 m is the cable bought, not the distance to the farthest loudspeaker")
 }
 
 // Sections by sector with the control in the title; UTF-8 without a mark, semicolons.
 func planetario() []byte {
-	return []byte(dos(`
+	return []byte(typed.DOS(`
 Planetario de Valdorrio;;;;Obra PV-131
 Todo en 100 V;;;;
 
@@ -81,9 +85,9 @@ C-1;terraza de telescopios;4;15;no
 `))
 }
 
-func planetarioTruth(t *truth) {
-	t.is("PV-131", "Planetario de Valdorrio", "sections by sector with amplifier, way and rating in the title; 'ídem' in the control column; spares inside a section that its sum leaves out; a sector without an amplifier")
-	t.speakers("tap_v=100; line_v=100; amplifier=E1", `
+func planetarioTruth(t *typed.Truth) {
+	t.Is("PV-131", "Planetario de Valdorrio", "sections by sector with amplifier, way and rating in the title; 'ídem' in the control column; spares inside a section that its sum leaves out; a sector without an amplifier")
+	t.Speakers("tap_v=100; line_v=100; amplifier=E1", `
 rows|tag|room|zone|count|tap_w|channel|control|status|amplifier|note
 6|A-1|cúpula|SECTOR A - SALA|12|6|1||installed|E1|
 7|A-2|pasillo de sala|SECTOR A - SALA|6|3|1|MA|installed|E1|
@@ -94,17 +98,17 @@ rows|tag|room|zone|count|tap_w|channel|control|status|amplifier|note
 16|B-4|exposición|SECTOR B - VESTÍBULO|2|5|2||spare|E1|
 21|C-1|terraza de telescopios|SECTOR C - AZOTEA|4|15|||future||no amplifier yet: installed without a channel is as good
 `)
-	t.channels("line_v=100; rated_w=120; amplifier=E1", "channel|load_w|note\n1|91.5|72+18+1.5\n2|62|6+50+6")
-	t.amplifiers("", "amplifier|rated_w|load_w|note\nE1||153.5|")
-	t.controls("", "control|rated_w|load_w|note\nMA|25|19.5|18+1.5\nMB|50|56|50+6: over its rating")
-	t.left("", "4|title|\n9|total|right\n11|title|\n17|total|right, without the spares\n19|title|")
-	t.asks("", "21|assumed|sector C has no amplifier yet: not in any load")
+	t.Channels("line_v=100; rated_w=120; amplifier=E1", "channel|load_w|note\n1|91.5|72+18+1.5\n2|62|6+50+6")
+	t.Amplifiers("", "amplifier|rated_w|load_w|note\nE1||153.5|")
+	t.Controls("", "control|rated_w|load_w|note\nMA|25|19.5|18+1.5\nMB|50|56|50+6: over its rating")
+	t.Left("", "4|title|\n9|total|right\n11|title|\n17|total|right, without the spares\n19|title|")
+	t.Asks("", "21|assumed|sector C has no amplifier yet: not in any load")
 }
 
 // Rooms by kinds, the tap in the second header row, the way in a row of its own below.
 func pista() *excelize.File {
-	p := newBook("Cuadro")
-	p.put("A1", `
+	p := typed.NewBook("Cuadro")
+	p.Put("A1", `
 Pista de hielo - cuadro de altavoces|||||PV-126
 
 |Bocina|Columna|Techo|Techo|
@@ -122,13 +126,13 @@ Vestuarios|E-2|60 W
 Taquilla, Alquiler|E-3|15 W
 tensión de línea||100 V
 `)
-	p.merge("D3:E3", "A3:A4")
-	return p.f
+	p.Merge("D3:E3", "A3:A4")
+	return p.File
 }
 
-func pistaTruth(t *truth) {
-	t.is("PV-126", "Pista de hielo", "matrix: the tap stands under the kind in a second header row, one kind with two taps; a table below sends several rooms to one output; line voltage in its last row")
-	t.speakers("sheet=Cuadro; tap_v=100; line_v=100", `
+func pistaTruth(t *typed.Truth) {
+	t.Is("PV-126", "Pista de hielo", "matrix: the tap stands under the kind in a second header row, one kind with two taps; a table below sends several rooms to one output; line voltage in its last row")
+	t.Speakers("sheet=Cuadro; tap_v=100; line_v=100", `
 rows|zone|model|count|tap_w|channel
 5|Pista|Bocina|8|15|E-1
 6|Grada|Bocina|2|15|E-1
@@ -138,11 +142,11 @@ rows|zone|model|count|tap_w|channel
 8|Taquilla|Techo|2|1.5|E-3
 9|Alquiler|Techo|4|3|E-3
 `)
-	t.channels("line_v=100; note=E-1 may as well be read as an amplifier of one output", `
+	t.Channels("line_v=100; note=E-1 may as well be read as an amplifier of one output", `
 channel|rated_w|load_w
 E-1|300|250
 E-2|60|24
 E-3|15|15
 `)
-	t.left("Cuadro", "10|total|right")
+	t.Left("Cuadro", "10|total|right")
 }

@@ -1,29 +1,33 @@
 package main
 
-import "github.com/xuri/excelize/v2"
+import (
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
 
 // strangers are files that lie among the schedules and are none.
-func strangers() []hard {
-	none := func(note string) func(*truth) {
-		return func(t *truth) { t.is("", "", note) }
+func strangers() []typed.Case {
+	none := func(note string) func(*typed.Truth) {
+		return func(t *typed.Truth) { t.Is("", "", note) }
 	}
-	return []hard{
-		{file: "other/price list heads.xlsx", kind: "not-a-schedule", book: priceList, truth: none("a price list with taps and watts: nothing is installed anywhere")},
-		{file: "other/rota week 32.xlsx", kind: "not-a-schedule", book: rota, saved: "xlsx", truth: none("a staff rota with zones, areas and day marks")},
-		{file: "other/Wash-down taps.xls", kind: "not-a-schedule", book: plumbing, saved: "xls", truth: none("a plumber's list: taps of 1/2 and 3/4 inch by house, with quantities and lengths")},
-		{file: "other/Fixture schedule E2.xlsx", kind: "not-a-schedule", book: lighting, truth: none("lamps in watts by room, circuit and dimmer channel")},
-		{file: "other/Speaker schedule.ods", kind: "not-a-schedule", book: conference, saved: "ods", truth: none("the speakers are people: a day of talks with rooms, lines and amps of time")},
-		{file: "other/drums in yard.csv", kind: "not-a-schedule", bytes: drums, truth: none("an inventory of cable drums")},
-		{file: "other/phones.csv", kind: "not-a-schedule", bytes: phones, truth: none("a telephone list with paging zones")},
-		{file: "other/radio plan.fods", kind: "not-a-schedule", book: radio, saved: "fods", truth: none("channels, watts and zones of hand-held radios")},
-		{file: "other/irrigation controls.xlsx", kind: "not-a-schedule", book: irrigation, truth: none("zones, controls, valves and volts of the watering")},
-		{file: "other/Heizkabel Dachrinnen.csv", kind: "not-a-schedule", bytes: heating, truth: none("heating cables in watts and metres by roof and circuit")},
+	return []typed.Case{
+		{File: "other/price list heads.xlsx", Kind: "not-a-schedule", Book: priceList, Truth: none("a price list with taps and watts: nothing is installed anywhere")},
+		{File: "other/rota week 32.xlsx", Kind: "not-a-schedule", Book: rota, Saved: "xlsx", Truth: none("a staff rota with zones, areas and day marks")},
+		{File: "other/Wash-down taps.xls", Kind: "not-a-schedule", Book: plumbing, Saved: "xls", Truth: none("a plumber's list: taps of 1/2 and 3/4 inch by house, with quantities and lengths")},
+		{File: "other/Fixture schedule E2.xlsx", Kind: "not-a-schedule", Book: lighting, Truth: none("lamps in watts by room, circuit and dimmer channel")},
+		{File: "other/Speaker schedule.ods", Kind: "not-a-schedule", Book: conference, Saved: "ods", Truth: none("the speakers are people: a day of talks with rooms, lines and amps of time")},
+		{File: "other/drums in yard.csv", Kind: "not-a-schedule", Bytes: drums, Truth: none("an inventory of cable drums")},
+		{File: "other/phones.csv", Kind: "not-a-schedule", Bytes: phones, Truth: none("a telephone list with paging zones")},
+		{File: "other/radio plan.fods", Kind: "not-a-schedule", Book: radio, Saved: "fods", Truth: none("channels, watts and zones of hand-held radios")},
+		{File: "other/irrigation controls.xlsx", Kind: "not-a-schedule", Book: irrigation, Truth: none("zones, controls, valves and volts of the watering")},
+		{File: "other/Heizkabel Dachrinnen.csv", Kind: "not-a-schedule", Bytes: heating, Truth: none("heating cables in watts and metres by roof and circuit")},
 	}
 }
 
 func priceList() *excelize.File {
-	p := newBook("Prices")
-	p.put("A1", `
+	p := typed.NewBook("Prices")
+	p.Put("A1", `
 Heads we buy, prices from January
 
 Model|Kind|Taps at 100 V|Rated W|Price each|Pack of
@@ -37,12 +41,12 @@ VC 35|wall knob|-|35|33.00|1
 PA 2120|amplifier 2 x 120 W|-|240|640.00|1
 Prices without tax. Carriage on orders below 200.00
 `)
-	return p.f
+	return p.File
 }
 
 func rota() *excelize.File {
-	p := newBook("Week 32")
-	p.put("A1", `
+	p := typed.NewBook("Week 32")
+	p.Put("A1", `
 Rota week 32|||||||zone leads in bold
 
 Zone|Area|Mon|Tue|Wed|Thu|Fri|Sat
@@ -55,12 +59,12 @@ Zone|Area|Mon|Tue|Wed|Thu|Fri|Sat
 Total on duty||7|7|8|7|10|9
 A to F = teams; spare: team G
 `)
-	return p.f
+	return p.File
 }
 
 func plumbing() *excelize.File {
-	p := newBook("Taps")
-	p.put("A1", `
+	p := typed.NewBook("Taps")
+	p.Put("A1", `
 Thornwater Garden - wash-down points||||Job EQ-P12
 
 Ref|House|Tap|Qty|Pipe run m|Branch
@@ -73,12 +77,12 @@ T6|Yard|'1" standpipe|1|55|B
 Total|||19|182
 All taps to have double check valves. Line pressure 3 bar.
 `)
-	return p.f
+	return p.File
 }
 
 func lighting() *excelize.File {
-	p := newBook("E2")
-	p.put("A1", `
+	p := typed.NewBook("E2")
+	p.Put("A1", `
 FIXTURE SCHEDULE E2 - KELDERBY PLANETARIUM|||||||Job EQ-E77
 
 Mark|Fixture|Location|Qty|W each|Total W|Circuit|Dimmer ch.
@@ -91,12 +95,12 @@ F6|Bulkhead|Plant|6|15|90|L3|-
 TOTAL|||125||1325|
 All 230 V, colour 3000 K. Dimmer DM1: 4 x 1000 W.
 `)
-	return p.f
+	return p.File
 }
 
 func conference() *excelize.File {
-	p := newBook("Speakers")
-	p.put("A1", `
+	p := typed.NewBook("Speakers")
+	p.Put("A1", `
 Speaker schedule - glasshouse growers' day
 
 Time|Speaker|Room|Title|Minutes|Chair
@@ -108,11 +112,11 @@ Time|Speaker|Room|Title|Minutes|Chair
 14:30|Ms Whitebeam|Boathouse 5|Walk to the lake|90|-
 7 speakers, 3 rooms; microphones in all rooms
 `)
-	return p.f
+	return p.File
 }
 
 func drums() []byte {
-	return []byte(dos(`
+	return []byte(typed.DOS(`
 Drum no.,Cable,Size,Left on drum (m),Where,Checked
 D-01,speaker 2 core,2x1.5,185,yard bay 1,yes
 D-02,speaker 2 core,2x2.5,60,yard bay 1,yes
@@ -125,7 +129,7 @@ D-06,speaker 2 core fire,2x1.5,0,store,empty
 }
 
 func phones() []byte {
-	return []byte(dos(`
+	return []byte(typed.DOS(`
 Ext.;Where;Line;Paging zone;Handset;Volume
 201;Palm house;1;1;wall;7
 202;Fern house;1;1;wall;5
@@ -139,8 +143,8 @@ Ext.;Where;Line;Paging zone;Handset;Volume
 }
 
 func radio() *excelize.File {
-	p := newBook("Radios")
-	p.put("A1", `
+	p := typed.NewBook("Radios")
+	p.Put("A1", `
 Radio plan
 
 Channel|Used by|Zone|Sets|Output W|MHz|Tone
@@ -151,12 +155,12 @@ Channel|Used by|Zone|Sets|Output W|MHz|Tone
 5|All, emergency|all|34|5|449.4000|-
 Base station 25 W, 12 V, on channel 5
 `)
-	return p.f
+	return p.File
 }
 
 func irrigation() *excelize.File {
-	p := newBook("Valves")
-	p.put("A1", `
+	p := typed.NewBook("Valves")
+	p.Put("A1", `
 Watering, valves by zone|||||Job EQ-W40
 
 Zone|House|Control|Valves|V|W each|Wire|Run m
@@ -167,11 +171,11 @@ Zone|House|Control|Valves|V|W each|Wire|Run m
 Total||||||23
 C1 and C2: 60 W transformers
 `)
-	return p.f
+	return p.File
 }
 
 func heating() []byte {
-	return windows1252(dos(`
+	return typed.Windows1252(typed.DOS(`
 Heizkabel Dachrinnen;;;;;
 Dach;Stromkreis;Länge m;W/m;Leistung W;Regler
 Eishalle Nord;F1;60;20;1200;T1

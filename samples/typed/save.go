@@ -1,4 +1,4 @@
-package main
+package typed
 
 import (
 	"fmt"
@@ -17,8 +17,8 @@ var filters = map[string]string{
 }
 
 // saveAll has LibreOffice save each workbook in its format, one start of the program a format.
-func saveAll(soffice string, all []hard, files string) error {
-	dir, err := os.MkdirTemp("", "hard")
+func saveAll(soffice string, all []Case, files string) error {
+	dir, err := os.MkdirTemp("", "typed")
 	if err != nil {
 		return err
 	}
@@ -26,19 +26,19 @@ func saveAll(soffice string, all []hard, files string) error {
 	for _, format := range []string{"ods", "fods", "xls", "xlsx", "html"} {
 		var args, targets []string
 		for i, c := range all {
-			if c.saved != format {
+			if c.Saved != format {
 				continue
 			}
 			data, err := c.data()
 			if err != nil {
-				return fmt.Errorf("%s: %w", c.file, err)
+				return fmt.Errorf("%s: %w", c.File, err)
 			}
 			name := fmt.Sprintf("%s%03d", format, i)
 			if err := write(filepath.Join(dir, name+".xlsx"), data); err != nil {
 				return err
 			}
 			args = append(args, filepath.Join(dir, name+".xlsx"))
-			targets = append(targets, c.file, name+"."+format)
+			targets = append(targets, c.File, name+"."+format)
 		}
 		if args == nil {
 			continue

@@ -1,4 +1,4 @@
-package main
+package typed
 
 import (
 	"bytes"
@@ -25,40 +25,40 @@ var columns = map[string][]string{
 
 type record map[string]string
 
-// truth gathers what is known of the files.
-type truth struct {
+// Truth gathers what is known of the files.
+type Truth struct {
 	file, job string
 	tables    map[string][]record
 }
 
 // told asks every case for its truth.
-func told(all []hard) *truth {
-	t := &truth{tables: map[string][]record{}}
+func told(all []Case) *Truth {
+	t := &Truth{tables: map[string][]record{}}
 	for _, c := range all {
-		t.file, t.job = c.file, ""
-		t.tables["files"] = append(t.tables["files"], record{"file": c.file, "kind": c.kind})
-		if c.truth != nil {
-			c.truth(t)
+		t.file, t.job = c.File, ""
+		t.tables["files"] = append(t.tables["files"], record{"file": c.File, "kind": c.Kind})
+		if c.Truth != nil {
+			c.Truth(t)
 		}
 	}
 	return t
 }
 
-// is says what the file is: the job it belongs to (empty: none named), its site, and what makes it hard.
-func (t *truth) is(job, site, note string) {
+// Is says what the file is: the job it belongs to (empty: none named), its site, and what makes it hard.
+func (t *Truth) Is(job, site, note string) {
 	t.job = job
 	last := t.tables["files"][len(t.tables["files"])-1]
 	last["job"], last["site"], last["note"] = job, site, note
 }
 
-// also adds another job of the same file.
-func (t *truth) also(job, site, note string) {
+// Also adds another job of the same file.
+func (t *Truth) Also(job, site, note string) {
 	t.job = job
 	t.tables["files"] = append(t.tables["files"], record{"file": t.file, "kind": "schedule", "job": job, "site": site, "note": note})
 }
 
-// revision marks the file's revision and whether a later one replaces it.
-func (t *truth) revision(name string, superseded bool) {
+// Revision marks the file's revision and whether a later one replaces it.
+func (t *Truth) Revision(name string, superseded bool) {
 	last := t.tables["files"][len(t.tables["files"])-1]
 	last["revision"] = name
 	if superseded {
@@ -66,27 +66,27 @@ func (t *truth) revision(name string, superseded bool) {
 	}
 }
 
-func (t *truth) speakers(common, block string) {
+func (t *Truth) Speakers(common, block string) {
 	t.add("loudspeakers", "count=1; status=installed; "+common, block)
 }
-func (t *truth) channels(common, block string)   { t.add("channels", common, block) }
-func (t *truth) amplifiers(common, block string) { t.add("amplifiers", common, block) }
-func (t *truth) controls(common, block string)   { t.add("controls", common, block) }
-func (t *truth) lines(common, block string)      { t.add("lines", common, block) }
+func (t *Truth) Channels(common, block string)   { t.add("channels", common, block) }
+func (t *Truth) Amplifiers(common, block string) { t.add("amplifiers", common, block) }
+func (t *Truth) Controls(common, block string)   { t.add("controls", common, block) }
+func (t *Truth) Lines(common, block string)      { t.add("lines", common, block) }
 
-// left lists rows that must not count as loudspeakers: row | kind | note.
-func (t *truth) left(sheet, block string) {
+// Left lists rows that must not count as loudspeakers: row | kind | note.
+func (t *Truth) Left(sheet, block string) {
 	t.add("rows", "sheet="+sheet, "row|kind|note\n"+strings.Trim(block, "\n"))
 }
 
-// asks lists what must be asked or assumed: rows | must be (asked, assumed) | what.
-func (t *truth) asks(sheet, block string) {
+// Asks lists what must be asked or assumed: rows | must be (asked, assumed) | what.
+func (t *Truth) Asks(sheet, block string) {
 	t.add("questions", "sheet="+sheet, "rows|must_be|what\n"+strings.Trim(block, "\n"))
 }
 
 // add reads a block: its first line names columns, each further line is a record on top of the common values ("name=value; name=value").
 // "5..8" under rows stands for four records, with a tag such as "H1..H4" counted along.
-func (t *truth) add(table, common, block string) {
+func (t *Truth) add(table, common, block string) {
 	base := record{"file": t.file, "job": t.job}
 	for pair := range strings.SplitSeq(common, ";") {
 		if name, val, ok := strings.Cut(strings.TrimSpace(pair), "="); ok {
@@ -120,9 +120,9 @@ func spread(r record) []record {
 		return []record{r}
 	}
 	first, err := strconv.Atoi(from)
-	must(err)
+	Must(err)
 	last, err := strconv.Atoi(to)
-	must(err)
+	Must(err)
 	var out []record
 	for row := first; row <= last; row++ {
 		one := maps.Clone(r)
@@ -141,26 +141,26 @@ var trailing = regexp.MustCompile(`^(.*?)(\d+)$`)
 func counted(tag string, n int) string {
 	m := trailing.FindStringSubmatch(tag)
 	number, err := strconv.Atoi(m[2])
-	must(err)
+	Must(err)
 	return fmt.Sprintf("%s%0*d", m[1], len(m[2]), number+n)
 }
 
 // csv returns the tables by file name.
-func (t *truth) csv() map[string][]byte {
+func (t *Truth) csv() map[string][]byte {
 	out := map[string][]byte{}
 	for name, cols := range columns {
 		var buf bytes.Buffer
 		w := csv.NewWriter(&buf)
-		must(w.Write(cols))
+		Must(w.Write(cols))
 		for _, r := range t.tables[name] {
 			line := make([]string, len(cols))
 			for i, c := range cols {
 				line[i] = r[c]
 			}
-			must(w.Write(line))
+			Must(w.Write(line))
 		}
 		w.Flush()
-		must(w.Error())
+		Must(w.Error())
 		out[name+".csv"] = buf.Bytes()
 	}
 	return out
