@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/remember"
 )
 
 // A look is what a cell looks like, apart from what its column means. A cell
@@ -150,8 +151,12 @@ func numberLook(v float64) look {
 	return k
 }
 
+var looks = remember.New(func(text string, _ int) look { return lookAt(text) })
+
 // lookText looks at a trimmed text of one line.
-func lookText(s string) look {
+func lookText(s string) look { return looks.Of(s, 0) }
+
+func lookAt(s string) look {
 	if v, ok := plainNumber(s); ok {
 		return numberLook(v)
 	}

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"lineaudit/ingest/remember"
 )
 
 // A Candidate is a field that a header may mean.
@@ -49,34 +51,23 @@ func Score(header string) []Candidate {
 	return h.Candidates
 }
 
-// A Scorer reads headers and remembers what it has read. It is not safe for
-// use by several goroutines at once.
-type Scorer struct {
-	seen  map[string]*Header
-	words map[word]reading
-}
+// A Scorer reads headers. What any of them has read is remembered for all, so
+// that the headers of an archive are read once.
+type Scorer struct{}
 
-// NewScorer returns an empty Scorer.
-func NewScorer() *Scorer {
-	return &Scorer{seen: map[string]*Header{}, words: map[word]reading{}}
-}
+// NewScorer returns a Scorer.
+func NewScorer() *Scorer { return &Scorer{} }
 
 // maxHeader bounds the text of a header; what is longer is prose.
 const maxHeader = 120
 
+var (
+	headers = remember.New(func(text string, _ int) *Header { return (&Scorer{}).read(text) })
+	words   = remember.New(func(text string, dotted int) reading { return lex().read(word{text, dotted == 1}) })
+)
+
 // Header reads the words of a header.
-func (s *Scorer) Header(text string) *Header {
-	if h, ok := s.seen[text]; ok {
-		return h
-	}
-	h := s.read(text)
-	if len(s.seen) > 50000 {
-		clear(s.seen)
-		clear(s.words)
-	}
-	s.seen[text] = h
-	return h
-}
+func (s *Scorer) Header(text string) *Header { return headers.Of(text, 0) }
 
 func (s *Scorer) read(text string) *Header {
 	h := &Header{}

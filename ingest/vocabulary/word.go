@@ -31,12 +31,11 @@ func weigh(list []sense, q float64) []graded {
 // word reads one word: as it stands, by its stem, as the parts of a compound,
 // as an abbreviation or as a misspelling, in that order.
 func (s *Scorer) word(w word) reading {
-	if r, ok := s.words[w]; ok {
-		return r
+	dotted := 0
+	if w.dotted {
+		dotted = 1
 	}
-	r := lex().read(w)
-	s.words[w] = r
-	return r
+	return words.Of(w.text, dotted)
 }
 
 func (l *lexicon) read(w word) reading {
