@@ -25,11 +25,11 @@ func TestHardSchedules(t *testing.T) {
 	measure(t, "../../samples/hard", reached{files: 60, rows: 0.43, parts: 0.41, silent: 0.106, answered: 0.59, wrongKinds: 5, jobs: 0.19})
 }
 
-// TestHandSchedules measures any folder of that shape, named by HAND; nothing is asked of it.
+// TestHandSchedules measures what ordinary hands leave behind; or, with HAND set, any folder of that shape, with nothing asked of it.
 func TestHandSchedules(t *testing.T) {
-	folder := os.Getenv("HAND")
-	if folder == "" {
-		t.Skip("HAND names no folder")
+	if folder := os.Getenv("HAND"); folder != "" {
+		measure(t, folder, reached{silent: 1, wrongKinds: 1 << 20})
+		return
 	}
-	measure(t, folder, reached{silent: 1, wrongKinds: 1 << 20})
+	measure(t, "../../samples/hand", reached{files: 15, rows: 0.50, parts: 0.40, silent: 0.08, wrongKinds: 1, jobs: 0.95})
 }
