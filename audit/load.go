@@ -20,6 +20,7 @@ type term struct {
 	marked Interval
 	tapV   float64 // 0: that of the line
 	lossDB float64
+	lump   bool // rows that state no more than their total
 }
 
 // A tally adds rows up. It is reused from node to node.
@@ -104,12 +105,12 @@ func (t *tally) add(r *row, pieces Interval) {
 	}
 	for i := range t.terms {
 		k := &t.terms[i]
-		if k.each == r.each && k.marked == r.marked && k.tapV == tapV && k.lossDB == r.lossDB {
+		if k.each == r.each && k.marked == r.marked && k.tapV == tapV && k.lossDB == r.lossDB && k.lump == r.lump {
 			k.count = k.count.plus(pieces)
 			return
 		}
 	}
-	t.terms = append(t.terms, term{pieces, r.each, r.marked, tapV, r.lossDB})
+	t.terms = append(t.terms, term{pieces, r.each, r.marked, tapV, r.lossDB, r.lump})
 }
 
 // sum writes the terms, the smallest tap first: "12 x 5 W + 4 x 10 W = 100 W".
@@ -157,12 +158,19 @@ func appendSpan(b []byte, i Interval) []byte {
 	return append(b, span(i)...)
 }
 
-// write appends "6 x 10 W", "6 x 10 W (5 W at 70.7 V)" or "3 x (2.5 to 10) W".
+// write appends "6 x 10 W", "6 x 10 W (5 W at 70.7 V)", "3 x (2.5 to 10) W" or,
+// for a row that states no more than its total, "32 W as written".
 func (k *term) write(b []byte) []byte {
-	b = appendBracketed(b, k.count)
-	b = append(b, " x "...)
+	once := k.lump && k.count == whole
+	if !once {
+		b = appendBracketed(b, k.count)
+		b = append(b, " x "...)
+	}
 	b = appendBracketed(b, k.each)
 	b = append(b, " W"...)
+	if once {
+		b = append(b, " as written"...)
+	}
 	if k.tapV == 0 && k.lossDB == 0 {
 		return b
 	}

@@ -26,6 +26,7 @@ type row struct {
 	out       exclusion
 	count     Interval                          // loudspeakers
 	units     Interval                          // what the watts are of: the count, or 1 where only the row's total is known
+	lump      bool                              // only the row's total is known
 	tap       schedule.Quantity[schedule.Watts] // as stated; unknown where it was only estimated
 	marked    Interval                          // watts of one loudspeaker as marked on its tap
 	each      Interval                          // watts of one loudspeaker on this line
@@ -137,7 +138,7 @@ func (r *row) mark() {
 	case l.RowTotal.Had() && r.count.bounded() && r.count.Low > 0:
 		r.marked = quantity(l.RowTotal).over(r.count)
 	case l.RowTotal.Had():
-		r.marked, r.units = quantity(l.RowTotal), whole
+		r.marked, r.units, r.lump = quantity(l.RowTotal), whole, true
 	case len(r.offers) > 0:
 		r.marked = between(math.Inf(1), 0)
 		for _, o := range r.offers {

@@ -425,9 +425,10 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 			c.LowImpedance = schedule.Flag{Yes: true, Source: s.source}
 		}
 	}
-	if r.kind == channelRow {
-		for _, f := range []vocabulary.Field{vocabulary.Load, vocabulary.TotalWatts} {
-			set(b, &c.Stated, b.watts(r.own(f)), "stated load", of)
+	if r.kind == channelRow || r.kind == amplifierRow {
+		if load := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)); load.Had() {
+			set(b, &c.Stated, load, "stated load", of)
+			b.claims.ofChannel(c, r)
 		}
 		set(b, &c.Headroom, b.headroom(r.own(vocabulary.Headroom)), "headroom", of)
 		b.measure(r, schedule.Measurement{Channel: c})

@@ -44,6 +44,7 @@ type builder struct {
 	ampTitle     []ratedSeen                                               // said for all channels in a title block
 	controlTitle []ratedSeen                                               // said for all controls
 	cableTitle   *schedule.Cable                                           // a size said for all cables
+	claims       claims
 	pending      []pendingTap
 	origin       map[*schedule.Loudspeaker]*row
 	modelColumns map[*column]bool // control columns that hold models, not tags

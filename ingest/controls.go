@@ -171,7 +171,10 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 			c.RatedVolts = append(c.RatedVolts, schedule.Exactly(schedule.Volts(x), s.source))
 		}
 	}
-	set(b, &c.Stated, b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)), "stated load", of)
+	if load := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)); load.Had() && ofMany == 1 {
+		set(b, &c.Stated, load, "stated load", of)
+		b.claims.ofControl(c, r)
+	}
 	if flag := b.overrideOf(r); flag.Had() {
 		c.Override = flag
 	}

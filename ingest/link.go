@@ -16,6 +16,7 @@ func (b *builder) link() {
 	b.zonesByRoom()
 	b.zoneLinks()
 	b.controlLinks()
+	b.claimedLoads()
 	b.unusedChannels()
 	b.lineVolts()
 	b.ratings()

@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -52,6 +53,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if !ch.had() && !r.t.has(vocabulary.Channel) {
 		ch = r.say(vocabulary.Circuit)
 	}
+	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
+		ch = r.own(vocabulary.Zone)
+	}
 	if r.t.memo.spareWord(amp.text) {
 		amp = seen{}
 	}
@@ -65,6 +69,40 @@ func (b *builder) findOutlet(r *row) *outlet {
 		b.readAmp(o, r, amp)
 	}
 	return o
+}
+
+// zonesAreOutputs reports whether the zones of a table of amplifiers are their
+// outputs: there is no other column for these, and some amplifier has several
+// rows, each of another zone with a rating of its own.
+func (t *table) zonesAreOutputs() bool {
+	if t.zoneOutputs != nil {
+		return *t.zoneOutputs
+	}
+	yes := false
+	t.zoneOutputs = &yes
+	if t.kind != layout.Amplifiers && t.kind != layout.Channels || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) || !t.has(vocabulary.Zone) {
+		return false
+	}
+	zones := make(map[string]map[string]bool)
+	for _, r := range t.rows {
+		amp, zone := r.own(vocabulary.Amplifier), r.own(vocabulary.Zone)
+		if r.Class != layout.Device || !amp.had() {
+			continue
+		}
+		if !zone.had() || !r.own(vocabulary.ChannelWatts).had() && !r.own(vocabulary.RatedWatts).had() {
+			return false
+		}
+		k := join.Key(amp.text)
+		if zones[k] == nil {
+			zones[k] = make(map[string]bool)
+		}
+		if zones[k][join.Key(zone.text)] {
+			return false
+		}
+		zones[k][join.Key(zone.text)] = true
+		yes = yes || len(zones[k]) > 1
+	}
+	return yes
 }
 
 // gluedOutlet is an amplifier and the letter of its channel without anything

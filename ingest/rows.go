@@ -25,9 +25,10 @@ type table struct {
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
-	runsRepeat int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
-	tagCount   map[string]int // how often each tag stands in it; nil until asked for
-	bothCount  int            // rows with a tap and an impedance, plus one; 0 until asked for
+	runsRepeat  int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
+	tagCount    map[string]int // how often each tag stands in it; nil until asked for
+	zoneOutputs *bool          // whether its zones are outputs of its amplifiers; nil until asked for
+	bothCount   int            // rows with a tap and an impedance, plus one; 0 until asked for
 }
 
 // A column is a layout column with its decimal mark.

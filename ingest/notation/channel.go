@@ -43,7 +43,7 @@ func (c ChannelRef) String() string {
 // ParseChannel reads a reference to an amplifier's output: "A1.2", "AMP 1 CH
 // B", "1-3" (amplifier 1, channel 3, with the doubt DateOrPair), "Amp 2 / ch
 // 3+4 bridged", "A1/CH3", "PA-02:4", "Ch 1+2", "A/B", "Endstufe 2 Kanal 3",
-// "Ampli 1 sortie 2", "DSP amp 3, out 2", "A1 s2", "rack 1 amp 2 ch 3" (amplifier
+// "Ampli 1 sortie 2", "Amp 1 zone 2", "DSP amp 3, out 2", "A1 s2", "rack 1 amp 2 ch 3" (amplifier
 // "rack 1 / 2"). A single figure or code is a channel.
 func ParseChannel(s string) (ChannelRef, error) {
 	const what = "channel"
@@ -151,6 +151,8 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 			ampAt, ampN = i, n
 		case kind == KeyLine && sure && lineAt < 0:
 			lineAt, lineN = i, n
+		case kind == KeyZone && sure && ampAt >= 0 && lineAt < 0:
+			lineAt, lineN = i, n // "amp 1 zone 2": the outputs of a zone amplifier
 		}
 		i += n - 1
 	}

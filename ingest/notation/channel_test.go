@@ -35,6 +35,8 @@ func TestParseChannel(t *testing.T) {
 		{"Verstärker 2, Ausgang 1", ref("2", "1")},
 		{"Kanal 3 von Endstufe 2", ref("2", "3")},
 		{"Ampli 1 sortie 2", ref("1", "2")},
+		{"Amp 1 Zone 2", ref("1", "2")},
+		{"Amp 2 - zone B", ref("2", "B")},
 		{"sortie 2 ampli 1", ref("1", "2")},
 		{"Etapa 1 salida 2", ref("1", "2")},
 		{"Finale 1 uscita 2", ref("1", "2")},

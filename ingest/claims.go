@@ -1,0 +1,99 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Some schedules list no loudspeakers behind a control or a channel, only the
+// load that somebody added up. Such a claim is then all that is known of it: it
+// stands for the loudspeakers, as a row of unknown count.
+
+// claims remembers the rows of controls and channels that state a load.
+type claims struct {
+	controls map[*schedule.Control]*row
+	channels map[*schedule.Channel]*row
+}
+
+func (c *claims) ofControl(k *schedule.Control, r *row) {
+	if c.controls == nil {
+		c.controls = make(map[*schedule.Control]*row)
+	}
+	c.controls[k] = r
+}
+
+func (c *claims) ofChannel(ch *schedule.Channel, r *row) {
+	if c.channels == nil {
+		c.channels = make(map[*schedule.Channel]*row)
+	}
+	c.channels[ch] = r
+}
+
+// claimedLoads makes loudspeakers of the claims that no listed loudspeaker can
+// be part of. A control's claim comes before that of its channel, that of the
+// last control on a path before those ahead of it.
+func (b *builder) claimedLoads() {
+	control, zone, channel := make(map[*schedule.Control]bool), make(map[*schedule.Zone]bool), make(map[*schedule.Channel]bool)
+	enter := func(l *schedule.Loudspeaker) {
+		for k := l.Control; k != nil && !control[k]; k = k.Parent {
+			control[k] = true
+		}
+		zone[l.Zone] = true
+		for _, c := range feeding(l) {
+			channel[c] = true
+		}
+	}
+	for _, l := range b.job.Loudspeakers {
+		enter(l)
+	}
+	listed := len(b.job.Loudspeakers) > 0
+	feeds := make(map[*schedule.Control]bool) // a control with a load of its own behind it
+	for k := range b.claims.controls {
+		if k.Parent != nil {
+			feeds[k.Parent] = true
+		}
+	}
+	var made []*schedule.Loudspeaker
+	for _, k := range b.job.Controls {
+		r := b.claims.controls[k]
+		if r == nil || !k.Stated.Had() || k.Status != schedule.Installed || control[k] || feeds[k] {
+			continue
+		}
+		if k.Zone != nil && zone[k.Zone] || k.Channel != nil && channel[k.Channel] || k.Channel == nil && listed {
+			continue // the loudspeakers behind it may be among those listed
+		}
+		made = append(made, b.claim(r, k.Stated, &schedule.Loudspeaker{Zone: k.Zone, Room: k.Room, Channel: k.Channel, Control: k}))
+	}
+	for _, l := range made {
+		enter(l)
+	}
+	for _, c := range b.job.Channels {
+		if r := b.claims.channels[c]; r != nil && c.Stated.Had() && !channel[c] && !c.Standby && len(c.Bridged) == 0 && (c.Amplifier != nil || !listed) {
+			made = append(made, b.claim(r, c.Stated, &schedule.Loudspeaker{Zone: b.onlyZoneOf(c), Room: r.said(vocabulary.Room), Channel: c}))
+		}
+	}
+	b.job.Loudspeakers = append(b.job.Loudspeakers, made...)
+}
+
+// claim completes the loudspeakers that a claimed load stands for.
+func (b *builder) claim(r *row, load schedule.Quantity[schedule.Watts], l *schedule.Loudspeaker) *schedule.Loudspeaker {
+	l.At, l.Rows, l.RowTotal = r.At, r.Rows, load
+	b.origin[l] = r
+	s := r.first(vocabulary.Load, vocabulary.TotalWatts)
+	b.take(s, "load", "the load as written", schedule.LikelierReading, "no loudspeakers are listed for it")
+	return l
+}
+
+// onlyZoneOf is the zone that hangs on a channel, nil if none or several do.
+func (b *builder) onlyZoneOf(c *schedule.Channel) *schedule.Zone {
+	var only *schedule.Zone
+	for _, z := range b.job.Zones {
+		if z.Channel == c {
+			if only != nil {
+				return nil
+			}
+			only = z
+		}
+	}
+	return only
+}

@@ -1,0 +1,49 @@
+package ingest
+
+import (
+	"fmt"
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+)
+
+// Where no loudspeaker is listed, the load that a schedule claims for a control
+// or a channel is the only one there is: it counts once, and is an assumption.
+func TestClaimedLoads(t *testing.T) {
+	controls := draw(layout.Controls, "C", `
+		control | room | stated load[W] | control rating[W] | from
+		VC1 | Lobby | 32 | 25 | Amp 1 Zone 2
+		VC2 | Shop | 6 | 10 | Amp 1 Zone 2
+		VC3 | Class | 20 | 50 | Amp 2 Zone 1`)
+	amps := draw(layout.Amplifiers, "A", `
+		amplifier | zone | channel rating[W] | stated load[W]
+		1 | 1 | 100 | 40
+		1 | 2 | 60 | 38
+		2 | 1 | 60 | 20`)
+	j := jobOf(t, controls, amps)
+	loads := make(map[string]schedule.Watts)
+	for _, l := range j.Loudspeakers {
+		if l.Count.Had() || !l.RowTotal.Had() {
+			t.Errorf("%s: count %s, total %s", l.At, show(l.Count), show(l.RowTotal))
+		}
+		loads[l.Channel.Label()] += l.RowTotal.Low
+	}
+	want(t, "loads", []string{fmt.Sprint(loads)}, []string{"map[1 / 1:40 1 / 2:38 2 / 1:20]"})
+	if n := len(j.Loudspeakers); n != 4 {
+		t.Errorf("%d claims, want three of controls and that of the channel without one", n)
+	}
+	if len(takenAs(j)) == 0 {
+		t.Error("claims were taken without a word")
+	}
+
+	j = jobOf(t, controls, amps, draw(layout.Loudspeakers, "L", `
+		tag | room | tap[W] | control | channel
+		LS1 | Lobby | 5 | VC1 | Amp 1 Zone 2
+		LS2 | Shop | 5 | VC2 | Amp 1 Zone 2`))
+	for _, l := range j.Loudspeakers {
+		if l.RowTotal.Had() && l.Channel.Label() == "1 / 2" {
+			t.Errorf("%s: a claim beside listed loudspeakers", l.At)
+		}
+	}
+}
