@@ -401,6 +401,25 @@ func TestRowsLeftOut(t *testing.T) {
 	}
 }
 
+func TestTotalsOfNamedRows(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		room | quantity | tap[W] | circuit
+		Entrance | 4 | 6 | L1
+		Dome | 6 | 20 | L2
+		Corridor | 7 | 3 | L1
+		= Totale L1 | | 45 |
+		= Totale L2 | | 100 |`))
+	var got []string
+	for _, s := range j.Totals {
+		var rows []string
+		for _, l := range s.Rows {
+			rows = append(rows, l.Room.Value)
+		}
+		got = append(got, show(s.Stated)+" "+strings.Join(rows, ", "))
+	}
+	want(t, "totals", got, []string{"45 Entrance, Corridor", "100 Dome"})
+}
+
 func TestListedTwice(t *testing.T) {
 	j := jobOf(t,
 		draw(layout.Loudspeakers, "Devices", `

@@ -47,3 +47,18 @@ func TestClaimedLoads(t *testing.T) {
 		}
 	}
 }
+
+func TestUnusedOutputsInAZoneTable(t *testing.T) {
+	j := jobOf(t, draw(layout.Zones, "Z", `
+		amplifier | channel | zone | quantity | tap[W] | channel rating[W]
+		1 | A | North | 10 | 8 | 100
+		1 | B | spare | | | 100`))
+	var got []string
+	for _, c := range j.Channels {
+		got = append(got, c.Label()+" "+show(c.Rated))
+	}
+	want(t, "channels", got, []string{"1 / A 100", "1 / B 100"})
+	if len(j.Zones) != 1 {
+		t.Errorf("%d zones", len(j.Zones))
+	}
+}

@@ -153,8 +153,8 @@ type controlMention struct {
 	any    bool // there is a control, named or not
 }
 
-// ratingBehind finds a rating behind a control's tag: "VC-3 (35 W)".
-var ratingBehind = regexp.MustCompile(`(?i)^(.*\S)[\s,;(/:–-]+(\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
+// ratingBehind finds a rating behind a name: "VC-3 (35 W)", "Amp 1 (4 x 125 W)".
+var ratingBehind = regexp.MustCompile(`(?i)^(.*?\S)[\s,;(/:–-]+((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
 
 // yesWords are cells that say that there is a control without naming it, in
 // the six languages.

@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -74,9 +75,12 @@ func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) 
 		section := sectionRows(t, i, byRow)
 		words := join.Fold(r.Text)
 		grand := grandWords.in(words) && !subTotalWords.in(words)
+		named := namedRows(t, i, byRow)
 		switch {
 		case len(all) == 0:
 			continue
+		case len(named) > 0 && (adds(named, watts, count) || !adds(since, watts, count)):
+			total.Rows = named
 		case totalsBefore == 0 || len(since) == len(all):
 			total.Rows = all
 		case grand || len(since) == 0:
@@ -114,6 +118,39 @@ func sectionRows(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*sch
 		}
 	}
 	return out
+}
+
+// placeFields are the fields by whose values totals are made.
+var placeFields = []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel, vocabulary.Zone, vocabulary.Control, vocabulary.Amplifier, vocabulary.Room}
+
+// spacedWords are the folded words of a text with a space around each.
+func spacedWords(s string) string {
+	return " " + strings.Join(strings.FieldsFunc(join.Fold(s), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }), " ") + " "
+}
+
+// namedRows are the loudspeakers above row i on the line, in the zone or in the
+// place that the total's words name ("Total L1"); none where they name nothing.
+func namedRows(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*schedule.Loudspeaker {
+	words := spacedWords(t.rows[i].Text)
+	for _, f := range placeFields {
+		var out []*schedule.Loudspeaker
+		others := false
+		for _, r := range t.rows[:i] {
+			if r.out != "" || len(byRow[r]) == 0 {
+				continue
+			}
+			name := spacedWords(r.own(f).text)
+			if strings.ContainsFunc(name, unicode.IsLetter) && strings.Contains(words, name) {
+				out = append(out, byRow[r]...)
+			} else {
+				others = true
+			}
+		}
+		if len(out) > 0 && others {
+			return out
+		}
+	}
+	return nil
 }
 
 func (b *builder) nameOfTotal(t *table, r *row, all bool) string {

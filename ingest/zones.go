@@ -43,6 +43,11 @@ func (b *builder) zoneOf(r *row) *schedule.Zone {
 // row says of loudspeakers is looked at later: see zoneGroups.
 func (b *builder) addZone(r *row) {
 	name, other := r.zoneName()
+	if !name.had() && len(b.outletOf(r).channels) > 0 {
+		r.kind = channelRow // an output that no zone hangs on
+		b.addChannel(r)
+		return
+	}
 	if !name.had() {
 		r.out, r.reason = schedule.NotUnderstood, "no name of a zone"
 		return
