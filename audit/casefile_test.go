@@ -437,6 +437,9 @@ func (r *reader) fillLoudspeaker(l *schedule.Loudspeaker) {
 	l.Zone, l.Control, l.Channel, l.Split = r.zone("zone"), r.control("control"), r.oneChannel("channel"), r.channels("split")
 	l.Status = statuses[r.says["status"]]
 	r.used["status"] = true
+	if v, ok := r.get("tap refused"); ok {
+		r.job.Refused = append(r.job.Refused, schedule.Refusal{At: r.cell("tap refused"), Field: "tap", Written: v, Why: "negative"})
+	}
 	l.Sub, l.Emergency = r.flag("sub"), r.flag("emergency")
 }
 

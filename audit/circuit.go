@@ -100,6 +100,7 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 		c.hang(&c.rows[i])
 	}
 	c.countOnce()
+	c.doubt()
 	for i := range c.rows {
 		c.rows[i].work(c)
 		c.place(i)
@@ -243,9 +244,13 @@ func (c *circuit) commonTapVolts() float64 {
 	return common
 }
 
-// voltsOf is the nominal line voltage of a channel (nil: of the job), 0 when unknown.
+// voltsOf is the nominal line voltage of a channel (nil: of the job), 0 when
+// unknown or implausible.
 func (c *circuit) voltsOf(ch *schedule.Channel) float64 {
 	q := c.job.LineVoltsOf(ch)
+	if oddVolts(c, q) {
+		return 0
+	}
 	if v, ok := q.Exact(); ok && v > 0 {
 		return line.Nominal(float64(v))
 	}

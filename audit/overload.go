@@ -128,7 +128,11 @@ func (c *circuit) rowGaps(n *node) []gap {
 			k := [3]string{"tap", zoneName(l.Zone), l.Model.Value}
 			if !seen[k] {
 				seen[k] = true
-				out = append(out, gap{placeOf(l.Tap.Source, l.At), "tap", tapQuestion(r)})
+				at := placeOf(l.Tap.Source, l.At)
+				if r.doubted {
+					at = r.doubtedAt
+				}
+				out = append(out, gap{at, "tap", tapQuestion(r)})
 			}
 		}
 		if !r.units.exact() {
@@ -176,7 +180,7 @@ func tapQuestion(r *row) string {
 		text += " in " + l.Room.Value
 	}
 	text += " set to"
-	if len(r.offers) > 0 && !l.Tap.Had() {
+	if len(r.offers) > 0 && !r.tap.Had() {
 		text += " (offered: " + span(r.each) + " W)"
 	}
 	return text + "?"

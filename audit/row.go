@@ -23,6 +23,8 @@ type row struct {
 	mounting  int
 	part      part
 	repeats   bool // listed on two sheets: the second one
+	doubted   bool // its tap cell holds what cannot be: only what its transformer offers bounds it
+	doubtedAt schedule.Ref
 	out       exclusion
 	count     Interval                          // loudspeakers
 	units     Interval                          // what the watts are of: the count, or 1 where only the row's total is known
@@ -102,6 +104,12 @@ func (r *row) work(c *circuit) {
 		r.tapV = line.Nominal(float64(v))
 	}
 	r.offers = c.offersOf(l, r.lineV, r.tapV)
+	if r.doubted {
+		r.tap = schedule.Quantity[schedule.Watts]{}
+	}
+	if odd(r.tap, 0, c.limits.tap) && len(r.offers) > 0 {
+		r.doubted, r.doubtedAt, r.tap = true, l.Tap.At, schedule.Quantity[schedule.Watts]{}
+	}
 	r.mark()
 	r.exclude(c, ch)
 	r.draw(c)
@@ -130,27 +138,38 @@ func countOf(l *schedule.Loudspeaker) Interval {
 
 // mark finds the watts of one loudspeaker as marked: its tap; else its row's
 // total over its count; else the span of the taps its model offers; else unknown.
+// The total of a row whose tap cannot be was worked out from that tap.
 func (r *row) mark() {
 	l := r.l
 	switch {
 	case r.tap.Had():
 		r.marked = quantity(r.tap)
+	case r.doubted && len(r.offers) == 0:
+		r.marked = atLeast(0)
+	case r.doubted:
+		r.marked = r.offered()
 	case l.RowTotal.Had() && r.count.bounded() && r.count.Low > 0:
 		r.marked = quantity(l.RowTotal).over(r.count)
 	case l.RowTotal.Had():
 		r.marked, r.units, r.lump = quantity(l.RowTotal), whole, true
 	case len(r.offers) > 0:
-		r.marked = between(math.Inf(1), 0)
-		for _, o := range r.offers {
-			w := o.watts
-			if r.lineV > 0 && r.tapV > 0 {
-				w *= powerRatio(r.lineV, r.tapV)
-			}
-			r.marked.Low, r.marked.High = math.Min(r.marked.Low, w), math.Max(r.marked.High, w)
-		}
+		r.marked = r.offered()
 	default:
 		r.marked = atLeast(0)
 	}
+}
+
+// offered is the span of the taps that its transformer offers, as marked.
+func (r *row) offered() Interval {
+	out := between(math.Inf(1), 0)
+	for _, o := range r.offers {
+		w := o.watts
+		if r.lineV > 0 && r.tapV > 0 {
+			w *= powerRatio(r.lineV, r.tapV)
+		}
+		out.Low, out.High = math.Min(out.Low, w), math.Max(out.High, w)
+	}
+	return out
 }
 
 // exclude decides whether an installed row is kept out of the sums.
@@ -168,7 +187,7 @@ func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 		}
 		return
 	}
-	if c.oddTap(l) || c.oddCount(l) {
+	if !r.doubted && c.oddTap(l) || oddVolts(c, l.TapVolts) || c.oddCount(l) || c.oddTotal(r) {
 		r.out = absurd
 	}
 }

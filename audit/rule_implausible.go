@@ -70,8 +70,28 @@ func odd[T ~float64](q schedule.Quantity[T], least, most float64) bool {
 }
 
 func (c *circuit) oddTap(l *schedule.Loudspeaker) bool {
-	return odd(l.Tap, 0, c.limits.tap) || !l.Tap.Had() && odd(l.RowTotal, 0, c.limits.tap*c.limits.count) ||
-		oddVolts(c, l.TapVolts)
+	return odd(l.Tap, 0, c.limits.tap) || !l.Tap.Had() && odd(l.RowTotal, 0, c.limits.tap*c.limits.count)
+}
+
+// oddTotal reports whether a row's total makes a tap of each of its
+// loudspeakers that cannot be.
+func (c *circuit) oddTotal(r *row) bool {
+	return !r.tap.Had() && !r.doubted && r.l.RowTotal.Had() && r.units != whole && past(r.marked.Low, c.limits.tap)
+}
+
+// doubt marks the rows whose tap was refused by the reading.
+func (c *circuit) doubt() {
+	for _, f := range c.job.Refused {
+		if f.Field != "tap" {
+			continue
+		}
+		for i := range c.rows {
+			l := c.rows[i].l
+			if l.At.Sheet == f.At.Sheet && l.Rows.Holds(f.At) && (!l.Tap.Had() || l.Tap.How == schedule.Computed) {
+				c.rows[i].doubted, c.rows[i].doubtedAt = true, f.At
+			}
+		}
+	}
 }
 
 func (c *circuit) oddCount(l *schedule.Loudspeaker) bool {
@@ -96,9 +116,10 @@ func checkImplausible(x *Examination) error {
 				message: text, pieces: 1, emergency: r.emergency, cells: func() []Evidence { return appendCell(nil, s, what) }}
 		}
 		switch {
+		case r.doubted && r.doubtedAt != l.Tap.At: // the cell of its tap was refused
 		case odd(l.Tap, 0, b.tap):
 			x.implausible(cl("tap", oddText("a tap of", l.Tap, "W", b.tap), l.Tap.Source))
-		case !l.Tap.Had() && odd(l.RowTotal, 0, b.tap*b.count):
+		case !l.Tap.Had() && odd(l.RowTotal, 0, b.tap*b.count), c.oddTotal(r):
 			x.implausible(cl("row total", oddText("a row total of", l.RowTotal, "W", b.tap*b.count), l.RowTotal.Source))
 		}
 		if c.oddCount(l) {
@@ -113,7 +134,44 @@ func checkImplausible(x *Examination) error {
 	}
 	x.implausibleRatings()
 	x.implausibleCables()
+	x.refused()
 	return nil
+}
+
+// refused reports the cells whose value the reading kept out, those that say
+// the same in one field together.
+func (x *Examination) refused() {
+	type same struct{ sheet, field, written, why string }
+	at := map[same]int{}
+	var groups [][]schedule.Refusal
+	for _, f := range x.Job.Refused {
+		k := same{f.At.Sheet, f.Field, f.Written, f.Why}
+		if i, ok := at[k]; ok {
+			groups[i] = append(groups[i], f)
+			continue
+		}
+		at[k] = len(groups)
+		groups = append(groups, []schedule.Refusal{f})
+	}
+	for _, g := range groups {
+		first := g[0]
+		cl := &claim{key: "refused\x1f" + first.Field + "\x1f" + folded(first.Written), place: "the " + first.Field + " in " + first.At.String(), at: first.At, pieces: float64(len(g)),
+			message: fmt.Sprintf("%s “%s” is %s; kept out of every sum", first.Field, first.Written, first.Why),
+			cells: func() []Evidence {
+				var cells []Evidence
+				for _, f := range g {
+					cells = append(cells, Evidence{At: f.At, Written: f.Written, Role: f.Field})
+				}
+				return cells
+			}}
+		if len(g) > 1 {
+			cl.message += fmt.Sprintf(" (%d cells)", len(g))
+		}
+		if l := x.loudspeakerAt(first.At); l != nil {
+			cl.place, cl.room, cl.zone = rowName(l), l.Room.Value, zoneName(l.Zone)
+		}
+		x.implausible(cl)
+	}
 }
 
 func (x *Examination) implausibleRatings() {
@@ -134,6 +192,9 @@ func (x *Examination) implausibleRatings() {
 		if oddVolts(c, ch.LineVolts) {
 			say(channelKey(ch), channelName(ch), "", "line voltage", ch.At, oddText("a line of", ch.LineVolts, "V", b.highV), ch.LineVolts.Source, &c.channels[i])
 		}
+	}
+	if v := x.Job.LineVolts; oddVolts(c, v) {
+		say("job", "the job", "", "line voltage", v.At, oddText("a line of", v, "V", b.highV), v.Source, &node{})
 	}
 	for i, a := range x.Job.Amplifiers {
 		if odd(a.Rated, 0, b.channel) {

@@ -77,7 +77,7 @@ func (x *Examination) rowTotals() {
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
-		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || l.RowTotal.How == schedule.Computed {
+		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || r.doubted || l.RowTotal.How == schedule.Computed {
 			continue
 		}
 		s := &statement{stated: l.RowTotal, marked: quantity(l.Tap).times(r.count), drawn: r.total()}
@@ -131,7 +131,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 		if r.part == notCounted {
 			continue
 		}
-		if r.out == absurd {
+		if r.out == absurd || r.doubted {
 			s.open = "a row of it is kept out of the sums"
 			continue
 		}

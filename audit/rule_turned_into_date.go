@@ -76,7 +76,7 @@ next:
 // loudspeakerAt finds the loudspeaker that a cell's row describes.
 func (x *Examination) loudspeakerAt(at schedule.Ref) *schedule.Loudspeaker {
 	for _, l := range x.Job.Loudspeakers {
-		if l.At.Sheet == at.Sheet && !l.Rows.Columns && at.Row >= l.Rows.First && at.Row <= max(l.Rows.First, l.Rows.Last) {
+		if l.At.Sheet == at.Sheet && l.Rows.Holds(at) {
 			return l
 		}
 	}

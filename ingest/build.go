@@ -119,6 +119,7 @@ func (b *builder) build() *schedule.Job {
 	b.describeTables()
 	b.prune()
 	b.job.Assumptions = b.assumptions()
+	b.job.Refused = b.refused()
 	b.job.Questions = b.asked()
 	return b.job
 }

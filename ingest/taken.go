@@ -17,6 +17,7 @@ type account struct {
 	taken     map[takenKey]*taken
 	questions map[schedule.Question]bool
 	misreads  map[takenKey]map[schedule.Question]bool // by column: cells that were not understood
+	refusals  map[takenKey]map[schedule.Refusal]bool  // by column: values that cannot be
 	headers   map[takenKey]*column
 }
 
@@ -41,7 +42,8 @@ type taken struct {
 }
 
 func newAccount() *account {
-	return &account{taken: make(map[takenKey]*taken), questions: make(map[schedule.Question]bool), misreads: make(map[takenKey]map[schedule.Question]bool), headers: make(map[takenKey]*column)}
+	return &account{taken: make(map[takenKey]*taken), questions: make(map[schedule.Question]bool), misreads: make(map[takenKey]map[schedule.Question]bool),
+		refusals: make(map[takenKey]map[schedule.Refusal]bool), headers: make(map[takenKey]*column)}
 }
 
 // take notes that a value was taken rather than stated.
@@ -93,6 +95,42 @@ func (a *account) askCell(s seen, text, settles string) {
 	}
 	a.misreads[k][q] = true
 	a.headers[k] = s.col
+}
+
+// refuse notes a cell whose value cannot be.
+func (a *account) refuse(s seen, why string) {
+	k := takenKey{sheet: s.source.At.Sheet}
+	if s.t != nil && s.col != nil {
+		k.table, k.col = s.t.number, s.col.i+1
+		a.headers[k] = s.col
+	}
+	if a.refusals[k] == nil {
+		a.refusals[k] = make(map[schedule.Refusal]bool)
+	}
+	a.refusals[k][schedule.Refusal{At: s.source.At, Field: string(s.field), Written: short(s.source.Written), Why: why}] = true
+}
+
+// refused returns the values that cannot be, in the order of cells. Where a
+// column is full of them it was taken for a field that it is not, and is asked
+// about instead.
+func (a *account) refused() []schedule.Refusal {
+	var out []schedule.Refusal
+	for k, cells := range a.refusals {
+		list := slices.SortedFunc(maps.Keys(cells), compareRefusals)
+		c := a.headers[k]
+		if c == nil || len(list) <= fewMisreads {
+			out = append(out, list...)
+			continue
+		}
+		a.ask(c.At, list[0].Field, fmt.Sprintf("%d cells below “%s” are no %s, first %s (%s, %s): what does this column hold?",
+			len(list), short(c.Header), list[0].Field, list[0].At.Cell(), list[0].Written, list[0].Why), "the "+list[0].Field+" of these rows")
+	}
+	slices.SortFunc(out, compareRefusals)
+	return out
+}
+
+func compareRefusals(x, y schedule.Refusal) int {
+	return cmp.Or(x.At.Compare(y.At), cmp.Compare(x.Field, y.Field), cmp.Compare(x.Written, y.Written), cmp.Compare(x.Why, y.Why))
 }
 
 // assumptions returns what was taken, in the order of cells.

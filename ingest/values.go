@@ -85,22 +85,27 @@ func formatUnit(c *grid.Cell) string {
 	return strings.TrimSpace(unit)
 }
 
-// misread notes a cell whose field is known and whose text is not understood.
-// The value stays unknown.
+// misread notes a cell whose field is known and whose text is not understood,
+// or says what cannot be. The value stays unknown.
 func (b *builder) misread(s seen, err error) {
 	if !s.had() || err == nil || errors.Is(err, notation.ErrEmpty) || errors.Is(err, notation.ErrMissing) {
 		return
 	}
 	why := "is not understood"
 	switch {
+	case errors.Is(err, notation.ErrNegative):
+		b.refuse(s, "negative")
+		return
+	case errors.Is(err, notation.ErrZero):
+		b.refuse(s, "zero")
+		return
+	case errors.Is(err, notation.ErrTooLarge):
+		b.refuse(s, "too large")
+		return
 	case errors.Is(err, notation.ErrAmbiguous):
 		why = "names several values and prefers none"
-	case errors.Is(err, notation.ErrNegative):
-		why = "is negative"
 	case errors.Is(err, notation.ErrNotWhole):
 		why = "is not a whole number"
-	case errors.Is(err, notation.ErrTooLarge):
-		why = "is too large"
 	case errors.Is(err, notation.ErrLump):
 		why = "is a lump of unknown count"
 	}

@@ -49,6 +49,7 @@ func (j *Job) Clone() *Job {
 		m.Channel, m.Control, m.Zone, m.Loudspeaker = c.channels[m.Channel], c.controls[m.Control], c.zones[m.Zone], c.loudspeakers[m.Loudspeaker]
 	}
 	out.Assumptions, out.Questions, out.Tables = slices.Clone(j.Assumptions), slices.Clone(j.Questions), slices.Clone(j.Tables)
+	out.Refused = slices.Clone(j.Refused)
 	out.LeftOut = slices.Clone(j.LeftOut)
 	for i := range out.LeftOut {
 		out.LeftOut[i].Would = c.would(out.LeftOut[i].Would)

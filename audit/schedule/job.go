@@ -34,6 +34,7 @@ type Job struct {
 	Assumptions []Assumption // everything taken rather than stated
 	LeftOut     []LeftOut    // every row that is not part of the above
 	Questions   []Question   // what the reading itself could not settle
+	Refused     []Refusal    // values that cannot be, kept out of every field
 	Tables      []Table      // how the file was understood
 
 	RowsRead int // table rows that became parts of the job

@@ -50,6 +50,15 @@ type Question struct {
 	Settles string
 }
 
+// A Refusal is a cell that was understood and whose value cannot be: negative,
+// zero, or far too large. The value stays unknown.
+type Refusal struct {
+	At      Ref
+	Field   string
+	Written string
+	Why     string // "negative", "zero", "too large"
+}
+
 // A Table is one table as it was understood.
 type Table struct {
 	Sheet      string

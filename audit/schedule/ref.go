@@ -64,6 +64,15 @@ type Span struct {
 	Columns     bool
 }
 
+// Holds reports whether a cell of the same sheet stands in one of the rows or columns.
+func (s Span) Holds(at Ref) bool {
+	n := at.Row
+	if s.Columns {
+		n = at.Col
+	}
+	return s.First > 0 && n >= s.First && n <= max(s.First, s.Last)
+}
+
 // String returns "12", "12-15", or for columns "C" and "C-E".
 func (s Span) String() string {
 	name := strconv.Itoa

@@ -93,10 +93,11 @@ var (
 
 // A conductorReading is a conductor cell on its way to a Conductor.
 type conductorReading struct {
-	c     Conductor
-	style Style
-	hint  SizeHint
-	clash bool // two different gauges, areas or core counts were written
+	c      Conductor
+	style  Style
+	hint   SizeHint
+	clash  bool  // two different gauges, areas or core counts were written
+	absurd error // why an area that was written cannot be
 }
 
 // ParseConductor reads the size and make of a cable's conductors: "16/2",
@@ -143,6 +144,9 @@ func ParseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
 	}
 	if reason := r.takeRest(rest); reason != nil {
 		return Conductor{}, fail(what, text, reason)
+	}
+	if r.absurd != nil {
+		return Conductor{}, fail(what, text, r.absurd)
 	}
 	return r.finish(what, text)
 }
@@ -268,7 +272,14 @@ func (r *conductorReading) setGauge(n int) bool {
 }
 
 func (r *conductorReading) setArea(a float64) bool {
-	if !(a >= 0.01 && a <= 1000) {
+	switch {
+	case a == 0:
+		r.absurd = ErrZero
+		return true
+	case a > 1000:
+		r.absurd = ErrTooLarge
+		return true
+	case !(a >= 0.01):
 		return false
 	}
 	if r.c.AreaMM2 > 0 && math.Abs(r.c.AreaMM2-a) > 0.1*a {

@@ -175,7 +175,7 @@ func TestParseOhms(t *testing.T) {
 		{"0k5", Impedance{500, 0}, nil},
 		{"0k", Impedance{}, ErrNotUnderstood},
 		{"4/8 Ω", Impedance{}, ErrAmbiguous},
-		{"0 Ω", Impedance{}, ErrNotUnderstood},
+		{"0 Ω", Impedance{}, ErrZero},
 		{"8 W", Impedance{}, ErrNotUnderstood},
 		{"-", Impedance{}, ErrMissing},
 	} {

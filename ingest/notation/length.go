@@ -45,7 +45,7 @@ type Length struct {
 }
 
 // MaxLength is the largest length that is believed, in metres or feet.
-const MaxLength = 100_000
+const MaxLength = 200_000
 
 // Metres returns the ends of one run in metres, and false where the unit is
 // not known.

@@ -16,6 +16,7 @@ var (
 	ErrAmbiguous     = errors.New("several values, none preferred")
 	ErrNoUnit        = errors.New("no unit")
 	ErrNegative      = errors.New("negative")
+	ErrZero          = errors.New("zero")
 	ErrNotWhole      = errors.New("not a whole number")
 	ErrTooLarge      = errors.New("too large")
 	ErrLump          = errors.New("a lump of unknown count") // "lot", "set", "job"

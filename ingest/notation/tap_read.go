@@ -380,7 +380,10 @@ func (r *tapReading) direct() (Tap, bool, error) {
 	}
 	switch {
 	case hasDirect || tap.Ohms <= maxDirectOhms:
-		if ohms == 1 && (tap.Ohms <= 0 || tap.Ohms > maxDirectOhms) {
+		if ohms == 1 && tap.Ohms <= 0 {
+			return Tap{}, false, ErrZero
+		}
+		if ohms == 1 && tap.Ohms > maxDirectOhms {
 			return Tap{}, false, ErrAmbiguous
 		}
 		if len(watts) == 1 {

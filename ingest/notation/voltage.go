@@ -198,7 +198,7 @@ func ParseOhms(s string, style Style) (Impedance, error) {
 	out.Ohms = rest[0].value
 	switch {
 	case out.Ohms <= 0:
-		return Impedance{}, fail(what, text, ErrNotUnderstood)
+		return Impedance{}, fail(what, text, ErrZero)
 	case out.Ohms > MaxOhms:
 		return Impedance{}, fail(what, text, ErrTooLarge)
 	}
