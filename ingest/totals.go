@@ -3,6 +3,7 @@ package ingest
 import (
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -76,7 +77,11 @@ func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) 
 		words := join.Fold(r.Text)
 		grand := grandWords.in(words) && !subTotalWords.in(words)
 		named := namedRows(t, i, byRow)
-		switch {
+		switch own := sameLines(t, i, byRow); {
+		case len(own) > 1:
+			total.Rows, total.Of = own, b.nameOfTotal(t, r, false)
+			b.job.Totals = append(b.job.Totals, total)
+			continue
 		case len(all) == 0:
 			continue
 		case len(named) > 0 && (adds(named, watts, count) || !adds(since, watts, count)):
@@ -103,6 +108,20 @@ func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) 
 		totalsBefore++
 		since = nil
 	}
+}
+
+// sameLines are the loudspeakers of the rows above row i that stand on its own
+// lines of the sheet: a row of counts by type, with their watts at its end.
+func sameLines(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*schedule.Loudspeaker {
+	if !t.Matrix {
+		return nil
+	}
+	var out []*schedule.Loudspeaker
+	for j := i - 1; j >= 0 && t.rows[j].Rows == t.rows[i].Rows; j-- {
+		out = append(out, byRow[t.rows[j]]...)
+	}
+	slices.Reverse(out)
+	return out
 }
 
 // sectionRows are the loudspeakers above row i in the same innermost section.

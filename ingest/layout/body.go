@@ -154,6 +154,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	if label := b.label(slots); label != "" && isTotalText(label) && b.totalShape(slots) {
 		return Total, "a total: " + quote(label)
 	}
+	if b.nothingNamed(slots) {
+		return NoDevice, "figures of nothing that is named"
+	}
 	named, figures, silent := 0, 0, 0
 	for _, s := range slots {
 		field := b.field(s.col)
@@ -196,6 +199,23 @@ func quote(s string) string {
 		s = string([]rune(s)[:40]) + "…"
 	}
 	return "“" + s + "”"
+}
+
+// nothingNamed reports whether every name of a line says in so many words that it is
+// blank, as a pivot table does for rows without a value, and no power stands in it.
+func (b *bodyReader) nothingNamed(slots []slot) bool {
+	blank := 0
+	for _, s := range slots {
+		t := oneLine(text(s.cell))
+		field := b.field(s.col)
+		switch {
+		case isBlankWord(t):
+			blank++
+		case !figureFields[field] && !silentFields[field], field != vocabulary.Quantity && figureFields[field] && b.isFigure(s):
+			return false
+		}
+	}
+	return blank >= 2
 }
 
 // isFigure reports whether a cell of a number column really holds a figure or a mark for none.
@@ -538,6 +558,10 @@ func (b *bodyReader) fill(r *Record, bl *bodyLine) {
 		v := &r.Values[j]
 		v.Cell = s.cell
 		v.Text = text(s.cell)
+		if isBlankWord(v.Text) {
+			v.Text, v.Because = "", "written as blank"
+			continue
+		}
 		switch {
 		case bl.class == Struck:
 			v.Text = clean(s.cell.Text)

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -58,6 +59,19 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 	return cols
 }
 
+// What programs write over the rows and columns of a pivot table, whatever
+// these are, and the form of what they write of its values: "Sum of Count", "Anzahl - Raum".
+var (
+	pivotLabels = map[string]bool{"row labels": true, "column labels": true, "zeilenbeschriftungen": true, "spaltenbeschriftungen": true, "etiquettes de lignes": true,
+		"etiquettes de colonnes": true, "etiquetas de fila": true, "etiquetas de columna": true, "etichette di riga": true, "etichette di colonna": true,
+		"rijlabels": true, "kolomlabels": true}
+	rePivotValue = regexp.MustCompile(`(?i)^(?:(?:sum|count|max|min|average) of|(?:summe|anzahl|mittelwert) von|(?:somme|nombre|moyenne) de|(?:suma|cuenta|recuento) de|(?:somma|conteggio) di|(?:som|aantal) van|(?:sum|count|summe|anzahl|somme|nombre|suma|cantidad|somma|conteggio|som|aantal) -)\s+\S`)
+)
+
+func isPivotWord(t string) bool {
+	return pivotLabels[vocabulary.Fold(t)] || rePivotValue.MatchString(t)
+}
+
 // parts collects the header words of a column, the outermost group first.
 func (f *finder) parts(d *draft, h *heading) {
 	for i, n := range d.header {
@@ -76,7 +90,7 @@ func (f *finder) parts(d *draft, h *heading) {
 			}
 		}
 		t := oneLine(text(c))
-		if t == "" {
+		if t == "" || pivotLabels[vocabulary.Fold(t)] || i+1 < len(d.header) && rePivotValue.MatchString(t) {
 			continue
 		}
 		if at == h.col {

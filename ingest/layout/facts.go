@@ -57,7 +57,7 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 		s := slots[i]
 		t := oneLine(text(s.cell))
 		at := f.p.ref(l.n, s.col)
-		if t == "" {
+		if t == "" || isPivotWord(t) {
 			rest = append(rest, s)
 			continue
 		}

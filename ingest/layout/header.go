@@ -191,8 +191,10 @@ func contrast(s *strip, below []line) (columns int) {
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
-	n := len(s.slots)
-	if n < 2 || s.distinct == 0 {
+	labels := valueLabels(s, below)
+	n := len(s.slots) - labels
+	s.data -= min(s.data, labels)
+	if n < 2 && labels == 0 || s.distinct == 0 {
 		return false
 	}
 	var next *line // the line that follows in the strip's columns
@@ -214,6 +216,7 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	words := contrast(s, below)
 	switch {
 	case s.distinct >= 3 && 2*s.matched >= n && 5*s.data <= n:
+	case labels >= 2 && s.matched >= 1 && 2*s.matched >= n && s.data == 0:
 	case s.distinct >= 2 && 5*s.matched >= 3*n && s.data == 0:
 		// Two words are little: the rows below must not read the same way, as
 		// the keys of a title block do.

@@ -151,7 +151,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			c.score++
 		case vocabulary.Amplifier, vocabulary.Control, vocabulary.ControlWatts, vocabulary.TapList, vocabulary.Override:
 			c.score += 2
-		case vocabulary.Tap:
+		case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.Load:
 			if slices.Contains(concepts, "tap") || slices.Contains(concepts, "transformer") || col.Volts > 0 {
 				c.score += 2
 			}
@@ -193,7 +193,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	}
 	c.score += volts
 	if lookShare(t, vocabulary.Tap, lookWatts) > 0.5 && lookShare(t, vocabulary.Tap, lookTapUsual) > 0.7 {
-		c.score++
+		if c.score++; t.Matrix {
+			c.score++ // counts by usual taps
+		}
 	}
 	devices, others, rows := 0, 0, 0
 	for i := range t.Records {

@@ -9,6 +9,7 @@ import (
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/remember"
+	"lineaudit/ingest/vocabulary"
 )
 
 // A look is what a cell looks like, apart from what its column means. A cell
@@ -381,9 +382,17 @@ func isDitto(s string) bool {
 	return len(s) <= 24 && classOf(s)&classDitto != 0 && classOf(s)&classStatus == 0
 }
 
+// blankWords are what programs write for a group without a name.
+var blankWords = map[string]bool{"blank": true, "leer": true, "vide": true, "en blanco": true, "vuoto": true, "leeg": true, "null": true}
+
+// isBlankWord reports whether a text is such a word in brackets: "(blank)".
+func isBlankWord(s string) bool {
+	return len(s) > 2 && len(s) < 16 && s[0] == '(' && s[len(s)-1] == ')' && blankWords[vocabulary.Fold(s)]
+}
+
 // isMissing reports whether a text says that there is no value.
 func isMissing(s string) bool {
-	if strings.Trim(s, "-–—_.?/\\ *") == "" {
+	if strings.Trim(s, "-–—_.?/\\ *") == "" || isBlankWord(s) {
 		return true
 	}
 	return len(s) <= 24 && classOf(s)&classMissing != 0

@@ -42,6 +42,7 @@ type lexicon struct {
 	single   map[string][]phrase // one-word headers that are no concept
 	meanings []meaning
 	names    []string         // of the concepts
+	total    int              // the concept of that name
 	byLength [32][]string     // every word that may be misspelt, by length
 	fields   map[string]Field // folded name of a field
 }
@@ -92,6 +93,7 @@ func loadLexicon() (*lexicon, error) {
 			l.stems[stem(w)] = addSense(l.stems[stem(w)], sense{id, row[1]})
 		}
 	}
+	l.total = slices.Index(l.names, "total")
 	if rows, err = records("meanings.csv", 3); err != nil {
 		return nil, err
 	}

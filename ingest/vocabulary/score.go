@@ -186,6 +186,7 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 			offer(Candidate{f.field, f.weight * parts[0].quality, fmt.Sprintf("header %q read as %q (%s)", text, parts[0].as, f.lang), f.lang})
 		}
 	}
+	summed := quality[l.total] >= 0.9
 	for _, m := range l.meanings {
 		q, words := 1.0, 0
 		var used [16]bool
@@ -226,9 +227,15 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 			}
 		}
 		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted)) * (1 - 0.36*(1-h.Explained))
+		if summed && apiece[m.field] && !slices.Contains(m.concepts, l.total) {
+			score *= 0.75 // the sum of something is no figure of one device
+		}
 		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
 	}
 }
+
+// apiece are the fields that state something of one device.
+var apiece = map[Field]bool{Tap: true, TapList: true, RatedWatts: true}
 
 // corrected puts misspelt words right. The quality is 0 when there are none.
 func (s *Scorer) corrected(words []word) (string, float64) {

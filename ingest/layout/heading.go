@@ -1,0 +1,243 @@
+package layout
+
+import (
+	"fmt"
+	"strings"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+// A heading is a column on its way to a field.
+type heading struct {
+	col    int
+	at     int      // line of the lowest header cell
+	parts  []string // header words, outermost group first
+	words  string   // joined
+	cells  *sample
+	rows   int              // lines of the body
+	forced vocabulary.Field // by the house book
+	said   map[vocabulary.Field]vocabulary.Candidate
+	top    vocabulary.Field // the best by the words alone, and its score
+	score  float64
+	own    float64 // how the cells speak for top
+	unit   string
+	volts  float64
+}
+
+// read asks the vocabulary what the header of the column says.
+func (h *heading) read(s *vocabulary.Scorer) {
+	h.said = map[vocabulary.Field]vocabulary.Candidate{}
+	h.words = strings.Join(h.parts, " ")
+	defer h.rank()
+	if len(h.parts) == 0 {
+		return
+	}
+	offer := func(text string, factor float64) {
+		r := s.Header(text)
+		for _, c := range r.Candidates {
+			c.Score *= factor
+			if r.Numbered && h.volts == 0 {
+				c.Score *= 0.9
+			}
+			if c.Score > h.said[c.Field].Score {
+				h.said[c.Field] = c
+			}
+		}
+		if h.unit == "" {
+			h.unit = r.Unit
+		}
+		if h.volts == 0 {
+			h.volts = r.Volts
+		}
+	}
+	last := h.parts[len(h.parts)-1]
+	if len(h.parts) > 1 {
+		offer(last, 0)
+		offer(h.words, 1)
+		offer(strings.Join(h.parts[len(h.parts)-2:], " "), 0.99)
+		// A group that says nothing by itself leaves its columns alone.
+		own := 0.75
+		if s.Header(h.parts[0]).Best().Score < 0.5 {
+			own = 0.98
+		}
+		offer(last, own)
+		if s.Header(last).Explained < 0.5 {
+			offer(h.parts[0], 0.8)
+		}
+	} else {
+		offer(last, 1)
+	}
+	h.readWithCells(s)
+}
+
+// enoughAlike is the share of a column's cells that must be of one sort before
+// the sort helps to read the header, and saidByCells what a reading so had is worth.
+const (
+	enoughAlike = 0.7
+	saidByCells = 0.88
+)
+
+// cellWords are words for what cells state by themselves: a header above
+// lengths speaks of lengths, whether it says so or not.
+var cellWords = []struct {
+	looks look
+	word  string
+	names bool // the cells are names: the word only helps a header that says nothing
+}{{lookWatts | lookRating, "power", false}, {lookLength, "length", false}, {lookOhm, "impedance", false}, {lookVolts, "voltage", false},
+	{lookGauge, "wire size", false}, {lookZone, "zone", false}, {lookControl, "control", true}, {lookAmp, "amplifier", true}}
+
+// unitWords are words for what the unit of a header measures.
+var unitWords = map[string]string{"m": "length", "ft": "length", "W": "power", "kW": "power", "mm2": "wire size", "AWG": "wire size", "V": "voltage", "ohm": "impedance"}
+
+// readWithCells reads the header once more with a word for what its cells
+// state: "Control carries up to" above watts is the control's power.
+func (h *heading) readWithCells(s *vocabulary.Scorer) {
+	if h.cells.cells < 2 && unitWords[h.unit] == "" || s.Header(h.words).Numbered {
+		return // too little to go by, or rather a value than a header
+	}
+	if h.rank(); h.score >= sureWords {
+		return // "Tap" is a tap, whatever a tap is measured in
+	}
+	word := unitWords[h.unit]
+	for _, w := range cellWords {
+		if word == "" && h.cells.share(w.looks) >= enoughAlike && (!w.names || s.Header(h.words).Best().Score < named) {
+			word = w.word
+		}
+	}
+	if word == "" {
+		return
+	}
+	for _, c := range s.Header(h.words + " " + word).Candidates {
+		c.Score *= saidByCells * vocabulary.Fits(c.Field, h.unit)
+		if c.Score > h.said[c.Field].Score {
+			h.said[c.Field] = c
+		}
+	}
+}
+
+func (h *heading) of(f vocabulary.Field) float64 { return h.said[f].Score }
+
+// best is the best score of any field by the words alone.
+func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
+
+// controlRows is what it adds to a rating of controls, and takes from one of
+// channels, that it stands just in the rows that have a control.
+const controlRows = 0.25
+
+// sureWords is the score from which header words hold whatever the cells look
+// like; deniedBy is how far cells may speak against a field that its words name
+// before it is no rival to others.
+const (
+	sureWords = 0.9
+	deniedBy  = -0.3
+)
+
+// credible is the best score of any field by the words, fields left out that
+// the cells deny.
+func (h *heading) credible() float64 {
+	if h.score >= sureWords {
+		return h.score
+	}
+	best := 0.0
+	for f, c := range h.said {
+		if c.Score > best && (c.Score >= sureWords || h.cells.of(f) > deniedBy) {
+			best = c.Score
+		}
+	}
+	return best
+}
+
+func (h *heading) rank() {
+	h.top, h.score = vocabulary.Unknown, 0
+	for f, c := range h.said {
+		if c.Score > h.score || c.Score == h.score && f < h.top {
+			h.top, h.score = f, c.Score
+		}
+	}
+}
+
+// gain is what it is worth to give the column the field, the kind of table aside.
+func (h *heading) gain(f vocabulary.Field) float64 {
+	if h.forced != vocabulary.Unknown {
+		if f == h.forced {
+			return 3
+		}
+		return -1
+	}
+	e := h.cells.of(f)
+	said := h.of(f)
+	top := h.credible()
+	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
+		e -= 0.8 // whatever the cells look like, the header's unit is another's
+	}
+	switch {
+	case said > 0 && said < sureWords && e < 0:
+		return said*(1+0.7*e) + 0.3*e // words that are not sure, above cells that deny them
+	case said > 0:
+		return said + 0.3*e
+	case top < 0.4 && len(h.parts) == 0:
+		if f != vocabulary.Notes { // a remark here and there beside the table is a remark
+			e *= min(1, 3*float64(h.cells.total)/float64(max(1, h.rows)))
+		}
+		return 0.7*e - 0.02
+	case top < 0.4:
+		return 0.62*e + 0.06
+	}
+	// The words say something else. Where they say it weakly, or the cells do
+	// not look like it, the cells may decide.
+	weak := max(0, min(1, (0.75-top)/0.35))
+	misread := max(0, min(1, (0.1-h.own)/0.6))
+	trust := max(0.7*weak, misread)
+	return (0.35*e-0.12)*(1-trust) + (0.62*e+0.04)*trust
+}
+
+// column makes the finished column.
+func (h *heading) column(p *plane, d decision, i int) Column {
+	f := d.fields[i]
+	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i]}
+	var why []string
+	switch {
+	case h.forced != vocabulary.Unknown:
+		why = append(why, fmt.Sprintf("header %q by the house book", h.words))
+		c.Confidence = 1
+	case f == vocabulary.Unknown:
+		if h.words == "" {
+			why = append(why, "no header")
+		} else {
+			why = append(why, fmt.Sprintf("header %q not understood", h.words))
+		}
+	default:
+		said := h.said[f]
+		if said.Score == 0 {
+			for from, to := range aliases[d.kind] {
+				if to == f && h.of(from) > 0 {
+					said = h.said[from]
+				}
+			}
+		}
+		if said.Score > 0 {
+			why = append(why, said.Evidence)
+		} else {
+			why = append(why, "by its cells")
+		}
+		c.Confidence = max(0.05, min(1, 0.75*said.Score+0.25*max(0, h.cells.of(f))+0.12))
+		if said.Score == 0 {
+			c.Confidence = max(0.05, min(0.6, 0.6*h.cells.of(f)))
+		}
+		if c.RunnerUp != vocabulary.Unknown {
+			c.Confidence *= 0.8
+		}
+	}
+	if f != vocabulary.Ignored {
+		if e := h.cells.describe(f); e != "" {
+			why = append(why, e)
+		}
+	}
+	for _, s := range p.hiddenCols {
+		if s.First <= h.col && h.col <= s.Last {
+			why = append(why, "hidden")
+		}
+	}
+	c.Evidence = strings.Join(why, ", ")
+	return c
+}

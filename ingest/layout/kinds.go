@@ -1,0 +1,172 @@
+package layout
+
+import (
+	_ "embed"
+	"encoding/csv"
+	"slices"
+	"strings"
+	"sync"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+//go:embed kinds.csv
+var kindsCSV string
+
+// kindOrder is the order in which kinds are tried; of equals the first wins.
+var kindOrder = []Kind{Loudspeakers, Zones, Channels, Amplifiers, Controls, Cables, Types, Measurements, Mixed}
+
+// How much the kind of a table speaks for or against a field in it.
+const (
+	coreField  = 0.12
+	usualField = 0.0
+	oddField   = -0.15
+)
+
+// priors is kinds.csv: kind and field to the weight above.
+var priors = sync.OnceValue(func() map[Kind]map[vocabulary.Field]float64 {
+	rows, err := csv.NewReader(strings.NewReader(kindsCSV)).ReadAll()
+	if err != nil {
+		panic(err) // part of the program; a test reads it
+	}
+	m := map[Kind]map[vocabulary.Field]float64{}
+	for _, row := range rows[1:] {
+		k := Kind(row[0])
+		if m[k] == nil {
+			m[k] = map[vocabulary.Field]float64{}
+		}
+		for f := range strings.SplitSeq(row[2], ";") {
+			weight := usualField
+			if row[1] == "core" {
+				weight = coreField
+			}
+			m[k][vocabulary.Field(strings.TrimSpace(f))] = weight
+		}
+	}
+	return m
+})
+
+// needs are the fields of which a table of a kind must have one of each group.
+var needs = map[Kind][][]vocabulary.Field{
+	Loudspeakers: {{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.TapList, vocabulary.Quantity},
+		{vocabulary.Tag, vocabulary.Model, vocabulary.Describe, vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Channel, vocabulary.Control}},
+	Zones: {{vocabulary.Zone, vocabulary.Room}, {vocabulary.Quantity, vocabulary.Load, vocabulary.TotalWatts, vocabulary.Tap, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Use, vocabulary.Control}},
+	Amplifiers: {{vocabulary.Amplifier, vocabulary.Model}, {vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.ChannelCount, vocabulary.LineVoltage},
+		{vocabulary.Amplifier, vocabulary.ChannelCount, vocabulary.ChannelWatts}},
+	Channels:     {{vocabulary.Channel}, {vocabulary.ChannelWatts, vocabulary.Load, vocabulary.LineVoltage, vocabulary.Zone}},
+	Controls:     {{vocabulary.Control}, {vocabulary.ControlWatts, vocabulary.ControlModel, vocabulary.Override, vocabulary.BoxDepth, vocabulary.Level, vocabulary.Zone, vocabulary.Room}},
+	Cables:       {{vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.From, vocabulary.Cable, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.To, vocabulary.Length}},
+	Types:        {{vocabulary.Model, vocabulary.Tag, vocabulary.Describe}, {vocabulary.TapList, vocabulary.RatedWatts, vocabulary.Tap}},
+	Measurements: {{vocabulary.Measured, vocabulary.MeasuredLoad}},
+	Mixed:        {{vocabulary.Kind, vocabulary.Describe}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts}},
+}
+
+// aliases: in a table of this kind a column of the first field names the second.
+var aliases = map[Kind]map[vocabulary.Field]vocabulary.Field{
+	Amplifiers:   {vocabulary.Tag: vocabulary.Amplifier, vocabulary.Tap: vocabulary.ChannelWatts},
+	Channels:     {vocabulary.Tap: vocabulary.ChannelWatts},
+	Controls:     {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts, vocabulary.Tap: vocabulary.ControlWatts},
+	Cables:       {vocabulary.Tag: vocabulary.Cable},
+	Zones:        {vocabulary.Tag: vocabulary.Zone, vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
+	Loudspeakers: {vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
+	Mixed:        {vocabulary.From: vocabulary.Channel},
+}
+
+// textual are the fields whose cells must look like the alias.
+var textual = map[vocabulary.Field]bool{vocabulary.Tag: true, vocabulary.From: true, vocabulary.To: true}
+
+// conceptKinds are the words of a sheet's name or title that tell the kind.
+var conceptKinds = map[string]Kind{"speaker": Loudspeakers, "tap": Loudspeakers, "zone": Zones, "amplifier": Amplifiers,
+	"channel": Channels, "control": Controls, "cable": Cables, "type": Types, "model": Types, "measured": Measurements, "impedance": Measurements}
+
+// fitKind weighs what the columns together say of the kind, beyond the fields.
+func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
+	at := func(f vocabulary.Field) *sample {
+		if i := slices.Index(fields, f); i >= 0 {
+			return cols[i].cells
+		}
+		return nil
+	}
+	has := func(f vocabulary.Field) bool { return slices.Contains(fields, f) }
+	fit := 0.0
+	switch k {
+	case Loudspeakers:
+		if has(vocabulary.Tap) {
+			fit += 0.25
+		}
+		if !slices.ContainsFunc([]vocabulary.Field{vocabulary.Tag, vocabulary.Zone, vocabulary.Room, vocabulary.Describe, vocabulary.Quantity, vocabulary.Control, vocabulary.Circuit}, has) {
+			fit -= 0.5
+		}
+		if z := at(vocabulary.Zone); z != nil && !has(vocabulary.Tag) && !has(vocabulary.Model) && !has(vocabulary.Describe) && !has(vocabulary.Room) && z.cells > 2 && z.distinct == z.cells {
+			fit -= 0.3 // a row for each zone and nothing of a device
+		}
+	case Zones:
+		if has(vocabulary.Tag) || has(vocabulary.Model) && has(vocabulary.Tap) {
+			fit -= 0.4
+		}
+		if z := at(vocabulary.Zone); z != nil && z.cells > 2 && z.distinct < z.cells*8/10 {
+			fit -= 0.5
+		}
+	case Amplifiers:
+		if has(vocabulary.Channel) && has(vocabulary.Zone) {
+			fit -= 0.1 // a row for each channel
+		}
+		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells && has(vocabulary.Channel) {
+			fit -= 0.5
+		}
+	case Cables:
+		if has(vocabulary.Tap) {
+			fit -= 0.5
+		}
+	case Mixed:
+		fit -= 0.35
+		for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe, vocabulary.Tag} {
+			if s := at(f); s != nil && s.cells > 0 {
+				control, amp := s.share(lookControl), s.share(lookAmp)
+				words := 0
+				for _, t := range s.texts {
+					if otherDevice(t) {
+						words++
+					}
+				}
+				other := max(control+amp, float64(words)/float64(s.cells))
+				if other > 0.02 && other < 0.9 {
+					fit += 0.5
+				}
+			}
+		}
+	}
+	return fit
+}
+
+// otherDevice reports whether a text names an amplifier or a control.
+func otherDevice(t string) bool {
+	for w := range strings.FieldsSeq(vocabulary.Fold(t)) {
+		switch {
+		case strings.HasPrefix(w, "amplif"), strings.HasPrefix(w, "verstarker"), strings.HasPrefix(w, "versterker"), strings.HasPrefix(w, "attenu"),
+			strings.HasPrefix(w, "atenuad"), strings.HasPrefix(w, "lautstarke"), strings.HasPrefix(w, "volume"), w == "amp", w == "endstufe", w == "vc", w == "lsr":
+			return true
+		}
+	}
+	return false
+}
+
+// titleKinds weighs the words of a sheet's name and the titles above a table.
+func titleKinds(s *vocabulary.Scorer, texts ...string) map[Kind]float64 {
+	m := map[Kind]float64{}
+	for _, t := range texts {
+		if len(t) > 80 || classOf(t)&classNote != 0 {
+			continue
+		}
+		hits := map[Kind]bool{}
+		for _, c := range s.Concepts(t) {
+			if k, ok := conceptKinds[c]; ok {
+				hits[k] = true
+			}
+		}
+		for k := range hits {
+			m[k] = max(m[k], 0.3/float64(len(hits)))
+		}
+	}
+	return m
+}

@@ -1,0 +1,161 @@
+package layout
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Taps across: the headers of neighbouring columns are the powers that a
+// transformer can be tapped at, and each row ticks one of them, or writes the
+// count of loudspeakers under each.
+
+var reOnlyOhms = regexp.MustCompile(`(?i)^\W*\d{1,3}\s*(?:Ω|ω|ohms?)\W*$`)
+
+// tapsAcross finds such columns. The cells under them may all be blank, as
+// long as others of them are filled.
+func (f *finder) tapsAcross(cols []*heading) *crosstab {
+	best := &crosstab{}
+	for i := 0; i < len(cols); {
+		j := i
+		x := &crosstab{field: vocabulary.Tap, marks: true}
+		var bare []float64 // the labels without a unit
+		powers, filled := 0, 0
+		for ; j < len(cols); j++ {
+			h := cols[j]
+			if len(h.parts) == 0 || h.forced != vocabulary.Unknown || h.cells.cells > 0 && h.cells.countShare() < 0.8 {
+				break
+			}
+			label := h.parts[len(h.parts)-1]
+			v, number := plainNumber(label)
+			switch {
+			case reOnlyWatts.MatchString(label):
+				powers++
+			case number && tapValues[v]:
+				if !f.powerGroup(h) {
+					bare = append(bare, v)
+				}
+				powers++
+			case reOnlyOhms.MatchString(label) && j > i: // bypassed, beside the taps
+			default:
+				number = false
+				label = ""
+			}
+			if label == "" {
+				break
+			}
+			x.cols = append(x.cols, j)
+			x.marks = x.marks && h.cells.ticked()
+			filled += h.cells.cells
+		}
+		if powers >= 2 && filled > 0 && (len(bare) == 0 || len(bare) >= 3 && x.marks && stepwise(bare)) && len(x.cols) > len(best.cols) {
+			best = x
+		}
+		i = max(j, i+1)
+	}
+	if len(best.cols) == 0 {
+		return nil
+	}
+	f.crossedLabels(best, cols)
+	best.field = vocabulary.Tap
+	return best
+}
+
+// powerGroup reports whether a group heading over a column speaks of powers or taps.
+func (f *finder) powerGroup(h *heading) bool {
+	if len(h.parts) < 2 {
+		return false
+	}
+	group := f.s.Header(h.parts[0])
+	return group.Unit == "W" || max(group.Of(vocabulary.Tap), group.Of(vocabulary.TapList)) >= named
+}
+
+// stepwise reports whether numbers only rise or only fall, as the taps of a transformer are listed.
+func stepwise(v []float64) bool {
+	up := slices.IsSortedFunc(v, func(a, b float64) int { return sign(a - b) })
+	down := slices.IsSortedFunc(v, func(a, b float64) int { return sign(b - a) })
+	return up || down
+}
+
+func sign(d float64) int {
+	switch {
+	case d < 0:
+		return -1
+	case d > 0:
+		return 1
+	}
+	return 0
+}
+
+// ticked reports whether all cells of a column are ticks, words for yes or for no.
+func (s *sample) ticked() bool {
+	for _, k := range s.looks {
+		if k&lookYes == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// noWords are words for no under a header that a row may tick.
+var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, "nee": true, "not fitted": true, "nicht vorhanden": true, "none": true, "false": true}
+
+// isTick reports whether a cell ticks its header.
+func isTick(c *grid.Cell) bool {
+	if c == nil || noCount(c) || c.Kind == grid.Boolean && c.Number == 0 && strings.EqualFold(text(c), "false") {
+		return false
+	}
+	return !noWords[vocabulary.Fold(text(c))]
+}
+
+// ticksAndTap are the tap that a row ticks and its cell: all that are ticked, one behind the
+// other, when there are several, so that none of them is taken for the one that is set.
+func (x *crosstab) ticksAndTap(l line, cols []*heading) (tap string, at int, n int) {
+	var all []string
+	at = -1
+	for k, j := range x.cols {
+		if isTick(l.at(cols[j].col)) {
+			if at < 0 {
+				at = k
+			}
+			all = append(all, x.labels[k])
+		}
+	}
+	return strings.Join(all, " / "), at, len(all)
+}
+
+// valueLabels counts the cells of a strip that are powers over ticks or
+// counts: labels of a table of taps rather than data. A bare number counts over ticks only.
+func valueLabels(s *strip, below []line) int {
+	labels := 0
+	for _, sl := range s.slots {
+		t := oneLine(text(sl.cell))
+		v, number := plainNumber(t)
+		if !reOnlyWatts.MatchString(t) && !reOnlyOhms.MatchString(t) && !(number && tapValues[v]) {
+			continue
+		}
+		fits := true
+		for i := range below {
+			c := below[i].at(sl.col)
+			if c == nil {
+				continue
+			}
+			switch k := lookOf(c); {
+			case k&(lookYes|lookMissing) != 0:
+			case !number && k&(lookSmall|lookCount) != 0:
+			default:
+				fits = false
+			}
+		}
+		if fits {
+			labels++
+		}
+	}
+	if labels < 2 {
+		return 0
+	}
+	return labels
+}

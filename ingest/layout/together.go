@@ -1,0 +1,166 @@
+package layout
+
+import (
+	"slices"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+// What the columns of a table say of each other.
+
+// withControls tells the ratings of controls from those of outputs by the rows
+// in which they stand: a control's rating stands where a control does.
+func withControls(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	at := -1
+	for i, h := range cols {
+		if h.top == vocabulary.Control && h.score >= 0.6 && h.cells.total <= maxSample && h.cells.cells > 0 {
+			at = i
+		}
+	}
+	if at < 0 {
+		return
+	}
+	control := cols[at]
+	without := control.rows - control.cells.cells
+	if without < 2 || control.rows > maxSample {
+		return // no row without one: nothing to tell by
+	}
+	has := map[int]bool{}
+	for _, n := range control.cells.lines {
+		has[n] = true
+	}
+	add := func(i int, f vocabulary.Field, w float64) {
+		if j := slices.Index(fields, f); base[i][j] > 0 {
+			base[i][j] += w
+		}
+	}
+	for i, h := range cols {
+		if i == at || h.cells.cells == 0 || h.cells.total > maxSample || h.cells.share(anyPower|lookNumber) < 0.8 {
+			continue
+		}
+		both, alone := 0, 0
+		for _, n := range h.cells.lines {
+			if has[n] {
+				both++
+			} else {
+				alone++
+			}
+		}
+		switch {
+		case alone == 0 && 10*both >= 9*control.cells.cells:
+			add(i, vocabulary.ControlWatts, 0.3)
+			add(i, vocabulary.ChannelWatts, -0.2)
+			add(i, vocabulary.RatedWatts, -0.2)
+		case 2*alone >= without:
+			add(i, vocabulary.ControlWatts, -0.35)
+			add(i, vocabulary.ChannelWatts, 0.1)
+		}
+	}
+}
+
+// counts tells the number of outputs from the number of one: in a list with one
+// row for each amplifier, of which nothing hangs, figures that do not run on are counts.
+func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	list := false
+	for _, h := range cols {
+		switch {
+		case h.score < 0.6:
+		case h.top == vocabulary.Amplifier:
+			list = h.cells.cells >= 2 && h.cells.distinct == h.cells.cells
+		case h.top == vocabulary.Zone || h.top == vocabulary.Room || h.top == vocabulary.Tap || h.top == vocabulary.Tag || h.top == vocabulary.Quantity || h.top == vocabulary.Control:
+			return
+		}
+	}
+	if !list {
+		return
+	}
+	one, many := slices.Index(fields, vocabulary.Channel), slices.Index(fields, vocabulary.ChannelCount)
+	for i, h := range cols {
+		if h.of(vocabulary.Channel) >= 0.6 && h.cells.cells >= 2 && !h.cells.running && h.cells.share(lookSmall) == 1 && slices.Max(h.cells.numbers) > 1 &&
+			(h.cells.numbers[0] != 1 || h.cells.numbers[1] != 2) {
+			base[i][many] = max(base[i][many], base[i][one])
+			base[i][one] -= 0.3
+		}
+	}
+}
+
+// countTotals tells a total of pieces from a total of watts: no column counts
+// otherwise, the figures are small and whole, and some are less than the watts of one piece beside them.
+func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	at, tap := -1, -1
+	for i, h := range cols {
+		switch {
+		case h.forced == vocabulary.Quantity || h.of(vocabulary.Quantity) >= named && h.cells.of(vocabulary.Quantity) > 0:
+			return
+		case h.of(vocabulary.TotalWatts) >= 0.4 && h.unit == "" && h.forced == vocabulary.Unknown && h.cells.cells >= 2 && h.cells.share(lookSmall) >= 0.9:
+			at = i
+		case h.of(vocabulary.Tap) >= named && h.cells.share(anyPower|lookNumber) >= 0.7:
+			tap = i
+		}
+	}
+	if at < 0 || tap < 0 {
+		return
+	}
+	watts := map[int]float64{}
+	for j, n := range cols[tap].cells.lines {
+		if v, ok := factor(cols[tap].cells.texts[j]); ok {
+			watts[n] = v
+		}
+	}
+	total := cols[at].cells
+	for j, v := range total.numbers {
+		if w := watts[total.lines[total.numberAt[j]]]; w > 0 && v < w {
+			count := slices.Index(fields, vocabulary.Quantity)
+			base[at][count] = max(base[at][count], sureWords)
+			base[at][slices.Index(fields, vocabulary.TotalWatts)] -= 0.5
+			return
+		}
+	}
+}
+
+// dampen lowers ratings of what the table does not name: no control, no control rating.
+func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	named := func(list ...vocabulary.Field) bool {
+		return slices.ContainsFunc(cols, func(h *heading) bool {
+			return slices.ContainsFunc(list, func(f vocabulary.Field) bool {
+				return h.forced == f || h.of(f) >= 0.5 && (h.top == f || h.of(f) >= h.score-0.3)
+			}) || slices.Contains(list, vocabulary.Control) && h.cells.share(lookControl) > 0.5
+		})
+	}
+	lower := func(f vocabulary.Field, by float64) {
+		j := slices.Index(fields, f)
+		for i, h := range cols {
+			if h.forced != f {
+				base[i][j] -= by
+			}
+		}
+	}
+	if !named(vocabulary.Control, vocabulary.ControlModel) {
+		lower(vocabulary.ControlWatts, 0.3)
+		lower(vocabulary.Level, 0.2)
+	}
+	if !named(vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit) {
+		lower(vocabulary.ChannelWatts, 0.15)
+	}
+}
+
+// neighbour is what the column on the left adds: watts beside a channel are
+// its rating, a type beside a control is the control's.
+func neighbour(cols []*heading, i int, f vocabulary.Field) float64 {
+	if i == 0 || cols[i].of(f) == 0 {
+		return 0
+	}
+	left, score := cols[i-1].best()
+	if score < 0.6 {
+		return 0
+	}
+	switch {
+	case f == vocabulary.ChannelWatts && (left == vocabulary.Channel || left == vocabulary.Amplifier),
+		f == vocabulary.ControlWatts && (left == vocabulary.Control || left == vocabulary.ControlModel),
+		f == vocabulary.ControlModel && left == vocabulary.Control:
+		return 0.12
+	case f == vocabulary.CableType && left == vocabulary.Cable:
+		return 0.08
+	}
+	return 0
+}
