@@ -159,7 +159,7 @@ func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 	if err != nil {
 		return Length{}, err
 	}
-	items, err := lengthItems.items(what, text, style)
+	items, err := lengthItems.items(what, dotted.ReplaceAllString(text, " - "), style)
 	if err != nil {
 		return Length{}, err
 	}

@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 )
@@ -128,6 +129,9 @@ func prepare(what, s string) (string, error) {
 	}
 	return text, nil
 }
+
+// dotted is a range written with dots: "40...50 m".
+var dotted = regexp.MustCompile(`\s*(?:\.{2,}|…)\s*`)
 
 // unquoted removes a pair of quotes around a text: "5 W" pasted with them.
 func unquoted(text string) string {

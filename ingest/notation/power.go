@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"strconv"
 	"strings"
 )
 
@@ -123,6 +124,13 @@ func mixedPower(tokens []token) []token {
 	out := tokens[:0:0]
 	for i := 0; i < len(tokens); i++ {
 		t := tokens[i]
+		if v, ok := numeralPower(tokens, i); ok {
+			t.kind, t.figure = figureToken, figure{value: v, other: v, whole: true}
+			t.raw = plainFigure(v)
+			t.text = t.raw
+			out = append(out, t)
+			continue
+		}
 		if n := halfAt(tokens, i); n > 0 {
 			t.kind, t.raw, t.text = figureToken, "0.5", "0.5"
 			t.figure = figure{value: 0.5, other: 0.5}
@@ -130,12 +138,12 @@ func mixedPower(tokens []token) []token {
 			i += n - 1
 			continue
 		}
-		if joinsFraction(tokens, i) {
-			f, _, _ := fractionTokens(tokens, i+1)
+		if n := joinsFraction(tokens, i); n > 0 {
+			f, _, _ := fractionTokens(tokens, i+n-2)
 			t.figure.value += f
 			t.figure.other, t.figure.whole = t.figure.value, false
 			out = append(out, t)
-			i += 3
+			i += n
 			continue
 		}
 		out = append(out, t)
@@ -143,20 +151,44 @@ func mixedPower(tokens []token) []token {
 	return out
 }
 
-// joinsFraction reports whether a whole figure at tokens[i] has a plain
-// fraction behind it and nothing but a unit or the end behind that.
-func joinsFraction(tokens []token, i int) bool {
+// joinsFraction returns the length of a plain fraction, with the hyphen before
+// it, behind a whole figure at tokens[i] with nothing but a unit or the end
+// behind it; 0 if there is none.
+func joinsFraction(tokens []token, i int) int {
+	if i+4 < len(tokens) && isWholeToken(tokens[i]) && tokens[i].figure.value >= 1 && tokens[i+1].is("-") && !tokens[i+1].gap && !tokens[i+2].gap {
+		// 1-1/2 W
+		if _, n, ok := fractionTokens(tokens, i+2); ok && n == 3 && simpleFraction(tokens, i+2) {
+			return 4
+		}
+	}
 	if !isWholeToken(tokens[i]) || isPadded(tokens[i].raw) || i+3 >= len(tokens) || !tokens[i+1].gap || i > 0 && !tokens[i-1].is("@") && !tokens[i-1].is("x") && !tokens[i-1].is("(") && tokens[i-1].kind != wordToken {
-		return false
+		return 0
 	}
 	if _, n, ok := fractionTokens(tokens, i+1); !ok || n != 3 || !simpleFraction(tokens, i+1) {
-		return false
+		return 0
 	}
-	if i+4 == len(tokens) {
-		return true
+	if i+4 < len(tokens) {
+		if _, _, ok := unitAt(tokens, i+4, powerUnits.class); !ok {
+			return 0
+		}
 	}
-	_, _, ok := unitAt(tokens, i+4, powerUnits.class)
-	return ok
+	return 3
+}
+
+// numeralPower reads a number in words before a unit of power: "two watts".
+func numeralPower(tokens []token, i int) (float64, bool) {
+	if tokens[i].kind != wordToken {
+		return 0, false
+	}
+	e, ok := words("numeral").phrases[tokens[i].text]
+	if !ok {
+		return 0, false
+	}
+	if _, _, unit := unitAt(tokens, i+1, powerUnits.class); !unit {
+		return 0, false
+	}
+	v, err := strconv.ParseFloat(e.kind, 64)
+	return v, err == nil
 }
 
 // halfAt returns the length of a word for half that stands before a unit of

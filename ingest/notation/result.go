@@ -75,6 +75,7 @@ const (
 	RangeOrTag                         // "LS1-8": eight tags, or one with a hyphen
 	SignTaken                          // "6 dB": an attenuation written without its sign
 	FrameOrOutput                      // "4 outputs, 240 W": watts of each output, or of all together
+	OffTaken                           // "off": no watts
 	endOfDoubts
 )
 
@@ -106,6 +107,7 @@ var doubtText = []string{
 	"range or one tag not certain",
 	"attenuation written without its sign",
 	"watts of each output or of all together not certain",
+	"off taken as no watts",
 }
 
 // Has reports whether all of d2 are among the doubts.

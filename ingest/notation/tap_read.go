@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"errors"
 	"math"
 	"regexp"
 	"slices"
@@ -20,6 +21,7 @@ const (
 	codeDevices  = 'k' // "speakers", "nos"
 	codeRMS      = 'R'
 	codeWas      = 'w' // "was", "bisher"
+	codeOutOf    = 'q' // "3 W von 6 W"
 )
 
 var tapItems = &itemiser{
@@ -27,7 +29,7 @@ var tapItems = &itemiser{
 	classes:    []string{"tap", "joint"},
 	codes: map[string]byte{
 		"set": codeSet, "tap": codeTap, "position": codePosition, "rated": codeRated, "program": codeProgram,
-		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS, "was": codeWas,
+		"direct": codeDirect, "high": codeHigh, "line": codeLine, "speaker": codeDevices, "rms": codeRMS, "was": codeWas, "at": codeAt, "out of": codeOutOf,
 	},
 	fractions: true,
 	prepare:   mixedPower,
@@ -47,7 +49,21 @@ func ParseTap(s string, style Style) (Tap, error) {
 	if err != nil {
 		return Tap{}, err
 	}
-	items, err := tapItems.items(what, kiloohms(text), style)
+	if tap, ok := tapOfWords(text); ok {
+		return tap, nil
+	}
+	tap, err := readTap(what, text, style)
+	if errors.Is(err, ErrNotUnderstood) {
+		if tap, ok := tapAmongWords(text, style); ok {
+			return tap, nil
+		}
+	}
+	return tap, err
+}
+
+// readTap reads a tap of which every word is known.
+func readTap(what, text string, style Style) (Tap, error) {
+	items, err := tapItems.items(what, kiloohms(dotted.ReplaceAllString(text, " - ")), style)
 	if err != nil {
 		return Tap{}, err
 	}
@@ -80,11 +96,11 @@ type tapReading struct {
 var (
 	tapPoints   = regexp.MustCompile(`^[PNF][@/(]*V\)?(?:[,;/o\-+]?[PNF][@/(]*V\)?)+$`)
 	tapPointsVP = regexp.MustCompile(`^V[:/=]?[PNF](?:[,;/o]V[:/=]?[PNF])+$`)
-	tapGroups   = regexp.MustCompile(`^N[x@][PNF](?:[,;a+]N[x@][PNF])+$`)
+	tapGroups   = regexp.MustCompile(`^N[x@][PNF](?:[,;a+]N[x@][PNF])+$|^NB[PNF](?:[,;a+]NB[PNF])+$`)
 	tapGroupsOr = regexp.MustCompile(`^N[x@][PNF](?:o|[,;]?[oa]?)N[x@][PNF]`)
 	tapSingle   = regexp.MustCompile(`^[PNF]$`)
 	tapList     = regexp.MustCompile(`^[PNF](?:(?:[/,;\-oaB]|,[oa]|x)[PNF])+$`)
-	tapChosen   = regexp.MustCompile(`^[PNF](?:[/,;\-oa][PNF])*(?:[,;/]?s:?|>s?|[,;]?\(s?:?)([PNF])\)?$`)
+	tapChosen   = regexp.MustCompile(`^[PNF](?:[/,;\-oa][PNF])*(?:[,;/]?s:?|>s?|[,;]?\(s?:?)([PNF])\)?$|^[PNF](?:[/,;\-oa][PNF])+@[PNF]$`)
 	tapSetFirst = regexp.MustCompile(`^s:?([PNF])(?:[,;/(]+[PNF](?:[/,;\-oa][PNF])*\)?)?$`)
 	tapRated    = regexp.MustCompile(`^[PNF]r$|^r:?[PNF]$`)
 	tapRatedSet = regexp.MustCompile(`^(?:([PNF])r|r:?([PNF]))[,;/]?\(?s:?([PNF])\)?$|^([PNF])r\(([PNF])\)$`)
@@ -168,6 +184,8 @@ func (r *tapReading) hasUnit() bool { return strings.ContainsAny(r.shape(), "PuO
 // tidy removes what says nothing of the tap: "line", "RMS", "each", marks at
 // the ends; and the programme power beside a tap.
 func (r *tapReading) tidy() {
+	r.countedEach()
+	r.outOfRated()
 	r.dropBeside(codeProgram, true) // 6 W RMS / 10 W programme: the programme power is not the tap
 	r.dropBeside(codeWas, false)    // 15 W (was 30 W)
 	r.items = withoutEmptyBrackets(without(r.items, "lheR.~:=!&"))
@@ -180,11 +198,21 @@ func (r *tapReading) tidy() {
 	for len(r.items) > 0 && strings.IndexByte(",;/-+", r.items[len(r.items)-1].code) >= 0 {
 		r.items = r.items[:len(r.items)-1]
 	}
+	// a 10 W, en 10 W
+	if len(r.items) > 1 && (r.items[0].code == codeAnd || r.items[0].code == codeRange && r.items[0].token.text == "a") {
+		r.items = r.items[1:]
+	}
 	for len(r.items) > 1 && (r.items[0].code == '@' || r.items[0].code == '>' || strings.IndexByte(",;/+", r.items[0].code) >= 0) {
 		r.items = r.items[1:]
 	}
 	if shape := r.shape(); len(shape) > 2 && shape[0] == '(' && strings.IndexByte(shape, ')') == len(shape)-1 {
 		r.items = r.items[1 : len(shape)-1]
+	}
+	// 6 W eingestellt: the word behind the only value
+	if shape := r.shape(); len(shape) > 1 && shape[len(shape)-1] == codeSet && strings.Count(shape, "s") == strings.Count(shape[:1]+shape[len(shape)-1:], "s") {
+		if strings.Count(shape, "P")+strings.Count(shape, "N")+strings.Count(shape, "F") == 1 {
+			r.items = r.items[:len(shape)-1]
+		}
 	}
 	// W: 5, W = 5, Ω 500
 	if shape := r.shape(); len(shape) == 2 && shape[0] == codeUnit && shape[1] == codeNumber {
@@ -208,6 +236,39 @@ func (r *tapReading) tidy() {
 			(r.items[i-2].code == codePower || r.items[i-2].code == codeNumber && r.items[i].value >= 70) {
 			r.items[i].code = codeVolts
 			r.doubts |= VoltsTaken
+		}
+	}
+}
+
+// countedEach turns the word between a count and a tap into a sign: "2 je 6 W".
+func (r *tapReading) countedEach() {
+	for i := 1; i+1 < len(r.items); i++ {
+		if r.items[i].code == codeEach && isCount(r.items[i-1]) && r.items[i+1].code == codePower {
+			r.items[i].code = codeTimes
+		}
+	}
+}
+
+// outOfRated reads the word between a tap and the rated power, "3 W von 6 W",
+// as one that says so. Elsewhere it means nothing here: "6 W sur 100 V".
+func (r *tapReading) outOfRated() {
+	for i := range r.items {
+		if r.items[i].code != codeOutOf {
+			continue
+		}
+		r.items[i].code = codeEach
+		next, before := i+1, i-1
+		if next == len(r.items) {
+			continue
+		}
+		if before > 0 && r.items[before].code == '(' {
+			before--
+		}
+		switch {
+		case r.items[next].code == codeVolts:
+			r.items[i].code = codeAt
+		case before >= 0 && isValue(r.items[before].code) && isValue(r.items[next].code) && r.items[before].value < r.items[next].value:
+			r.items[i].code = codeRated
 		}
 	}
 }
@@ -361,6 +422,13 @@ func (r *tapReading) direct() (Tap, bool, error) {
 	if ohms > 1 {
 		return Tap{}, false, ErrAmbiguous
 	}
+	if strings.HasPrefix(shape, "N-O") || strings.HasPrefix(shape, "N/O") || strings.HasPrefix(shape, "NBO") {
+		if r.items[0].value < r.items[2].value && r.items[2].value <= maxDirectOhms {
+			r.items = slices.Delete(slices.Clone(r.items), 1, 3) // 4-8 Ω
+			r.items[0].code = codeOhms
+			shape = r.shape()
+		}
+	}
 	items := without(r.items, "tds@()/,;-=")
 	tap := Tap{Kind: TapDirect, AtV: r.atV}
 	var watts []item
@@ -477,7 +545,7 @@ func (r *tapReading) groups() (Tap, bool, error) {
 
 // Shapes of a count beside a tap; k are the devices' words, n "no.".
 var (
-	countFirst = regexp.MustCompile(`^(?:N[kn]?[x@]|\(N[kn]?x?\)[x@B]?k?@?|N[kn]@?|xN[@,]?)[PNF]`)
+	countFirst = regexp.MustCompile(`^(?:N[kn]?[x@]|N[kn]B|n[.]?N[x@]|\(N[kn]?x?\)[x@B]?k?@?|N[kn]@?|xN[@,]?)[PNF]`)
 	countLast  = regexp.MustCompile(`[PNF](?:x[N]|\(xN\)|\(Nx\)|[,/;(]?N[kn]\)?|\(?N[kn]\)?)$`)
 )
 
