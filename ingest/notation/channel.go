@@ -53,7 +53,7 @@ func ParseChannel(s string) (ChannelRef, error) {
 	}
 	text = strings.ReplaceAll(text, "\n", " ")
 	r := channelReading{}
-	rest := r.takeBridging(lexCodes(text))
+	rest := r.takeBridging(r.plainCodes(lexCodes(text)))
 	for len(rest) > 0 && rest[0].is("(") && rest[len(rest)-1].is(")") {
 		rest = rest[1 : len(rest)-1]
 	}
@@ -149,7 +149,7 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 			channelAt, channelN = i, n
 		case kind == KeyAmplifier && sure && ampAt < 0:
 			ampAt, ampN = i, n
-		case kind == KeyLine && sure && lineAt < 0:
+		case sure && lineAt < 0 && (kind == KeyLine || kind == KeyZone && isOutputWord(tokens[i].text)):
 			lineAt, lineN = i, n
 		case kind == KeyZone && sure && ampAt >= 0 && lineAt < 0:
 			lineAt, lineN = i, n // "amp 1 zone 2": the outputs of a zone amplifier
@@ -182,6 +182,12 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 		}
 		both := slices.Concat(trimMarks(tokens[:ampAt]), []token{{kind: markToken, text: "/", raw: "/", gap: true}}, tokens[ampAt+ampN:channelAt])
 		return true, r.setAmplifier(both) && r.setChannels(tokens[channelAt+channelN:])
+	case ampAt < 0 && channelAt == 0:
+		for i := channelN + 1; i+1 < len(tokens); i++ { // way 3 of A1
+			if tokens[i].kind == wordToken && tokens[i].gap && isLinkWord(tokens[i].text) {
+				return true, r.setChannels(tokens[channelN:i]) && r.setAmplifier(tokens[i+1:])
+			}
+		}
 	case ampAt == 0:
 		return true, r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 	}
@@ -197,7 +203,7 @@ func isLinkWord(w string) bool { return slices.Contains(linkWords, w) }
 func (r *channelReading) afterAmplifier(tokens []token) bool {
 	tokens = trimMarks(tokens)
 	for i := 1; i < len(tokens)-1; i++ {
-		if tokens[i].kind == markToken && strings.Contains("./:-", tokens[i].text) && i == lastMark(tokens[:i+1]) && tokens[i-1].kind == figureToken {
+		if tokens[i].kind == markToken && strings.Contains("./:-", tokens[i].text) && i == lastMark(tokens[:i+1]) && (tokens[i-1].kind == figureToken || i == 1 && isSingleLetter(tokens[0])) {
 			if r.setAmplifier(tokens[:i]) && r.setChannels(tokens[i+1:]) {
 				return true
 			}
@@ -268,7 +274,7 @@ func (r *channelReading) setChannels(tokens []token) bool {
 			if !flush() {
 				return false
 			}
-		case t.is("-") && id != "" && i+1 < len(tokens) && !strings.ContainsFunc(id, notDigit) && tokens[i+1].kind == figureToken:
+		case (t.is("-") || t.kind == wordToken && t.gap && isRangeWord(t.text)) && id != "" && i+1 < len(tokens) && !strings.ContainsFunc(id, notDigit) && tokens[i+1].kind == figureToken:
 			from, ok1 := numberOf(id)
 			to, ok2 := numberOf(tokens[i+1].raw)
 			if !ok1 || !ok2 || to <= from || to-from > mostChannelRefs {
@@ -328,7 +334,11 @@ func (r *channelReading) coded(tokens []token) bool {
 	if len(tokens) == 0 {
 		return false
 	}
-	if r.lettered(tokens) {
+	if r.lettered(tokens) || r.spaced(tokens) || r.spread(tokens) {
+		return true
+	}
+	if isRoman(tokens) {
+		r.c.Channels = []string{tokens[0].raw}
 		return true
 	}
 	figures := 0
@@ -344,6 +354,10 @@ func (r *channelReading) coded(tokens []token) bool {
 		case t.kind == wordToken && i > 0 && tokens[i-1].kind == figureToken && (t.gap || isFigureWord(t.text)):
 			return false // 5 W, 70V, 2x1
 		}
+	}
+	if parts := splitAt(tokens, "/"); len(parts) == 2 && alike(parts[0], parts[1]) { // A1/A2, A1.2/A1.3
+		r.c.Doubts |= DateOrPair
+		return r.codedList(parts)
 	}
 	// a list of whole references, "A1.2 & A1.3", is one amplifier's channels
 	if parts := splitAt(tokens, "+,;&|"); len(parts) > 1 {
@@ -367,6 +381,9 @@ func (r *channelReading) coded(tokens []token) bool {
 	}
 	simple := len(head) == 1 && len(tail) == 1
 	switch {
+	case simple && (r.c.Bridged || r.c.Parallel) && head[0].kind == figureToken && tail[0].kind == figureToken: // bridged 3/4
+		r.c.Channels = []string{head[0].raw, tail[0].raw}
+		return true
 	case mark == "/" && simple && isSingleLetter(head[0]) && isSingleLetter(tail[0]): // A/B
 		r.c.Channels = []string{head[0].raw, tail[0].raw}
 		return true
@@ -389,22 +406,6 @@ func (r *channelReading) coded(tokens []token) bool {
 	}
 	return r.setAmplifier(head) && r.setChannels(tail)
 }
-
-// lettered reads an amplifier's code and an output with the first letter of
-// its word, "A1 s2", "V1 k3": o, s, w, k, c or v.
-func (r *channelReading) lettered(tokens []token) bool {
-	n := len(tokens)
-	if n < 4 || n > 5 || tokens[0].kind != wordToken || gapped(tokens[:n-2]) || !tokens[n-2].gap || tokens[n-1].gap {
-		return false
-	}
-	letter, figure, code := tokens[n-2], tokens[n-1], tokens[:n-2]
-	if !isSingleLetter(letter) || !strings.Contains("oswkcv", letter.raw) || figure.kind != figureToken || code[len(code)-1].kind != figureToken {
-		return false
-	}
-	return r.setAmplifier(code) && r.setChannels(tokens[n-1:])
-}
-
-func isSingleLetter(t token) bool { return t.kind == wordToken && len([]rune(t.raw)) == 1 }
 
 // gapped reports whether a space stands inside the tokens.
 func gapped(tokens []token) bool {
@@ -461,6 +462,7 @@ func (r *channelReading) codedList(parts [][]token) bool {
 		out.Doubts |= one.c.Doubts
 	}
 	out.Bridged, out.Parallel = r.c.Bridged, r.c.Parallel
+	out.Doubts |= r.c.Doubts
 	r.c = out
 	return true
 }

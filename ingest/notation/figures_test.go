@@ -198,6 +198,11 @@ func TestParseQuantity(t *testing.T) {
 		{"3", q(3), nil},
 		{"(3)", q(3), nil},
 		{"[3]", q(3), nil},
+		{"3 heads", pieces(3), nil}, {"12 Köpfe", pieces(12), nil}, {"4 têtes", pieces(4), nil}, {"4 bocinas", pieces(4), nil}, {"4 casse", pieces(4), nil}, {"4 koppen", pieces(4), nil},
+		{"12 (existing)", Quantity{Count: 12}, nil}, {"8 exist", pieces(8), nil}, {"2 L + 2 R", Quantity{Count: 4, Unit: "pieces", Doubts: SumOrSpare}, nil},
+		{"a pair", Quantity{Count: 2, Unit: "pairs"}, nil}, {"un paio", Quantity{Count: 2, Unit: "pairs"}, nil},
+		{"3 + 1 de réserve", Quantity{Count: 3, Spare: 1}, nil}, {"3 + 1 future", Quantity{Count: 3, Spare: 1}, nil}, {"3 Stk + 1 Res.", Quantity{Count: 3, Spare: 1, Unit: "pieces"}, nil},
+		{"2 per bay", Quantity{}, ErrNotUnderstood}, {"3 of 4", Quantity{}, ErrAmbiguous},
 		{"2 ea", pieces(2), nil},
 		{"4 no.", pieces(4), nil},
 		{"4 nos", pieces(4), nil},
@@ -316,6 +321,9 @@ func TestParseLength(t *testing.T) {
 		want   Length
 	}{
 		{"120'", Auto, UnitUnknown, one(120, Foot)},
+		{"40...50 m", Auto, UnitUnknown, edit(one(40, Metre), func(l *Length) { l.High = 50 })},
+		{"40 m NYM above ceiling", Auto, UnitUnknown, edit(one(40, Metre), func(l *Length) { l.Doubts = SplitRead })},
+		{"40 m to last", Auto, UnitUnknown, one(40, Metre)}, {"40 m einf.", Auto, UnitUnknown, edit(one(40, Metre), func(l *Length) { l.OneWay = true })},
 		{"120′", Auto, UnitUnknown, one(120, Foot)},
 		{"120'-6\"", Auto, UnitUnknown, one(120.5, Foot)},
 		{"85'-6\"", Auto, UnitUnknown, one(85.5, Foot)},
@@ -401,6 +409,7 @@ func TestParseLength(t *testing.T) {
 		"Point": ErrNotUnderstood, "2.5 mm²": ErrNotUnderstood, "36 W": ErrNotUnderstood, "£36": ErrNotUnderstood,
 		"50-40 m": ErrNotUnderstood, "120 ft (50 m)": ErrAmbiguous, "36 m 40 m": ErrNotUnderstood,
 		"020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "C-036": ErrNotUnderstood, "2 ea": ErrNotUnderstood,
+		"100 m reel": ErrNotUnderstood, "2 rolls of 100 m": ErrNotUnderstood, "not 40 m": ErrNotUnderstood, "40 m, room 12 north": ErrNotUnderstood,
 		"120 m one way loop": ErrAmbiguous, "999999 km": ErrTooLarge, "one way": ErrNotUnderstood,
 	} {
 		if got, err := ParseLength(in, Auto, UnitUnknown); !errors.Is(err, want) {

@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"errors"
 	"math"
 	"regexp"
 	"strconv"
@@ -152,13 +153,25 @@ var (
 //
 // A feet figure and a metre figure for one length ("120 ft (36.6 m)") are
 // accepted where they agree within 2 %, and the first is taken; else the error
-// wraps ErrAmbiguous.
+// wraps ErrAmbiguous. The only length among words without meaning has the doubt
+// SplitRead; one of a roll or a drum is none.
 func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
 	const what = "length"
 	text, err := prepare(what, s)
 	if err != nil {
 		return Length{}, err
 	}
+	l, err := readLength(what, text, style, header)
+	if errors.Is(err, ErrNotUnderstood) {
+		if l, ok := lengthAmongWords(text, style); ok {
+			return l, nil
+		}
+	}
+	return l, err
+}
+
+// readLength reads a length of which every word is known.
+func readLength(what, text string, style Style, header LengthUnit) (Length, error) {
 	items, err := lengthItems.items(what, dotted.ReplaceAllString(text, " - "), style)
 	if err != nil {
 		return Length{}, err

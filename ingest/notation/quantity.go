@@ -2,6 +2,7 @@ package notation
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -103,7 +104,7 @@ func ParseQuantity(s string, style Style) (Quantity, error) {
 	}
 	doubts := allDoubts(items)
 	items = withoutEmptyBrackets(without(items, "e:.~"))
-	items = withoutHyphens(items)
+	items = withoutPieces(withoutHyphens(items))
 	shape := shapeOf(items)
 	if q, ok := checkedSum(items, shape); ok {
 		q.Doubts |= doubts
@@ -183,6 +184,16 @@ func ParseQuantity(s string, style Style) (Quantity, error) {
 		return Quantity{}, fail(what, text, ErrTooLarge)
 	}
 	return q, nil
+}
+
+// withoutPieces removes words in brackets that count nothing: "12 (existing)".
+func withoutPieces(items []item) []item {
+	for i := 1; i+2 < len(items); i++ {
+		if items[i].code == '(' && items[i+1].code == codePiece && items[i+2].code == ')' {
+			return withoutPieces(slices.Delete(slices.Clone(items), i, i+3))
+		}
+	}
+	return items
 }
 
 // withoutHyphens removes the hyphen of "Qty-4" and "4-off".
