@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -209,10 +210,13 @@ func (b *builder) channel(a *schedule.Amplifier, name string, at schedule.Ref) *
 	return c
 }
 
+// letterNumbered is a name of one letter and a number: "K2".
+var letterNumbered = regexp.MustCompile(`^\p{L}\d{1,2}$`)
+
 // channelName is a channel's name without the words for a channel: "CH 02" is "2".
 func channelName(name string) string {
 	n := join.Parse(join.Channel, name)
-	if n.Number != "" && n.Title == "" {
+	if n.Number != "" && n.Title == "" && !letterNumbered.MatchString(name) {
 		return strings.ToUpper(n.Number)
 	}
 	if n.Number == "" && len(n.Title) == 1 {

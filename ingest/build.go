@@ -31,6 +31,7 @@ type builder struct {
 	channels                          map[channelKey]*schedule.Channel
 	speakers                          map[string][]*schedule.Loudspeaker // by key of each single tag
 	types                             map[string]*typeEntry
+	dir                               directory
 	memo                              *memo
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
@@ -100,6 +101,7 @@ func (b *builder) build() *schedule.Job {
 		}
 	}
 	b.demoteSummaries()
+	b.gatherDirectory()
 	b.gatherLengthUnits()
 	b.collectNames()
 	b.jobFacts()
@@ -110,6 +112,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(controlRow, b.addControl)
 	b.each(loudspeakerRow, b.addLoudspeakers)
 	b.zoneGroups()
+	b.each(channelRow, b.addChannelCable)
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
 	b.applySaid()

@@ -321,6 +321,39 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 	return true
 }
 
+// addChannelCable enters the cable that a list of outputs states beside them.
+func (b *builder) addChannelCable(r *row) {
+	list := b.channelsOf(r)
+	if len(list) != 1 {
+		return
+	}
+	k := &schedule.Cable{Channel: list[0], Reach: schedule.WholeLine}
+	if e := b.dir.byRow[r]; e != nil {
+		k.Name, k.Key = tidy(e.name.text), join.Key(e.name.text)
+	}
+	if b.runAlong(r, k); k.Length.Had() {
+		k.Reach = schedule.WholeLine
+		b.lineCable(r, k)
+	}
+}
+
+// lineCable gives the cable of a list of lines to all that hangs on its line.
+func (b *builder) lineCable(r *row, c *schedule.Cable) {
+	e := b.dir.byRow[r]
+	if e == nil || len(e.fed) == 0 || e.rows > 1 || !c.Length.Had() || c.To.Loudspeaker != nil || c.To.Control != nil {
+		return
+	}
+	c.Reach = schedule.WholeLine
+	if c.Name == "" {
+		c.Name, c.Key = tidy(e.name.text), join.Key(e.name.text)
+	}
+	for _, l := range e.fed {
+		if l.Run == nil {
+			l.Run = c
+		}
+	}
+}
+
 // addCable makes a cable of a row of a cable schedule.
 func (b *builder) addCable(r *row) {
 	c := &schedule.Cable{At: r.At, Status: r.status}
@@ -365,6 +398,7 @@ func (b *builder) addCable(r *row) {
 	if hasLength {
 		b.setLength(r, c, l, s)
 	}
+	b.lineCable(r, c)
 	if c.Channel == nil {
 		c.Channel = c.From.Channel
 	}

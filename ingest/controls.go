@@ -214,7 +214,10 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 	setText(&c.Box.Name, r.own(vocabulary.BoxName).asText())
 	set(b, &c.Box.Depth, b.depth(r.own(vocabulary.BoxDepth)), "box depth", of)
 	b.measure(r, schedule.Measurement{Control: c})
-	if s := r.own(vocabulary.From); s.had() {
+	if d, at := b.hangsOn(r); d != nil && d.kind == controlRow {
+		at.text = b.ownControlName(d).text
+		b.parents = append(b.parents, parentText{c, at})
+	} else if s := r.own(vocabulary.From); s.had() {
 		b.parents = append(b.parents, parentText{c, s})
 	} else if s := r.own(vocabulary.Control); s.had() && r.own(vocabulary.Tag).had() && b.controlNames.Find(s.text).Key != c.Key {
 		b.parents = append(b.parents, parentText{c, s})

@@ -226,6 +226,11 @@ func (b *builder) controlLinks() {
 			c.Channel = c.Zone.Channel
 		}
 	}
+	for _, c := range b.job.Controls {
+		for up, hops := c.Parent, 0; c.Channel == nil && up != nil && hops < len(b.job.Controls); up, hops = up.Parent, hops+1 {
+			c.Channel = up.Channel
+		}
+	}
 	for _, l := range b.job.Loudspeakers {
 		if l.Channel == nil && l.Control != nil {
 			l.Channel = l.Control.Channel

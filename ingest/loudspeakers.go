@@ -28,6 +28,9 @@ func (b *builder) addLoudspeakersTo(r *row, zone *schedule.Zone) {
 	for _, l := range list {
 		b.job.Loudspeakers = append(b.job.Loudspeakers, l)
 		b.origin[l] = r
+		if r.line != nil && l.Status == schedule.Installed {
+			r.line.fed = append(r.line.fed, l)
+		}
 		for _, tag := range l.Tags {
 			k := join.Key(tag)
 			b.speakers[k] = append(b.speakers[k], l)

@@ -178,7 +178,19 @@ func (b *builder) controlText(r *row) controlMention {
 			c.at = w
 		}
 	}
-	if !s.had() || r.kind == cableRow && !s.had() {
+	if d, by := b.hangsOn(r); d != nil && r.kind != cableRow {
+		if d.kind == controlRow {
+			c.name, c.at, c.any = b.ownControlName(d).text, by, true
+			return c
+		}
+		if d.kind == loudspeakerRow && !s.had() && !r.asked {
+			r.asked = true
+			c = b.controlText(d)
+			r.asked = false
+			return c
+		}
+	}
+	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
 		return c
 	}
 	folded := strings.TrimSpace(join.Fold(s.text))

@@ -51,7 +51,37 @@ func (b *builder) findOutlet(r *row) *outlet {
 	o := &outlet{}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
 	if !ch.had() && !r.t.has(vocabulary.Channel) {
-		ch = r.say(vocabulary.Circuit)
+		if ch = r.say(vocabulary.Circuit); b.wholeOutput(amp.text) {
+			ch = seen{} // the line's name, beside its output
+		}
+	}
+	line := b.lineOf(r)
+	if line != nil {
+		r.line = line
+		if !ch.had() || ch.text == line.name.text || ch.field == vocabulary.Circuit || b.dir.lines[join.Key(ch.text)] == line {
+			return line.outlet
+		}
+	}
+	device, by := b.hangsOn(r)
+	if device != nil && r.kind != cableRow {
+		switch by.field {
+		case vocabulary.Amplifier:
+			amp = seen{}
+		case vocabulary.Channel, vocabulary.Circuit:
+			ch = seen{}
+		}
+		if !amp.had() && !ch.had() {
+			if device.kind != loudspeakerRow || r.asked {
+				return o
+			}
+			r.asked = true // a ring of devices ends here
+			o = b.outletOf(device)
+			r.asked = false
+			return o
+		}
+	}
+	if !amp.had() && !ch.had() && r.kind != zoneRow {
+		amp = b.otherFeed(r)
 	}
 	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
 		ch = r.own(vocabulary.Zone)
@@ -63,7 +93,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 		ch = seen{}
 	}
 	if ch.had() {
-		b.readChannel(o, r, ch, amp)
+		b.readChannel(o, ch, amp)
 	}
 	if amp.had() {
 		b.readAmp(o, r, amp)
@@ -105,6 +135,39 @@ func (t *table) zonesAreOutputs() bool {
 	return yes
 }
 
+// wholeOutput reports whether a text names an amplifier and its output.
+func (b *builder) wholeOutput(text string) bool {
+	if text == "" {
+		return false
+	}
+	if _, known := b.splitKnown(text); known {
+		return true
+	}
+	c := b.channelRef(text)
+	return c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0
+}
+
+// otherFeed is an output that stands in a column for controls or for the ends
+// of cables.
+func (b *builder) otherFeed(r *row) seen {
+	if r.kind == cableRow {
+		return seen{} // what its ends are, the cable says
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Control, vocabulary.From, vocabulary.To} {
+		s := r.own(f)
+		if !s.had() || f == vocabulary.To && r.own(vocabulary.From).had() {
+			continue
+		}
+		if _, known := b.splitKnown(s.text); known || b.namesAmp(s.text) && f != vocabulary.Control || b.wordedOutput(s.text) {
+			return s
+		}
+		if b.wholeOutput(s.text) && (f != vocabulary.Control || b.namesDevices(r.t, s.col)) {
+			return s
+		}
+	}
+	return seen{}
+}
+
 // gluedOutlet is an amplifier and the letter of its channel without anything
 // between them. Lines have such names too ("L1A"), so the letters are those of amplifiers.
 var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
@@ -113,8 +176,16 @@ var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
 // longer is a sentence.
 const longestName = 24
 
+// longestOutput is the most bytes of the name of an output behind that of its
+// amplifier: "channel 12".
+const longestOutput = 12
+
+// outputLetter is an output's number behind the first letter of a word for an
+// output.
+var outputLetter = regexp.MustCompile(`^(?i:[oswkcvu])[ .]?(\d{1,2})$`)
+
 // readChannel reads a cell or title that names a channel, with amp beside it.
-func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
+func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	text, _ := b.readable(&ch, notation.ChannelColumn)
 	text = o.cutRating(text, ch)
 	o.at = ch
@@ -125,6 +196,12 @@ func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
 	}
 	if m := gluedOutlet.FindStringSubmatch(text); m != nil && c.ok && c.ref.Amplifier == "" && !amp.had() {
 		c.ref.Amplifier, c.ref.Channels = m[1], []string{m[2]} // "A1B" is channel B of A1
+	}
+	if known, ok := b.splitKnown(text); ok && (!c.ok || !b.namesAmp(c.ref.Amplifier)) && (!amp.had() || b.sameAmp(known.Amplifier, amp.text)) {
+		c = channelText{known, true}
+	} else if c.ok && b.oneName(c.ref, ch) {
+		o.channels = []string{text}
+		return
 	}
 	switch {
 	case c.ok:
@@ -151,6 +228,22 @@ func (b *builder) readChannel(o *outlet, r *row, ch, amp seen) {
 	}
 }
 
+// oneName reports whether "E-1" is the name of one output rather than output 1
+// of an amplifier E: there is no such amplifier, and all of the column begins
+// with that letter.
+func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
+	if !ref.Doubts.Has(notation.DateOrPair) || len(ref.Amplifier) != 1 || ref.Amplifier[0] < 'A' || b.namesAmp(ref.Amplifier) || ch.col == nil {
+		return false
+	}
+	for _, r := range ch.t.rows {
+		s := r.at(ch.col)
+		if c := b.channelRef(s.text); s.had() && c.ok && c.ref.Amplifier != "" && !strings.EqualFold(c.ref.Amplifier, ref.Amplifier) {
+			return false
+		}
+	}
+	return true
+}
+
 // readAmp reads a cell or title that names an amplifier, and perhaps its
 // channel too.
 func (b *builder) readAmp(o *outlet, r *row, amp seen) {
@@ -161,6 +254,9 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	}
 	amp.text = text
 	c := b.channelRef(text)
+	if known, ok := b.splitKnown(text); ok && (!c.ok || !b.namesAmp(c.ref.Amplifier)) {
+		c = channelText{known, true}
+	}
 	pair := c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
 		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel))
 	switch {

@@ -46,7 +46,9 @@ type row struct {
 	status schedule.Status
 	out    schedule.RowKind // "" for a row that counts
 	reason string
-	outlet *outlet // nil until asked for
+	outlet *outlet    // nil until asked for
+	asked  bool       // its outlet is being found
+	line   *lineEntry // the line of another table that it hangs on
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact

@@ -53,7 +53,7 @@ var shortWords = map[Kind]map[string]bool{
 	Channel:     words("c"),
 	Control:     words("v"),
 	Loudspeaker: words("l s"),
-	Cable:       words("k c"),
+	Cable:       words("k c l"),
 	Room:        words("r"),
 }
 

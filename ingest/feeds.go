@@ -1,0 +1,304 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A directory is what a job calls its amplifiers, its lines and its devices,
+// gathered before any cell that refers to one of them is read: what a
+// reference means depends on what there is. "MA1" is output 1 where there is
+// an amplifier MA, "L1" the output that a list of lines gives L1, "VC-1" the
+// control of that tag.
+type directory struct {
+	amps    map[string]bool       // identities of amplifiers
+	lines   map[string]*lineEntry // by key of the name, and by its identity where that is one line
+	byRow   map[*row]*lineEntry
+	splits  map[string]channelText // what splitKnown made of a text
+	devices map[string][]*row      // by key of the tag
+}
+
+// A lineEntry is a line that a list of lines leads to an output.
+type lineEntry struct {
+	name   seen
+	row    *row
+	outlet *outlet
+	rows   int                     // how many rows say something of it: its pieces, when several
+	fed    []*schedule.Loudspeaker // what is said to hang on it
+}
+
+// feedFields are the fields of cells that may say what a device hangs on, in
+// the order in which they are asked.
+var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.From, vocabulary.To}
+
+// gatherDirectory fills the directory. Rows whose tags other rows name as what
+// they hang on become controls.
+func (b *builder) gatherDirectory() {
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row)}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" {
+				continue
+			}
+			b.knowAmps(r)
+			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
+				k := join.Key(tag.text)
+				b.dir.devices[k] = append(b.dir.devices[k], r)
+			}
+		}
+	}
+	for i := range b.said {
+		if b.said[i].Name != "" {
+			b.knowAmp(b.said[i].ampText())
+		}
+	}
+	b.feedersAreControls()
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out == "" && r.kind != loudspeakerRow && r.kind != typeRow {
+				b.knowLine(r)
+			}
+		}
+	}
+}
+
+// knowAmps enters the amplifier that a row describes.
+func (b *builder) knowAmps(r *row) {
+	if r.kind != amplifierRow && r.kind != channelRow {
+		return
+	}
+	s := r.say(vocabulary.Amplifier)
+	if !s.had() && r.kind == amplifierRow {
+		s = r.own(vocabulary.Tag)
+	}
+	if !s.had() {
+		return
+	}
+	if c := b.channelRef(s.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 {
+		b.knowAmp(withKindWord(s.text, c.ref.Amplifier))
+		return
+	}
+	b.knowAmp(s.text)
+}
+
+func (b *builder) knowAmp(name string) {
+	if id := ampIdentity(name); id != "" {
+		b.dir.amps[id] = true
+	}
+}
+
+// ampIdentity is an amplifier's name without the words for an amplifier.
+func ampIdentity(name string) string {
+	n := join.Parse(join.Amplifier, name)
+	if n.Number == "" && n.Title == "" {
+		return ""
+	}
+	return n.Number + "\x00" + n.Title
+}
+
+// splitKnown takes apart a text that begins with the name of an amplifier of
+// the job; the longest name counts. "AMP-01A" is output A where there is an
+// amplifier AMP-01.
+func (b *builder) splitKnown(text string) (notation.ChannelRef, bool) {
+	if len(b.dir.amps) == 0 || text == "" {
+		return notation.ChannelRef{}, false
+	}
+	c := remember(b.dir.splits, text, func() channelText {
+		ref, ok := b.splitAmp(text)
+		return channelText{ref, ok}
+	})
+	return c.ref, c.ok
+}
+
+func (b *builder) splitAmp(text string) (c notation.ChannelRef, ok bool) {
+	if len(text) > 2*longestName || b.dir.amps[ampIdentity(text)] {
+		return c, false
+	}
+	for i := len(text) - 1; i > 0; i-- {
+		if !utf8.RuneStart(text[i]) || !b.dir.amps[ampIdentity(text[:i])] {
+			continue
+		}
+		before, _ := utf8.DecodeLastRuneInString(text[:i])
+		after, _ := utf8.DecodeRuneInString(text[i:])
+		if unicode.IsDigit(before) && unicode.IsDigit(after) || unicode.IsLetter(before) && unicode.IsLetter(after) || !isAlnum(before) {
+			continue
+		}
+		rest := strings.Trim(text[i:], " .,:;/_#-–()")
+		ref := b.channelRef(rest)
+		if rest == "" || !ref.ok || ref.ref.Amplifier != "" || len(ref.ref.Channels) == 0 || len(rest) > longestOutput {
+			continue
+		}
+		c = ref.ref
+		c.Amplifier = strings.TrimSpace(text[:i])
+		if m := outputLetter.FindStringSubmatch(rest); m != nil {
+			c.Channels = []string{m[1]}
+		}
+		return c, true
+	}
+	return c, false
+}
+
+func isAlnum(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+
+// namesAmp reports whether a text is the name of an amplifier of the job.
+func (b *builder) namesAmp(text string) bool { return b.dir.amps[ampIdentity(text)] }
+
+// knowLine enters the line that a row leads to an output: a row of a list of
+// lines, outputs or cables that names both.
+func (b *builder) knowLine(r *row) {
+	name := r.own(vocabulary.Circuit)
+	if !name.had() && r.kind == cableRow {
+		name = r.first(vocabulary.Cable, vocabulary.Tag, vocabulary.Item)
+	}
+	if !name.had() {
+		return
+	}
+	o := &outlet{}
+	if r.say(vocabulary.Amplifier).had() || r.say(vocabulary.Channel).had() {
+		o = b.outletOf(r)
+	} else if from := r.own(vocabulary.From); r.kind == cableRow && b.wholeOutput(from.text) && !notOutputs[notation.KeyOf(from.text).Kind] {
+		b.readChannel(o, from, seen{})
+	}
+	if !o.had() {
+		return
+	}
+	if e := b.dir.lines[join.Key(name.text)]; e != nil {
+		e.rows++
+		b.dir.byRow[r] = e
+		return
+	}
+	e := &lineEntry{name: name, row: r, outlet: o, rows: 1}
+	b.dir.byRow[r] = e
+	b.dir.lines[join.Key(name.text)] = e
+	if id := lineIdentity(name.text); id != "" {
+		if _, twice := b.dir.lines[id]; twice {
+			b.dir.lines[id] = nil
+		} else {
+			b.dir.lines[id] = e
+		}
+	}
+}
+
+// notOutputs are the kinds of names that are no outputs of amplifiers.
+var notOutputs = map[notation.KeyKind]bool{notation.KeyZone: true, notation.KeyControl: true, notation.KeyLoudspeaker: true, notation.KeyCable: true}
+
+// lineIdentity is a line's name without the words for a line; it cannot be
+// mistaken for a key.
+func lineIdentity(name string) string {
+	n := join.Parse(join.Cable, name)
+	if n.Number == "" && n.Title == "" {
+		return ""
+	}
+	return "\x00" + n.Number + "\x00" + n.Title
+}
+
+// lineOf finds the line of another table that a row says it hangs on.
+func (b *builder) lineOf(r *row) *lineEntry {
+	if len(b.dir.lines) == 0 || b.dir.byRow[r] != nil {
+		return nil
+	}
+	for _, s := range []seen{r.say(vocabulary.Circuit), r.own(vocabulary.Channel), r.own(vocabulary.Cable)} {
+		if !s.had() {
+			continue
+		}
+		e := b.dir.lines[join.Key(s.text)]
+		if bare := strings.Trim(s.text, "0123456789 ") == ""; bare && s.field != vocabulary.Circuit {
+			continue // an output's number
+		}
+		if e == nil && s.field != vocabulary.Cable {
+			e = b.dir.lines[lineIdentity(s.text)]
+		}
+		if e != nil && e.row.t != r.t {
+			return e
+		}
+	}
+	return nil
+}
+
+// wordedOutput reports whether a text names an amplifier's output with a word
+// for one of the two: "Ampli A voie 2".
+func (b *builder) wordedOutput(text string) bool {
+	c := b.channelRef(text)
+	if !c.ok || c.ref.Amplifier == "" || len(c.ref.Channels) == 0 {
+		return false
+	}
+	_, behind, _ := strings.Cut(text, c.ref.Amplifier)
+	return notation.KeyOf(behind).Kind == notation.KeyChannel || notation.KeyOf(text).Kind == notation.KeyAmplifier && strings.Contains(text, " ")
+}
+
+// namesDevices reports whether a cell of the column is the tag of a device.
+func (b *builder) namesDevices(t *table, c *column) bool {
+	return slices.ContainsFunc(t.rows, func(r *row) bool {
+		s := r.at(c)
+		return s.had() && len(b.dir.devices[join.Key(s.text)]) > 0
+	})
+}
+
+// feedersAreControls makes controls of the rows whose tags other rows name as
+// what they hang on, unless words say that they are something else.
+func (b *builder) feedersAreControls() {
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" || r.kind != loudspeakerRow {
+				continue
+			}
+			own := join.Key(r.own(vocabulary.Tag).text)
+			for _, f := range feedFields {
+				s := r.own(f)
+				if !s.had() {
+					continue
+				}
+				k := join.Key(s.text)
+				if k == own || len(b.dir.devices[k]) != 1 {
+					continue
+				}
+				d := b.dir.devices[k][0]
+				if d.kind != loudspeakerRow || d == r || sameLetters(k, own) || wordKind(d) == loudspeakerRow || f != vocabulary.Control && d.t != t {
+					continue
+				}
+				d.kind = controlRow
+				if f == vocabulary.Amplifier || b.severalOutputs(d) {
+					d.kind = amplifierRow
+					b.knowAmp(d.own(vocabulary.Tag).text)
+				}
+			}
+		}
+	}
+}
+
+// sameLetters reports whether two keys of tags differ in their figures alone:
+// such devices are of one kind, and one that hangs on the other is looped on from it.
+func sameLetters(a, b string) bool {
+	const figures = "0123456789."
+	return strings.Trim(a, figures) == strings.Trim(b, figures)
+}
+
+// severalOutputs reports whether a row states the rating of several outputs: "2 x 120 W".
+func (b *builder) severalOutputs(r *row) bool { return b.channelsOfRow(r) > 1 }
+
+// hangsOn finds the device of the job that a row says it hangs on: a control,
+// or a loudspeaker of its own table. f is where it says so.
+func (b *builder) hangsOn(r *row) (d *row, at seen) {
+	own := join.Key(r.own(vocabulary.Tag).text)
+	for _, f := range feedFields {
+		s := r.own(f)
+		if !s.had() {
+			continue
+		}
+		k := join.Key(s.text)
+		if list := b.dir.devices[k]; k != own && len(list) == 1 && list[0] != r {
+			switch {
+			case list[0].kind == controlRow, list[0].kind == loudspeakerRow && list[0].t == r.t && f != vocabulary.Control && f != vocabulary.To:
+				return list[0], s
+			}
+		}
+	}
+	return nil, seen{}
+}
