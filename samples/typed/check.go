@@ -65,7 +65,10 @@ func addsUp(t *testing.T, told *Truth) {
 			known[key] = false
 			return
 		}
-		volts := nominal(t, s["line_v"]) / nominal(t, s["tap_v"])
+		volts := 1.0 // where the file states no voltage, the taps are those of the line
+		if s["line_v"] != "" || s["tap_v"] != "" {
+			volts = nominal(t, s["line_v"]) / nominal(t, s["tap_v"])
+		}
 		loads[key] += number(t, s["count"]) * number(t, s["tap_w"]) * volts * volts
 	}
 	channels := map[string]bool{}

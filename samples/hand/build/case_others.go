@@ -24,5 +24,36 @@ Zone,Room,Head Type,Qty,K-Factor,Temp (F),Riser,GPM
 2,Locker Rooms,Pendent,24,5.6,155,R2,15
 3,Mech Room,Upright,8,5.6,286,R2,15
 `), Truth: stranger("sprinkler heads by zone and room")},
+
+		{File: "Harrowmere/structured cabling outlets.xlsx", Kind: "not-a-schedule", Saved: "xlsx", Book: book("Outlets", `
+Harrowmere Botanic Garden - data outlet schedule
+Zone|Room|Outlet type|Qty|Cable|From|To|Length (m)|Port
+1|Reception|Double RJ45|4|Cat6|CAB1|FP01|22|1-8
+1|Seed shop|Double RJ45|2|Cat6|CAB1|FP02|31|9-12
+2|Classroom|Double RJ45|6|Cat6|CAB1|FP03|40|13-24
+2|Orchid house|Single RJ45 IP67|1|Cat6|CAB1|FP04|65|25
+Total|||13
+`), Truth: stranger("data outlets: zone, room, quantity, cable from-to, but no sound")},
+
+		{File: "Planétarium d'Aubresin/salle immersive.csv", Kind: "not-a-schedule", Bytes: ansi(`
+Salle immersive - chaîne sonore 5.1;;;;
+Repère;Enceinte;Impédance;Puissance;Ampli
+L;Enceinte écran 3 voies;8 ohms;500 W;A1 voie 1
+C;Enceinte écran 3 voies;8 ohms;500 W;A1 voie 2
+R;Enceinte écran 3 voies;8 ohms;500 W;A2 voie 1
+Ls;Enceinte surround;8 ohms;150 W;A3 voie 1
+Rs;Enceinte surround;8 ohms;150 W;A3 voie 2
+Sub;Caisson double 46 cm;4 ohms;1000 W;A2 voie 2
+`), Truth: stranger("a low-impedance cinema system: no line, no transformer")},
+
+		{File: "Eissportzentrum Quellrode/Zutrittskontrolle.xls", Kind: "not-a-schedule", Saved: "xls", Book: book("Türen", `
+Zutrittskontrolle - Türliste
+Nr.|Raum|Leser|Anzahl|Linie|Netzteil|Leistung (W)|Bemerkung
+1|Haupteingang|Leser außen|2|1|NT1|6|
+2|Kasse|Leser|1|1|NT1|3|
+3|Technik|Leser + Tastatur|1|2|NT2|5|
+4|Umkleiden|Leser|4|2|NT2|12|
+Summe|||8|||26|
+`), Truth: stranger("door readers with lines, watts and quantities")},
 	}
 }

@@ -14,7 +14,8 @@ import (
 
 // cases lists every file, in the order of the truth tables.
 func cases() []typed.Case {
-	return slices.Concat(calderwick(), bluestem(), deutsch(), francais(), espanol(), italiano(), nederlands(), others())
+	return slices.Concat(calderwick(), wendle(), bluestem(), coldFork(),
+		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(), others())
 }
 
 func main() { typed.Main("samples/hand", cases()) }
