@@ -36,15 +36,17 @@ type meaning struct {
 // A lexicon is the three data files, indexed.
 type lexicon struct {
 	phrases  map[string][]phrase // folded header
+	stemmed  map[string][]phrase // stems in the order of the phrase
 	sorted   map[string][]phrase // stems in alphabetical order
 	words    map[string][]sense  // folded word
 	stems    map[string][]sense
 	single   map[string][]phrase // one-word headers that are no concept
 	meanings []meaning
-	names    []string         // of the concepts
-	total    int              // the concept of that name
-	byLength [32][]string     // every word that may be misspelt, by length
-	fields   map[string]Field // folded name of a field
+	names    []string // of the concepts
+
+	total, number, count int              // the concepts of these names
+	byLength             [32][]string     // every word that may be misspelt, by length
+	fields               map[string]Field // folded name of a field
 }
 
 // lex is the lexicon, read once. The data is part of the program: an error in
@@ -73,7 +75,7 @@ func records(name string, columns int) ([][]string, error) {
 }
 
 func loadLexicon() (*lexicon, error) {
-	l := &lexicon{phrases: map[string][]phrase{}, sorted: map[string][]phrase{}, words: map[string][]sense{},
+	l := &lexicon{phrases: map[string][]phrase{}, stemmed: map[string][]phrase{}, sorted: map[string][]phrase{}, words: map[string][]sense{},
 		stems: map[string][]sense{}, single: map[string][]phrase{}, fields: map[string]Field{}}
 	ids := map[string]int{}
 	rows, err := records("concepts.csv", 3)
@@ -93,7 +95,7 @@ func loadLexicon() (*lexicon, error) {
 			l.stems[stem(w)] = addSense(l.stems[stem(w)], sense{id, row[1]})
 		}
 	}
-	l.total = slices.Index(l.names, "total")
+	l.total, l.number, l.count = slices.Index(l.names, "total"), slices.Index(l.names, "number"), slices.Index(l.names, "count")
 	if rows, err = records("meanings.csv", 3); err != nil {
 		return nil, err
 	}
@@ -155,8 +157,10 @@ func (l *lexicon) addPhrase(text string, p phrase) {
 	key := joined(words)
 	l.phrases[key] = append(l.phrases[key], p)
 	if len(words) > 1 {
-		if s := sortedStems(words); strings.Contains(s, " ") {
-			l.sorted[s] = append(l.sorted[s], p)
+		if stems := stemsOf(words); len(stems) > 1 && !l.isNumber(words[0].text) { // "no. of channels" is not "channel no."
+			l.stemmed[strings.Join(stems, " ")] = append(l.stemmed[strings.Join(stems, " ")], p)
+			slices.Sort(stems)
+			l.sorted[strings.Join(stems, " ")] = append(l.sorted[strings.Join(stems, " ")], p)
 		}
 	} else if len(key) > 3 {
 		l.single[key] = append(l.single[key], p)
@@ -183,20 +187,25 @@ func joined(words []word) string {
 	return b.String()
 }
 
-func sortedStems(words []word) string {
+// stemsOf are the stems of the words that say something.
+func stemsOf(words []word) []string {
 	s := make([]string, 0, len(words))
 	for _, w := range words {
 		if !little[w.text] {
 			s = append(s, stem(w.text))
 		}
 	}
-	slices.Sort(s)
-	return strings.Join(s, " ")
+	return s
+}
+
+// isNumber reports whether a word is one for a number or a count: "no.", "Anzahl".
+func (l *lexicon) isNumber(word string) bool {
+	return slices.ContainsFunc(l.words[word], func(s sense) bool { return s.concept == l.number || s.concept == l.count })
 }
 
 // little are the words that join others and say nothing of a field when they
 // are not alone.
-var little = set("of the at in on and or for with a an is as incl by de du des la le les l d el los las del der die das den dem im am und mit y e o di della dei delle degli il lo i gli het van voor op met en et ou pour sur au aux da al von zu je")
+var little = set("of the at in on and or for with a an is as incl by de du des la le les l d el los las del der die das den dem im am und mit y e o di della dei delle degli il lo i gli het van voor op met en et ou pour sur au aux da al von zu approx ca circa env environ aprox est estimated geschatzt ungefahr estime estimee estimado estimada stimato stimata ongeveer geschat expected")
 
 func set(words string) map[string]bool {
 	m := map[string]bool{}

@@ -77,6 +77,7 @@ func (s *Scorer) read(text string) *Header {
 	l := lex()
 	var rest string
 	rest, h.Unit, h.Volts = measure(text)
+	rest, asked := cutYesNo(rest)
 	full := split(text)
 	best := map[Field]Candidate{}
 	offer := func(c Candidate) {
@@ -96,12 +97,19 @@ func (s *Scorer) read(text string) *Header {
 	words := split(rest)
 	if len(words) > 0 {
 		exact(l.phrases[joined(words)], 0.98, "")
-		if s := sortedStems(words); strings.Contains(s, " ") || len(words) == 1 {
-			exact(l.sorted[s], 0.95, ", words in another order or form")
+		stems := stemsOf(words)
+		exact(l.stemmed[strings.Join(stems, " ")], 0.95, ", words in another form")
+		if len(stems) > 1 && !l.isNumber(words[0].text) {
+			slices.Sort(stems)
+			exact(l.sorted[strings.Join(stems, " ")], otherOrder, ", words in another order or form")
 		}
 	}
 	if corrected, quality := s.corrected(words); quality > 0 {
 		exact(l.phrases[corrected], quality, fmt.Sprintf(", read as %q", corrected))
+	}
+	if reVoltages.MatchString(text) {
+		h.Volts = 0
+		offer(Candidate{LineVoltage, 0.75, fmt.Sprintf("header %q names voltages", text), ""})
 	}
 	if len(words) == 0 && h.Volts > 0 {
 		offer(Candidate{LineVoltage, 0.6, fmt.Sprintf("header %q names a voltage", text), ""})
@@ -115,6 +123,12 @@ func (s *Scorer) read(text string) *Header {
 		numbered := h.Numbered
 		s.understand(h, text, full, offer)
 		h.Numbered = numbered
+	}
+	if asked && best[Mounting].Score >= 0.5 { // "Fitted (Y/N)"
+		offer(Candidate{Status, 0.92, fmt.Sprintf("header %q asks for yes or no", text), ""})
+	}
+	if f, ok := unitFields[h.Unit]; ok && len(words) == 1 && len(words[0].text) == 1 { // "q (mm²)", "Z (Ω)"
+		offer(Candidate{f, 0.72, fmt.Sprintf("header %q names a unit", text), ""})
 	}
 	if h.Unit == "m" || h.Unit == "ft" { // "Cable route, m" is as long as it says, unless it is a height
 		said := best[Route].Score
@@ -132,6 +146,13 @@ func (s *Scorer) read(text string) *Header {
 	})
 	return h
 }
+
+// otherOrder is what a phrase is worth whose words stand in another order:
+// "voltage, line", but also "potencia etapa" where "etapa de potencia" was meant.
+const otherOrder = 0.87
+
+// unitFields are what headers that hardly say more than a unit mean.
+var unitFields = map[string]Field{"mm2": Gauge, "AWG": Gauge, "ohm": Impedance, "V": LineVoltage, "m": Length, "ft": Length}
 
 // understand reads the words one by one and offers the fields that their
 // concepts make together.
@@ -155,6 +176,9 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		r := s.word(w)
 		if i+1 < len(words) && len(w.text)+len(words[i+1].text) > 4 { // two words that make one: "haut parleur", "cross section"
 			both := l.words[w.text+words[i+1].text]
+			if both == nil && len(words[i+1].text) > 3 {
+				both = l.stems[stem(w.text+words[i+1].text)]
+			}
 			if both != nil {
 				r = reading{senses: weigh(both, 0.98)}
 				i++
@@ -257,20 +281,26 @@ func (s *Scorer) corrected(words []word) (string, float64) {
 }
 
 // pluralSpeakers are words for more than one loudspeaker: beside a word for
-// "number" they make it a count.
-var pluralSpeakers = set("speakers loudspeakers spkrs altavoces diffusori altoparlanti luidsprekers parleurs hautparleurs enceintes")
+// "number" or "fitted" they make it a count.
+var pluralSpeakers = set("speakers loudspeakers spkrs altavoces diffusori altoparlanti luidsprekers weergevers parleurs hautparleurs enceintes")
 
-// countOf lets "number of" and "number ... loudspeakers" mean a count.
+// countOf lets "number of", "number ... loudspeakers" and "loudspeakers fitted" mean a count.
 func (s *Scorer) countOf(words []word, quality map[int]float64, owner map[int]int) {
 	l := lex()
-	number, count := slices.Index(l.names, "number"), slices.Index(l.names, "count")
-	q, ok := quality[number]
-	if !ok || quality[count] > 0 {
+	if quality[l.count] > 0 {
 		return
 	}
+	number := l.number
+	q, numbered := quality[number]
+	if !numbered {
+		number = slices.Index(l.names, "mounting")
+		if q = quality[number]; q == 0 || len(quality) > 3 {
+			return
+		}
+	}
 	for i, w := range words {
-		if pluralSpeakers[w.text] || w.text == "of" && i > 0 {
-			quality[count], owner[count] = q, owner[number]
+		if pluralSpeakers[w.text] || numbered && w.text == "of" && i == 1 {
+			quality[l.count], owner[l.count] = q, owner[number]
 			delete(quality, number)
 			return
 		}

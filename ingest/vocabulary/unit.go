@@ -33,10 +33,12 @@ var unitWords = map[string]bool{"w": true, "watt": true, "watts": true, "v": tru
 
 var (
 	// lineVolts finds the voltage of a line in a header.
-	lineVolts = regexp.MustCompile(`(?i)(?:[@~à]|\bat |\bbei |\ba )?\s*\b(\d{2,3}(?:[.,]\d)?)\s?-?\s?V(?:olts?|rms|ac)?\b`)
-	bracketed = regexp.MustCompile(`[(\[{]([^()\[\]{}]*)[)\]}]`)
-	inUnit    = regexp.MustCompile(`(?i)\s(?:in|en|in de)\s+(\S+)\s*$`)
-	tailUnit  = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
+	lineVolts  = regexp.MustCompile(`(?i)(?:[@~à]|\bat |\bbei |\ba )?\s*\b(\d{2,3}(?:[.,]\d)?)\s?-?\s?V(?:olts?|rms|ac)?\b`)
+	bracketed  = regexp.MustCompile(`[(\[{]([^()\[\]{}]*)[)\]}]`)
+	inUnit     = regexp.MustCompile(`(?i)\s(?:in|en|in de)\s+(\S+)\s*$`)
+	yesNo      = regexp.MustCompile(`(?i)[(\[]?\b[yjos]\s?/\s?n\b[)\]]?`)
+	reVoltages = regexp.MustCompile(`(?i)^\W*(?:\d{2,3}(?:[.,]\d)?\s?v?\s?/\s?)+\d{2,3}(?:[.,]\d)?\s?v\W*$`)
+	tailUnit   = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
 )
 
 // voltClasses are the voltages of loudspeaker lines that a header may name.
@@ -49,6 +51,16 @@ func unitOf(s string) string {
 		return "mW"
 	}
 	return units[strings.Trim(strings.ToLower(s), " ")]
+}
+
+// cutYesNo takes "Y/N", "J/N", "O/N" or "S/N" off a header that has other words, and
+// reports whether there was one.
+func cutYesNo(header string) (rest string, asked bool) {
+	m := yesNo.FindStringIndex(header)
+	if m == nil || len(split(header[:m[0]])) == 0 {
+		return header, false
+	}
+	return strings.TrimSpace(header[:m[0]] + " " + header[m[1]:]), true
 }
 
 // measure takes the unit and the line voltage out of a header and returns what

@@ -12,7 +12,7 @@ var folded = map[rune]string{
 	'ç': "c", 'è': "e", 'é': "e", 'ê': "e", 'ë': "e", 'ì': "i", 'í': "i", 'î': "i", 'ï': "i",
 	'ñ': "n", 'ò': "o", 'ó': "o", 'ô': "o", 'õ': "o", 'ö': "o", 'ø': "o", 'œ': "oe", 'º': "o", '°': "o",
 	'ù': "u", 'ú': "u", 'û': "u", 'ü': "u", 'ý': "y", 'ÿ': "y", 'ß': "ss", 'ĳ': "ij",
-	'²': "2", '³': "3", 'ω': "ohm", 'Ω': "ohm", '№': "no",
+	'σ': "sum", '²': "2", '³': "3", 'ω': "ohm", 'Ω': "ohm", '№': "no",
 }
 
 // Fold lowers the letters of s, takes accents off and makes every run of other
@@ -80,6 +80,9 @@ func split(s string) []word {
 		case r == '#':
 			flush(false)
 			words = append(words, word{"no", false})
+		case r == '∑':
+			flush(false)
+			words = append(words, word{"sum", false})
 		case r == '%':
 			flush(false)
 			words = append(words, word{"percent", false})
