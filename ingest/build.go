@@ -32,7 +32,6 @@ type builder struct {
 	speakers                          map[string][]*schedule.Loudspeaker // by key of each single tag
 	types                             map[string]*typeEntry
 	dir                               directory
-	memo                              *memo
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
@@ -84,7 +83,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
 		channels: make(map[channelKey]*schedule.Channel), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
-		memo: tables[0].memo, ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
+		ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),
 		origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool)}
@@ -191,7 +190,7 @@ const fewWords = 6
 func (b *builder) statusOf(r *row) schedule.Status {
 	if s := r.own(vocabulary.Status); s.text != "" {
 		said := false
-		for _, m := range r.t.memo.statusWords(s.text) {
+		for _, m := range notation.Statuses(s.text) {
 			said = true
 			if status := statuses[m.Kind]; status != schedule.Installed {
 				return status // "existing, taken down" is taken down
@@ -220,7 +219,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				continue // "3 + 1 spare" is a count
 			}
 		}
-		for _, m := range r.t.memo.statusWords(s.text) {
+		for _, m := range notation.Statuses(s.text) {
 			status, known := statuses[m.Kind]
 			if !known || !m.Sure {
 				continue
@@ -234,7 +233,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone} {
 		_, in, _ := strings.Cut(r.own(f).text, "(") // "A-3 (to follow)"
-		for _, m := range r.t.memo.statusWords(in) {
+		for _, m := range notation.Statuses(in) {
 			if status := statuses[m.Kind]; m.Sure && status != schedule.Installed {
 				return status
 			}
@@ -245,7 +244,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
 			continue
 		}
-		for _, m := range r.t.memo.statusWords(f.Text) {
+		for _, m := range notation.Statuses(f.Text) {
 			if status, known := statuses[m.Kind]; known && m.Sure {
 				return status
 			}

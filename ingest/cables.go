@@ -42,7 +42,7 @@ func (b *builder) metres(s seen) (length, bool) {
 	case "in":
 		header, scale = notation.Foot, 1.0/12
 	}
-	p, err := b.memo.length(text, style, header)
+	p, err := notation.ParseLength(text, style, header)
 	if err != nil {
 		b.misread(s, err)
 		return length{}, false
@@ -276,7 +276,7 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 		!strings.Contains(strings.ToLower(text), "mm") {
 		return false // a number of cores
 	}
-	p, err := b.memo.conductor(text, style, b.hintOf(s))
+	p, err := notation.ParseConductor(text, style, b.hintOf(s))
 	if err != nil {
 		if f == vocabulary.Gauge {
 			b.misread(s, err)

@@ -110,10 +110,11 @@ func (b *builder) splitKnown(text string) (notation.ChannelRef, bool) {
 	if len(b.dir.amps) == 0 || text == "" {
 		return notation.ChannelRef{}, false
 	}
-	c := remember(b.dir.splits, text, func() channelText {
-		ref, ok := b.splitAmp(text)
-		return channelText{ref, ok}
-	})
+	c, known := b.dir.splits[text]
+	if !known {
+		c.ref, c.ok = b.splitAmp(text)
+		b.dir.splits[text] = c
+	}
 	return c.ref, c.ok
 }
 

@@ -7,6 +7,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -62,7 +63,7 @@ func (t *table) outputList() {
 		for _, c := range names {
 			text.WriteString(r.Values[c.i].Text + " ")
 		}
-		if ref, err := t.memo.channel(strings.TrimSpace(text.String())); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
+		if ref, err := notation.ParseChannel(strings.TrimSpace(text.String())); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
 			return
 		}
 		rows++
@@ -325,7 +326,7 @@ func (t *table) statusColumn() {
 			if cells++; cells > mostSamples {
 				break
 			}
-			if isState(t.memo, v.Text) {
+			if isState(v.Text) {
 				states++
 				distinct[join.Key(v.Text)] = true
 			}
@@ -338,11 +339,11 @@ func (t *table) statusColumn() {
 }
 
 // isState reports whether a whole cell is a state of a device.
-func isState(m *memo, text string) bool {
+func isState(text string) bool {
 	if countWords(text) > 4 {
 		return false
 	}
-	for _, s := range m.statusWords(text) {
+	for _, s := range notation.Statuses(text) {
 		if 2*len([]rune(s.Text)) >= len([]rune(text)) {
 			return true
 		}

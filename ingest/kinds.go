@@ -78,7 +78,7 @@ func wordKind(r *row) deviceKind {
 			continue
 		}
 		if f == vocabulary.Tag {
-			switch r.t.memo.keyKind(s.text) {
+			switch notation.KeyOf(s.text).Kind {
 			case notation.KeyControl:
 				return controlRow
 			case notation.KeyAmplifier:

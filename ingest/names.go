@@ -13,7 +13,7 @@ import (
 // zoneText is what the row says of its zone.
 func (r *row) zoneText() seen {
 	z := r.say(vocabulary.Zone)
-	if r.t.memo.spareWord(z.text) {
+	if spareWord(z.text) {
 		return seen{}
 	}
 	return z
@@ -24,7 +24,7 @@ func (r *row) zoneText() seen {
 func (r *row) zoneName() (name, other seen) {
 	var all []seen
 	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Tag, vocabulary.Describe, vocabulary.Room, vocabulary.Circuit} {
-		if s := r.own(f); s.had() && !r.t.memo.spareWord(s.text) {
+		if s := r.own(f); s.had() && !spareWord(s.text) {
 			all = append(all, s)
 		}
 	}

@@ -20,7 +20,7 @@ type channelText struct {
 }
 
 func (b *builder) channelRef(text string) channelText {
-	ref, err := b.memo.channel(text)
+	ref, err := notation.ParseChannel(text)
 	return channelText{ref, err == nil}
 }
 
@@ -86,10 +86,10 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
 		ch = r.own(vocabulary.Zone)
 	}
-	if r.t.memo.spareWord(amp.text) {
+	if spareWord(amp.text) {
 		amp = seen{}
 	}
-	if r.t.memo.spareWord(ch.text) {
+	if spareWord(ch.text) {
 		ch = seen{}
 	}
 	if ch.had() {
@@ -303,11 +303,11 @@ func (b *builder) sameAmp(x, y string) bool {
 }
 
 // spareWord reports whether a whole cell says that nothing is connected.
-func (m *memo) spareWord(s string) bool {
+func spareWord(s string) bool {
 	if s == "" || countWords(s) > 2 {
 		return false
 	}
-	for _, w := range m.statusWords(s) {
+	for _, w := range notation.Statuses(s) {
 		if w.Kind == string(notation.StatusSpare) || w.Kind == string(notation.StatusFuture) {
 			return w.Sure && len(w.Text)+2 >= len(s)
 		}

@@ -21,7 +21,6 @@ type table struct {
 	shared  bool          // the table serves several jobs of the book
 	again   bool          // it served an earlier job already, which accounts for its rows
 	names   map[string][]valueName
-	memo    *memo
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
@@ -71,8 +70,8 @@ func (s seen) had() bool { return s.source.Had() }
 
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
-func newTable(t *layout.Table, number int, memo *memo) *table {
-	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles), memo: memo}
+func newTable(t *layout.Table, number int) *table {
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles)}
 	for i := range t.Columns {
 		own := t.Columns[i] // a copy: what other tables say may change it
 		c := &column{Column: &own, i: i}
@@ -169,7 +168,7 @@ func (r *row) at(c *column) seen {
 	if r.t.names != nil {
 		s.rename(r.t.names)
 	}
-	if kind, ok := r.t.memo.missingMark(s.text); ok {
+	if kind, ok := notation.Missing(s.text); ok {
 		s.missing = kind
 		s.source.How = schedule.NotHad
 	}

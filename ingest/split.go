@@ -45,7 +45,7 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 // sheets that are jobs of their own, else it is one job.
 func parts(reading *layout.Reading, names map[string][]valueName) []part {
 	var all []sheetPart
-	number, memo := 0, newMemo()
+	number := 0
 	for i := range reading.Sheets {
 		s := &reading.Sheets[i]
 		sp := sheetPart{sheet: s}
@@ -55,7 +55,7 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 		}
 		for _, t := range s.Tables {
 			number++
-			n := newTable(t, number, memo)
+			n := newTable(t, number)
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}

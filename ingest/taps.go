@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"lineaudit/audit/schedule"
@@ -69,12 +70,12 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
 	text, style := b.readable(&s, notation.TapColumn)
-	p, err := b.memo.tap(text, style)
+	p, err := notation.ParseTap(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return tapped{}
 	}
-	t := tapped{source: s.source, groups: p.Groups, others: p.OtherW}
+	t := tapped{source: s.source, groups: slices.Clip(p.Groups), others: slices.Clip(p.OtherW)} // what was parsed is shared
 	scale := 1.0
 	if p.Doubts.Has(notation.Bare) {
 		scale = scaleOfWatts(s.unit())
@@ -167,7 +168,7 @@ func (b *builder) offers(s seen) []schedule.TapOffer {
 		return nil
 	}
 	text, style := b.readable(&s, notation.TapColumn)
-	p, err := b.memo.tap(text, style)
+	p, err := notation.ParseTap(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return nil

@@ -44,7 +44,7 @@ func (b *builder) gatherLengthUnits() {
 					e.awg++
 				}
 				b.countCells(t, c, func(text string, style notation.Style) {
-					p, err := b.memo.conductor(text, style, notation.HintNone)
+					p, err := notation.ParseConductor(text, style, notation.HintNone)
 					switch {
 					case err != nil:
 					case p.AWG != nil && !p.Doubts.Has(notation.AWGTaken):
@@ -56,7 +56,7 @@ func (b *builder) gatherLengthUnits() {
 			}
 			if c.Field == vocabulary.Length {
 				b.countCells(t, c, func(text string, style notation.Style) {
-					p, err := b.memo.length(text, style, notation.UnitUnknown)
+					p, err := notation.ParseLength(text, style, notation.UnitUnknown)
 					switch {
 					case err != nil:
 					case p.Unit == notation.Metre:
@@ -103,7 +103,7 @@ func (b *builder) lengthUnit(s seen) (notation.LengthUnit, string) {
 	if s.col != nil {
 		m, f := 0, 0
 		b.countCells(s.t, s.col, func(text string, style notation.Style) {
-			if p, err := b.memo.length(text, style, notation.UnitUnknown); err == nil {
+			if p, err := notation.ParseLength(text, style, notation.UnitUnknown); err == nil {
 				switch p.Unit {
 				case notation.Metre:
 					m++

@@ -3,6 +3,7 @@ package ingest
 import (
 	"errors"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -177,7 +178,7 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 	if s.t != nil && s.t.Matrix && tickWords[strings.ToLower(strings.TrimSpace(text))] {
 		return schedule.Exactly[schedule.Pieces](1, s.source), 0 // a tick in a table of counts
 	}
-	n, err := b.memo.count(text, style)
+	n, err := notation.ParseQuantity(text, style)
 	if err != nil {
 		b.misread(s, err)
 		return q, 0
@@ -243,13 +244,14 @@ func (b *builder) rating(s seen) ([]notation.RatedOutput, seen) {
 		b.misread(s, err)
 		return nil, s
 	}
+	outputs := slices.Clone(r.Outputs) // what was parsed is shared
 	if r.Doubts.Has(notation.Bare) {
-		for i := range r.Outputs {
-			r.Outputs[i].W *= scaleOfWatts(s.unit())
+		for i := range outputs {
+			outputs[i].W *= scaleOfWatts(s.unit())
 		}
 	}
 	b.doubt(s, text, r.Doubts)
-	return r.Outputs, s
+	return outputs, s
 }
 
 // fraction reads a share: "20 %", or 0.2.

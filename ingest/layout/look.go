@@ -152,7 +152,7 @@ func numberLook(v float64) look {
 	return k
 }
 
-var looks = remember.New(func(text string, _ int) look { return lookAt(text) })
+var looks = remember.New(32_768, func(text string, _ int) look { return lookAt(text) })
 
 // lookText looks at a trimmed text of one line.
 func lookText(s string) look { return looks.Of(s, 0) }

@@ -46,6 +46,10 @@ func (c ChannelRef) String() string {
 // "Ampli 1 sortie 2", "Amp 1 zone 2", "DSP amp 3, out 2", "A1 s2", "rack 1 amp 2 ch 3" (amplifier
 // "rack 1 / 2"). A single figure or code is a channel.
 func ParseChannel(s string) (ChannelRef, error) {
+	return knownChannels.of(s, 0)
+}
+
+func parseChannel(s string) (ChannelRef, error) {
 	const what = "channel"
 	text, err := prepare(what, s)
 	if err != nil {

@@ -110,6 +110,10 @@ type conductorReading struct {
 // figure that could be either; SWG, a sheet thickness in schedules, is not
 // understood.
 func ParseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
+	return knownConductors.of(s, int(style)|int(hint)<<8)
+}
+
+func parseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
 	const what = "conductor"
 	text, err := prepare(what, s)
 	if err != nil {

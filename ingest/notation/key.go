@@ -58,6 +58,10 @@ func (k Key) String() string {
 // the name, so that Rink 1 and Rink 2 stay apart. A blank, missing or ditto
 // mark has the zero Key.
 func KeyOf(s string) Key {
+	return knownKeys.Of(s, 0)
+}
+
+func parseKey(s string) Key {
 	text := Clean(s)
 	if _, missing := Missing(text); missing || Ditto(text) || len(text) > 4*maxText {
 		return Key{}

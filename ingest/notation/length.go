@@ -156,6 +156,10 @@ var (
 // wraps ErrAmbiguous. The only length among words without meaning has the doubt
 // SplitRead; one of a roll or a drum is none.
 func ParseLength(s string, style Style, header LengthUnit) (Length, error) {
+	return knownLengths.of(s, int(style)|int(header)<<8)
+}
+
+func parseLength(s string, style Style, header LengthUnit) (Length, error) {
 	const what = "length"
 	text, err := prepare(what, s)
 	if err != nil {

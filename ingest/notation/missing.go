@@ -24,6 +24,11 @@ const (
 // "s.o." is both a missing mark (French, sans objet) and a ditto mark (German,
 // siehe oben): Missing and Ditto both report it, and the language decides.
 func Missing(s string) (MissingKind, bool) {
+	m := knownMissings.Of(s, 0)
+	return m.kind, m.ok
+}
+
+func parseMissing(s string) (MissingKind, bool) {
 	text := Clean(s)
 	if text == "" {
 		return MissingBlank, true
@@ -48,6 +53,10 @@ func Missing(s string) (MissingKind, bool) {
 // Ditto reports whether a whole cell repeats the one above: ", -do-, ditto,
 // "as above", dto., "wie oben", idem, "come sopra", "zie boven", ↓.
 func Ditto(s string) bool {
+	return knownDittos.Of(s, 0)
+}
+
+func parseDitto(s string) bool {
 	text := Clean(s)
 	if text == "" || len(text) > 4*maxText || isDigit(rune(text[0])) {
 		return false

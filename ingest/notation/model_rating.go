@@ -24,6 +24,10 @@ var modelPowers = []float64{
 // those that models are usually named after, in the order of the text. Line
 // voltages, impedances and figures in longer numbers do not count.
 func ModelRatings(model string) []ModelRating {
+	return knownModelRatings.Of(model, 0)
+}
+
+func parseModelRatings(model string) []ModelRating {
 	runes := []rune(Clean(model))
 	if len(runes) > maxText {
 		return nil

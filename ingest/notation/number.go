@@ -16,6 +16,10 @@ func (n Number) String() string { return plainFigure(n.Value) }
 // "1 1/2", ".5", "~12". It returns an error wrapping ErrNegative for negative
 // figures.
 func ParseNumber(s string, style Style) (Number, error) {
+	return knownNumbers.of(s, int(style))
+}
+
+func parseNumber(s string, style Style) (Number, error) {
 	const what = "number"
 	text, err := prepare(what, s)
 	if err != nil {

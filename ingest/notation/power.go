@@ -30,6 +30,10 @@ var powerItems = &itemiser{
 // error wrapping ErrAmbiguous for several powers, and ErrTooLarge above
 // MaxWatts.
 func ParseWatts(s string, style Style) (Power, error) {
+	return knownWatts.of(s, int(style))
+}
+
+func parseWatts(s string, style Style) (Power, error) {
 	const what = "power"
 	text, err := prepare(what, s)
 	if err != nil {

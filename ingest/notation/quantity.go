@@ -93,6 +93,10 @@ var (
 // It returns an error wrapping ErrNotWhole for fractions, ErrLump for lots and
 // sets, ErrAmbiguous for a range, ErrTooLarge above MaxCount.
 func ParseQuantity(s string, style Style) (Quantity, error) {
+	return knownQuantities.of(s, int(style))
+}
+
+func parseQuantity(s string, style Style) (Quantity, error) {
 	const what = "quantity"
 	text, err := prepare(what, s)
 	if err != nil {

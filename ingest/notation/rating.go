@@ -104,6 +104,10 @@ const mostChannels = 256
 // A figure without a unit has the doubt Bare, which is for the whole cell. The
 // error wraps ErrTooLarge above MaxWatts.
 func ParseRating(s string, style Style) (Rating, error) {
+	return knownRatings.of(s, int(style))
+}
+
+func parseRating(s string, style Style) (Rating, error) {
 	const what = "rating"
 	text, err := prepare(what, s)
 	if err != nil {

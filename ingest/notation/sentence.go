@@ -38,6 +38,10 @@ type NamedWatts struct {
 // FrameOrOutput. The error wraps ErrNotUnderstood where the text says nothing
 // of an amplifier, as where it describes a loudspeaker, a control or a cable.
 func ParseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
+	return knownSentences.of(s, int(style))
+}
+
+func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	const what = "sentence about amplifiers"
 	text, err := prepare(what, s)
 	if err != nil {

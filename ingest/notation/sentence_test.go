@@ -2,6 +2,7 @@ package notation
 
 import (
 	"errors"
+	"slices"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -57,6 +58,7 @@ func TestParseRatingSentence(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
+			got = slices.Clone(got)
 			for i := range got {
 				got[i].Doubts &^= SplitRead
 				got[i].Worded = false // see TestRatingSentenceWorded

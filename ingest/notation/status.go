@@ -26,6 +26,10 @@ var byConsequence = []Status{
 // letter in brackets, "(E)", or alone in the cell is a mention that is not
 // sure.
 func Statuses(s string) []Mention {
+	return knownStatusMentions.Of(s, 0)
+}
+
+func parseStatuses(s string) []Mention {
 	out := words("status").mentions(s)
 	tokens := lexCodes(Clean(s))
 	for i, t := range tokens {
@@ -71,7 +75,11 @@ const (
 // alarm", "SAA", "EN 54"), Evacuation ("EVAC", "ontruiming"), ABCircuits
 // ("A/B circuits", "doppia linea"). Abbreviations with other meanings ("VA",
 // "emergency") are not sure.
-func Emergency(s string) []Mention { return words("emergency").mentions(s) }
+func Emergency(s string) []Mention {
+	return knownEmergencyMentions.Of(s, 0)
+}
+
+func parseEmergency(s string) []Mention { return words("emergency").mentions(s) }
 
 // The kinds of override mention.
 const (
@@ -82,7 +90,11 @@ const (
 // Override finds words for an emergency override of a control: OverrideRelay
 // ("24 V override relay", "Pflichtempfang", "forçage"), OverrideThreeWire
 // ("3-wire", "4 Draht"). A mention behind "no", "ohne", "sans" is Negated.
-func Override(s string) []Mention { return words("override").mentions(s) }
+func Override(s string) []Mention {
+	return knownOverrideMentions.Of(s, 0)
+}
+
+func parseOverride(s string) []Mention { return words("override").mentions(s) }
 
 // OffStep reports whether a text about a control says that it has an OFF
 // position ("10 step + off") or has none ("without off"), and whether it says

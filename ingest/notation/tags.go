@@ -53,6 +53,10 @@ func splitTag(s string) (numberedTag, bool) {
 // It returns an error wrapping ErrTooLarge for more than MaxTags tags, and
 // ErrNotUnderstood for a range that runs backwards or has no figures.
 func ParseTags(s string) (Tags, error) {
+	return knownTagLists.of(s, 0)
+}
+
+func parseTags(s string) (Tags, error) {
 	const what = "tags"
 	text := Clean(s)
 	switch kind, missing := Missing(text); {

@@ -44,6 +44,10 @@ var tapItems = &itemiser{
 // like, ErrAmbiguous where no reading is better than the next, ErrTooLarge
 // above MaxTapW.
 func ParseTap(s string, style Style) (Tap, error) {
+	return knownTaps.of(s, int(style))
+}
+
+func parseTap(s string, style Style) (Tap, error) {
 	const what = "tap"
 	text, err := prepare(what, s)
 	if err != nil {

@@ -61,6 +61,10 @@ var voltageItems = &itemiser{
 // an error wrapping ErrAmbiguous where a high and a low impedance stand side by
 // side.
 func ParseLineVoltage(s string, style Style) (LineVoltage, error) {
+	return knownVoltages.of(s, int(style))
+}
+
+func parseLineVoltage(s string, style Style) (LineVoltage, error) {
 	const what = "line voltage"
 	text, err := prepare(what, s)
 	if err != nil {

@@ -9,42 +9,48 @@ package remember
 import (
 	"hash/maphash"
 	"strings"
-	"sync"
+	"sync/atomic"
 )
 
 // A Func is a function of a text, and of a number that says how to read it,
-// which remembers its latest results. All goroutines may use it at once; what
-// it returns is shared and must not be changed.
+// which remembers results. All goroutines may use it at once; what it returns
+// is shared and must not be changed.
 type Func[V any] struct {
 	compute func(text string, how int) V
+	keep    func(V) bool // nil keeps all
 	seed    maphash.Seed
-	shards  [shards]shard[V]
+	sets    []set[V] // a power of two
 }
 
-const (
-	shards = 16
-	// perShard bounds the texts of one half of a shard. Two halves take turns:
-	// when the young one is full the old one is forgotten, and what is asked
-	// for again moves from the old to the young.
-	perShard = 2048
-	// longest is the length of texts worth keeping, in bytes. Prose does not come twice.
-	longest = 128
-)
+// A set holds results whose texts have the same hash. They are never changed;
+// of two goroutines that write one place the later wins, at the price of one
+// more computation.
+type set[V any] [4]atomic.Pointer[entry[V]]
 
-type key struct {
-	text string
-	how  int
+type entry[V any] struct {
+	text  string
+	how   int
+	value V
 }
 
-type shard[V any] struct {
-	mu         sync.Mutex
-	young, old map[key]V
+// longest is the length of texts worth keeping, in bytes. Prose does not come twice.
+const longest = 128
+
+// New returns compute with a memory of at most so many results, rounded up to
+// a power of two, of texts of at most 128 bytes each.
+func New[V any](most int, compute func(text string, how int) V) *Func[V] {
+	return NewIf(most, compute, nil)
 }
 
-// New returns compute with a memory. Together its texts take at most 8 MiB,
-// and its results what 65,536 of them take.
-func New[V any](compute func(text string, how int) V) *Func[V] {
-	return &Func[V]{compute: compute, seed: maphash.MakeSeed()}
+// NewIf is New for a function some of whose results are too large to keep.
+func NewIf[V any](most int, compute func(text string, how int) V, keep func(V) bool) *Func[V] {
+	f := &Func[V]{compute: compute, keep: keep, seed: maphash.MakeSeed()}
+	n := 1
+	for n*len(set[V]{}) < most {
+		n *= 2
+	}
+	f.sets = make([]set[V], n)
+	return f
 }
 
 // Of returns what the function makes of a text.
@@ -52,31 +58,26 @@ func (f *Func[V]) Of(text string, how int) V {
 	if len(text) > longest {
 		return f.compute(text, how)
 	}
-	s := &f.shards[maphash.String(f.seed, text)%shards]
-	k := key{text, how}
-	s.mu.Lock()
-	v, ok := s.young[k]
-	if !ok {
-		if v, ok = s.old[k]; ok {
-			s.put(key{strings.Clone(text), how}, v)
+	s := &f.sets[(maphash.String(f.seed, text)+uint64(how))&uint64(len(f.sets)-1)]
+	free := len(s) - 1
+	for i := range s {
+		e := s[i].Load()
+		if e == nil {
+			free = i
+			break
+		}
+		if e.how == how && e.text == text {
+			if i > 0 { // what is asked for often moves to the front, the rest to the back, where it is replaced
+				s[i].Store(s[i-1].Swap(e))
+			}
+			return e.value
 		}
 	}
-	s.mu.Unlock()
-	if ok {
-		return v
-	}
 	// Texts of cells are parts of larger ones, which must not be kept for their sake.
-	k.text = strings.Clone(text)
-	v = f.compute(k.text, how)
-	s.mu.Lock()
-	s.put(k, v)
-	s.mu.Unlock()
-	return v
-}
-
-func (s *shard[V]) put(k key, v V) {
-	if s.young == nil || len(s.young) >= perShard {
-		s.old, s.young = s.young, make(map[key]V)
+	text = strings.Clone(text)
+	v := f.compute(text, how)
+	if f.keep == nil || f.keep(v) {
+		s[free].Store(&entry[V]{text, how, v})
 	}
-	s.young[k] = v
+	return v
 }

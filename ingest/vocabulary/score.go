@@ -62,8 +62,8 @@ func NewScorer() *Scorer { return &Scorer{} }
 const maxHeader = 120
 
 var (
-	headers = remember.New(func(text string, _ int) *Header { return (&Scorer{}).read(text) })
-	words   = remember.New(func(text string, dotted int) reading { return lex().read(word{text, dotted == 1}) })
+	headers = remember.New(8192, func(text string, _ int) *Header { return (&Scorer{}).read(text) })
+	words   = remember.New(16_384, func(text string, dotted int) reading { return lex().read(word{text, dotted == 1}) })
 )
 
 // Header reads the words of a header.
