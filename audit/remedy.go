@@ -60,7 +60,7 @@ func grave(r *Result) map[string]Grade {
 // find tries what can cure the finding, the cheapest first: a tap change, a
 // move, a next rating, a split, a cable.
 func (p *repair) find() {
-	if p.f.Certainty == Possible {
+	if p.f.Certainty == Possible && p.f.Ask != "" {
 		return // first the question
 	}
 	if n := p.c.sameNode(p.f); n.lowRows+n.oddRows > 0 {
@@ -77,7 +77,11 @@ func (p *repair) find() {
 			p.retapAndReplace(i)
 		}
 	case controlVoltageMismatch:
-		p.nextControl(p.control())
+		i := p.control()
+		p.nextControl(i)
+		if len(p.f.Remedies) == 0 {
+			p.split(i)
+		}
 	case channelOverload, headroomShort:
 		i := p.channel()
 		p.retap(&p.c.channels[i], p.channelPlan(i))
@@ -93,6 +97,8 @@ func (p *repair) find() {
 		p.tapForLine()
 	case tapNotOffered, tapAboveRating:
 		p.nearestTap()
+	case cladAluminium:
+		p.copper()
 	case unevenLevel:
 		p.evenTaps()
 	}

@@ -3,6 +3,8 @@ package audit
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
@@ -24,30 +26,54 @@ func (p *repair) cable() {
 		}
 	}
 	allows := p.longest(n, limit)
+	if allows != "" {
+		note = "; " + allows
+	}
+	kept := false
 	for _, size := range sizes {
-		if size.AreaMM2 <= n.line.AreaMM2.Low {
+		if size.AreaMM2 < n.line.AreaMM2.Low || size.AreaMM2 == n.line.AreaMM2.Low && n.line.Material == line.Copper.String() {
 			continue
 		}
-		loss := p.c.lossWith(n, size.AreaMM2)
-		if past(loss, limit) {
+		thicker := func(k *schedule.Cable) {
+			if p.c.poorer(k, size.AreaMM2) {
+				setWire(k, size.AreaMM2)
+			}
+		}
+		loss := p.c.lossWith(n, thicker)
+		if past(loss, limit) || !p.recable(n, thicker) {
 			continue
 		}
-		after := p.try(func(j *schedule.Job) { p.recable(j, n, size.AreaMM2) })
-		if after == nil {
-			continue
+		bring := metres(p.replacedLength(n, size.AreaMM2))
+		text := fmt.Sprintf("replace %s m of %s by %s copper", bring, n.wire(), size.Name)
+		if n.tree != nil {
+			text = fmt.Sprintf("replace the segments thinner than %s, %s m, by %s copper", size.Name, bring, size.Name)
 		}
-		text := fmt.Sprintf("replace %s m of %s by %s copper", metres(n.line.LengthM), n.wire(), size.Name)
-		if allows != "" {
-			note = "; " + allows
-		}
-		p.keep(Remedy{Kind: "cable", Change: text, Short: size.Name + " cable", Part: fmt.Sprintf("%s m cable, %s copper", metres(p.thinLength(n, size.AreaMM2)), size.Name),
+		p.keep(Remedy{Kind: "cable", Change: text, Short: size.Name + " cable", Part: fmt.Sprintf("%s m cable, %s copper", bring, size.Name),
 			Before: n.judged.High, After: loss, Unit: "dB", Effect: fmt.Sprintf("loss %s, limit %s%s", decibels(loss), decibels(limit), note), Source: sizesName(wasAWG)})
+		kept = true
+		break
+	}
+	if p.secondRun(n, limit) || kept {
 		return
 	}
 	p.not("no standard conductor up to %s keeps %s", sizes[len(sizes)-1].Name, decibels(limit))
 	if allows != "" {
 		p.not("%s", allows)
 	}
+}
+
+// secondRun proposes a second cable of the present kind in parallel, which
+// halves the loop and leaves what is installed in place.
+func (p *repair) secondRun(n *network, limit float64) bool {
+	doubled := func(k *schedule.Cable) { k.Parallel = 2 * max(k.Parallel, 1) }
+	loss := p.c.lossWith(n, doubled)
+	if past(loss, limit) || !p.recable(n, doubled) {
+		return false
+	}
+	p.keep(Remedy{Kind: "cable", Change: fmt.Sprintf("lay a second run of the present cable in parallel over the same %s m", metres(n.line.LengthM)), Short: "second run",
+		Part:   fmt.Sprintf("%s m cable, %s", metres(p.replacedLength(n, math.Inf(1))), n.wire()),
+		Before: n.judged.High, After: loss, Unit: "dB", Effect: fmt.Sprintf("loss %s, limit %s", decibels(loss), decibels(limit)), Source: "the present cable"})
+	return true
 }
 
 func sizesName(awg bool) string {
@@ -76,22 +102,25 @@ func (p *repair) lossLimit(n *network) float64 {
 	return math.Inf(1)
 }
 
-// lossWith is the loss of a line whose thinner cables are replaced by copper of
-// an area, the upper end of all readings.
-func (c *circuit) lossWith(n *network, areaMM2 float64) float64 {
+// lossWith is the loss of a line after a change of its cables, the upper end of
+// all readings.
+func (c *circuit) lossWith(n *network, change func(*schedule.Cable)) float64 {
+	changed := func(k *schedule.Cable) conduit {
+		out := *k
+		change(&out)
+		return c.conduit(&out)
+	}
 	probe := network{one: n.one, members: n.members, presume: math.Inf(1)}
 	if n.one != nil {
 		one := *n.one
-		one.conduit = c.conduit(replaced(one.conduit.k, areaMM2))
+		one.conduit = changed(one.conduit.k)
 		probe.one = &one
 		one.read(&probe)
 		return probe.judged.High
 	}
 	t := &tree{volts: n.tree.volts}
 	for _, b := range n.tree.nodes {
-		if a := b.d.areaOf(); !a.Known || a.Low < areaMM2 {
-			b.d = c.conduit(replaced(b.d.k, areaMM2))
-		}
+		b.d = changed(b.d.k)
 		t.nodes = append(t.nodes, b)
 	}
 	lumped, spread := c.solve(t, true, false), c.solve(t, true, true)
@@ -101,44 +130,76 @@ func (c *circuit) lossWith(n *network, areaMM2 float64) float64 {
 	return math.Max(lumped.worstDB, spread.worstDB)
 }
 
-// replaced is a cable with copper conductors of another area.
-func replaced(k *schedule.Cable, areaMM2 float64) *schedule.Cable {
-	out := *k
-	setWire(&out, areaMM2)
-	return &out
-}
-
 func setWire(k *schedule.Cable, areaMM2 float64) {
 	k.Area = stateQuantity(schedule.SquareMM(areaMM2))
 	k.AWG, k.Parallel, k.Class = schedule.Quantity[schedule.Pieces]{}, 0, 0
 	k.Material = schedule.Text{Value: line.Copper.String(), Source: schedule.Source{How: schedule.Stated}}
 }
 
-// recable replaces the thinner cables of a line in a copied job.
-func (p *repair) recable(j *schedule.Job, n *network, areaMM2 float64) {
+// recable tries a change of a line's cables.
+func (p *repair) recable(n *network, change func(*schedule.Cable)) bool {
 	at := positions(p.x.Job.Cables)
-	for _, k := range n.line.Cables {
-		d := p.c.conduit(k)
-		if a := d.areaOf(); !a.Known || a.Low < areaMM2 {
-			setWire(j.Cables[at[k]], areaMM2)
+	return p.try(func(j *schedule.Job) {
+		for _, k := range n.line.Cables {
+			change(j.Cables[at[k]])
 		}
-	}
+	}) != nil
 }
 
-// thinLength is the metres of cable that are replaced.
-func (p *repair) thinLength(n *network, areaMM2 float64) Interval {
+// replacedLength is the metres of cable that a replacement by copper of an area takes.
+func (p *repair) replacedLength(n *network, areaMM2 float64) Interval {
 	sum := Exact(0)
 	for _, k := range n.line.Cables {
-		d := p.c.conduit(k)
-		if a := d.areaOf(); !a.Known || a.Low < areaMM2 {
-			pieces := 1.0
-			if q, ok := k.Count.Exact(); ok && q > 1 {
-				pieces = float64(q)
-			}
-			sum = sum.plus(d.length.scaled(pieces))
+		if p.c.poorer(k, areaMM2) {
+			sum = sum.plus(p.c.laid(k))
 		}
 	}
 	return sum
+}
+
+// laid is the metres of a cable, all its equal runs together.
+func (c *circuit) laid(k *schedule.Cable) Interval {
+	pieces := 1.0
+	if q, ok := k.Count.Exact(); ok && q > 1 {
+		pieces = float64(q)
+	}
+	return c.conduit(k).length.scaled(pieces)
+}
+
+// poorer reports whether a cable is thinner than an area, or no copper.
+func (c *circuit) poorer(k *schedule.Cable, areaMM2 float64) bool {
+	d := c.conduit(k)
+	a, metal := d.areaOf(), metals[k.Material.Value]
+	return !a.Known || a.Low < areaMM2 || metal == line.CopperCladAluminium || metal == line.Aluminium
+}
+
+// copper replaces copper-clad aluminium by copper of the same size.
+func (p *repair) copper() {
+	var cables []*schedule.Cable
+	length := Exact(0)
+	for _, k := range p.x.Job.Cables {
+		if slices.ContainsFunc(p.f.Cells, func(e Evidence) bool { return e.At == k.Material.At }) {
+			cables = append(cables, k)
+			length = length.plus(p.c.laid(k))
+		}
+	}
+	at := positions(p.x.Job.Cables)
+	if len(cables) == 0 || p.try(func(j *schedule.Job) {
+		for _, k := range cables {
+			j.Cables[at[k]].Material = schedule.Text{Value: line.Copper.String(), Source: schedule.Source{How: schedule.Stated}}
+		}
+	}) == nil {
+		return
+	}
+	d := p.c.conduit(cables[0])
+	size := strings.TrimSuffix(d.wireName(), metalOf(cables[0])) + "copper"
+	change, part := "replace "+counted(float64(len(cables)), "cable"), "cable, "+size
+	if length.Known {
+		change += ", " + metres(length) + " m,"
+		part = metres(length) + " m " + part
+	}
+	p.keep(Remedy{Kind: "cable", Change: change + " by " + size, Short: size + " cable", Part: part, Before: float64(len(cables)), After: 0, Unit: "cables",
+		Effect: "copper of the same size", Source: "the present size"})
 }
 
 // longest says how long a run the present cable allows with all load at its end.

@@ -40,7 +40,10 @@ func (p *repair) split(i int) {
 		}
 	}
 	with, source := available{watts: n.rating.nominal.Low}, "the present rating"
-	bins := pack(items, limit, mostControls)
+	var bins [][]packItem
+	if n.rating.fit != exceeded {
+		bins = pack(items, limit, mostControls)
+	}
 	if bins == nil { // with the largest control there is, then
 		with = c.largestControl(n.lineV)
 		limit = with.watts * c.lowestLimit("control-overload", n.emergency) / 100

@@ -32,7 +32,11 @@ func (p *repair) tapForLine() {
 			}
 		}
 		if best.watts == 0 {
-			p.not("%s lists no tap for %s: replace the transformer or the loudspeaker by one for this line", cmpOr(r.l.Model.Value, rowName(r.l)), volts(r.lineV))
+			what, lists := cmpOr(r.l.Model.Value, rowName(r.l)), "lists no tap for "+volts(r.lineV)
+			if len(r.offers) == 0 {
+				lists = "comes without a list of its taps"
+			}
+			p.not("%s %s: replace the transformer or the loudspeaker by one for %s", what, lists, volts(r.lineV))
 			return
 		}
 		moves = append(moves, move{i, best})
@@ -66,53 +70,69 @@ func (p *repair) rests(r *row) bool {
 }
 
 // nearestTap sets a tap that is not on offer, or above the rating, to the
-// nearest one that is.
+// nearest one that is and that overloads nothing.
 func (p *repair) nearestTap() {
 	c := p.c
-	var best offer
 	var rows []int
 	for i := range c.rows {
-		r := &c.rows[i]
-		if r.part != counts || r.out != notOut || !r.tap.Had() || !p.rests(r) {
-			continue
-		}
-		rows = append(rows, i)
-		if len(rows) > 1 {
-			continue
-		}
-		most := math.Inf(1)
-		if rated := c.ratedOf(r); rated.Had() {
-			most = float64(rated.Low)
-		}
-		for _, o := range r.offers {
-			if o.volts > 0 && r.tapV > 0 && !same(o.volts, r.tapV) || past(o.marked, most) {
-				continue
-			}
-			if best.marked == 0 || math.Abs(math.Log(o.marked/r.marked.Low)) < math.Abs(math.Log(best.marked/r.marked.Low)) {
-				best = o
-			}
+		if r := &c.rows[i]; r.part == counts && r.out == notOut && r.tap.Had() && p.rests(r) {
+			rows = append(rows, i)
 		}
 	}
-	if best.marked == 0 {
-		p.not("no tap on offer suits")
+	if len(rows) == 0 {
 		return
 	}
 	r := &c.rows[rows[0]]
-	after := p.try(func(j *schedule.Job) {
-		for _, i := range rows {
-			setTap(j.Loudspeakers[i], best)
-		}
-	})
-	if after == nil {
-		p.not("the nearest tap on offer, %s W, overloads something else", figure(best.marked))
+	most := math.Inf(1)
+	if rated := c.ratedOf(r); rated.Had() {
+		most = float64(rated.Low)
+	}
+	taps, source := c.tapsFor(r, most)
+	if len(taps) == 0 && len(r.offers) == 0 {
+		p.not("which taps it has is not listed: it needs one of at most %s W", figure(most))
 		return
 	}
 	pieces := 0.0
 	for _, i := range rows {
 		pieces += pieceCount(&c.rows[i])
 	}
-	p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s from %s W to %s W (%+.1f dB)", counted(pieces, "loudspeaker"), figure(r.marked.Low), figure(best.marked),
-		10*math.Log10(best.marked/r.marked.Low)), Short: "retap to " + figure(best.marked) + " W", Before: r.marked.Low, After: best.marked, Unit: "W", Source: "taps offered"})
+	for _, o := range taps {
+		if p.try(func(j *schedule.Job) {
+			for _, i := range rows {
+				setTap(j.Loudspeakers[i], o)
+			}
+		}) == nil {
+			p.not("the tap of %s W on offer would overload something else", figure(o.marked))
+			continue
+		}
+		p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s from %s W to %s W (%+.1f dB)", counted(pieces, "loudspeaker"), figure(r.marked.Low), figure(o.marked),
+			10*math.Log10(o.marked/r.marked.Low)), Short: "retap to " + figure(o.marked) + " W", Before: r.marked.Low, After: o.marked, Unit: "W", Source: source})
+		return
+	}
+	p.not("no tap on offer suits")
+}
+
+// tapsFor lists the taps up to most watts that a row may be set to, the nearest
+// first, and where they come from: what its model offers, else what other
+// loudspeakers of its model in this job are set to.
+func (c *circuit) tapsFor(r *row, most float64) (taps []offer, source string) {
+	source = "taps offered"
+	for _, o := range r.offers {
+		if (o.volts == 0 || r.tapV == 0 || same(o.volts, r.tapV)) && !past(o.marked, most) {
+			taps = append(taps, o)
+		}
+	}
+	if len(r.offers) == 0 && r.model != 0 {
+		source = "taps of the same model in this job"
+		for i := range c.rows {
+			if o := &c.rows[i]; o.model == r.model && o.tapV == r.tapV && o.tap.Had() && o.out == notOut && o.marked.exact() && o.marked != r.marked && !past(o.marked.Low, most) {
+				taps = append(taps, offer{watts: o.each.Low, marked: o.marked.Low})
+			}
+		}
+	}
+	apart := func(o offer) float64 { return math.Abs(math.Log(o.marked / r.marked.Low)) }
+	slices.SortStableFunc(taps, func(a, b offer) int { return cmp.Or(cmp.Compare(apart(a), apart(b)), cmp.Compare(a.marked, b.marked)) })
+	return slices.CompactFunc(taps, func(a, b offer) bool { return a.marked == b.marked }), source
 }
 
 // evenTaps sets the odd loudspeakers of a room to the tap that most have.
@@ -134,26 +154,37 @@ func (p *repair) evenTaps() {
 	if len(taps) < 2 {
 		return
 	}
-	usual, pieces, db := taps[0], 0.0, 0.0
+	for _, w := range taps {
+		if p.evenTo(w, rows) {
+			return
+		}
+	}
+}
+
+// evenTo tries one tap for all of a room.
+func (p *repair) evenTo(w float64, rows []int) bool {
+	c := p.c
+	pieces, db := 0.0, 0.0
 	for _, i := range rows {
-		if r := &c.rows[i]; r.marked.Low != usual {
+		if r := &c.rows[i]; r.marked.Low != w {
 			pieces += pieceCount(r)
-			if d := 10 * math.Log10(usual/r.marked.Low); math.Abs(d) > math.Abs(db) {
+			if d := 10 * math.Log10(w/r.marked.Low); math.Abs(d) > math.Abs(db) {
 				db = d
 			}
 		}
 	}
 	after := p.try(func(j *schedule.Job) {
 		for _, i := range rows {
-			if c.rows[i].marked.Low != usual {
-				j.Loudspeakers[i].Tap = stateQuantity(schedule.Watts(usual))
+			if c.rows[i].marked.Low != w {
+				j.Loudspeakers[i].Tap = stateQuantity(schedule.Watts(w))
 			}
 		}
 	})
 	if after == nil {
-		p.not("the usual tap of the room, %s W, overloads something", figure(usual))
-		return
+		p.not("%s W for all of the room would overload something", figure(w))
+		return false
 	}
-	p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s in %s to %s W like the others (%+.1f dB at most)", counted(pieces, "loudspeaker"), p.f.Room, figure(usual), db),
-		Short: "retap to " + figure(usual) + " W", Before: p.f.Measured.High, After: 0, Unit: "dB", Source: "the other taps of the room"})
+	p.keep(Remedy{Kind: "retap", Change: fmt.Sprintf("set %s in %s to %s W like the others (%+.1f dB at most)", counted(pieces, "loudspeaker"), p.f.Room, figure(w), db),
+		Short: "retap to " + figure(w) + " W", Before: p.f.Measured.High, After: 0, Unit: "dB", Source: "the other taps of the room"})
+	return true
 }

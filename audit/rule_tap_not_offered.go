@@ -53,7 +53,7 @@ func checkTapNotOffered(x *Examination) error {
 		taps = slices.Compact(taps)
 		nearest := taps[0]
 		for _, w := range taps {
-			if math.Abs(w-r.marked.Low) < math.Abs(nearest-r.marked.Low) {
+			if math.Abs(math.Log(w/r.marked.Low)) < math.Abs(math.Log(nearest/r.marked.Low)) {
 				nearest = w
 			}
 		}
