@@ -102,12 +102,21 @@ func (b *builder) addAmplifier(r *row) {
 			b.addAmpRating(r, a, s, f)
 		}
 		if len(b.outletOf(r).channels) > 0 {
-			for _, c := range b.channelsAt(r, a) {
+			list := b.channelsAt(r, a)
+			for _, c := range list {
 				b.fillChannel(r, c)
+			}
+			if len(list) == 1 {
+				b.feedZones(r, list[0])
 			}
 			continue
 		}
 		b.ampVolts(r, a)
+		if len(tags) == 1 && (r.service != nil || r.zoneText().had()) {
+			for _, c := range b.onlyChannel(&outlet{amp: a.Name, ampAt: name}, a) {
+				b.feedZones(r, c)
+			}
+		}
 	}
 }
 
@@ -377,10 +386,8 @@ func (b *builder) addChannel(r *row) {
 		if len(list) > 1 {
 			continue
 		}
-		// a list of channels may say which zone each one feeds
-		if z := r.zoneText(); z.had() {
-			b.feedZone(z, c, o.ab)
-		}
+		// a list of channels may say which zones each one feeds
+		b.feedZones(r, c)
 	}
 	if a != nil {
 		setText(&a.Model, r.own(vocabulary.Model).asText())
@@ -390,20 +397,23 @@ func (b *builder) addChannel(r *row) {
 	}
 }
 
-// feedZone notes that a channel feeds a zone.
-func (b *builder) feedZone(s seen, c *schedule.Channel, ab bool) {
-	z := b.zone(s, s.text)
-	if z == nil {
-		return
+// feedZones notes which zones a row says that its channel feeds.
+func (b *builder) feedZones(r *row, c *schedule.Channel) {
+	for _, z := range b.zonesServed(r) {
+		feedZone(z, c, b.outletOf(r))
 	}
+}
+
+// feedZone notes that a channel feeds a zone.
+func feedZone(z *schedule.Zone, c *schedule.Channel, o *outlet) {
 	if !slices.Contains(z.Channels, c) {
 		z.Channels = append(z.Channels, c)
 	}
 	if z.Channel == nil {
 		z.Channel = c
 	}
-	if ab {
-		z.ABCircuits = schedule.Flag{Yes: true, Source: s.source}
+	if o.ab {
+		z.ABCircuits = schedule.Flag{Yes: true, Source: o.at.source}
 	}
 }
 

@@ -32,6 +32,7 @@ type builder struct {
 	speakers                          map[string][]*schedule.Loudspeaker // by key of each single tag
 	types                             map[string]*typeEntry
 	dir                               directory
+	places                            places
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
@@ -101,6 +102,7 @@ func (b *builder) build() *schedule.Job {
 	}
 	b.demoteSummaries()
 	b.gatherDirectory()
+	b.gatherPlaces()
 	b.gatherLengthUnits()
 	b.collectNames()
 	b.jobFacts()

@@ -87,7 +87,11 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 // addControl makes or completes the controls of a row of controls.
 func (b *builder) addControl(r *row) {
 	name := b.ownControlName(r)
-	zone := b.zoneOf(r)
+	zones := b.zonesServed(r)
+	var zone *schedule.Zone
+	if len(zones) == 1 {
+		zone = zones[0]
+	}
 	var list []*schedule.Control
 	if name.had() {
 		tags := []string{name.text}
@@ -119,6 +123,11 @@ func (b *builder) addControl(r *row) {
 		}
 		r.out, r.used = "", true
 		b.fillControl(r, c, zone, len(list))
+		for _, z := range zones {
+			if len(zones) > 1 && z.Control == nil {
+				z.Control = c
+			}
+		}
 	}
 }
 

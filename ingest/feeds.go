@@ -18,11 +18,12 @@ import (
 // an amplifier MA, "L1" the output that a list of lines gives L1, "VC-1" the
 // control of that tag.
 type directory struct {
-	amps    map[string]bool       // identities of amplifiers
-	lines   map[string]*lineEntry // by key of the name, and by its identity where that is one line
-	byRow   map[*row]*lineEntry
-	splits  map[string]channelText // what splitKnown made of a text
-	devices map[string][]*row      // by key of the tag
+	amps     map[string]bool       // identities of amplifiers
+	lines    map[string]*lineEntry // by key of the name, and by its identity where that is one line
+	byRow    map[*row]*lineEntry
+	splits   map[string]channelText // what splitKnown made of a text
+	devices  map[string][]*row      // by key of the tag
+	controls map[string]bool        // keys of what rows of other things name as their control
 }
 
 // A lineEntry is a line that a list of lines leads to an output.
@@ -41,13 +42,16 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
 				continue
 			}
 			b.knowAmps(r)
+			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
+				b.dir.controls[join.Key(c.text)] = true
+			}
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
 				k := join.Key(tag.text)
 				b.dir.devices[k] = append(b.dir.devices[k], r)

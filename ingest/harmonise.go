@@ -30,53 +30,11 @@ func harmonise(tables []*table) {
 	byHeader(tables)
 	byNames(tables)
 	controlLists(tables)
+	outputLists(tables)
+	linesAsItems(tables)
 	for _, t := range tables {
 		t.outputList()
 	}
-}
-
-// outputList takes a short list of outputs with a watts column for a list of
-// channels: each row names another output, and nothing says where it plays.
-func (t *table) outputList() {
-	taps := t.byField[vocabulary.Tap]
-	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || len(taps) != 1 || len(t.columns) > 4 {
-		return
-	}
-	if slices.ContainsFunc([]vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Control}, t.has) {
-		return
-	}
-	var names []*column
-	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Amplifier, vocabulary.Channel} {
-		names = append(names, t.byField[f]...)
-	}
-	if len(names) == 0 || len(names) > 2 || len(names) == 2 && t.has(vocabulary.Tag) {
-		return // a tag beside an output is a loudspeaker on it
-	}
-	rows := 0
-	seen := make(map[string]bool)
-	for i := range t.Records {
-		r := &t.Records[i]
-		if r.Class != layout.Device {
-			continue
-		}
-		var text strings.Builder
-		for _, c := range names {
-			text.WriteString(r.Values[c.i].Text + " ")
-		}
-		if ref, err := notation.ParseChannel(strings.TrimSpace(text.String())); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
-			return
-		}
-		rows++
-		seen[join.Key(text.String())] = true
-	}
-	if rows < 2 || len(seen) != rows {
-		return
-	}
-	t.kind = layout.Channels
-	if len(names) == 1 && names[0].Field == vocabulary.Tag {
-		t.become(names[0], vocabulary.Channel, "a list of outputs")
-	}
-	t.become(taps[0], vocabulary.ChannelWatts, "a list of outputs: its watts are what they give")
 }
 
 // constantZones gives up columns that were hardly zones and say the same in

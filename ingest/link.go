@@ -12,8 +12,10 @@ import (
 // link lets the parts point at each other and settles what needs the whole
 // job: line voltages, ratings that hold for them, taps by impedance.
 func (b *builder) link() {
-	b.roomsAsZones()
 	b.zonesByRoom()
+	b.applyServices()
+	b.roomsOfControls()
+	b.controlsOfZones()
 	b.zoneLinks()
 	b.controlLinks()
 	b.claimedLoads()
@@ -48,33 +50,12 @@ func (b *builder) typeList() []*typeEntry {
 	return out
 }
 
-// roomsAsZones takes rooms for zones in a job that names no zone at all.
-func (b *builder) roomsAsZones() {
-	if len(b.job.Zones) > 0 {
-		return
-	}
-	for _, l := range b.job.Loudspeakers {
-		if !l.Room.Had() {
-			continue
-		}
-		k := join.Key(l.Room.Value)
-		z := b.zones[k]
-		if z == nil {
-			z = &schedule.Zone{At: l.Room.At, Key: k, Name: l.Room.Value, Room: l.Room}
-			b.zones[k] = z
-			b.job.Zones = append(b.job.Zones, z)
-		}
-		l.Zone = z
-		r := b.origin[l]
-		s := seen{t: r.t, field: vocabulary.Zone, source: l.Room.Source}
-		if cols := r.t.byField[vocabulary.Room]; len(cols) > 0 {
-			s.col = cols[0]
-		}
-		b.take(s, "zone", "the room", schedule.LikelierReading, "no zone is named anywhere")
-	}
+// roomsOfControls gives controls that name a room, where rooms stand for zones,
+// that zone.
+func (b *builder) roomsOfControls() {
 	for _, c := range b.job.Controls {
-		if c.Zone == nil && c.Room.Had() {
-			c.Zone = b.zones[join.Key(c.Room.Value)]
+		if b.places.roomsZones && c.Zone == nil && c.Room.Had() {
+			c.Zone = b.zones[b.zoneNames.Find(c.Room.Value).Key]
 		}
 	}
 }
@@ -104,6 +85,32 @@ func (b *builder) zonesByRoom() {
 			s := seen{t: r.t, field: vocabulary.Zone, source: l.Room.Source}
 			b.take(s, "zone", "the zone of that room", schedule.LikelierReading, "the row names no zone")
 		}
+	}
+}
+
+// controlsOfZones hangs a zone on the one control whose row names the zone,
+// where neither the zone nor its loudspeakers name any.
+func (b *builder) controlsOfZones() {
+	of := make(map[*schedule.Zone][]*schedule.Control)
+	for _, c := range b.job.Controls {
+		if c.Zone != nil && c.Status == schedule.Installed {
+			of[c.Zone] = append(of[c.Zone], c)
+		}
+	}
+	named, filled := make(map[*schedule.Zone]bool), make(map[*schedule.Zone]bool)
+	for _, l := range b.job.Loudspeakers {
+		filled[l.Zone] = true
+		if l.Control != nil || b.origin[l].saysNoControl() {
+			named[l.Zone] = true
+		}
+	}
+	for _, z := range b.job.Zones {
+		if z.Control != nil || named[z] || !filled[z] || len(of[z]) != 1 {
+			continue
+		}
+		z.Control = of[z][0]
+		s := seen{source: schedule.Source{At: z.Control.At, Written: z.Control.Name}}
+		b.take(s, "loudspeakers behind the control", "zone "+z.Name, schedule.Computed, "the only control of the zone, and its loudspeakers name none")
 	}
 }
 

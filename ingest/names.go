@@ -53,6 +53,7 @@ func (b *builder) collectNames() {
 	}
 	b.hearAmplifiers()
 	b.zoneNames.Settle()
+	b.places.roomNames.Settle()
 	b.ampNames.Settle()
 	b.controlNames.Settle()
 	b.keepSaid()
@@ -62,7 +63,9 @@ func (b *builder) collectNames() {
 func (b *builder) collectRow(r *row) {
 	if r.kind == zoneRow {
 		b.collectZone(r)
-	} else if z := r.zoneText(); z.had() && r.kind != typeRow {
+	} else if r.kind.serves() {
+		b.collectService(r)
+	} else if z := b.placeText(r); z.had() && r.kind != typeRow {
 		b.zoneNames.Add(z.text, 0)
 	}
 	if r.kind == amplifierRow || r.kind == channelRow {
@@ -247,6 +250,14 @@ func (b *builder) ownControlNames(r *row) []string {
 
 func (b *builder) ownControlName(r *row) seen {
 	tag, ctl := r.own(vocabulary.Tag), r.own(vocabulary.Control)
+	if _, at := b.servedTags(r); at.had() && at.col == ctl.col {
+		ctl = seen{} // the loudspeakers that it controls
+	}
+	for _, s := range []seen{tag, ctl, r.own(vocabulary.Item), r.own(vocabulary.Model), r.own(vocabulary.ControlModel)} {
+		if s.had() && b.dir.controls[join.Key(s.text)] {
+			return s // as other rows name it
+		}
+	}
 	switch {
 	case tag.had() && ctl.had() && notation.KeyOf(tag.text).Kind != notation.KeyControl && notation.KeyOf(ctl.text).Kind == notation.KeyControl:
 		return ctl

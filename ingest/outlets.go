@@ -86,6 +86,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
 		ch = r.own(vocabulary.Zone)
 	}
+	if amp.col != nil && !ch.had() && outputWords.in(join.Fold(amp.col.Header)) && amp.field == vocabulary.Amplifier && !b.namesAmp(amp.text) && !b.wholeOutput(amp.text) {
+		amp, ch = seen{}, amp // "A1" below "Amp channel" is an output
+	}
 	if spareWord(amp.text) {
 		amp = seen{}
 	}

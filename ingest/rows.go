@@ -40,14 +40,15 @@ type column struct {
 // A row is one record and what became of it.
 type row struct {
 	*layout.Record
-	t      *table
-	kind   deviceKind
-	status schedule.Status
-	out    schedule.RowKind // "" for a row that counts
-	reason string
-	outlet *outlet    // nil until asked for
-	asked  bool       // its outlet is being found
-	line   *lineEntry // the line of another table that it hangs on
+	t       *table
+	kind    deviceKind
+	status  schedule.Status
+	out     schedule.RowKind // "" for a row that counts
+	reason  string
+	outlet  *outlet    // nil until asked for
+	asked   bool       // its outlet is being found
+	line    *lineEntry // the line of another table that it hangs on
+	service *service   // what the output or control that it describes serves; nil for one zone
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact
@@ -143,6 +144,9 @@ func (t *table) has(f vocabulary.Field) bool { return len(t.byField[f]) > 0 }
 func (r *row) own(f vocabulary.Field) seen {
 	var missing seen
 	for _, c := range r.t.byField[f] {
+		if r.service != nil && r.service.at.col == c && len(r.service.tags) > 0 {
+			continue // the tags of what it serves, whatever the header says
+		}
 		s := r.at(c)
 		if s.had() {
 			return s

@@ -47,6 +47,8 @@ var (
 	subWords      = wordClasses["sub"]
 	grandWords    = wordClasses["grand"]
 	subTotalWords = wordClasses["sub total"]
+	allWords      = wordClasses["all places"]
+	outputWords   = wordClasses["output"]
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

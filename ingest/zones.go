@@ -35,7 +35,12 @@ func (b *builder) zone(s seen, name string) *schedule.Zone {
 
 // zoneOf is the zone that a row says it belongs to.
 func (b *builder) zoneOf(r *row) *schedule.Zone {
-	z := r.zoneText()
+	z := b.placeText(r)
+	if z.field == vocabulary.Room && z.had() {
+		s := z
+		s.field = vocabulary.Zone
+		b.take(s, "zone", "the room", schedule.LikelierReading, "no zone is named anywhere")
+	}
 	return b.zone(z, z.text)
 }
 

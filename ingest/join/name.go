@@ -169,6 +169,7 @@ type Name struct {
 	Title   string // the words that identify it: "orangery"; "" if there are none
 	Prefix  string // letters in front of a number that are no word of the kind: "evac" of "EVAC-3"
 	Tail    string // the number behind such a prefix: "3"
+	Rest    string // the words behind that number: "foyer" of "B3 - Foyer"
 }
 
 // Bare reports whether the name is nothing but a number: "3", "03".
@@ -213,11 +214,18 @@ func Parse(kind Kind, written string) Name {
 		title = append(title, t.text)
 	}
 	n.Title = strings.Join(title, " ")
-	if n.Number == "" && len(toks) == 2 && !toks[0].digits && toks[1].digits {
+	if n.Number == "" && len(toks) >= 2 && !toks[0].digits && toks[1].digits {
 		n.Prefix, n.Tail = toks[0].text, toks[1].text
+		for _, t := range toks[2:] {
+			n.Rest = strings.TrimSpace(n.Rest + " " + t.text)
+		}
 	}
 	return n
 }
+
+// coded reports whether the name begins with a short code of letters and a
+// number and has a title behind it: "B1 - Orangery".
+func (n Name) coded() bool { return n.Prefix != "" && len(n.Prefix) <= 2 && len(n.Rest) > 2 }
 
 var numberWords = words("no nr n num numero nummer number nro")
 

@@ -21,6 +21,7 @@ type entry struct {
 	name      Name
 	tables    []int    // the tables that define it; as a root, those that define any of its names
 	own       bool     // this very name is defined
+	referred  bool     // only references use it
 	alias     []string // full keys of the defined names that this one was said to be, too
 	parent    *entry
 	ambiguous []*entry
@@ -49,6 +50,18 @@ func (s *Set) Add(written string, table int) {
 	s.add(written, table)
 }
 
+// Refer adds a name that stands only where something else refers to the thing,
+// as in a list of outputs and the zones that they feed: a name that the thing's
+// own rows use is the better one.
+func (s *Set) Refer(written string) {
+	n := Parse(s.kind, written)
+	e := s.entries[n.Full]
+	fresh := e == nil || e.referred
+	if e = s.add(written, 0); e != nil {
+		e.referred = fresh
+	}
+}
+
 func (s *Set) add(written string, table int) *entry {
 	n := Parse(s.kind, written)
 	if n.Full == "" {
@@ -61,6 +74,7 @@ func (s *Set) add(written string, table int) *entry {
 	} else if first := table != 0; first && !e.own || first == e.own && written < e.name.Written {
 		e.name.Written = written // as its table has it, else the first in order of letters
 	}
+	e.referred = false
 	if table != 0 && !slices.Contains(e.tables, table) {
 		e.tables, e.own = append(e.tables, table), true
 	}
@@ -87,6 +101,7 @@ func (s *Set) Settle() {
 		s.anyDefined = s.anyDefined || e.own
 	}
 	slices.SortFunc(s.order, func(a, b *entry) int { return cmp.Compare(a.name.Full, b.name.Full) })
+	s.readCodes()
 	for _, e := range s.order {
 		if len(e.alias) == 0 || e.own {
 			continue
@@ -114,6 +129,30 @@ func (s *Set) Settle() {
 	for _, e := range s.order {
 		if s.anyDefined && !e.defined() && e.how < Dangling {
 			e.how = Dangling
+		}
+	}
+}
+
+// readCodes takes the letters in front of numbers for a word of the kind where
+// all names with a code and a title have the same: "B1 - Orangery", "B2 - Foyer"
+// are 1 and 2.
+func (s *Set) readCodes() {
+	prefix, several := "", 0
+	for _, e := range s.order {
+		if !e.name.coded() {
+			continue
+		}
+		if several++; prefix != "" && prefix != e.name.Prefix {
+			return
+		}
+		prefix = e.name.Prefix
+	}
+	if several < 2 {
+		return
+	}
+	for _, e := range s.order {
+		if e.name.coded() {
+			e.name.Number, e.name.Title = e.name.Tail, e.name.Rest
 		}
 	}
 }
@@ -163,6 +202,9 @@ func unite(a, b *entry, how Match) {
 func (e *entry) before(o *entry) bool {
 	if e.own != o.own {
 		return e.own
+	}
+	if e.referred != o.referred {
+		return o.referred
 	}
 	if e.name.Bare() != o.name.Bare() {
 		return o.name.Bare()
@@ -270,11 +312,18 @@ func (s *Set) mergeLoose(shared, other func(Name) string) {
 // similarTitles reports whether all titles are spellings of one.
 func similarTitles(roots []*entry) bool {
 	for _, r := range roots[1:] {
-		if r.name.Number != roots[0].name.Number || !similar(r.name.Title, roots[0].name.Title) {
+		if r.name.Number != roots[0].name.Number || !similar(r.name.Title, roots[0].name.Title) && (r.name.Number == "" || !shareWord(r.name.Title, roots[0].name.Title)) {
 			return false
 		}
 	}
 	return true
+}
+
+// shareWord reports whether two titles of one number begin with the same word:
+// "Orangery GF" and "Orangery, ground floor".
+func shareWord(a, b string) bool {
+	x, y := strings.Fields(a), strings.Fields(b)
+	return len(x) > 0 && len(y) > 0 && len(x[0]) > 3 && x[0] == y[0]
 }
 
 // mergeBare joins a bare number with the one thing whose name ends in that

@@ -1,0 +1,179 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A list of outputs looks much like a list of loudspeakers: names, watts, a
+// place. These functions tell them apart by the other tables of the book.
+
+// outputList takes a short list of outputs with a watts column for a list of
+// channels: each row names another output, and nothing says where it plays.
+func (t *table) outputList() {
+	taps := t.byField[vocabulary.Tap]
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || len(taps) != 1 || len(t.columns) > 4 {
+		return
+	}
+	if slices.ContainsFunc([]vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Control}, t.has) {
+		return
+	}
+	var names []*column
+	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Amplifier, vocabulary.Channel} {
+		names = append(names, t.byField[f]...)
+	}
+	if len(names) == 0 || len(names) > 2 || len(names) == 2 && t.has(vocabulary.Tag) {
+		return // a tag beside an output is a loudspeaker on it
+	}
+	rows := 0
+	seen := make(map[string]bool)
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device {
+			continue
+		}
+		var text strings.Builder
+		for _, c := range names {
+			text.WriteString(r.Values[c.i].Text + " ")
+		}
+		if ref, err := notation.ParseChannel(strings.TrimSpace(text.String())); len(names) == 1 && (err != nil || ref.Amplifier == "" || len(ref.Channels) != 1) {
+			return
+		}
+		rows++
+		seen[join.Key(text.String())] = true
+	}
+	if rows < 2 || len(seen) != rows {
+		return
+	}
+	t.kind = layout.Channels
+	if len(names) == 1 && names[0].Field == vocabulary.Tag {
+		t.become(names[0], vocabulary.Channel, "a list of outputs")
+	}
+	t.become(taps[0], vocabulary.ChannelWatts, "a list of outputs: its watts are what they give")
+}
+
+// outputLists takes lists with one watts column and a different output on each
+// row for lists of what the outputs give, when another table of the book lists
+// the loudspeakers: on these outputs, or without a word of outputs.
+func outputLists(tables []*table) {
+	for _, t := range tables {
+		names := t.outputNames()
+		if names == nil {
+			continue
+		}
+		for _, o := range tables {
+			if o == t || o.kind != layout.Loudspeakers && o.kind != layout.Mixed && o.kind != layout.Zones || !o.has(vocabulary.Tap) && !o.has(vocabulary.TotalWatts) ||
+				!o.has(vocabulary.Tag) && !o.has(vocabulary.Quantity) && !o.has(vocabulary.Model) && !o.has(vocabulary.Room) {
+				continue
+			}
+			cells, hits := 0, 0
+			for _, f := range outputFields {
+				for _, c := range o.byField[f] {
+					o.eachText(c, func(text string) {
+						cells++
+						if names[join.Key(text)] {
+							hits++
+						}
+					})
+				}
+			}
+			if cells > 0 && 2*hits < cells {
+				continue
+			}
+			t.kind = layout.Amplifiers
+			if t.has(vocabulary.Channel) {
+				t.kind = layout.Channels
+			}
+			for _, f := range []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts} {
+				for _, c := range slices.Clone(t.byField[f]) {
+					t.become(c, vocabulary.ChannelWatts, "a list of outputs: its watts are what they give")
+				}
+			}
+			break
+		}
+	}
+}
+
+// outputFields are the fields of columns that name outputs.
+var outputFields = []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit}
+
+// outputNames are the keys of the outputs that the rows of a table name, if it
+// may be a list of outputs: one watts column, each row another output, and no
+// column that only devices have.
+func (t *table) outputNames() map[string]bool {
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones || t.Matrix ||
+		len(t.byField[vocabulary.Tap])+len(t.byField[vocabulary.TotalWatts]) != 1 ||
+		slices.ContainsFunc([]vocabulary.Field{vocabulary.Tag, vocabulary.Quantity, vocabulary.Model, vocabulary.Describe, vocabulary.Kind, vocabulary.TapList, vocabulary.Control}, t.has) {
+		return nil
+	}
+	var cols []*column
+	for _, f := range outputFields {
+		cols = append(cols, t.byField[f]...)
+	}
+	if len(cols) == 0 {
+		return nil
+	}
+	names, whole := make(map[string]bool), make(map[string]bool)
+	rows := 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device {
+			continue
+		}
+		var text strings.Builder
+		for _, c := range cols {
+			v := r.Values[c.i].Text
+			names[join.Key(v)] = true
+			text.WriteString(v + " ")
+		}
+		rows++
+		whole[join.Key(text.String())] = true
+		names[join.Key(text.String())] = true
+	}
+	delete(names, "")
+	if rows == 0 || len(whole) != rows {
+		return nil
+	}
+	return names
+}
+
+// eachText hands the texts of the devices in a column to do.
+func (t *table) eachText(c *column, do func(string)) {
+	for i := range t.Records {
+		if r := &t.Records[i]; r.Class == layout.Device && r.Values[c.i].Text != "" {
+			do(r.Values[c.i].Text)
+		}
+	}
+}
+
+// linesAsItems takes numbers of the rows of a list of outputs, cables or
+// controls for lines, where loudspeakers name lines under the same header.
+func linesAsItems(tables []*table) {
+	fields := make(map[string]vocabulary.Field)
+	for _, t := range tables {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones {
+			continue
+		}
+		for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel} {
+			for _, c := range t.byField[f] {
+				fields[join.Key(c.Header)] = f
+			}
+		}
+	}
+	delete(fields, "")
+	for _, t := range tables {
+		if t.kind != layout.Amplifiers && t.kind != layout.Channels && t.kind != layout.Cables {
+			continue
+		}
+		for _, c := range slices.Clone(t.byField[vocabulary.Item]) {
+			if f, ok := fields[join.Key(c.Header)]; ok && !t.has(f) {
+				t.become(c, f, "the same header means "+string(f)+" in the list of loudspeakers")
+			}
+		}
+	}
+}

@@ -1,0 +1,350 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A list of outputs or of controls says what each of them serves: a zone,
+// several in one cell ("zones 1, 2", "Skate hire + Lockers"), rooms where the
+// loudspeakers name rooms, tags of loudspeakers ("S5 - S7"), or all there is.
+
+// A service is what a row of an output or a control serves, beyond the one
+// zone that it may name.
+type service struct {
+	at    seen
+	zones []string // names of zones, as written
+	rooms []string
+	tags  []string
+	all   bool
+}
+
+// places are the zones and rooms that the loudspeakers and zones of a job name.
+type places struct {
+	zones, rooms map[string]bool // by key, number and title
+	roomNames    *join.Set
+	roomsZones   bool // no loudspeaker names a zone: its room stands for one
+}
+
+// gatherPlaces finds the names of places, and whether rooms stand for zones.
+func (b *builder) gatherPlaces() {
+	b.places = places{zones: make(map[string]bool), rooms: make(map[string]bool), roomNames: join.NewSet(join.Room)}
+	zoned := false
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out == "" && (r.kind == loudspeakerRow || r.kind == zoneRow) && (r.zoneText().had() || r.kind == zoneRow) {
+				zoned = true
+			}
+		}
+	}
+	b.places.roomsZones = !zoned
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" || r.kind != loudspeakerRow && r.kind != zoneRow {
+				continue
+			}
+			z := b.placeText(r)
+			if r.kind == zoneRow {
+				z, _ = r.zoneName()
+			}
+			if z.had() {
+				enterPlace(b.places.zones, join.Zone, z.text)
+			}
+			if room := r.say(vocabulary.Room); room.had() {
+				enterPlace(b.places.rooms, join.Room, room.text)
+				b.places.roomNames.Add(room.text, r.t.number)
+			}
+		}
+	}
+}
+
+// placeText is what a row of loudspeakers says of its zone: its room, where no
+// loudspeaker of the job names a zone.
+func (b *builder) placeText(r *row) seen {
+	z := r.zoneText()
+	if z.had() || !b.places.roomsZones || r.kind != loudspeakerRow {
+		return z
+	}
+	z = r.say(vocabulary.Room)
+	if spareWord(z.text) {
+		return seen{}
+	}
+	return z
+}
+
+func enterPlace(m map[string]bool, kind join.Kind, text string) {
+	n := join.Parse(kind, text)
+	for _, k := range []string{n.Full, "#" + n.Number, "=" + n.Title} {
+		if len(k) > 1 || k == n.Full && k != "" {
+			m[k] = true
+		}
+	}
+}
+
+// namesPlace reports whether a text names one of the places: by all of it, by its
+// number or by its words.
+func namesPlace(m map[string]bool, kind join.Kind, text string) bool {
+	n := join.Parse(kind, text)
+	return n.Full != "" && (m[n.Full] || n.Number != "" && m["#"+n.Number] || n.Title != "" && m["="+n.Title])
+}
+
+// between are what stands between the names of a list.
+var (
+	listMarks = regexp.MustCompile(`\s*[,;+&\n]\s*`)
+	listWords = regexp.MustCompile(`(?i)\s+(?:and|und|et|y|e|en|plus|sowie)\s+`)
+	slashMark = regexp.MustCompile(`\s*/\s*`)
+	numbersTo = regexp.MustCompile(`(?i)^(.*?)(\d{1,2})\s*(?:-|–|\.\.+|to|bis|à|a|al|t/m|tot)\s*(\d{1,2})$`)
+)
+
+// serviceOf finds what a row serves; nil if it says nothing, or no more than
+// the one zone that its own column names.
+func (b *builder) serviceOf(r *row) *service {
+	if tags, at := b.servedTags(r); len(tags) > 0 {
+		return &service{at: at, tags: tags}
+	}
+	cells := []seen{r.zoneText()}
+	if !cells[0].had() {
+		cells = []seen{r.say(vocabulary.Room), r.own(vocabulary.To), r.own(vocabulary.Describe)}
+		if r.kind == controlRow && len(b.dir.controls) > 0 {
+			cells = cells[1:] // where it hangs; what hangs behind it, the loudspeakers say
+		}
+	}
+	for _, s := range cells {
+		if !s.had() || s.field == vocabulary.To && r.kind == cableRow {
+			continue
+		}
+		if allWords.in(join.Fold(s.text)) && countWords(s.text) <= 3 && !namesPlace(b.places.zones, join.Zone, s.text) {
+			return &service{at: s, all: true}
+		}
+		if v := b.listOfPlaces(s); v != nil {
+			return v
+		}
+	}
+	return nil
+}
+
+// listOfPlaces takes a cell apart that names several places, or one that is
+// no zone but a room.
+func (b *builder) listOfPlaces(s seen) *service {
+	isZone := func(text string) bool { return namesPlace(b.places.zones, join.Zone, text) }
+	isRoom := func(text string) bool { return namesPlace(b.places.rooms, join.Room, text) }
+	whole := join.Parse(join.Zone, s.text).Full
+	switch {
+	case s.field == vocabulary.Describe && countWords(s.text) > 8:
+		return nil // prose
+	case b.places.zones[whole] && (s.field == vocabulary.Zone || s.field == vocabulary.Describe):
+		return nil // one zone of that very name
+	case b.places.zones[whole]:
+		return &service{at: s, zones: []string{s.text}}
+	}
+	if b.places.rooms[join.Parse(join.Room, s.text).Full] {
+		return &service{at: s, rooms: []string{s.text}}
+	}
+	for _, marks := range []*regexp.Regexp{listMarks, listWords, slashMark} {
+		var parts []string
+		for _, p := range listMarks.Split(s.text, -1) {
+			if marks == listMarks {
+				parts = append(parts, p)
+				continue
+			}
+			for _, q := range listWords.Split(p, -1) {
+				if marks == slashMark {
+					parts = append(parts, slashMark.Split(q, -1)...)
+				} else {
+					parts = append(parts, q)
+				}
+			}
+		}
+		parts = spread(parts, isZone)
+		if len(parts) < 2 {
+			continue
+		}
+		v := &service{at: s}
+		for _, p := range parts {
+			switch {
+			case isZone(p):
+				v.zones = append(v.zones, p)
+			case isRoom(p):
+				v.rooms = append(v.rooms, p)
+			}
+		}
+		if n := len(v.zones) + len(v.rooms); n == len(parts) {
+			return v
+		}
+	}
+	if isZone(s.text) && s.field != vocabulary.Zone && s.field != vocabulary.Describe {
+		return &service{at: s, zones: []string{s.text}}
+	}
+	if !isZone(s.text) && isRoom(s.text) {
+		return &service{at: s, rooms: []string{s.text}}
+	}
+	return nil
+}
+
+// spread replaces ranges of numbers ("zones 1-3") by what they stand for, where
+// both ends are names.
+func spread(parts []string, isName func(string) bool) []string {
+	var out []string
+	for _, p := range parts {
+		p = strings.Trim(p, " .")
+		if p == "" {
+			continue
+		}
+		m := numbersTo.FindStringSubmatch(p)
+		if m == nil || !isName(m[1]+m[2]) || !isName(m[1]+m[3]) {
+			out = append(out, p)
+			continue
+		}
+		from, _ := strconv.Atoi(m[2])
+		to, _ := strconv.Atoi(m[3])
+		if to <= from {
+			out = append(out, p)
+		}
+		for n := from; n <= to; n++ {
+			out = append(out, m[1]+itoa(n))
+		}
+	}
+	return out
+}
+
+// servedTags are the tags of loudspeakers of other tables that a cell of a row
+// lists.
+func (b *builder) servedTags(r *row) ([]string, seen) {
+	if r.kind == cableRow {
+		return nil, seen{}
+	}
+	for _, c := range r.t.columns {
+		s := r.at(c)
+		if !s.had() || !anyDigit(s.text) || !strings.ContainsFunc(s.text, isLetter) || len(s.text) > 200 {
+			continue
+		}
+		tags, err := notation.ParseTags(s.text)
+		if err != nil {
+			continue
+		}
+		hits := 0
+		for _, tag := range tags.List {
+			list := b.dir.devices[join.Key(tag)]
+			if len(list) > 0 && list[0].kind == loudspeakerRow && list[0].t != r.t {
+				hits++
+			}
+		}
+		if hits > 0 && hits*10 >= len(tags.List)*8 {
+			return tags.List, s
+		}
+	}
+	return nil, seen{}
+}
+
+func isLetter(r rune) bool { return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r > 0x7f }
+
+// serves reports whether rows of a kind serve something.
+func (k deviceKind) serves() bool { return k == channelRow || k == amplifierRow || k == controlRow }
+
+// collectService adds the places that a row serves to the names of zones and rooms.
+func (b *builder) collectService(r *row) {
+	r.service = b.serviceOf(r)
+	if r.service == nil {
+		if z := r.zoneText(); z.had() {
+			b.zoneNames.Refer(z.text)
+		}
+		return
+	}
+	for _, z := range r.service.zones {
+		b.zoneNames.Refer(z)
+	}
+	for _, room := range r.service.rooms {
+		b.places.roomNames.Refer(room)
+	}
+}
+
+// zonesServed are the zones that a row of an output or a control names.
+func (b *builder) zonesServed(r *row) []*schedule.Zone {
+	var out []*schedule.Zone
+	if r.service == nil {
+		if z := b.zoneOf(r); z != nil {
+			out = append(out, z)
+		}
+		return out
+	}
+	for _, name := range r.service.zones {
+		if z := b.zone(r.service.at, name); z != nil && !slices.Contains(out, z) {
+			out = append(out, z)
+		}
+	}
+	return out
+}
+
+// applyServices hangs loudspeakers that name no output or no control on those
+// that say that they serve them.
+func (b *builder) applyServices() {
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out == "" && r.used && r.service != nil {
+				b.applyService(r)
+			}
+		}
+	}
+}
+
+func (b *builder) applyService(r *row) {
+	var channel *schedule.Channel
+	var control *schedule.Control
+	if r.kind == controlRow {
+		if name := b.ownControlName(r); name.had() {
+			control = b.controls[b.controlNames.Find(name.text).Key]
+		}
+	}
+	if list := b.channelsOf(r); len(list) == 1 && control == nil {
+		channel = list[0]
+	}
+	v := r.service
+	rooms := make(map[string]bool)
+	for _, name := range v.rooms {
+		if f := b.places.roomNames.Find(name); f.Key != "" && f.Match != join.Unclear {
+			rooms[f.Key] = true
+		}
+	}
+	tags := make(map[string]bool)
+	for _, tag := range v.tags {
+		tags[join.Key(tag)] = true
+	}
+	for _, l := range b.job.Loudspeakers {
+		served := v.all
+		if l.Room.Had() && len(rooms) > 0 {
+			served = served || rooms[b.places.roomNames.Find(l.Room.Value).Key]
+		}
+		for _, tag := range l.Tags {
+			served = served || tags[join.Key(tag)]
+		}
+		if !served {
+			continue
+		}
+		if channel != nil && l.Channel == nil {
+			l.Channel = channel
+			b.servedBy(l, "channel", channel.Label(), v)
+		}
+		if control != nil && l.Control == nil && !b.origin[l].saysNoControl() {
+			l.Control = control
+			b.servedBy(l, "control", control.Name, v)
+		}
+	}
+}
+
+// servedBy says of a loudspeaker what it was hung on where that does not
+// follow from its tag.
+func (b *builder) servedBy(l *schedule.Loudspeaker, what, name string, v *service) {
+	if len(v.tags) > 0 {
+		return
+	}
+	r := b.origin[l]
+	s := seen{t: r.t, source: schedule.Source{At: l.At, Written: v.at.text}}
+	b.take(s, what, name, schedule.Computed, "it serves “"+short(v.at.text)+"”")
+}
