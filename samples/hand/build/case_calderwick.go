@@ -172,7 +172,7 @@ AMP-1 2 x 120 W / 100 V, AMP-2 2 x 60 W / 100 V
 C1 6 W ceiling; C2 10 W ceiling; W1 6 W cabinet; P1 15 W pendant sphere; H1 15 W horn
 `, merged("C3:E3", "F3:G3", "H3:I3", "A5:J5", "A8:J8", "A13:J13"), bold("A3:J4", "A5", "A8", "A13")), Truth: func(t *typed.Truth) {
 			t.Is("OP/119", "Ostrey Planetarium", "two header rows with merged groups, a section a floor, controls in the remarks, a room of others, legend and amplifiers in sentences")
-			t.Speakers("tap_v=100; line_v=100; sheet=LS", `
+			t.Speakers("tap_v=100; line_v=100; sheet=LS; note=its section for a zone is as good", `
 rows|tag|room|model|count|tap_w|control|amplifier|channel
 6|L01|Cloakroom|C1|2|3||AMP-2|1
 7|L02|Workshop|W1|1|6||AMP-2|1

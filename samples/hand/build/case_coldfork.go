@@ -160,7 +160,7 @@ Rm|Spkr|Qty|Tap|Amp/Ch|VC
 Lobby|C8|6|2.5|VC-A/1|
 Store|C8|4|2.5|VC-A/2|35W
 Hall|C8|4|1.25|VC-A/1|
-Patio deck|S5|2|10|VC-A/2|
+Sun deck|S5|2|10|VC-A/2|
 `, bold("A2:F2"), and("Greenhouse", `
 Bldg: Greenhouse|||||70V
 Rm|Spkr|Qty|Tap|Amp/Ch|VC
@@ -187,7 +187,7 @@ rows|room|model|count|tap_w|channel|control|note
 3|Lobby|C8|6|2.5|1||
 4|Store|C8|4|2.5|2||unnamed control of 35 W
 5|Hall|C8|4|1.25|1||
-6|Patio deck|S5|2|10|2||
+6|Sun deck|S5|2|10|2||
 `)
 			t.Speakers("tap_v=70.7; line_v=70.7; sheet=Greenhouse; amplifier=GH-A", `
 rows|room|model|count|tap_w|channel|control|note

@@ -55,5 +55,34 @@ Nr.|Raum|Leser|Anzahl|Linie|Netzteil|Leistung (W)|Bemerkung
 4|Umkleiden|Leser|4|2|NT2|12|
 Summe|||8|||26|
 `), Truth: stranger("door readers with lines, watts and quantities")},
+
+		{File: "Botenhuis Wierdermeer/verfstaat.csv", Kind: "not-a-schedule", Bytes: ansi(`
+Botenhuis Wierdermeer - verfstaat;;;;;
+Ruimte;Onderdeel;Kleur;Lagen;Liter;Opmerking
+Loods;Wanden;RAL 7035;2;60;
+Loods;Spanten;RAL 5010;2;24;
+Kleedkamers;Plafond;RAL 9010;2;18;vochtwerend
+Steiger;Leuning;RAL 3020;3;12;
+Totaal;;;;114;
+`), Truth: stranger("a paint list by room with counts and sums")},
+
+		{File: "Palaghiaccio Valsolina/estintori.xlsx", Kind: "not-a-schedule", Saved: "xlsx", Book: book("Estintori", `
+Palaghiaccio di Valsolina - registro estintori
+Sigla|Locale|Tipo|Q.tà|Kg|Classe|Scadenza|Linea antincendio
+E1|Atrio|Polvere|2|6|34A 233BC|06/2020|1
+E2|Pista|Polvere|6|9|55A 233BC|06/2020|1
+E3|Cabina elettrica|CO2|2|5|113B|06/2020|2
+Totale|||10
+`), Truth: stranger("fire extinguishers by place and line")},
+
+		{File: "Cold Fork Ice Center/VAV and fan schedule.xlsx", Kind: "not-a-schedule", Book: book("M-601", `
+COLD FORK ICE CENTER - FAN SCHEDULE
+TAG|LOCATION|TYPE|QTY|CFM|WATTS|VOLTS|CONTROL|REMARKS
+EF-1|LOCKER 1|CEILING|1|150|80|120|SWITCH|
+EF-2|LOCKER 2|CEILING|1|150|80|120|SWITCH|
+EF-3|COMPRESSOR RM|WALL|2|2500|560|208|T-STAT|
+EF-4|RESTROOMS|CEILING|2|300|120|120|SWITCH|
+TOTAL|||6||1520
+`), Truth: stranger("fans with tags, watts, volts, ceiling and wall types and controls")},
 	}
 }
