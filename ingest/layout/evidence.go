@@ -27,6 +27,11 @@ type sample struct {
 	changes  int  // neighbouring values that differ
 	series   int  // tags whose number is one more than that of the tag before
 	tags     int  // cells that end in a number behind letters
+
+	kinds   []look    // the different looks
+	kindOf  []uint8   // index into kinds of each look
+	spoken  []float64 // by number of the field: what of returned, notSpoken before it is asked
+	ampTags bool      // the cells are numbered as amplifiers usually are
 }
 
 // share is the part of the telling cells that have one of the looks.
@@ -107,8 +112,29 @@ func take(lines []line, col int, total int) *sample {
 			break
 		}
 	}
+	s.sort()
 	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
 	return s
+}
+
+// sort finds the different looks of the cells: a column has few.
+func (s *sample) sort() {
+	s.kindOf = make([]uint8, len(s.looks))
+	for i, k := range s.looks {
+		at := slices.Index(s.kinds, k)
+		if at < 0 {
+			at = len(s.kinds)
+			s.kinds = append(s.kinds, k)
+		}
+		s.kindOf[i] = uint8(at)
+	}
+	n := 0
+	for _, t := range s.texts {
+		if isAmpTag(t) {
+			n++
+		}
+	}
+	s.ampTags = n > 0 && n*10 >= s.cells*8
 }
 
 // mostOfAKind is more than the fewest loudspeakers of any row of a list.
@@ -235,23 +261,52 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.To:           {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl | lookTagRange, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
 }
 
+// notSpoken stands for a field for which the cells have not been asked.
+const notSpoken = 2
+
+// profileNumber numbers the fields that have a profile.
+var profileNumber = func() map[vocabulary.Field]int {
+	m := make(map[vocabulary.Field]int, len(profiles))
+	for f := range profiles {
+		m[f] = len(m)
+	}
+	return m
+}()
+
 // of returns how the cells of a column speak for a field, from -1 to 1, and 0
 // when there are none or nothing is known of the field.
 func (s *sample) of(f vocabulary.Field) float64 {
-	p, ok := profiles[f]
+	n, ok := profileNumber[f]
 	if !ok || s.cells == 0 {
 		return 0
 	}
-	sum := 0.0
-	for _, k := range s.looks {
-		w := p.other
+	if s.spoken == nil {
+		s.spoken = make([]float64, len(profileNumber))
+		for i := range s.spoken {
+			s.spoken[i] = notSpoken
+		}
+	}
+	if s.spoken[n] == notSpoken {
+		s.spoken[n] = s.speak(f)
+	}
+	return s.spoken[n]
+}
+
+func (s *sample) speak(f vocabulary.Field) float64 {
+	p := profiles[f]
+	var weights [maxSample]float64 // of the different looks
+	for i, k := range s.kinds {
+		weights[i] = p.other
 		for _, c := range p.clues {
 			if k&c.looks != 0 {
-				w = c.weight
+				weights[i] = c.weight
 				break
 			}
 		}
-		sum += w
+	}
+	sum := 0.0
+	for _, i := range s.kindOf {
+		sum += weights[i]
 	}
 	e := sum / float64(s.cells)
 	switch f {
@@ -304,11 +359,11 @@ func (s *sample) of(f vocabulary.Field) float64 {
 			}
 		}
 	case vocabulary.Channel:
-		if s.ampTags() {
+		if s.ampTags {
 			e -= 0.5
 		}
 	case vocabulary.Zone, vocabulary.Amplifier:
-		if f == vocabulary.Amplifier && s.ampTags() {
+		if f == vocabulary.Amplifier && s.ampTags {
 			e += 0.3
 		}
 		if f == vocabulary.Amplifier && s.short() && 2*s.distinct <= s.cells {

@@ -14,19 +14,20 @@ type heading struct {
 	parts  []string // header words, outermost group first
 	words  string   // joined
 	cells  *sample
-	rows   int              // lines of the body
-	forced vocabulary.Field // by the house book
-	said   map[vocabulary.Field]vocabulary.Candidate
-	top    vocabulary.Field // the best by the words alone, and its score
+	rows   int                    // lines of the body
+	forced vocabulary.Field       // by the house book
+	said   []vocabulary.Candidate // one for each field that the words may mean
+	top    vocabulary.Field       // the best by the words alone, and its score
 	score  float64
 	own    float64 // how the cells speak for top
+	sure   float64 // what credible returned, less than 0 before it is asked
 	unit   string
 	volts  float64
 }
 
 // read asks the vocabulary what the header of the column says.
 func (h *heading) read(s *vocabulary.Scorer) {
-	h.said = map[vocabulary.Field]vocabulary.Candidate{}
+	h.sure = -1
 	h.words = strings.Join(h.parts, " ")
 	defer h.rank()
 	if len(h.parts) == 0 {
@@ -39,9 +40,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 			if r.Numbered && h.volts == 0 {
 				c.Score *= 0.9
 			}
-			if c.Score > h.said[c.Field].Score {
-				h.said[c.Field] = c
-			}
+			h.offer(c)
 		}
 		if h.unit == "" {
 			h.unit = r.Unit
@@ -109,13 +108,43 @@ func (h *heading) readWithCells(s *vocabulary.Scorer) {
 	}
 	for _, c := range s.Header(h.words + " " + word).Candidates {
 		c.Score *= saidByCells * vocabulary.Fits(c.Field, h.unit)
-		if c.Score > h.said[c.Field].Score {
-			h.said[c.Field] = c
-		}
+		h.offer(c)
 	}
 }
 
-func (h *heading) of(f vocabulary.Field) float64 { return h.said[f].Score }
+// offer takes what some words of the header may mean, if no others say it better.
+func (h *heading) offer(c vocabulary.Candidate) {
+	for i := range h.said {
+		if h.said[i].Field == c.Field {
+			if c.Score > h.said[i].Score {
+				h.said[i] = c
+			}
+			return
+		}
+	}
+	if c.Score > 0 {
+		h.said = append(h.said, c)
+	}
+}
+
+// candidate is what the words say of a field; its score is 0 if they do not mean it.
+func (h *heading) candidate(f vocabulary.Field) vocabulary.Candidate {
+	for i := range h.said {
+		if h.said[i].Field == f {
+			return h.said[i]
+		}
+	}
+	return vocabulary.Candidate{}
+}
+
+func (h *heading) of(f vocabulary.Field) float64 {
+	for i := range h.said {
+		if h.said[i].Field == f {
+			return h.said[i].Score
+		}
+	}
+	return 0
+}
 
 // best is the best score of any field by the words alone.
 func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
@@ -138,20 +167,22 @@ func (h *heading) credible() float64 {
 	if h.score >= sureWords {
 		return h.score
 	}
-	best := 0.0
-	for f, c := range h.said {
-		if c.Score > best && (c.Score >= sureWords || h.cells.of(f) > deniedBy) {
-			best = c.Score
+	if h.sure < 0 {
+		h.sure = 0
+		for i := range h.said {
+			if c := &h.said[i]; c.Score > h.sure && (c.Score >= sureWords || h.cells.of(c.Field) > deniedBy) {
+				h.sure = c.Score
+			}
 		}
 	}
-	return best
+	return h.sure
 }
 
 func (h *heading) rank() {
 	h.top, h.score = vocabulary.Unknown, 0
-	for f, c := range h.said {
-		if c.Score > h.score || c.Score == h.score && f < h.top {
-			h.top, h.score = f, c.Score
+	for i := range h.said {
+		if c := &h.said[i]; c.Score > h.score || c.Score == h.score && c.Field < h.top {
+			h.top, h.score = c.Field, c.Score
 		}
 	}
 }
@@ -207,11 +238,11 @@ func (h *heading) column(p *plane, d decision, i int) Column {
 			why = append(why, fmt.Sprintf("header %q not understood", h.words))
 		}
 	default:
-		said := h.said[f]
+		said := h.candidate(f)
 		if said.Score == 0 {
-			for from, to := range aliases[d.kind] {
-				if to == f && h.of(from) > 0 {
-					said = h.said[from]
+			for _, a := range aliases[d.kind] {
+				if a.to == f && h.of(a.from) > 0 {
+					said = h.candidate(a.from)
 				}
 			}
 		}

@@ -61,15 +61,17 @@ var needs = map[Kind][][]vocabulary.Field{
 	Mixed:        {{vocabulary.Kind, vocabulary.Describe}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts}},
 }
 
-// aliases: in a table of this kind a column of the first field names the second.
-var aliases = map[Kind]map[vocabulary.Field]vocabulary.Field{
-	Amplifiers:   {vocabulary.Tag: vocabulary.Amplifier, vocabulary.Tap: vocabulary.ChannelWatts},
-	Channels:     {vocabulary.Tap: vocabulary.ChannelWatts},
-	Controls:     {vocabulary.Tag: vocabulary.Control, vocabulary.RatedWatts: vocabulary.ControlWatts, vocabulary.Tap: vocabulary.ControlWatts},
-	Cables:       {vocabulary.Tag: vocabulary.Cable},
-	Zones:        {vocabulary.Tag: vocabulary.Zone, vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
-	Loudspeakers: {vocabulary.From: vocabulary.Channel, vocabulary.To: vocabulary.Room},
-	Mixed:        {vocabulary.From: vocabulary.Channel},
+// An alias says that in a table of a kind a column of one field names another.
+type alias struct{ from, to vocabulary.Field }
+
+var aliases = map[Kind][]alias{
+	Amplifiers:   {{vocabulary.Tag, vocabulary.Amplifier}, {vocabulary.Tap, vocabulary.ChannelWatts}},
+	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}},
+	Controls:     {{vocabulary.Tag, vocabulary.Control}, {vocabulary.RatedWatts, vocabulary.ControlWatts}, {vocabulary.Tap, vocabulary.ControlWatts}},
+	Cables:       {{vocabulary.Tag, vocabulary.Cable}},
+	Zones:        {{vocabulary.Tag, vocabulary.Zone}, {vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
+	Loudspeakers: {{vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
+	Mixed:        {{vocabulary.From, vocabulary.Channel}},
 }
 
 // textual are the fields whose cells must look like the alias.

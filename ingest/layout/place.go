@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -66,10 +67,10 @@ func places(cols []*heading) map[int]vocabulary.Field {
 			out[i] = vocabulary.Channel
 			channel = false
 		case amplifier && s.grouped() && s.share(lookTag|lookAmp|lookLetter|lookSmall) > 0.8 && all.is(i+1, vocabulary.Channel),
-			amplifier && s.ampTags() && (all.beside(i, vocabulary.Channel) || all.constantWithin(h, vocabulary.Zone)):
+			amplifier && s.ampTags && (all.beside(i, vocabulary.Channel) || all.constantWithin(h, vocabulary.Zone)):
 			out[i] = vocabulary.Amplifier
 			amplifier = false
-		case amplifier && channel && i+1 < len(cols) && cols[i+1].open() && s.grouped() && s.ampTags() && cols[i+1].cells.outputs():
+		case amplifier && channel && i+1 < len(cols) && cols[i+1].open() && s.grouped() && s.ampTags && cols[i+1].cells.outputs():
 			out[i], out[i+1] = vocabulary.Amplifier, vocabulary.Channel
 			amplifier, channel = false, false
 		case zone && s.cells >= 4 && s.distinct > 1 && 2*s.total >= h.rows && s.share(lookZone|lookRoom) > 0.8 &&
@@ -197,16 +198,11 @@ func (s setting) withControls(of *heading) int {
 // Verstärker, E for Endstufe or etapa, F for finale, and the words themselves.
 var ampTag = regexp.MustCompile(`(?i)^(a|v|e|f|pa|amp|ampli|end|eta)[-_. ]?\d{1,2}$`)
 
-// ampTags reports whether the cells are numbered as amplifiers usually are.
-func (s *sample) ampTags() bool {
-	n := 0
-	for _, t := range s.texts {
-		if ampTag.MatchString(t) {
-			n++
-		}
-	}
-	return n > 0 && n*10 >= s.cells*8
-}
+// ampTagsKnown remembers which texts are such numbers.
+var ampTagsKnown = remember.New(16_384, func(t string, _ int) bool { return ampTag.MatchString(t) })
+
+// isAmpTag reports whether a text is numbered as amplifiers usually are.
+func isAmpTag(t string) bool { return ampTagsKnown.Of(t, 0) }
 
 // grouped reports whether equal cells of the column stand together.
 func (s *sample) grouped() bool {
