@@ -29,6 +29,9 @@ type circuit struct {
 	// serves is the only control of each zone that no loudspeaker names a
 	// control in, -1 for other zones: it is taken to carry the zone.
 	serves []int
+	// names is, for each zone, whether one of its loudspeakers names a control:
+	// then those that name none hang on none.
+	names []bool
 
 	limits    plausible
 	usualV    float64 // line voltage taken where none is stated; 0: unknown
@@ -169,7 +172,7 @@ func mentions(list []*schedule.Channel, ch *schedule.Channel) bool {
 // the zone has exactly one: a list of controls by zone beside a list of
 // loudspeakers by zone says so.
 func (c *circuit) findSoleControls() {
-	c.serves = make([]int, len(c.job.Zones))
+	c.serves, c.names = make([]int, len(c.job.Zones)), make([]bool, len(c.job.Zones))
 	for i := range c.serves {
 		c.serves[i] = -1
 	}
@@ -193,7 +196,7 @@ func (c *circuit) findSoleControls() {
 			continue
 		}
 		if z := indexOf(c.zoneAt, l.Zone); z >= 0 {
-			c.serves[z] = several
+			c.serves[z], c.names[z] = several, true
 		}
 		for z, ctl := range c.serves {
 			if ctl >= 0 && c.job.Controls[ctl] == l.Control {
@@ -292,7 +295,7 @@ func (c *circuit) hang(r *row) {
 	r.zone = indexOf(c.zoneAt, l.Zone)
 	r.control = -1
 	ctl := l.Control
-	if ctl == nil && l.Zone != nil {
+	if ctl == nil && r.zone >= 0 && !c.names[r.zone] {
 		ctl = l.Zone.Control
 	}
 	if ctl == nil && r.zone >= 0 && c.serves[r.zone] >= 0 {

@@ -116,13 +116,22 @@ func (b *builder) controlsOfZones() {
 
 // zoneLinks hands channel and control down from zones to their loudspeakers,
 // and up where all loudspeakers of a zone agree.
+//
+// A zone hangs on its control as a whole only where none of its loudspeakers
+// names a control: beside one that does, a blank means none.
 func (b *builder) zoneLinks() {
+	names := make(map[*schedule.Zone]bool)
+	for _, l := range b.job.Loudspeakers {
+		if l.Control != nil {
+			names[l.Zone] = true
+		}
+	}
 	for _, l := range b.job.Loudspeakers {
 		z := l.Zone
 		if z == nil {
 			continue
 		}
-		if l.Control == nil && z.Control != nil && !b.origin[l].saysNoControl() {
+		if l.Control == nil && z.Control != nil && !names[z] && !b.origin[l].saysNoControl() {
 			l.Control = z.Control
 		}
 	}
