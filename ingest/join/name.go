@@ -101,7 +101,7 @@ func Fold(s string) string {
 // Key is s reduced to its folded letters and digits, zeros in front of numbers
 // left out, two numbers kept apart by a dot, and the plus sign kept, since
 // "WK-35+" is another product than "WK-35".
-func Key(s string) string { return joined(tokens(Fold(s))) }
+func Key(s string) string { return keys.Of(s, 0) }
 
 func joined(toks []token) string {
 	var b strings.Builder
@@ -181,7 +181,9 @@ func (n Name) identity() string { return n.Number + "\x00" + n.Title }
 // Parse takes a name of the given kind apart. A number identifies the thing
 // where it stands alone, first, or behind a word of the kind: "Rink 2" is a
 // title, "Zone 2" and "2 - Rink" have the number 2.
-func Parse(kind Kind, written string) Name {
+func Parse(kind Kind, written string) Name { return names.Of(written, int(kind)) }
+
+func parse(kind Kind, written string) Name {
 	toks := tokens(Fold(written))
 	n := Name{Written: written}
 	n.Full = joined(toks)

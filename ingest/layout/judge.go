@@ -283,7 +283,9 @@ func isPriceList(s *vocabulary.Scorer, name string) bool {
 
 // lineVoltsWord reports whether a text names the voltage of a loudspeaker
 // line; 25 and 50 V, which other things have too, count only beside the word "line".
-func lineVoltsWord(w string) bool {
+func lineVoltsWord(w string) bool { return lineVolts.Of(w, 0) }
+
+func namesLineVolts(w string) bool {
 	m := reAnyVolts.FindStringSubmatch(w)
 	if m == nil {
 		return false

@@ -8,7 +8,6 @@ import (
 	"unicode/utf8"
 
 	"lineaudit/ingest/grid"
-	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -152,12 +151,10 @@ func numberLook(v float64) look {
 	return k
 }
 
-var looks = remember.New(32_768, func(text string, _ int) look { return lookAt(text) })
-
 // lookText looks at a trimmed text of one line.
 func lookText(s string) look { return looks.Of(s, 0) }
 
-func lookAt(s string) look {
+func readLook(s string) look {
 	if v, ok := plainNumber(s); ok {
 		return numberLook(v)
 	}

@@ -134,7 +134,7 @@ func valueLabels(s *strip, below []line) int {
 	for _, sl := range s.slots {
 		t := oneLine(text(sl.cell))
 		v, number := plainNumber(t)
-		if !reOnlyWatts.MatchString(t) && !reOnlyOhms.MatchString(t) && !(number && tapValues[v]) {
+		if !onlyFigure.Of(t, 0) && !(number && tapValues[v]) {
 			continue
 		}
 		fits := true

@@ -4,7 +4,6 @@ import (
 	"regexp"
 	"slices"
 
-	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -198,11 +197,8 @@ func (s setting) withControls(of *heading) int {
 // Verstärker, E for Endstufe or etapa, F for finale, and the words themselves.
 var ampTag = regexp.MustCompile(`(?i)^(a|v|e|f|pa|amp|ampli|end|eta)[-_. ]?\d{1,2}$`)
 
-// ampTagsKnown remembers which texts are such numbers.
-var ampTagsKnown = remember.New(16_384, func(t string, _ int) bool { return ampTag.MatchString(t) })
-
 // isAmpTag reports whether a text is numbered as amplifiers usually are.
-func isAmpTag(t string) bool { return ampTagsKnown.Of(t, 0) }
+func isAmpTag(t string) bool { return ampTags.Of(t, 0) }
 
 // grouped reports whether equal cells of the column stand together.
 func (s *sample) grouped() bool {

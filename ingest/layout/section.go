@@ -28,10 +28,12 @@ var (
 
 // sectionField tells which field a section title names by its first words:
 // "Zone 3", "AMP 2", "VC-3"; Unknown when it names none.
-func sectionField(t string) vocabulary.Field {
+func sectionField(t string) vocabulary.Field { return sections.Of(t, 0) }
+
+func readSection(t string) vocabulary.Field {
 	t = strings.TrimRight(t, " :")
 	if m := reBehind.FindString(t); m != "" && len(m) < len(t) {
-		if f := sectionField(t[len(m):]); f == vocabulary.Control || f == vocabulary.Amplifier || f == vocabulary.Channel {
+		if f := readSection(t[len(m):]); f == vocabulary.Control || f == vocabulary.Amplifier || f == vocabulary.Channel {
 			return f
 		}
 	}
@@ -285,7 +287,9 @@ func (f *finder) keyField(key string) vocabulary.Field {
 
 // isTotalText reports whether a text says that its row is a total: it begins
 // or ends with a word for one and is short.
-func isTotalText(t string) bool {
+func isTotalText(t string) bool { return totals.Of(t, 0) }
+
+func saysTotal(t string) bool {
 	if len(t) > 60 {
 		return false
 	}

@@ -57,10 +57,14 @@ var wordList = sync.OnceValue(func() map[string]class {
 })
 
 // classOf returns the classes that a whole text belongs to.
-func classOf(s string) class { return wordList()[vocabulary.Fold(s)] }
+func classOf(s string) class { return classes.Of(s, 0) }
+
+func readClass(s string) class { return wordList()[vocabulary.Fold(s)] }
 
 // classWithin returns the classes of the single words and neighbouring pairs of words of a text.
-func classWithin(s string) class {
+func classWithin(s string) class { return classesIn.Of(s, 0) }
+
+func readClasses(s string) class {
 	list := wordList()
 	words := strings.Fields(vocabulary.Fold(s))
 	var c class

@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"lineaudit/ingest/remember"
 )
 
 // A Candidate is a field that a header may mean.
@@ -60,11 +58,6 @@ func NewScorer() *Scorer { return &Scorer{} }
 
 // maxHeader bounds the text of a header; what is longer is prose.
 const maxHeader = 120
-
-var (
-	headers = remember.New(8192, func(text string, _ int) *Header { return (&Scorer{}).read(text) })
-	words   = remember.New(16_384, func(text string, dotted int) reading { return lex().read(word{text, dotted == 1}) })
-)
 
 // Header reads the words of a header.
 func (s *Scorer) Header(text string) *Header { return headers.Of(text, 0) }
@@ -321,7 +314,9 @@ func (l *lexicon) conceptNames(ids []int) string {
 // Concepts returns the names of the concepts that the words of a text stand
 // for ("amplifier", "zone", "total"), each once, in the order of the words, and only where
 // the word is written out or is a usual abbreviation.
-func (s *Scorer) Concepts(text string) []string {
+func (s *Scorer) Concepts(text string) []string { return conceptLists.Of(text, 0) }
+
+func (s *Scorer) concepts(text string) []string {
 	var names []string
 	l := lex()
 	if len(text) > maxHeader {

@@ -17,7 +17,9 @@ var folded = map[rune]string{
 
 // Fold lowers the letters of s, takes accents off and makes every run of other
 // characters one space: "Nº Câble" is "no cable". A combining accent is dropped.
-func Fold(s string) string {
+func Fold(s string) string { return folds.Of(s, 0) }
+
+func fold(s string) string {
 	var b strings.Builder
 	b.Grow(len(s))
 	space := false
