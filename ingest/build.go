@@ -17,12 +17,15 @@ import (
 // order of the parts.
 type builder struct {
 	*account
-	job    *schedule.Job
-	opts   *Options
-	tables []*table
-	facts  []layout.Fact // what the title blocks say, in reading order
-	said   []said        // what sentences say of amplifiers
-	units  lengthEvidence
+	job     *schedule.Job
+	opts    *Options
+	tables  []*table
+	facts   []layout.Fact // what the title blocks say, in reading order
+	said    []said        // what sentences say of amplifiers
+	spoken  []spoken      // the texts outside the tables
+	routes  []route       // what they say of places and outputs
+	carried []carried     // what they say of controls
+	units   lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set
 	zones                             map[string]*schedule.Zone
@@ -80,7 +83,7 @@ type parentText struct {
 
 func newBuilder(file string, opts *Options, p *part) *builder {
 	tables := p.tables
-	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said),
+	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said), spoken: p.spoken,
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
 		channels: make(map[channelKey]*schedule.Channel), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
@@ -116,6 +119,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(channelRow, b.addChannelCable)
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
+	b.applyRoutes()
 	b.applySaid()
 	b.link()
 	b.leaveOut()

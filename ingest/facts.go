@@ -69,12 +69,17 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 			out = append(out, f)
 			continue
 		}
+		if notation.KeyOf(f.Text).Kind == notation.KeyZone {
+			f.Field = vocabulary.Unknown // "Amplifier: zone 1 output 1, ..." names none: see routesIn
+			out = append(out, f)
+			continue
+		}
 		rating, at := f.Text, 0
 		if i := strings.IndexAny(f.Text, ":,;–"); i >= 0 {
 			at, rating = i, strings.TrimLeft(f.Text[i:], ":,;– ")
 		}
 		if _, err := notation.ParseRating(rating, notation.Auto); err != nil || !strings.ContainsAny(rating, "wW") {
-			if name, ok := sentenceName(&f); ok { // its rating: see saidOn
+			if name, ok := sentenceName(&f); ok { // its rating: see saidIn
 				f.Text, f.Key, f.Cell = name, "", nil
 			}
 			out = append(out, f)

@@ -52,6 +52,7 @@ func (b *builder) collectNames() {
 		}
 	}
 	b.hearAmplifiers()
+	b.hearRoutes()
 	b.zoneNames.Settle()
 	b.places.roomNames.Settle()
 	b.ampNames.Settle()

@@ -179,6 +179,10 @@ var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
 // longer is a sentence.
 const longestName = 24
 
+// longestTitle is the most letters of a title that names an amplifier, with
+// its rating.
+const longestTitle = 48
+
 // longestOutput is the most bytes of the name of an output behind that of its
 // amplifier: "channel 12".
 const longestOutput = 12
@@ -250,6 +254,9 @@ func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
 // readAmp reads a cell or title that names an amplifier, and perhaps its
 // channel too.
 func (b *builder) readAmp(o *outlet, r *row, amp seen) {
+	if amp.col == nil && len([]rune(amp.text)) > longestTitle {
+		return // a sentence that speaks of an amplifier
+	}
 	text, _ := b.readable(&amp, notation.ChannelColumn)
 	text = o.cutRating(text, amp)
 	if text == "" {

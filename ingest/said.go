@@ -21,18 +21,14 @@ type said struct {
 	source schedule.Source
 }
 
-// saidOn finds the sentences about amplifiers on a sheet: in the cells of its
-// titles and notes, each alone or all of a row together.
-func saidOn(s *layout.Sheet) []said {
-	type place struct {
-		at   schedule.Ref
-		text string
-	}
-	var cells []place
+// spokenOn gathers the texts on a sheet that stand in no table: those of its
+// titles and notes, in reading order.
+func spokenOn(s *layout.Sheet) []spoken {
+	var cells []spoken
 	add := func(at schedule.Ref, text string) {
 		text = strings.TrimSpace(text)
-		if at.Row > 0 && text != "" && !slices.ContainsFunc(cells, func(p place) bool { return p.at == at }) {
-			cells = append(cells, place{at, text})
+		if at.Row > 0 && text != "" && !slices.ContainsFunc(cells, func(p spoken) bool { return p.at == at }) {
+			cells = append(cells, spoken{at, text})
 		}
 	}
 	fact := func(f *layout.Fact) {
@@ -63,7 +59,13 @@ func saidOn(s *layout.Sheet) []said {
 			add(o.At, o.Text)
 		}
 	}
-	slices.SortStableFunc(cells, func(x, y place) int { return x.at.Compare(y.at) })
+	slices.SortStableFunc(cells, func(x, y spoken) int { return x.at.Compare(y.at) })
+	return cells
+}
+
+// saidIn finds the sentences about amplifiers in the texts of a sheet, each
+// alone or all of a row together.
+func saidIn(cells []spoken) []said {
 	var out []said
 	for len(cells) > 0 {
 		n := 1
@@ -119,7 +121,7 @@ func ampText(a *notation.RatedAmplifier) string {
 func (b *builder) hearAmplifiers() {
 	for i := range b.said {
 		if b.said[i].Name != "" {
-			b.ampNames.Add(b.said[i].ampText(), 0)
+			b.ampNames.Refer(b.said[i].ampText())
 		}
 	}
 }

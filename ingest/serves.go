@@ -305,7 +305,11 @@ func (b *builder) applyService(r *row) {
 	if list := b.channelsOf(r); len(list) == 1 && control == nil {
 		channel = list[0]
 	}
-	v := r.service
+	b.serve(r.service, channel, control)
+}
+
+// serve hangs what a service names, and names none itself, on a channel or a control.
+func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule.Control) {
 	rooms := make(map[string]bool)
 	for _, name := range v.rooms {
 		if f := b.places.roomNames.Find(name); f.Key != "" && f.Match != join.Unclear {

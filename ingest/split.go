@@ -17,6 +17,7 @@ type part struct {
 	tables  []*table
 	facts   []layout.Fact
 	said    []said
+	spoken  []spoken
 	sheet   string // for a job with a sheet of its own
 	outside []layout.Outside
 	row     *row // for a job of a register: its first row
@@ -51,7 +52,8 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 		sp := sheetPart{sheet: s}
 		sp.facts = sheetFacts(s)
 		if !s.Hidden {
-			sp.said = saidOn(s)
+			sp.spoken = spokenOn(s)
+			sp.said = saidIn(sp.spoken)
 		}
 		for _, t := range s.Tables {
 			number++
@@ -89,6 +91,7 @@ func parts(reading *layout.Reading, names map[string][]valueName) []part {
 			one.facts = append(one.facts, s.facts...)
 		}
 		one.said = append(one.said, s.said...)
+		one.spoken = append(one.spoken, s.spoken...)
 		one.outside = append(one.outside, s.sheet.Outside...)
 	}
 	return []part{one}
@@ -140,6 +143,7 @@ type sheetPart struct {
 	sheet  *layout.Sheet
 	facts  []layout.Fact
 	said   []said
+	spoken []spoken
 	tables []*table
 	no     string // keys of the job's number and name, "" if not named
 	name   string
@@ -257,6 +261,7 @@ func bySheet(all []sheetPart) []part {
 				p.tables = append(p.tables, s.tables...)
 				p.facts = append(p.facts, s.facts...)
 				p.said = append(p.said, s.said...)
+				p.spoken = append(p.spoken, s.spoken...)
 				p.outside = append(p.outside, s.sheet.Outside...)
 				if p.sheet == "" {
 					p.sheet = s.sheet.Name
@@ -270,6 +275,7 @@ func bySheet(all []sheetPart) []part {
 				if !s.sheet.Hidden {
 					p.facts = append(p.facts, withoutJob(s.facts)...)
 					p.said = append(p.said, s.said...)
+					p.spoken = append(p.spoken, s.spoken...)
 				}
 				if k == 0 {
 					p.outside = append(p.outside, s.sheet.Outside...)
@@ -381,6 +387,7 @@ func byRegister(all []sheetPart) []part {
 			if !s.sheet.Hidden {
 				out[k].facts = append(out[k].facts, withoutJob(s.facts)...)
 				out[k].said = append(out[k].said, s.said...)
+				out[k].spoken = append(out[k].spoken, s.spoken...)
 			}
 		}
 		out[0].outside = append(out[0].outside, s.sheet.Outside...)

@@ -1,0 +1,295 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Notes outside the tables say which output feeds a zone ("Public = ch 1 (100
+// W), Staff = ch 2 (35 W)"; "Zone 2: amp B, 60 W") and what controls carry
+// ("VC-2, VC-3: 35 W"). They are read by the names that the tables use: a
+// note that names none of them is left alone.
+
+// A spoken is a text outside the tables.
+type spoken struct {
+	at   schedule.Ref
+	text string
+}
+
+// A route is what a note says of places and the output that feeds them.
+type route struct {
+	service service
+	outlet  outlet
+	watts   seen // the output's rating; nothing if none is said
+}
+
+// A carried is what a note says that controls carry.
+type carried struct {
+	controls []string
+	watts    seen
+}
+
+var (
+	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+`) // no full stop of an abbreviation
+	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
+	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
+	routeWord     = regexp.MustCompile(`(?i)^(?:on|is|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+`)
+	segmentEnd    = regexp.MustCompile(`\s*[,;]\s*`)
+	longestSpoken = 400
+)
+
+// hearRoutes reads the notes and adds the names of amplifiers and places in
+// them to those of the tables.
+func (b *builder) hearRoutes() {
+	for _, s := range b.spoken {
+		if len(s.text) > longestSpoken {
+			continue
+		}
+		for _, statement := range statements(s.text) {
+			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+			if c, ok := b.carriedIn(at); ok {
+				b.carried = append(b.carried, c)
+				continue
+			}
+			b.routes = append(b.routes, b.routesIn(at)...)
+		}
+	}
+	for i := range b.routes {
+		r := &b.routes[i]
+		if r.outlet.amp != "" {
+			b.ampNames.Add(r.outlet.amp, 0)
+		}
+		for _, z := range r.service.zones {
+			b.zoneNames.Refer(z)
+		}
+		for _, room := range r.service.rooms {
+			b.places.roomNames.Refer(room)
+		}
+	}
+}
+
+// statements divides a note.
+func statements(text string) []string {
+	var out []string
+	for {
+		m := statementEnd.FindStringIndex(text)
+		if m == nil {
+			return append(out, text)
+		}
+		end := m[0]
+		if i := strings.IndexByte(text[m[0]:m[1]], '.'); i >= 0 {
+			end += i
+		}
+		out, text = append(out, text[:end]), text[m[1]:]
+	}
+}
+
+// carriedIn reads "VC-2, VC-3: 35 W": controls that rows name, and one power.
+func (b *builder) carriedIn(s seen) (carried, bool) {
+	m := wattsIn.FindAllStringSubmatchIndex(s.text, 2)
+	if len(m) != 1 {
+		return carried{}, false
+	}
+	c := carried{watts: s}
+	c.watts.text = s.text[m[0][2]:m[0][3]]
+	before := strings.Trim(s.text[:m[0][0]], " :=,(–-")
+	for _, part := range listMarks.Split(before, -1) {
+		for _, tag := range listWords.Split(part, -1) {
+			if tag = strings.Trim(tag, " :=–-"); b.dir.controls[join.Key(tag)] && tag != "" {
+				c.controls = append(c.controls, tag)
+			} else if tag != "" {
+				return carried{}, false
+			}
+		}
+	}
+	return c, len(c.controls) > 0
+}
+
+// routesIn reads what one statement says of places and outputs.
+func (b *builder) routesIn(s seen) []route {
+	text := s.text
+	amp := ""
+	if m := routeMark.FindStringIndex(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
+		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
+		if head := text[:m[0]]; b.namesAmp(head) {
+			amp = head
+		} else if c := b.channelRef(head); b.placesIn(s, head).had() || c.ok && len(c.ref.Channels) > 0 {
+			m = nil
+		}
+		if m != nil {
+			text = text[m[1]:]
+		}
+	}
+	var out []route
+	var waiting service
+	for _, segment := range segmentEnd.Split(text, -1) {
+		watts := seen{}
+		if m := wattsIn.FindStringSubmatchIndex(segment); m != nil {
+			watts = s
+			watts.text = segment[m[2]:m[3]]
+			segment = strings.TrimSpace(segment[:m[0]] + " " + segment[m[1]:])
+		}
+		place, feed := b.divide(s, segment)
+		switch {
+		case place.had() && feed != nil:
+			place.zones = append(waiting.zones, place.zones...)
+			place.rooms = append(waiting.rooms, place.rooms...)
+			waiting = service{}
+			if feed.amp == "" && amp != "" {
+				feed.amp, feed.ampAt = amp, s
+			}
+			out = append(out, route{service: place, outlet: *feed, watts: watts})
+		case !place.had() && waiting.had() && b.feedIn(s, segment) != nil:
+			out = append(out, route{service: waiting, outlet: *b.feedIn(s, segment), watts: watts})
+			waiting = service{}
+		case place.had():
+			waiting.zones, waiting.rooms = append(waiting.zones, place.zones...), append(waiting.rooms, place.rooms...)
+		case segment == "" && len(out) > 0 && watts.had():
+			if last := &out[len(out)-1]; !last.watts.had() {
+				last.watts = watts
+			}
+		case segment != "" && len(out) == 0:
+			return nil // prose
+		}
+	}
+	return out
+}
+
+// had reports whether a service names anything.
+func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.tags) > 0 }
+
+// divide takes a segment apart into places and the output that feeds them.
+func (b *builder) divide(s seen, segment string) (service, *outlet) {
+	if parts := routeMark.Split(segment, 2); len(parts) == 2 {
+		place, feed := b.placesIn(s, parts[0]), b.feedIn(s, parts[1])
+		if place.had() && feed != nil {
+			return place, feed
+		}
+		if place, feed = b.placesIn(s, parts[1]), b.feedIn(s, parts[0]); place.had() && feed != nil {
+			return place, feed
+		}
+	}
+	words := strings.Fields(segment)
+	for n := len(words) - 1; n > 0; n-- {
+		place := b.placesIn(s, strings.Join(words[:n], " "))
+		if !place.had() {
+			continue
+		}
+		if feed := b.feedIn(s, strings.Join(words[n:], " ")); feed != nil {
+			return place, feed
+		}
+	}
+	return b.placesIn(s, segment), nil
+}
+
+// placesIn finds the places that a text names and nothing else.
+func (b *builder) placesIn(s seen, text string) service {
+	text = strings.Trim(text, " .:=–-")
+	if text == "" || strings.Trim(text, "0123456789") == "" {
+		return service{}
+	}
+	s.text, s.field = text, vocabulary.Room
+	if v := b.listOfPlaces(s); v != nil {
+		return *v
+	}
+	return service{}
+}
+
+// feedIn finds the output that a text names and nothing else; nil if none.
+// Only a word for an output or an amplifier, or the name of an amplifier, makes
+// an output of it.
+func (b *builder) feedIn(s seen, text string) *outlet {
+	text = strings.Trim(routeWord.ReplaceAllString(strings.Trim(text, " .:=–-"), ""), " ")
+	if text == "" {
+		return nil
+	}
+	o := &outlet{at: s, ampAt: s}
+	if known, ok := b.splitKnown(text); ok {
+		o.amp, o.channels, o.bridged = known.Amplifier, known.Channels, known.Bridged
+		return o
+	}
+	if b.namesAmp(text) {
+		o.amp = text
+		return o
+	}
+	c := b.channelRef(text)
+	if !c.ok {
+		return nil
+	}
+	switch notation.KeyOf(text).Kind {
+	case notation.KeyChannel, notation.KeyAmplifier:
+	case notation.KeyLine:
+	default:
+		if !b.wordedOutput(text) {
+			return nil
+		}
+	}
+	o.amp, o.channels, o.bridged = c.ref.Amplifier, slices.Clone(c.ref.Channels), c.ref.Bridged
+	if o.amp != "" {
+		o.amp = withKindWord(text, o.amp)
+	}
+	return o
+}
+
+// applyRoutes gives outputs and controls what the notes say of them, where the
+// tables do not.
+func (b *builder) applyRoutes() {
+	for i := range b.routes {
+		r := &b.routes[i]
+		channel := b.channelOfRoute(r)
+		if channel == nil {
+			continue
+		}
+		if r.watts.had() && len(b.channelRated[channel]) == 0 {
+			if out, s := b.rating(r.watts); len(out) > 0 {
+				b.noteChannelRating(channel, out, s)
+			}
+		}
+		for _, name := range r.service.zones {
+			if z := b.zone(r.service.at, name); z != nil && z.Channel == nil {
+				feedZone(z, channel, &r.outlet)
+			}
+		}
+		b.serve(&r.service, channel, nil)
+	}
+	for _, c := range b.carried {
+		for _, tag := range c.controls {
+			if k := b.controls[b.controlNames.Find(tag).Key]; k != nil && len(b.controlRated[k]) == 0 {
+				b.noteControlRating(k, c.watts)
+			}
+		}
+	}
+}
+
+// channelOfRoute is the channel that a note names.
+func (b *builder) channelOfRoute(r *route) *schedule.Channel {
+	var a *schedule.Amplifier
+	if r.outlet.amp != "" {
+		if a = b.amplifier(r.outlet.ampAt, r.outlet.amp); a == nil {
+			return nil
+		}
+	}
+	if len(r.outlet.channels) == 0 {
+		for _, c := range b.onlyChannel(&r.outlet, a) {
+			return c
+		}
+		return nil
+	}
+	name := r.outlet.channels[0]
+	if len(r.outlet.channels) > 1 {
+		name = strings.Join(r.outlet.channels, "+")
+	}
+	if a == nil {
+		var ok bool
+		if a, ok = b.ownerOf(r.outlet.at, name); !ok {
+			return nil
+		}
+	}
+	return b.channel(a, name, r.outlet.at.source.At)
+}

@@ -1,0 +1,53 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// The notes are common practice, no source.
+func TestNotesRouteZones(t *testing.T) {
+	zoned := "tag | zone | tap[W]\nLS-1 | 1 - Public | 5\nLS-2 | 2 - Staff | 5"
+	roomed := "tag | room | tap[W]\nLS-1 | Public | 5\nLS-2 | Staff | 5"
+	for _, tt := range []struct{ name, note, rows, one, two string }{
+		{"zones = outputs, rated", "title : Amplifier channel: Public = ch 1 (100 W), Staff = ch 2 (35 W)", zoned, "1 100 W", "2 35 W"},
+		{"zone output, side by side", "title : Versterker: zone 1 uitgang 1 (100W), zone 2 uitgang 2 (35W)", zoned, "1 100 W", "2 35 W"},
+		{"an amplifier each", "title : Zone 1 : ampli 1, 100 W\ntitle : Zone 2 : ampli 2, 35 W", zoned, "ampli 1 / 1 100 W", "ampli 2 / 1 35 W"},
+		{"outputs first", "title : Ch 1: Public, 100 W; Ch 2: Staff, 35 W", roomed, "1 100 W", "2 35 W"},
+		{"rooms", "title : Public -> output 1; Staff -> output 2", roomed, "1 ? W", "2 ? W"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.note+"\n"+tt.rows))
+			var got []string
+			for _, l := range j.Loudspeakers {
+				if l.Channel == nil {
+					got = append(got, "none")
+					continue
+				}
+				got = append(got, l.Channel.Label()+" "+show(l.Channel.Rated)+" W")
+			}
+			want(t, "outputs", got, []string{tt.one, tt.two})
+		})
+	}
+}
+
+func TestNotesThatRouteNothing(t *testing.T) {
+	for _, note := range []string{"title : Public hours are 9 to 5", "title : Zone 1 was rewired in 2009", "title : Staff: 12 persons, 2 shifts", "title : Public address, 100 W"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", note+"\ntag | zone | tap[W]\nLS-1 | 1 - Public | 5\nLS-2 | 2 - Staff | 5"))
+		if len(j.Channels) > 0 {
+			t.Errorf("%s: channel %s", note, j.Channels[0].Label())
+		}
+	}
+}
+
+func TestNotesRateControls(t *testing.T) {
+	for _, note := range []string{"VC-2, VC-3: 35 W", "VC-2 et VC-3 : 35 W maxi", "VC-2 & VC-3: 35W attenuator, 1-gang", "VC-2 und VC-3 max. 35 W"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\ntag | tap[W] | control\nLS-1 | 5 | VC-2\nLS-2 | 5 | VC-3\nLS-3 | 5 | VC-4"))
+		var got []string
+		for _, c := range j.Controls {
+			got = append(got, c.Name+" "+show(c.Rated))
+		}
+		want(t, note, got, []string{"VC-2 35", "VC-3 35", "VC-4 ?"})
+	}
+}
