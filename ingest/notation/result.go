@@ -76,6 +76,7 @@ const (
 	SignTaken                          // "6 dB": an attenuation written without its sign
 	FrameOrOutput                      // "4 outputs, 240 W": watts of each output, or of all together
 	OffTaken                           // "off": no watts
+	OtherPower                         // "60 W, 120 W peak": the first of two powers counts
 	endOfDoubts
 )
 
@@ -108,6 +109,7 @@ var doubtText = []string{
 	"attenuation written without its sign",
 	"watts of each output or of all together not certain",
 	"off taken as no watts",
+	"another power is written beside it",
 }
 
 // Has reports whether all of d2 are among the doubts.

@@ -2,7 +2,9 @@ package notation
 
 import (
 	"errors"
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -39,12 +41,12 @@ func TestParseRatingSentence(t *testing.T) {
 		{"PANEL AMP-P (8 ways, 70 V, 60 W a way)", []RatedAmplifier{n("AMP-P", 8, 60, 70)}},
 		{"All 100 V. Two amps, 2 ways each of 40 W.", []RatedAmplifier{{Amplifiers: 2, Outputs: 2, W: 40, PerOutput: true, AtV: at100}}},
 		{"Amp 1 = 70 V, 120 W. Amp 2 = 100 V, 120 W.", []RatedAmplifier{{Name: "1", W: 120, AtV: []float64{70}}, {Name: "2", W: 120, AtV: at100}}},
-		{"100 V, ch 1 and ch 2 are 60 W each (amp IR)", []RatedAmplifier{ways("IR", at100, NamedWatts{"1", 60}, NamedWatts{"2", 60})}},
-		{"Amp EB2 way 1 40 W way 2 60 W", []RatedAmplifier{ways("EB2", nil, NamedWatts{"1", 40}, NamedWatts{"2", 60})}},
-		{"Amp DOME: chan. 1 60 W, chan. 2 60 W, both 100 V", []RatedAmplifier{ways("DOME", at100, NamedWatts{"1", 60}, NamedWatts{"2", 60})}},
-		{"Verstärker VG;K1: 60 W;K2: 30 W", []RatedAmplifier{ways("VG", nil, NamedWatts{"K1", 60}, NamedWatts{"K2", 30})}},
-		{"Uscite U1 e U2 del finale: 60 W ciascuna", []RatedAmplifier{ways("", nil, NamedWatts{"U1", 60}, NamedWatts{"U2", 60})}},
-		{"All off amp OP way 1, 70 V, 120 W", []RatedAmplifier{ways("OP", []float64{70}, NamedWatts{"1", 120})}},
+		{"100 V, ch 1 and ch 2 are 60 W each (amp IR)", []RatedAmplifier{ways("IR", at100, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 60})}},
+		{"Amp EB2 way 1 40 W way 2 60 W", []RatedAmplifier{ways("EB2", nil, NamedWatts{Name: "1", W: 40}, NamedWatts{Name: "2", W: 60})}},
+		{"Amp DOME: chan. 1 60 W, chan. 2 60 W, both 100 V", []RatedAmplifier{ways("DOME", at100, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 60})}},
+		{"Verstärker VG;K1: 60 W;K2: 30 W", []RatedAmplifier{ways("VG", nil, NamedWatts{Name: "K1", W: 60}, NamedWatts{Name: "K2", W: 30})}},
+		{"Uscite U1 e U2 del finale: 60 W ciascuna", []RatedAmplifier{ways("", nil, NamedWatts{Name: "U1", W: 60}, NamedWatts{Name: "U2", W: 60})}},
+		{"All off amp OP way 1, 70 V, 120 W", []RatedAmplifier{ways("OP", []float64{70}, NamedWatts{Name: "1", W: 120})}},
 		{"Verstärker TR, 1 Ausgang, 100 V, 80 W", []RatedAmplifier{{Name: "TR", Outputs: 1, W: 80, AtV: at100}}},
 		{"Verstärker TR, 4 Ausgänge, 240 W", []RatedAmplifier{{Name: "TR", Outputs: 4, W: 240, Doubts: FrameOrOutput}}},
 		{"Booster B1: zone 1, 2 (80 W)", []RatedAmplifier{{Name: "B1", W: 80, Zones: []string{"1", "2"}}}},
@@ -76,6 +78,81 @@ func TestParseRatingSentence(t *testing.T) {
 	} {
 		if got, err := ParseRatingSentence(in, Auto); !errors.Is(err, want) {
 			t.Errorf("ParseRatingSentence(%q) = %+v, %v; want %v", in, got, err, want)
+		}
+	}
+}
+
+// short writes amplifiers in one line: name, outputs, watts, "each" or
+// "together", volts, outputs with their watts and places, zones.
+func shortly(list []RatedAmplifier) string {
+	var out []string
+	for _, a := range list {
+		parts := []string{a.Name}
+		add := func(format string, args ...any) { parts = append(parts, fmt.Sprintf(format, args...)) }
+		if a.Amplifiers > 1 {
+			add("%d amps", a.Amplifiers)
+		}
+		if a.Outputs > 0 {
+			add("%dx", a.Outputs)
+		}
+		if a.W > 0 {
+			add("%vW", a.W)
+		}
+		if a.PerOutput {
+			add("each")
+		}
+		if a.TotalW > 0 {
+			add("together %vW", a.TotalW)
+		}
+		for _, v := range a.AtV {
+			add("%vV", v)
+		}
+		for _, w := range a.Ways {
+			add("%s=%vW", w.Name, w.W)
+			if w.Feeds != "" {
+				add("[%s]", w.Feeds)
+			}
+		}
+		for _, z := range a.Zones {
+			add("zone %s", z)
+		}
+		for _, d := range (a.Doubts &^ SplitRead).Texts() {
+			add("(%s)", d)
+		}
+		out = append(out, strings.TrimSpace(strings.Join(parts, " ")))
+	}
+	return strings.Join(out, "; ")
+}
+
+// How installers write it in six languages; common practice, no source.
+func TestParseRatingSentenceWritten(t *testing.T) {
+	const open = " (watts of each output or of all together not certain)"
+	for in, want := range map[string]string{
+		// the amplifier's name in front, behind, twice, not at all
+		"A1 is a 4 x 250 W amp": "A1 4x 250W each", "A1 (4 x 250 W)": "A1 4x 250W each", "A1 - 4 x 250 W": "A1 4x 250W each", "V1 versterker met 4 groepen van 60 W": "V1 4x 60W each",
+		"A1: ampli 4 x 60 W": "A1 4x 60W each", "E1: etapa de 4 canales, 60 W por canal": "E1 4x 60W each", "F1: finale a quattro canali da 60 W": "F1 4x 60W each",
+		"Amp 1 120W, Amp 2 240W": "1 120W; 2 240W", "Amp 1: 2x120W. Amp 2: 240W": "1 2x 120W each; 2 240W", "Amp 1 is 2x120W and amp 2 is 240W": "1 2x 120W each; 2 240W",
+		"Rack: A1 = 2 x 120 W, A2 = 1 x 240 W": "A1 2x 120W each; A2 1x 240W each", "RACK A1 2x120W A2 1x240W": "A1 2x 120W each; A2 1x 240W each", "AMP ROOM / A1 4 x 60W / A2 2 x 120W": "A1 4x 60W each; A2 2x 120W each",
+		"A1 and A2: 2 x 120 W each": "A1 2x 120W each; A2 2x 120W each", "A1-A3: 60 W each": "A1 60W each; A2 60W each; A3 60W each", "Endstufen E1 und E2 je 2 x 120 W": "E1 2x 120W each; E2 2x 120W each",
+		"Etapas E1 y E2, 2 x 120 W cada una": "E1 2x 120W each; E2 2x 120W each", "PA amp - 30 W - feeds everything": "30W", "Everything on one 30 W amp": "30W", "all on the one 60W amplifier (70 V)": "60W 70V",
+		"Two amplifiers, 120 W each": "2 amps 120W each", "Deux amplis de 120 W chacun": "2 amps 120W each", "Due finali da 2 x 120 W": "2 amps 2x 120W each", "Amp output 120W": "120W", "Verstärkerleistung: 4 x 120 W": "4x 120W each",
+		// the outputs
+		"4-channel amplifier, 250W/ch": "4x 250W each", "Amplifier A1 - 4 channels x 250 W at 100 V": "A1 4x 250W each 100V", "Rack amp 4ch 250W @ 70V": "4x 250W 70V" + open,
+		"each output 60W": "60W each", "All outputs 60 W": "60W each", "60 W a way": "60W each", "Je Ausgang 60 W": "60W each", "60 W par voie": "60W each", "Cada salida 60 W": "60W each", "Ogni uscita 60 W": "60W each", "Elke uitgang 60 W": "60W each",
+		"Nennleistung je Kanal 120 W": "120W each", "Rating per output: 60 W": "60W each", "Amp A1 480 W all channels": "A1 together 480W",
+		"ways 1-4: 60 W each": "1=60W 2=60W 3=60W 4=60W", "outputs 1 & 2: 120 W, outputs 3 & 4: 60 W": "1=120W 2=120W 3=60W 4=60W", "Ch1 120W, Ch2 60W": "1=120W 2=60W", "Voie 1 : 60 W ; voie 2 : 30 W": "1=60W 2=30W",
+		"A1 ch 1: 120 W, ch 2: 60 W": "A1 1=120W 2=60W", "A1.1 = 120 W, A1.2 = 60 W": "A1 1=120W 2=60W", "A1: 120 + 60 W": "A1 1=120W 2=60W", "A1: 120W + 60W": "A1 1=120W 2=60W",
+		"Amp X: way 1 = dome floor, way 2 = foyer": "X 1=0W [dome floor] 2=0W [foyer]", "Amplifier 2 x 240 W, 100 V; output 1 for Foyer ring and Roof terrace, output 2 for Dome rim": "2x 240W each 100V 1=0W [Foyer ring and Roof terrace] 2=0W [Dome rim]",
+		"Ausgang 1 für Kalthaus, Ausgang 2 für Kasse": "1=0W [Kalthaus] 2=0W [Kasse]", "salida 1 para la pista, salida 2 para la taquilla": "1=0W [la pista] 2=0W [la taquilla]",
+		"Amp A (120 W) zones 1 to 3; amp B (60 W) zones 4 to 6": "A 120W zone 1 zone 2 zone 3; B 60W zone 4 zone 5 zone 6",
+		// figures
+		"A1 4x120": "A1 4x 120W each (no unit written)", "Amp was 60 W, now 120 W": "120W", "Amp A1 60 W (120 W peak)": "A1 60W (another power is written beside it)",
+		// other things
+		"Amp room: 2 horns of 15 W": "", "spare 60W amp on the shelf": "", "Reserveverstärker 60 W": "", "amp fan replaced": "", "Horns 15 W, columns 20 W": "", "6 W each": "", "2 x 60": "", "amp 120": "", "Wall controls 10 W each": "", "total 480 W": "",
+	} {
+		list, err := ParseRatingSentence(in, Auto)
+		if got := shortly(list); got != want {
+			t.Errorf("%q: %q, %v; want %q", in, got, err, want)
 		}
 	}
 }

@@ -60,8 +60,8 @@ func (c *clauseReading) unit(i int, class string) (float64, int) {
 	return v, 1 + n
 }
 
-// list reads the short names behind a word: "1", "U1 e U2", "1, 2", "1 and ch
-// 2". A figure with a unit, or one that counts, is none.
+// list reads the short names behind a word: "1", "U1 e U2", "1, 2", "1-4", "1
+// and ch 2". A figure with a unit, or one that counts, is none.
 func (c *clauseReading) list() []string {
 	var out []string
 	at := c.at
@@ -69,6 +69,13 @@ func (c *clauseReading) list() []string {
 		name, n := nameCode(c.tokens, at)
 		if n == 0 && c.tokens[at].kind == figureToken && c.tokens[at].figure.whole && c.bareFigure(at) {
 			name, n = c.tokens[at].raw, 1
+			if to, k := c.rangeEnd(at); k > 0 {
+				from, _ := numberOf(name)
+				for v := from; v < to; v++ {
+					out = append(out, strconv.Itoa(v))
+				}
+				name, n = strconv.Itoa(to), k
+			}
 		}
 		if n == 0 {
 			break
@@ -82,6 +89,84 @@ func (c *clauseReading) list() []string {
 		at += c.outputWord(at)
 		if at == c.at {
 			break
+		}
+	}
+	return out
+}
+
+// rangeEnd reads the end of a range that starts at the figure tokens[i], "1-4",
+// "1 to 4", and returns the number of tokens of the range.
+func (c *clauseReading) rangeEnd(i int) (to, n int) {
+	if i+2 >= len(c.tokens) || !c.tokens[i+1].is("-") && !(c.tokens[i+1].kind == wordToken && isRangeWord(c.tokens[i+1].text)) {
+		return 0, 0
+	}
+	end := c.tokens[i+2]
+	if end.kind != figureToken || !end.figure.whole || !c.bareFigure(i+2) {
+		return 0, 0
+	}
+	from, to := int(c.tokens[i].figure.value), int(end.figure.value)
+	if from < 1 || to <= from || to > mostChannels {
+		return 0, 0
+	}
+	return to, 3
+}
+
+// deviceAt reports whether a word for a loudspeaker stands at tokens[i].
+func (c *clauseReading) deviceAt(i int) bool {
+	if i < 0 || i >= len(c.tokens) || c.tokens[i].kind != wordToken || len([]rune(c.tokens[i].text)) < 4 && c.tokens[i].text != "hp" {
+		return false
+	}
+	if e, _, ok := words("device").at(c.tokens, i); ok {
+		return e.kind == "loudspeaker"
+	}
+	return false
+}
+
+func isAmplifierWord(word string) bool {
+	e, ok := words("name").phrases[word]
+	return ok && e.sure && e.kind == string(KeyAmplifier)
+}
+
+// ratingCompound reports whether a word joins one for an amplifier to one for
+// its power: "Verstärkerleistung".
+func ratingCompound(word string) bool {
+	for _, amp := range []string{"verstarker", "endstufen", "versterker", "amplifier"} {
+		rest, ok := strings.CutPrefix(word, amp)
+		if !ok || rest == "" {
+			continue
+		}
+		for _, power := range []string{"leistung", "nennleistung", "vermogen", "rating", "power"} {
+			if rest == power {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// splitFigures takes apart figures that a space joins behind a word for an
+// amplifier, an output or a zone: "Amp 1 120 W" is amplifier 1 with 120 W.
+func splitFigures(tokens []token, style Style) []token {
+	var out []token
+	for i, t := range tokens {
+		spaced := t.kind == figureToken && strings.Contains(t.raw, " ") && i > 0 && tokens[i-1].kind == wordToken
+		if spaced {
+			_, output := words("output").phrases[tokens[i-1].text]
+			_, name := words("name").phrases[tokens[i-1].text]
+			spaced = output || name || !t.gap
+		}
+		if !spaced {
+			out = append(out, t)
+			continue
+		}
+		at := t.at
+		for k, part := range strings.Fields(t.raw) {
+			for _, p := range lex(part, style) {
+				p.at = at
+				p.gap = k > 0 || t.gap
+				out = append(out, p)
+			}
+			at += len([]rune(part)) + 1
 		}
 	}
 	return out
