@@ -22,6 +22,7 @@ type builder struct {
 	tables  []*table
 	facts   []layout.Fact // what the title blocks say, in reading order
 	said    []said        // what sentences say of amplifiers
+	loose   []said        // of two amplifiers or more that no row names
 	spoken  []spoken      // the texts outside the tables
 	routes  []route       // what they say of places and outputs
 	carried []carried     // what they say of controls
@@ -103,6 +104,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.sentenceRows()
 	b.demoteSummaries()
 	b.gatherDirectory()
 	b.gatherPlaces()
@@ -120,6 +122,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
 	b.applyRoutes()
+	b.hangOnOnly()
 	b.applySaid()
 	b.link()
 	b.leaveOut()

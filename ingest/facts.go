@@ -74,6 +74,11 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 			out = append(out, f)
 			continue
 		}
+		if list, err := notation.ParseRatingSentence(f.Key+": "+f.Text, notation.Auto); err == nil && len(list) > 1 {
+			f.Field = vocabulary.Unknown // of several amplifiers: see saidOn
+			out = append(out, f)
+			continue
+		}
 		rating, at := f.Text, 0
 		if i := strings.IndexAny(f.Text, ":,;–"); i >= 0 {
 			at, rating = i, strings.TrimLeft(f.Text[i:], ":,;– ")

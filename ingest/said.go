@@ -1,10 +1,13 @@
 package ingest
 
 import (
+	"cmp"
+	"regexp"
 	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -129,6 +132,57 @@ func (b *builder) hearAmplifiers() {
 // keepSaid keeps the sentences about amplifiers that a table names, about all
 // of them, and about the only one that the file names.
 func (b *builder) keepSaid() {
+	known := b.ampsInTables()
+	worded, unworded := make(map[string]bool), make(map[string]bool)
+	for i := range b.said {
+		s := &b.said[i]
+		switch k := b.ampNames.Find(s.ampText()).Key; {
+		case s.Name == "":
+		case s.Worded:
+			worded[k] = true
+		case s.Outputs > 0 || len(s.Ways) > 0:
+			unworded[k] = true
+		}
+	}
+	named := worded
+	if len(worded) == 0 {
+		named = unworded
+	}
+	only := len(known) == 0 && len(named) == 1
+	b.said = slices.DeleteFunc(b.said, func(s said) bool {
+		k := b.ampNames.Find(s.ampText()).Key
+		if s.Name == "" || known[k] || only && named[k] {
+			return false
+		}
+		if s.Worded && s.W > 0 && len(known) == 0 {
+			b.loose = append(b.loose, s)
+		}
+		return true
+	})
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Name == "" {
+			continue
+		}
+		name := seen{text: s.Name, field: vocabulary.Amplifier, source: s.source}
+		a := b.amplifier(name, s.ampText())
+		if a == nil {
+			continue
+		}
+		if only || b.cutNames[s.Name] {
+			a.Name = s.Name
+		}
+		if only {
+			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
+		}
+		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) {
+			b.slots[a.Key] = n
+		}
+	}
+}
+
+// ampsInTables are the keys of the amplifiers that rows name.
+func (b *builder) ampsInTables() map[string]bool {
 	known := make(map[string]bool)
 	for _, t := range b.tables {
 		for _, r := range t.rows {
@@ -146,33 +200,63 @@ func (b *builder) keepSaid() {
 			}
 		}
 	}
-	named := make(map[string]bool)
-	for i := range b.said {
-		if s := &b.said[i]; s.Name != "" && s.Worded {
-			named[b.ampNames.Find(s.ampText()).Key] = true
-		}
-	}
-	only := len(known) == 0 && len(named) == 1
-	b.said = slices.DeleteFunc(b.said, func(s said) bool {
-		k := b.ampNames.Find(s.ampText()).Key
-		return s.Name != "" && !known[k] && !(only && named[k])
-	})
+	return known
+}
+
+// outputBehind is an output's name behind that of its amplifier.
+var outputBehind = regexp.MustCompile(`^[ ./:_-]*([A-Za-z]?\d{1,2}|[A-Z])$`)
+
+// saidOutlet takes a channel's name apart that begins with the name of an
+// amplifier of a sentence: "ST-1" is output 1 of ST.
+func (b *builder) saidOutlet(text string) (amp, channel string, ok bool) {
+	length := 0
 	for i := range b.said {
 		s := &b.said[i]
-		if s.Name == "" {
+		if len(s.Name) <= length || !s.Worded && s.Outputs == 0 && len(s.Ways) == 0 || len(text) <= len(s.Name) || !strings.EqualFold(text[:len(s.Name)], s.Name) {
 			continue
 		}
-		name := seen{text: s.Name, field: vocabulary.Amplifier, source: s.source}
-		a := b.amplifier(name, s.ampText())
-		if a == nil {
-			continue
+		rest := text[len(s.Name):]
+		digits := s.Name[len(s.Name)-1] >= '0' && s.Name[len(s.Name)-1] <= '9' && rest[0] >= '0' && rest[0] <= '9'
+		if m := outputBehind.FindStringSubmatch(rest); m != nil && !digits {
+			amp, channel, ok, length = s.ampText(), m[1], true, len(s.Name)
 		}
-		if only {
-			a.Name = s.Name
-			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
+	}
+	if ok && length == 1 {
+		if b.cutNames == nil {
+			b.cutNames = make(map[string]bool)
 		}
-		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) {
-			b.slots[a.Key] = n
+		b.cutNames[strings.ToUpper(text[:length])] = true
+	}
+	return amp, channel, ok
+}
+
+// sentenceRows takes rows of a list of devices for what they are where they
+// are sentences about an amplifier: "Amp EB2 | way 1 40 W | way 2 60 W".
+func (b *builder) sentenceRows() {
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" || r.kind == channelRow || r.kind == amplifierRow && t.kind != layout.Loudspeakers {
+				continue
+			}
+			if tap := r.own(vocabulary.Tap); tap.had() {
+				if p, err := b.memo.tap(tap.text, notation.Auto); err == nil && !p.Doubts.Has(notation.SplitRead) {
+					continue
+				}
+			}
+			var texts []string
+			for i := range r.Values {
+				if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+					texts = append(texts, v.Text)
+				}
+			}
+			if len(texts) == 0 || !notation.SpeaksOfAmplifier(texts[0]) {
+				continue
+			}
+			list := sentence(strings.Join(texts, " "), r.At)
+			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(texts[0], list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
+				b.said = append(b.said, list...)
+				r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
+			}
 		}
 	}
 }
@@ -204,7 +288,93 @@ func (b *builder) applySaid() {
 		if len(amps) == 0 {
 			b.applyToLoose(s, at)
 		}
+		if d := s.Doubts & (notation.Bare | notation.OtherPower); d != 0 && s.W > 0 {
+			for _, why := range d.Texts() {
+				b.take(at, "channel rating", plain(s.W)+" W", schedule.LikelierReading, why)
+			}
+		}
 	}
+	b.applyEither()
+}
+
+// applyEither is for channels that name no amplifier under sentences about two
+// or more: each may have the rating of any of them.
+func (b *builder) applyEither() {
+	if len(b.loose) < 2 {
+		return
+	}
+	var ratings []notation.RatedOutput
+	var names []string
+	for i := range b.loose {
+		s := &b.loose[i]
+		if s.PerOutput || s.Outputs <= 1 {
+			ratings = append(ratings, notation.RatedOutput{W: s.W})
+			names = append(names, s.Name)
+		}
+	}
+	first := &b.loose[0]
+	at := seen{text: first.source.Written, field: vocabulary.ChannelWatts, source: first.source}
+	asked := false
+	for _, c := range b.job.Channels {
+		if c.Amplifier != nil || len(b.channelRated[c]) > 0 || len(ratings) < 2 {
+			continue
+		}
+		b.noteChannelRating(c, ratings, at)
+		if !asked {
+			asked = true
+			b.ask(at.source.At, "amplifier", "the outputs are listed without an amplifier: which are those of "+strings.Join(quoted(names), " and which of ")+"?",
+				"the rating of each output")
+		}
+	}
+}
+
+// hangOnOnly hangs all loudspeakers on the only output of the only amplifier
+// that sentences name, or speak of, where no row names one.
+func (b *builder) hangOnOnly() {
+	if len(b.said) == 0 || len(b.job.Channels) > 0 || len(b.job.Loudspeakers) == 0 || len(b.loose) > 0 {
+		return
+	}
+	var one *said
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Outputs > 1 || len(s.Ways) > 1 || s.Amplifiers > 1 {
+			return
+		}
+		if !s.Worded || s.W == 0 && s.TotalW == 0 && s.Name == "" {
+			continue
+		}
+		if one != nil && one.Name != s.Name {
+			return
+		}
+		one = s
+	}
+	if one == nil || len(b.job.Amplifiers) > 1 || len(b.job.Amplifiers) == 1 && one.Name == "" {
+		return
+	}
+	at := seen{text: one.source.Written, field: vocabulary.Channel, source: one.source}
+	var a *schedule.Amplifier
+	if one.Name != "" {
+		a = b.amplifier(at, one.ampText())
+	} else {
+		a = &schedule.Amplifier{At: one.source.At, Key: "amplifier"}
+		b.amps[a.Key] = a
+		b.job.Amplifiers = append(b.job.Amplifiers, a)
+	}
+	if a == nil {
+		return
+	}
+	a.Name = cmp.Or(one.Name, "amplifier")
+	way := "1"
+	if len(one.Ways) == 1 {
+		way = one.Ways[0].Name
+	}
+	c := b.channel(a, way, one.source.At)
+	for _, l := range b.job.Loudspeakers {
+		if l.Channel == nil && (l.Zone == nil || len(l.Zone.Channels) == 0) {
+			l.Channel = c
+		}
+	}
+	b.take(at, "channel", c.Label(), schedule.LikelierReading, "the only amplifier that the file speaks of")
 }
 
 func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
@@ -214,14 +384,19 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	if len(s.Zones) > 0 && len(a.Channels) == 0 {
 		c := b.channel(a, "1", s.source.At)
 		for _, name := range s.Zones {
-			if z := b.zones[b.zoneNames.Find(name).Key]; z != nil && z.Channel == nil {
-				z.Channel, z.Channels = c, []*schedule.Channel{c}
-			}
+			b.feedPlace(c, name)
 		}
 	}
 	for _, w := range s.Ways {
-		if c := b.channel(a, w.Name, s.source.At); c != nil && w.W > 0 && len(b.channelRated[c]) == 0 {
+		c := b.channel(a, w.Name, s.source.At)
+		if c == nil {
+			continue
+		}
+		if w.W > 0 && len(b.channelRated[c]) == 0 {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
+		}
+		for _, place := range placesIn(w.Feeds) {
+			b.feedPlace(c, place)
 		}
 	}
 	if s.TotalW > 0 && len(b.frameRated[a]) == 0 {
@@ -239,8 +414,46 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	}
 }
 
+// placeBreaks stand between the places that one output feeds.
+var placeBreaks = regexp.MustCompile(`(?i)\s*(?:[,&+/]|\b(?:and|und|et|y|e|en)\b)\s*`)
+
+func placesIn(text string) []string {
+	return slices.DeleteFunc(placeBreaks.Split(text, -1), func(s string) bool { return strings.TrimSpace(s) == "" })
+}
+
+// feedPlace hangs a zone, or the loudspeakers of a room, on an output where
+// nothing else does.
+func (b *builder) feedPlace(c *schedule.Channel, place string) {
+	if f := b.zoneNames.Find(place); f.Match != join.Unclear {
+		if z := b.zones[f.Key]; z != nil {
+			if z.Channel == nil {
+				z.Channel, z.Channels = c, []*schedule.Channel{c}
+			}
+			return
+		}
+	}
+	k := join.Key(place)
+	for _, l := range b.job.Loudspeakers {
+		if l.Channel == nil && l.Room.Had() && join.Key(l.Room.Value) == k {
+			l.Channel = c
+		}
+	}
+}
+
 // applyToLoose is for channels without an amplifier.
 func (b *builder) applyToLoose(s *said, at seen) {
+	if len(b.job.Channels) == 0 {
+		for _, w := range s.Ways {
+			if w.Feeds == "" {
+				continue
+			}
+			if c := b.channel(nil, w.Name, s.source.At); c != nil {
+				for _, place := range placesIn(w.Feeds) {
+					b.feedPlace(c, place)
+				}
+			}
+		}
+	}
 	for _, c := range b.job.Channels {
 		if c.Amplifier != nil {
 			continue

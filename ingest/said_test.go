@@ -33,6 +33,10 @@ func TestSaidOfAmplifiers(t *testing.T) {
 			[]string{"TR / 1 80 W 100 V", "TR / 2 80 W 100 V"}},
 		{"other watts and volts", "title : Amp 1 = 70 V, 120 W. Amp 2 = 100 V, 60 W.", "LS-1 | 5 | Amp 1 ch 1\nLS-2 | 5 | Amp 2 ch 1",
 			[]string{"Amp 1 / 1 120 W 70 V", "Amp 2 / 1 60 W 100 V"}},
+		{"the last row of the table", "title : Pier", "LS-1 | 5 | 1\nLS-2 | 5 | 2\nAmp EB2 | way 1 40 W | way 2 60 W", []string{"EB2 / 1 40 W ? V", "EB2 / 2 60 W ? V"}},
+		{"outputs that begin with the amplifier's name", "title : ST: 2 x 40W, 70 V", "LS-1 | 5 | ST-1\nLS-2 | 5 | ST-2", []string{"ST / 1 40 W 70 V", "ST / 2 40 W 70 V"}},
+		{"the same, a letter", "title : Y = ampli, 2 voies de 40 W", "LS-1 | 5 | Y1\nLS-2 | 5 | Y2", []string{"Y / 1 40 W ? V", "Y / 2 40 W ? V"}},
+		{"two amplifiers over outputs that name none", "title : Amp A: 2 outputs of 60 W each. Amp B: 2 outputs of 120 W each.", "LS-1 | 5 | 1\nLS-2 | 5 | 2", []string{"1 60..120 W ? V", "2 60..120 W ? V"}},
 		{"all outputs together, or each: not said", "title : PA1: 2 outputs, 240 W", "LS-1 | 5 | PA1.1\nLS-2 | 5 | PA1.2",
 			[]string{"PA1 / 1 ? W ? V", "PA1 / 2 ? W ? V"}},
 	} {
@@ -43,9 +47,46 @@ func TestSaidOfAmplifiers(t *testing.T) {
 	}
 }
 
+// Where no row names an output, the only amplifier feeds them all.
+func TestSaidOfTheOnlyAmplifier(t *testing.T) {
+	for _, tt := range []struct {
+		name, titles string
+		want         []string
+	}{
+		{"named", "title : Verstärker TR, 1 Ausgang, 80 W, 100 V", []string{"TR / 1 80 W 100 V"}},
+		{"without a name", "title : Amp: 30 watts", []string{"amplifier / 1 30 W ? V"}},
+		{"of two outputs", "title : Amp TR: 2 x 30 W", []string{"TR / 1 30 W ? V", "TR / 2 30 W ? V"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.titles+"\ntag | tap[W]\nLS-1 | 5\nLS-2 | 5"))
+			want(t, "channels", channelRatings(j), tt.want)
+			fed := 0
+			for _, l := range j.Loudspeakers {
+				if l.Channel != nil {
+					fed++
+				}
+			}
+			if one := len(tt.want) == 1; one != (fed == 2) {
+				t.Errorf("%d loudspeakers are fed", fed)
+			}
+		})
+	}
+}
+
+func TestSaidOfPlaces(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : Amp K: way 1 = Dome, way 2 = Foyer and Shop\ntag | zone | tap[W]\nLS-1 | Dome | 5\nLS-2 | Foyer | 5\nLS-3 | Shop | 5"))
+	var got []string
+	for _, l := range j.Loudspeakers {
+		got = append(got, l.Tag.Value+" "+l.Channel.Label())
+	}
+	want(t, "channels", got, []string{"LS-1 K / 1", "LS-2 K / 2", "LS-3 K / 2"})
+}
+
 func TestSaidAloud(t *testing.T) {
 	only := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : Amp TR, 2 outputs of 80 W each\ntag | tap[W] | channel\nLS-1 | 5 | 1"))
 	want(t, "assumed", takenAs(only), []string{"A1 amplifier = TR"})
+	two := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : Amp A: 2 outputs of 60 W each. Amp B: 2 outputs of 120 W each.\ntag | tap[W] | channel\nLS-1 | 5 | 1\nLS-2 | 5 | 2"))
+	want(t, "asked", asked(two), []string{"A1 amplifier"})
 	either := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : PA1: 2 outputs, 240 W\ntag | tap[W] | channel\nLS-1 | 5 | PA1.1\nLS-2 | 5 | PA1.2"))
 	want(t, "asked", asked(either), []string{"A1 channel rating"})
 }

@@ -122,6 +122,18 @@ func (c *clauseReading) deviceAt(i int) bool {
 	return false
 }
 
+// SpeaksOfAmplifier reports whether a word for an amplifier stands in a text:
+// "Amp EB2", "Verstärker VG".
+func SpeaksOfAmplifier(s string) bool {
+	tokens := lex(Clean(s), Point)
+	for i := range tokens {
+		if e, _, ok := words("name").at(tokens, i); ok && e.sure && e.kind == string(KeyAmplifier) {
+			return true
+		}
+	}
+	return false
+}
+
 func isAmplifierWord(word string) bool {
 	e, ok := words("name").phrases[word]
 	return ok && e.sure && e.kind == string(KeyAmplifier)
