@@ -197,10 +197,6 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	text = o.cutRating(text, ch)
 	o.at = ch
 	c := b.channelRef(text)
-	if name, id, ok := b.saidOutlet(text); ok && !amp.had() && (!c.ok || c.ref.Amplifier == "") {
-		o.amp, o.ampAt, o.channels = name, ch, []string{id}
-		return
-	}
 	if i := strings.IndexByte(text, '('); !c.ok && i > 0 { // "A-3 (to follow)"
 		text = strings.TrimSpace(text[:i])
 		c = b.channelRef(text)

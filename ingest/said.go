@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -169,10 +170,11 @@ func (b *builder) keepSaid() {
 		if a == nil {
 			continue
 		}
-		if only || b.cutNames[s.Name] {
+		if a.Name == s.ampText() && unicode.IsLetter([]rune(s.Name)[0]) {
 			a.Name = s.Name
 		}
 		if only {
+			a.Name = s.Name
 			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
 		}
 		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) {
@@ -203,33 +205,6 @@ func (b *builder) ampsInTables() map[string]bool {
 	return known
 }
 
-// outputBehind is an output's name behind that of its amplifier.
-var outputBehind = regexp.MustCompile(`^[ ./:_-]*([A-Za-z]?\d{1,2}|[A-Z])$`)
-
-// saidOutlet takes a channel's name apart that begins with the name of an
-// amplifier of a sentence: "ST-1" is output 1 of ST.
-func (b *builder) saidOutlet(text string) (amp, channel string, ok bool) {
-	length := 0
-	for i := range b.said {
-		s := &b.said[i]
-		if len(s.Name) <= length || !s.Worded && s.Outputs == 0 && len(s.Ways) == 0 || len(text) <= len(s.Name) || !strings.EqualFold(text[:len(s.Name)], s.Name) {
-			continue
-		}
-		rest := text[len(s.Name):]
-		digits := s.Name[len(s.Name)-1] >= '0' && s.Name[len(s.Name)-1] <= '9' && rest[0] >= '0' && rest[0] <= '9'
-		if m := outputBehind.FindStringSubmatch(rest); m != nil && !digits {
-			amp, channel, ok, length = s.ampText(), m[1], true, len(s.Name)
-		}
-	}
-	if ok && length == 1 {
-		if b.cutNames == nil {
-			b.cutNames = make(map[string]bool)
-		}
-		b.cutNames[strings.ToUpper(text[:length])] = true
-	}
-	return amp, channel, ok
-}
-
 // sentenceRows takes rows of a list of devices for what they are where they
 // are sentences about an amplifier: "Amp EB2 | way 1 40 W | way 2 60 W".
 func (b *builder) sentenceRows() {
@@ -239,7 +214,7 @@ func (b *builder) sentenceRows() {
 				continue
 			}
 			if tap := r.own(vocabulary.Tap); tap.had() {
-				if p, err := b.memo.tap(tap.text, notation.Auto); err == nil && !p.Doubts.Has(notation.SplitRead) {
+				if p, err := notation.ParseTap(tap.text, notation.Auto); err == nil && !p.Doubts.Has(notation.SplitRead) {
 					continue
 				}
 			}
