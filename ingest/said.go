@@ -2,13 +2,11 @@ package ingest
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -359,7 +357,9 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	if len(s.Zones) > 0 && len(a.Channels) == 0 {
 		c := b.channel(a, "1", s.source.At)
 		for _, name := range s.Zones {
-			b.feedPlace(c, name)
+			if z := b.zones[b.zoneNames.Find(name).Key]; z != nil && z.Channel == nil {
+				z.Channel, z.Channels = c, []*schedule.Channel{c}
+			}
 		}
 	}
 	for _, w := range s.Ways {
@@ -369,9 +369,6 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 		}
 		if w.W > 0 && len(b.channelRated[c]) == 0 {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
-		}
-		for _, place := range placesIn(w.Feeds) {
-			b.feedPlace(c, place)
 		}
 	}
 	if s.TotalW > 0 && len(b.frameRated[a]) == 0 {
@@ -389,46 +386,8 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	}
 }
 
-// placeBreaks stand between the places that one output feeds.
-var placeBreaks = regexp.MustCompile(`(?i)\s*(?:[,&+/]|\b(?:and|und|et|y|e|en)\b)\s*`)
-
-func placesIn(text string) []string {
-	return slices.DeleteFunc(placeBreaks.Split(text, -1), func(s string) bool { return strings.TrimSpace(s) == "" })
-}
-
-// feedPlace hangs a zone, or the loudspeakers of a room, on an output where
-// nothing else does.
-func (b *builder) feedPlace(c *schedule.Channel, place string) {
-	if f := b.zoneNames.Find(place); f.Match != join.Unclear {
-		if z := b.zones[f.Key]; z != nil {
-			if z.Channel == nil {
-				z.Channel, z.Channels = c, []*schedule.Channel{c}
-			}
-			return
-		}
-	}
-	k := join.Key(place)
-	for _, l := range b.job.Loudspeakers {
-		if l.Channel == nil && l.Room.Had() && join.Key(l.Room.Value) == k {
-			l.Channel = c
-		}
-	}
-}
-
 // applyToLoose is for channels without an amplifier.
 func (b *builder) applyToLoose(s *said, at seen) {
-	if len(b.job.Channels) == 0 {
-		for _, w := range s.Ways {
-			if w.Feeds == "" {
-				continue
-			}
-			if c := b.channel(nil, w.Name, s.source.At); c != nil {
-				for _, place := range placesIn(w.Feeds) {
-					b.feedPlace(c, place)
-				}
-			}
-		}
-	}
 	for _, c := range b.job.Channels {
 		if c.Amplifier != nil {
 			continue

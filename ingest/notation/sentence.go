@@ -24,16 +24,15 @@ type RatedAmplifier struct {
 
 // A NamedWatts is an output with its own rating.
 type NamedWatts struct {
-	Name  string  // "1", "K2"
-	W     float64 // 0 if not written
-	Feeds string  // the places that it feeds, as written: "Foyer ring and Roof terrace"
+	Name string  // "1", "K2"
+	W    float64 // 0 if not written
 }
 
 // ParseRatingSentence finds amplifiers with their outputs, ratings and line
 // voltages in a sentence in one of the six languages of the vocabulary: "PA1:
 // two outputs, 60W each", "Verstärker V1 4 x 125 W an 100 V", "ampli A: 2
 // sorties de 60 W", "Amp 1 = 70 V, 120 W. Amp 2 = 100 V, 120 W.", "60 W per
-// output", "way 1 = dome floor, way 2 = foyer".
+// output".
 //
 // Words without meaning here are passed over, with the doubt SplitRead. A
 // power beside several outputs without "each" or "together" has the doubt
@@ -103,7 +102,7 @@ type saidOf struct {
 
 // clause reads one clause and joins it to those before.
 func (r *sentenceReading) clause(tokens []token, text string) {
-	c := &clauseReading{tokens: tokens, runes: []rune(text), group: make([]saidOf, 1)}
+	c := &clauseReading{tokens: tokens, group: make([]saidOf, 1)}
 	c.leadingNames()
 	for c.at < len(tokens) {
 		c.step()
@@ -170,7 +169,7 @@ func (r *sentenceReading) finish() []RatedAmplifier {
 		if a.Outputs == 0 && ways == 0 && a.W == 0 && a.TotalW == 0 && len(a.AtV) == 0 && len(r.atV) == 0 {
 			continue
 		}
-		wayed := slices.ContainsFunc(a.Ways, func(w NamedWatts) bool { return w.W > 0 || w.Feeds != "" })
+		wayed := slices.ContainsFunc(a.Ways, func(w NamedWatts) bool { return w.W > 0 })
 		if a.Name == "" && !a.worded && !wayed && !(a.outputs && a.W > 0) {
 			continue
 		}

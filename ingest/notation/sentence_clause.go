@@ -8,7 +8,6 @@ import (
 // A clauseReading is one clause on its way into a sentence.
 type clauseReading struct {
 	tokens  []token
-	runes   []rune // the text of the clause
 	at      int
 	group   []saidOf // amplifiers of the clause; the last is being read
 	pending int      // ways of the last amplifier that wait for their watts
@@ -254,7 +253,7 @@ func isRackWord(word string) bool {
 
 // phrase reads a word for each, all together, now, before.
 func (c *clauseReading) phrase() bool {
-	if e, n, ok := words("said").at(c.tokens, c.at); ok && e.kind != "feeds" {
+	if e, n, ok := words("said").at(c.tokens, c.at); ok {
 		c.at += n
 		switch e.kind {
 		case "total":
@@ -360,7 +359,6 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 			a.Ways[i].W = w
 		}
 		c.pending = 0
-		c.feeds(1)
 	case a.W > 0 && !c.now && c.at > n && c.tokens[c.at-n-1].is("+") && len(a.Ways) == 0: // 120 W + 60 W
 		a.Ways, a.W, a.PerOutput = []NamedWatts{{Name: "1", W: a.W}, {Name: "2", W: w}}, 0, false
 	case a.W > 0 && a.W != w && !c.now:

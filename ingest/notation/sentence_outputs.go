@@ -2,8 +2,7 @@ package notation
 
 import "strings"
 
-// namedOutputs reads a word for an output with names behind it, and what they
-// feed: "ch 1 and 2", "way 1 = dome floor".
+// namedOutputs reads a word for an output with names behind it: "ch 1 and 2".
 func (c *clauseReading) namedOutputs() bool {
 	n := c.outputWord(c.at)
 	if n == 0 {
@@ -13,9 +12,6 @@ func (c *clauseReading) namedOutputs() bool {
 	list := c.list()
 	for _, name := range list {
 		c.addWay(name)
-	}
-	if len(list) > 0 {
-		c.feeds(len(list))
 	}
 	return true
 }
@@ -69,52 +65,4 @@ func (c *clauseReading) ownedWay(name, way string) {
 	}
 	c.last().Name = name
 	c.addWay(way)
-}
-
-// feeds reads the places behind the last ways: "= dome floor", "for Foyer ring
-// and Roof terrace". A figure in them, or nothing but marks, is none.
-func (c *clauseReading) feeds(ways int) {
-	a := c.last()
-	if len(a.Ways) < ways || c.at >= len(c.tokens) {
-		return
-	}
-	i := c.at
-	if e, n, ok := words("said").at(c.tokens, i); ok && e.kind == "feeds" {
-		i += n
-	} else if c.tokens[i].is("=") || c.tokens[i].is(":") || c.tokens[i].is("→") {
-		i++
-	} else {
-		return
-	}
-	start := i
-	for i < len(c.tokens) && !c.tokens[i].is(",") && !c.tokens[i].is("(") && !c.tokens[i].is("/") && c.outputWord(i) == 0 {
-		if c.tokens[i].kind == figureToken {
-			if _, n := c.power(i); n > 0 {
-				return
-			}
-			if _, n := c.unit(i, voltageUnits.class); n > 0 {
-				return
-			}
-		}
-		i++
-	}
-	if i == start || c.tokens[start].kind != wordToken && c.tokens[start].kind != figureToken {
-		return
-	}
-	if e, _, ok := words("said").at(c.tokens, start); ok && (e.kind == "each" || e.kind == "total" || e.kind == "each output") {
-		return
-	}
-	end := len(c.runes)
-	if i < len(c.tokens) {
-		end = c.tokens[i].at
-	}
-	text := strings.TrimRight(strings.TrimSpace(string(c.runes[c.tokens[start].at:end])), ".,;:- ")
-	if text == "" {
-		return
-	}
-	for k := len(a.Ways) - ways; k < len(a.Ways); k++ {
-		a.Ways[k].Feeds = text
-	}
-	c.pending = 0
-	c.at = i
 }

@@ -83,7 +83,7 @@ func TestParseRatingSentence(t *testing.T) {
 }
 
 // short writes amplifiers in one line: name, outputs, watts, "each" or
-// "together", volts, outputs with their watts and places, zones.
+// "together", volts, outputs with their watts, zones.
 func shortly(list []RatedAmplifier) string {
 	var out []string
 	for _, a := range list {
@@ -109,9 +109,6 @@ func shortly(list []RatedAmplifier) string {
 		}
 		for _, w := range a.Ways {
 			add("%s=%vW", w.Name, w.W)
-			if w.Feeds != "" {
-				add("[%s]", w.Feeds)
-			}
 		}
 		for _, z := range a.Zones {
 			add("zone %s", z)
@@ -142,8 +139,7 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"Nennleistung je Kanal 120 W": "120W each", "Rating per output: 60 W": "60W each", "Amp A1 480 W all channels": "A1 together 480W",
 		"ways 1-4: 60 W each": "1=60W 2=60W 3=60W 4=60W", "outputs 1 & 2: 120 W, outputs 3 & 4: 60 W": "1=120W 2=120W 3=60W 4=60W", "Ch1 120W, Ch2 60W": "1=120W 2=60W", "Voie 1 : 60 W ; voie 2 : 30 W": "1=60W 2=30W",
 		"A1 ch 1: 120 W, ch 2: 60 W": "A1 1=120W 2=60W", "A1.1 = 120 W, A1.2 = 60 W": "A1 1=120W 2=60W", "A1: 120 + 60 W": "A1 1=120W 2=60W", "A1: 120W + 60W": "A1 1=120W 2=60W",
-		"Amp X: way 1 = dome floor, way 2 = foyer": "X 1=0W [dome floor] 2=0W [foyer]", "Amplifier 2 x 240 W, 100 V; output 1 for Foyer ring and Roof terrace, output 2 for Dome rim": "2x 240W each 100V 1=0W [Foyer ring and Roof terrace] 2=0W [Dome rim]",
-		"Ausgang 1 für Kalthaus, Ausgang 2 für Kasse": "1=0W [Kalthaus] 2=0W [Kasse]", "salida 1 para la pista, salida 2 para la taquilla": "1=0W [la pista] 2=0W [la taquilla]",
+		"Amp X: way 1 = dome floor, way 2 = foyer":              "X 1=0W 2=0W",
 		"Amp A (120 W) zones 1 to 3; amp B (60 W) zones 4 to 6": "A 120W zone 1 zone 2 zone 3; B 60W zone 4 zone 5 zone 6",
 		// figures
 		"A1 4x120": "A1 4x 120W each (no unit written)", "Amp was 60 W, now 120 W": "120W", "Amp A1 60 W (120 W peak)": "A1 60W (another power is written beside it)",
