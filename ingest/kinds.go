@@ -1,9 +1,6 @@
 package ingest
 
 import (
-	"strings"
-
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -95,32 +92,15 @@ func wordKind(r *row) deviceKind {
 	return noKind
 }
 
-// deviceStems are pieces of folded words, spaces left out, that name a device.
-// Controls come first, so that a volume control for loudspeakers is a control.
-var deviceStems = []struct {
-	kind  deviceKind
-	stems wordList
-}{
-	{controlRow, wordClasses["control device"]},
-	{amplifierRow, wordClasses["amplifier device"]},
-	{loudspeakerRow, wordClasses["loudspeaker device"]},
-}
-
 // kindInWords finds a word for a device in a text.
 func kindInWords(text string) deviceKind {
-	folded := join.Fold(text)
-	key := strings.Map(func(r rune) rune {
-		if r >= 'a' && r <= 'z' || r > 0x7f {
-			return r
-		}
-		return -1
-	}, folded)
-	for _, k := range deviceStems {
-		for _, stem := range k.stems {
-			if strings.Contains(key, stem) {
-				return k.kind
-			}
-		}
+	switch vocabulary.DeviceIn(text) {
+	case vocabulary.ControlDevice:
+		return controlRow
+	case vocabulary.AmplifierDevice:
+		return amplifierRow
+	case vocabulary.LoudspeakerDevice:
+		return loudspeakerRow
 	}
 	return noKind
 }

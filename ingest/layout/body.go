@@ -154,6 +154,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	if label := b.label(slots); label != "" && isTotalText(label) && b.totalShape(slots) {
 		return Total, "a total: " + quote(label)
 	}
+	if b.countOfList(slots, i) {
+		return Total, "a count of the list"
+	}
 	if b.nothingNamed(slots) {
 		return NoDevice, "figures of nothing that is named"
 	}
@@ -199,6 +202,20 @@ func quote(s string) string {
 		s = string([]rune(s)[:40]) + "…"
 	}
 	return "“" + s + "”"
+}
+
+// countOfList reports whether a line near the end is words for a count, such as
+// "Heads fitted", and a number beside them.
+func (b *bodyReader) countOfList(slots []slot, i int) bool {
+	if len(slots) != 2 || i+3 < len(b.lines) || slots[0].cell.Kind != grid.String || len(b.cols) < 3 {
+		return false
+	}
+	t := oneLine(text(slots[0].cell))
+	if _, ok := figure(slots[1].cell); !ok || strings.ContainsAny(t, "0123456789") || b.field(slots[1].col) == vocabulary.Tap {
+		return false
+	}
+	best := b.f.s.Header(strings.TrimRight(t, ": ")).Best()
+	return best.Field == vocabulary.Quantity && best.Score >= 0.7
 }
 
 // nothingNamed reports whether every name of a line says in so many words that it is

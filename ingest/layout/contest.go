@@ -37,6 +37,7 @@ var kindWeights = sync.OnceValue(func() map[Kind][]float64 {
 // ones and the field Unknown to as many as like.
 type contest struct {
 	cols    []*heading
+	about   Kind        // what the rows are about, "" where that is not plain
 	base    [][]float64 // what each field is worth to each column, the kind aside
 	full    [][]float64 // the same for one kind, aliases included
 	own     []float64   // the most that a column can have without rivals, and by which field
@@ -46,9 +47,9 @@ type contest struct {
 	scratch []float64
 }
 
-func newContest(cols []*heading, base [][]float64) *contest {
+func newContest(cols []*heading, about Kind, base [][]float64) *contest {
 	n, m := len(cols), len(allFields())
-	c := &contest{cols: cols, base: base, full: make([][]float64, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
+	c := &contest{cols: cols, about: about, base: base, full: make([][]float64, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
 		gain: make([][]float64, n), scratch: make([]float64, n*(2*m+n))}
 	for i := range cols {
 		c.full[i], c.scratch = c.scratch[:m:m], c.scratch[m:]
@@ -78,7 +79,7 @@ func (c *contest) decideAs(k Kind) decision {
 			d.total -= 1
 		}
 	}
-	d.total += fitKind(k, c.cols, d.fields)
+	d.total += fitKind(k, c.about, c.cols, d.fields)
 	return d
 }
 
@@ -90,7 +91,7 @@ func (c *contest) weigh(i int, k Kind) {
 	}
 	for _, as := range aliases[k] {
 		a, b := fieldNumbers()[as.from], fieldNumbers()[as.to]
-		if as.from == vocabulary.Tap && (h.of(as.to) == 0 || h.of(as.from) == 0) {
+		if as.from == vocabulary.Tap && (h.ofLoudspeakers || h.of(as.to) == 0 || h.of(as.from) == 0) {
 			continue // a tap in so many words is nothing else
 		}
 		least := 0.3

@@ -80,9 +80,21 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	withControls(considered, base, fields)
 	counts(considered, base, fields)
 	countTotals(considered, base, fields)
+	ownNames(considered, base, fields)
+	about := subject(considered)
+	if about == Amplifiers { // their numbers of inputs, slots and units are no outputs
+		for i, h := range considered {
+			if h.of(vocabulary.Channel) == 0 {
+				adjust(base, fields, i, vocabulary.Channel, -0.4)
+			}
+			if h.cells.rising {
+				adjust(base, fields, i, vocabulary.Quantity, -0.4)
+			}
+		}
+	}
 	var best decision
 	second := math.Inf(-1)
-	c := newContest(considered, base)
+	c := newContest(considered, about, base)
 	for _, k := range kindOrder {
 		d := c.decideAs(k)
 		d.total += title[k]

@@ -24,6 +24,7 @@ type sample struct {
 	total    int       // non-empty cells of the column in the body
 	distinct int
 	running  bool // 1, 2, 3 ... down the column
+	rising   bool // each number more than the one before
 	changes  int  // neighbouring values that differ
 	series   int  // tags whose number is one more than that of the tag before
 	tags     int  // cells that end in a number behind letters
@@ -57,7 +58,7 @@ func take(lines []line, col int, total int) *sample {
 	}
 	seen := map[string]bool{}
 	i, last := 0, ""
-	runs := 0
+	runs, rises := 0, 0
 	var before float64
 	tagPrefix, tagNumber := "", 0
 	for _, l := range lines {
@@ -103,6 +104,9 @@ func take(lines []line, col int, total int) *sample {
 			if len(s.numbers) > 0 && (v == before+1 || step > 1 && v > before) {
 				runs++
 			}
+			if len(s.numbers) > 0 && v > before {
+				rises++
+			}
 			before = v
 			s.numbers = append(s.numbers, v)
 			s.numberAt = append(s.numberAt, len(s.looks)-1)
@@ -113,6 +117,7 @@ func take(lines []line, col int, total int) *sample {
 		}
 	}
 	s.sort()
+	s.rising = len(s.numbers) >= 4 && rises == len(s.numbers)-1
 	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
 	return s
 }
@@ -246,7 +251,7 @@ var profiles = map[vocabulary.Field]profile{
 		{lookNumber, -0.4}, {lookRoom, 0}}, 0},
 	vocabulary.Channel: {[]clue{{lookWatts | lookLength | lookOhm | lookRating | lookStatus | lookMounting, -0.9}, {lookJoint, 1}, {lookChannel, 0.9}, {lookLetter, 0.6}, {lookSmall, 0.5}, {lookTag, 0.4}, {lookDate, 0.1},
 		{lookRoom, -0.3}}, -0.4},
-	vocabulary.Control:      {[]clue{{lookWatts | lookLength | lookOhm | lookStatus | lookMounting, -0.7}, {lookControl, 1}, {lookTag, 0.4}, {lookYes, 0.2}, {lookModel, 0.2}, {lookNumber, -0.3}, {lookRoom, 0}}, 0},
+	vocabulary.Control:      {[]clue{{lookWatts | lookLength | lookOhm | lookStatus | lookMounting, -0.7}, {lookControl, 1}, {lookTagRange, -0.3}, {lookTag, 0.4}, {lookYes, 0.2}, {lookModel, 0.2}, {lookNumber, -0.3}, {lookRoom, 0}}, 0},
 	vocabulary.ControlModel: {[]clue{{lookControl, 0.6}, {lookModel, 0.5}, {lookNumber, -0.4}}, 0},
 	vocabulary.Override:     {[]clue{{lookYes, 0.9}, {lookNumber, -0.6}, {lookVolts, 0.3}}, 0},
 	vocabulary.Mounting:     {[]clue{{lookMounting, 1}, {lookNumber, -0.7}}, -0.1},
@@ -322,8 +327,11 @@ func (s *sample) speak(f vocabulary.Field) float64 {
 			e += 0.2
 		}
 	case vocabulary.Quantity, vocabulary.Tap:
-		if s.running {
+		switch {
+		case s.running:
 			e -= 0.4
+		case s.rising && f == vocabulary.Quantity:
+			e -= 0.3 // rather places, in a rack or on a line
 		}
 		if f == vocabulary.Quantity && s.low() > mostOfAKind {
 			e -= 0.7 // no row has few: heights, levels, lengths

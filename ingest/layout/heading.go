@@ -23,6 +23,8 @@ type heading struct {
 	sure   float64 // what credible returned, less than 0 before it is asked
 	unit   string
 	volts  float64
+
+	ofLoudspeakers bool // the words speak of loudspeakers or taps
 }
 
 // read asks the vocabulary what the header of the column says.
@@ -33,6 +35,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 	if len(h.parts) == 0 {
 		return
 	}
+	h.ofLoudspeakers = ofLoudspeakers(s, h.words)
 	offer := func(text string, factor float64) {
 		r := s.Header(text)
 		for _, c := range r.Candidates {

@@ -58,7 +58,7 @@ var needs = map[Kind][][]vocabulary.Field{
 	Cables:       {{vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.From, vocabulary.Cable, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.To, vocabulary.Length}},
 	Types:        {{vocabulary.Model, vocabulary.Tag, vocabulary.Describe}, {vocabulary.TapList, vocabulary.RatedWatts, vocabulary.Tap}},
 	Measurements: {{vocabulary.Measured, vocabulary.MeasuredLoad}},
-	Mixed:        {{vocabulary.Kind, vocabulary.Describe}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts}},
+	Mixed:        {{vocabulary.Kind, vocabulary.Describe, vocabulary.Model, vocabulary.Tag}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts}},
 }
 
 // An alias says that in a table of a kind a column of one field names another.
@@ -66,7 +66,7 @@ type alias struct{ from, to vocabulary.Field }
 
 var aliases = map[Kind][]alias{
 	Amplifiers:   {{vocabulary.Tag, vocabulary.Amplifier}, {vocabulary.Tap, vocabulary.ChannelWatts}},
-	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}},
+	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}, {vocabulary.Circuit, vocabulary.Channel}},
 	Controls:     {{vocabulary.Tag, vocabulary.Control}, {vocabulary.RatedWatts, vocabulary.ControlWatts}, {vocabulary.Tap, vocabulary.ControlWatts}},
 	Cables:       {{vocabulary.Tag, vocabulary.Cable}},
 	Zones:        {{vocabulary.Tag, vocabulary.Zone}, {vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
@@ -82,7 +82,8 @@ var conceptKinds = map[string]Kind{"speaker": Loudspeakers, "tap": Loudspeakers,
 	"channel": Channels, "control": Controls, "cable": Cables, "type": Types, "model": Types, "measured": Measurements, "impedance": Measurements}
 
 // fitKind weighs what the columns together say of the kind, beyond the fields.
-func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
+// about is what the rows of the table are about, "" where that is not plain.
+func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 {
 	at := func(f vocabulary.Field) *sample {
 		if i := slices.Index(fields, f); i >= 0 {
 			return cols[i].cells
@@ -113,8 +114,8 @@ func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
 		if has(vocabulary.Channel) && has(vocabulary.Zone) {
 			fit -= 0.1 // a row for each channel
 		}
-		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells && has(vocabulary.Channel) {
-			fit -= 0.5
+		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells {
+			fit -= 0.5 // several rows for an amplifier
 		}
 	case Cables:
 		if has(vocabulary.Tap) {
@@ -122,35 +123,23 @@ func fitKind(k Kind, cols []*heading, fields []vocabulary.Field) float64 {
 		}
 	case Mixed:
 		fit -= 0.35
-		for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe, vocabulary.Tag} {
-			if s := at(f); s != nil && s.cells > 0 {
-				control, amp := s.share(lookControl), s.share(lookAmp)
-				words := 0
-				for _, t := range s.texts {
-					if otherDevice(t) {
-						words++
-					}
-				}
-				other := max(control+amp, float64(words)/float64(s.cells))
-				if other > 0.02 && other < 0.9 {
+		for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe, vocabulary.Tag, vocabulary.Model} {
+			if i := slices.Index(fields, f); i >= 0 {
+				if other := cols[i].otherDevices(); other > 0.02 && other < 0.9 {
 					fit += 0.5
+					break
 				}
 			}
 		}
 	}
-	return fit
-}
-
-// otherDevice reports whether a text names an amplifier or a control.
-func otherDevice(t string) bool {
-	for w := range strings.FieldsSeq(vocabulary.Fold(t)) {
-		switch {
-		case strings.HasPrefix(w, "amplif"), strings.HasPrefix(w, "verstarker"), strings.HasPrefix(w, "versterker"), strings.HasPrefix(w, "attenu"),
-			strings.HasPrefix(w, "atenuad"), strings.HasPrefix(w, "lautstarke"), strings.HasPrefix(w, "volume"), w == "amp", w == "endstufe", w == "vc", w == "lsr":
-			return true
-		}
+	switch {
+	case about == "":
+	case k == about:
+		fit += 0.5
+	case k == Loudspeakers || k == Zones || k == Mixed:
+		fit -= 0.3
 	}
-	return false
+	return fit
 }
 
 // titleKinds weighs the words of a sheet's name and the titles above a table.

@@ -247,8 +247,8 @@ func (f *finder) trim(d *draft) {
 		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
 			return len(slots) >= 2 && isTotalText(oneLine(text(slots[0].cell)))
 		}
-		if len(slots) == 2 && typical > 2 && sectionField(oneLine(text(slots[0].cell))) != vocabulary.Unknown && lookOf(slots[1].cell)&(lookRating|lookWatts) != 0 && usual[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel) == 0 {
-			return false // "CH1" and its rating
+		if typical > 2 && usual.ratingLine(slots) {
+			return false
 		}
 		keys := 0
 		for _, sl := range slots {
@@ -452,6 +452,20 @@ func usualLooks(lines []line, body []int, d *draft) columnLooks {
 		}
 	}
 	return m
+}
+
+// ratingLine reports whether a line names a part of the system that its column
+// does not hold otherwise, and its ratings behind: "CH1" and "120 W", "Amp 2" and "way 1 40 W", "way 2 60 W".
+func (m columnLooks) ratingLine(slots []slot) bool {
+	if len(slots) < 2 || sectionField(oneLine(text(slots[0].cell))) == vocabulary.Unknown || m[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel) != 0 {
+		return false
+	}
+	for _, s := range slots[1:] {
+		if lookOf(s.cell)&(lookRating|lookWatts) == 0 && !reLabelWatts.MatchString(text(s.cell)) {
+			return false
+		}
+	}
+	return true
 }
 
 // alike counts the cells of a line that look like others of their columns.

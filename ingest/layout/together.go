@@ -118,6 +118,39 @@ func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	}
 }
 
+// adjust adds to what it is worth to give column i the field, where it is worth anything.
+func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Field, by float64) {
+	if j := slices.Index(fields, f); j >= 0 && i < len(base) && base[i][j] > 0 {
+		base[i][j] += by
+	}
+}
+
+// ownNames tells the column that names the rows from those that name something
+// of theirs: of two columns that could be tags, the tags are those that
+// come once each; and controls stand where names of controls do, whatever the
+// header ("Controls" may be what each controls).
+func ownNames(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	const tooMany = 0.7 // more different values than that, of all, and a column may name the rows
+	once := func(h *heading) bool { return h.cells.cells >= 5 && h.cells.distinct == h.cells.cells }
+	for i, h := range cols {
+		if h.of(vocabulary.Tag) >= 0.5 && once(h) && h.cells.share(lookTag|lookModel) >= 0.8 {
+			for k, o := range cols {
+				if k != i && o.of(vocabulary.Tag) >= 0.5 && float64(o.cells.distinct) <= tooMany*float64(o.cells.cells) {
+					adjust(base, fields, k, vocabulary.Tag, -0.5)
+					adjust(base, fields, i, vocabulary.Model, -0.3)
+				}
+			}
+		}
+		if h.top != vocabulary.Control && h.cells.cells >= 2 && h.cells.distinct == h.cells.cells && h.cells.share(lookControl) >= 0.9 {
+			for k, o := range cols {
+				if k != i && o.top == vocabulary.Control && o.cells.share(lookControl) < 0.2 {
+					adjust(base, fields, k, vocabulary.Control, -0.5)
+				}
+			}
+		}
+	}
+}
+
 // dampen lowers ratings of what the table does not name: no control, no control rating.
 func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	named := func(list ...vocabulary.Field) bool {

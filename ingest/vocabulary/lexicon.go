@@ -10,7 +10,7 @@ import (
 	"sync"
 )
 
-//go:embed headers.csv concepts.csv meanings.csv
+//go:embed headers.csv concepts.csv meanings.csv devices.csv
 var data embed.FS
 
 // A phrase is one field that a whole header may mean.

@@ -275,7 +275,7 @@ func (s *Scorer) corrected(words []word) (string, float64) {
 
 // pluralSpeakers are words for more than one loudspeaker: beside a word for
 // "number" or "fitted" they make it a count.
-var pluralSpeakers = set("speakers loudspeakers spkrs altavoces diffusori altoparlanti luidsprekers weergevers parleurs hautparleurs enceintes")
+var pluralSpeakers = set("speakers loudspeakers spkrs altavoces diffusori altoparlanti luidsprekers weergevers parleurs hautparleurs enceintes heads horns sounders kopfe koppen tetes casse cabezas parlantes difusores")
 
 // countOf lets "number of", "number ... loudspeakers" and "loudspeakers fitted" mean a count.
 func (s *Scorer) countOf(words []word, quality map[int]float64, owner map[int]int) {

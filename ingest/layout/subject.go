@@ -1,0 +1,111 @@
+package layout
+
+import (
+	"regexp"
+	"slices"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+// What the rows of a table are about: the column that names each row, or
+// the words for devices in it.
+
+// minOther is the least share of the cells of a column that must name
+// amplifiers or controls to make them what its table is about.
+const minOther = 0.9
+
+// subject tells whether the rows of a table are amplifiers or controls: its
+// first column names one in each row, none twice, and nothing speaks of a loudspeaker; or
+// a column that describes the rows names nothing else. The result is "" where neither holds.
+func subject(cols []*heading) Kind {
+	key := Kind("")
+	first := true
+	for _, h := range cols {
+		if h.cells.cells == 0 {
+			continue
+		}
+		if first && h.top != vocabulary.Item {
+			first = false
+			if k := keyKinds[h.top]; k != "" && h.score >= named && h.cells.distinct == h.cells.cells && h.cells.total >= h.rows {
+				key = k
+			}
+			continue
+		}
+		if first || referring[h.top] && h.score >= named {
+			continue
+		}
+		switch h.top {
+		case vocabulary.Quantity, vocabulary.Tag, vocabulary.Tap:
+			if h.top != vocabulary.Tap && h.score >= named || h.ofLoudspeakers {
+				key = ""
+			}
+		}
+		if h.deviceShare(vocabulary.LoudspeakerDevice) > 0 {
+			return ""
+		}
+		switch {
+		case h.ratesAmplifiers() && !h.ofLoudspeakers && !setting(cols).claimed(vocabulary.Tap):
+			return Amplifiers
+		case h.deviceShare(vocabulary.ControlDevice) >= minOther:
+			return Controls
+		case h.deviceShare(vocabulary.AmplifierDevice) >= minOther:
+			return Amplifiers
+		}
+	}
+	return key
+}
+
+// reAmpRating finds the rating of an amplifier: of several outputs, or at a
+// line voltage or an impedance.
+var reAmpRating = regexp.MustCompile(`(?i)\b\d{1,2}\s*[x×]\s*(\d{2,4})\s*w\b|\b(\d{2,4})\s*w(?:atts?)?\s*(?:@|at|bei|an|à|a|op|/)\s*(?:\d{1,3}(?:[.,]\d)?\s*(?:v|Ω|ohm)|ch\b|channel|kanal|canal|voie|uscita|uitgang)`)
+
+// leastAmp is less than the rating of any amplifier, and more than most taps, in watts; from memory.
+const leastAmp = 80
+
+// ratesAmplifiers reports whether most cells of a column are ratings of amplifiers.
+func (h *heading) ratesAmplifiers() bool {
+	n := 0
+	for _, t := range h.cells.texts {
+		m := reAmpRating.FindStringSubmatch(t)
+		if m == nil {
+			continue
+		}
+		if v, ok := plainNumber(m[1] + m[2]); ok && v >= leastAmp {
+			n++
+		}
+	}
+	return n > 0 && 10*n >= 7*h.cells.cells
+}
+
+// keyKinds are the fields that name the rows of tables about other things than loudspeakers.
+var keyKinds = map[vocabulary.Field]Kind{vocabulary.Amplifier: Amplifiers, vocabulary.Control: Controls}
+
+// referring are the fields whose cells name devices that a row belongs to, rather than the row's own.
+var referring = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Control: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Zone: true,
+	vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true, vocabulary.From: true, vocabulary.To: true, vocabulary.Notes: true, vocabulary.Override: true,
+	vocabulary.Cable: true, vocabulary.CableType: true, vocabulary.BoxName: true, vocabulary.ControlModel: true, vocabulary.Job: true, vocabulary.Site: true}
+
+// deviceShare is the share of the cells of a column that name a sort of device.
+func (h *heading) deviceShare(d vocabulary.Device) float64 {
+	if h.cells.cells == 0 || h.cells.share(lookWords) < 0.5 {
+		return 0
+	}
+	n := 0
+	for _, t := range h.cells.texts {
+		if len(t) < 200 && vocabulary.DeviceIn(t) == d {
+			n++
+		}
+	}
+	return float64(n) / float64(h.cells.cells)
+}
+
+// otherDevices is the share of the cells of a column that name an amplifier or a control.
+func (h *heading) otherDevices() float64 {
+	tagged := h.cells.share(lookControl | lookAmp)
+	return max(tagged, h.deviceShare(vocabulary.AmplifierDevice)+h.deviceShare(vocabulary.ControlDevice))
+}
+
+// ofLoudspeakers reports whether header words speak of loudspeakers, or of what they are tapped at.
+func ofLoudspeakers(s *vocabulary.Scorer, words string) bool {
+	return slices.ContainsFunc(s.Concepts(words), func(c string) bool { return c == "speaker" || c == "tap" || c == "transformer" })
+}
