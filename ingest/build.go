@@ -212,7 +212,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			return schedule.ByOthers
 		}
 	}
-	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Tag, vocabulary.Model, vocabulary.Quantity, vocabulary.Tap, vocabulary.Control} {
+	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Quantity, vocabulary.Tap, vocabulary.Control} {
 		s := r.own(f)
 		if s.text == "" {
 			continue

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -53,6 +54,9 @@ func (b *builder) gatherDirectory() {
 				b.dir.controls[join.Key(c.text)] = true
 			}
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
+				if _, err := strconv.Atoi(tag.text); err == nil && t.has(vocabulary.Channel) {
+					continue // a bare number under "Ch" is an output, not the device of that number
+				}
 				k := join.Key(tag.text)
 				b.dir.devices[k] = append(b.dir.devices[k], r)
 			}

@@ -36,13 +36,15 @@ var kindWeights = sync.OnceValue(func() map[Kind][]float64 {
 // A contest gives fields to columns: a field to one column, but repeatable
 // ones and the field Unknown to as many as like.
 type contest struct {
-	cols    []*heading
-	about   Kind        // what the rows are about, "" where that is not plain
-	base    [][]float64 // what each field is worth to each column, the kind aside
-	full    [][]float64 // the same for one kind, aliases included
-	own     []float64   // the most that a column can have without rivals, and by which field
-	ownBy   []vocabulary.Field
-	rivals  []int       // fields that some column would rather have
+	cols            []*heading
+	about           Kind        // what the rows are about, "" where that is not plain
+	base            [][]float64 // what each field is worth to each column, the kind aside
+	full            [][]float64 // the same for one kind, aliases included
+	own             []float64   // the most that a column can have without rivals, and by which field
+	ownBy           []vocabulary.Field
+	rivals          []int // fields that some column would rather have
+	linesAreOutputs bool  // each line has an amplifier and a rating and nothing of a cable: it is an output
+
 	gain    [][]float64 // of the rivals, and behind them of what each column can have without
 	scratch []float64
 }
@@ -51,6 +53,9 @@ func newContest(cols []*heading, about Kind, base [][]float64) *contest {
 	n, m := len(cols), len(allFields())
 	c := &contest{cols: cols, about: about, base: base, full: make([][]float64, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
 		gain: make([][]float64, n), scratch: make([]float64, n*(2*m+n))}
+	all := setting(cols)
+	c.linesAreOutputs = all.claimed(vocabulary.Amplifier) && !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, all.claimed) &&
+		!slices.ContainsFunc(cols, func(h *heading) bool { return h.cells.share(lookJoint) > 0.3 })
 	for i := range cols {
 		c.full[i], c.scratch = c.scratch[:m:m], c.scratch[m:]
 	}
@@ -93,6 +98,9 @@ func (c *contest) weigh(i int, k Kind) {
 		a, b := fieldNumbers()[as.from], fieldNumbers()[as.to]
 		if as.from == vocabulary.Tap && (h.ofLoudspeakers || h.of(as.to) == 0 || h.of(as.from) == 0) {
 			continue // a tap in so many words is nothing else
+		}
+		if as.from == vocabulary.Circuit && !c.linesAreOutputs {
+			continue
 		}
 		least := 0.3
 		if as.to == vocabulary.Control {

@@ -457,7 +457,7 @@ func usualLooks(lines []line, body []int, d *draft) columnLooks {
 // ratingLine reports whether a line names a part of the system that its column
 // does not hold otherwise, and its ratings behind: "CH1" and "120 W", "Amp 2" and "way 1 40 W", "way 2 60 W".
 func (m columnLooks) ratingLine(slots []slot) bool {
-	if len(slots) < 2 || sectionField(oneLine(text(slots[0].cell))) == vocabulary.Unknown || m[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel) != 0 {
+	if len(slots) < 2 || sectionField(oneLine(text(slots[0].cell))) == vocabulary.Unknown || m[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel|lookRoom) != 0 {
 		return false
 	}
 	for _, s := range slots[1:] {
