@@ -397,11 +397,15 @@ func unnamed(k record) bool {
 	return k["control"] == "" || strings.Contains(k["note"], "named only by its item") || strings.Contains(k["note"], "unnamed")
 }
 
+// numberLetter is a circuit such as 1A, which on amplifier 1 may as well be its output A.
+var numberLetter = regexp.MustCompile(`^\d+[A-Z]$`)
+
 // sameOutput compares amplifier and channel. Of an amplifier without a name the
 // output alone tells, and may stand for the amplifier.
 func sameOutput(w, g record) bool {
 	amplifier := w["amplifier"] == "" || key(w["amplifier"]) == key(g["amplifier"])
-	channel := w["channel"] == "" || key(w["channel"]) == key(g["channel"])
+	channel := w["channel"] == "" || key(w["channel"]) == key(g["channel"]) ||
+		numberLetter.MatchString(w["channel"]) && key(w["channel"]) == key(g["amplifier"])+key(g["channel"])
 	if w["amplifier"] == "" && !channel {
 		return key(w["channel"]) == key(g["amplifier"]+g["channel"])
 	}
