@@ -36,6 +36,10 @@ func (b *builder) jobFacts() {
 		case vocabulary.Date:
 			setText(&j.Date, b.date(s))
 		case vocabulary.LineVoltage:
+			if v, ok := lineVoltsIn(s.text); ok { // "PA system 100 V"
+				set(b, &j.LineVolts, schedule.Exactly(schedule.Volts(v), s.source), "line voltage", "the job")
+				break
+			}
 			v, s := b.volts(s)
 			set(b, &j.LineVolts, oneVolt(v, s), "line voltage", "the job")
 		case vocabulary.ChannelWatts, vocabulary.FrameWatts:

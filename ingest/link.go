@@ -23,6 +23,7 @@ func (b *builder) link() {
 	b.lineVolts()
 	b.ratings()
 	b.pendingTaps()
+	b.chains()
 	b.reaches()
 	b.sizesFromTitle()
 	b.emergencyFromOverrides()

@@ -44,6 +44,7 @@ func (r *row) zoneName() (name, other seen) {
 // decides which of them name one thing.
 func (b *builder) collectNames() {
 	b.findModelColumns()
+	b.outputsOfOne()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out == "" {

@@ -70,7 +70,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 		case vocabulary.Channel, vocabulary.Circuit:
 			ch = seen{}
 		}
-		if !amp.had() && !ch.had() {
+		if amp.col == nil && ch.col == nil {
 			if device.kind != loudspeakerRow || r.asked {
 				return o
 			}
@@ -80,8 +80,12 @@ func (b *builder) findOutlet(r *row) *outlet {
 			return o
 		}
 	}
-	if !amp.had() && !ch.had() && r.kind != zoneRow {
-		amp = b.otherFeed(r)
+	if amp.col == nil && ch.col == nil && r.kind != zoneRow {
+		if s := b.otherFeed(r); s.had() && b.namesAmp(s.text) {
+			amp = s
+		} else if s.had() {
+			amp, ch = seen{}, s
+		}
 	}
 	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
 		ch = r.own(vocabulary.Zone)
@@ -164,7 +168,12 @@ func (b *builder) otherFeed(r *row) seen {
 		if _, known := b.splitKnown(s.text); known || b.namesAmp(s.text) && f != vocabulary.Control || b.wordedOutput(s.text) {
 			return s
 		}
-		if b.wholeOutput(s.text) && (f != vocabulary.Control || b.namesDevices(r.t, s.col)) {
+		output := b.wholeOutput(s.text)
+		if c := b.channelRef(s.text); c.ok && (len(c.ref.Channels) > 0 || c.ref.Amplifier != "") {
+			kind := notation.KeyOf(s.text).Kind // "Amp out 1", "Ampli S1"
+			output = output || kind == notation.KeyChannel || kind == notation.KeyAmplifier || len(c.ref.Channels) > 0 && strings.Contains(s.text, " ")
+		}
+		if output && (f != vocabulary.Control || b.namesDevices(r.t, s.col)) {
 			return s
 		}
 	}
@@ -186,6 +195,9 @@ const longestTitle = 48
 // longestOutput is the most bytes of the name of an output behind that of its
 // amplifier: "channel 12".
 const longestOutput = 12
+
+// longWord is a word that is no code.
+var longWord = regexp.MustCompile(`\p{L}{4}`)
 
 // outputLetter is an output's number behind the first letter of a word for an
 // output.
@@ -209,6 +221,9 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	} else if c.ok && b.oneName(c.ref, ch) {
 		o.channels = []string{text}
 		return
+	}
+	if ch.col == nil && c.ok && longWord.MatchString(c.ref.Amplifier) && !b.namesAmp(c.ref.Amplifier) && !b.wordedOutput(text) {
+		return // "Folio 1/1" is no output
 	}
 	switch {
 	case c.ok:

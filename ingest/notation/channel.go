@@ -192,8 +192,8 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 				return true, r.setChannels(tokens[channelN:i]) && r.setAmplifier(tokens[i+1:])
 			}
 		}
-	case ampAt == 0:
-		return true, r.setAmplifier(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+	case ampAt == 0: // the amplifier may be the only one: "Amplifier output 2"
+		return true, r.setAmplifierOrNone(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 	}
 	return true, r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 }

@@ -1,0 +1,203 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A cable book lists the loudspeakers by the cables that lead to them: from the
+// amplifier to the first, from the first to the second. The far end is then
+// the tag of a loudspeaker, the near end what it hangs on.
+
+// endFields are the fields that the two columns of ends may have been taken for.
+var endFields = map[vocabulary.Field]bool{vocabulary.From: true, vocabulary.To: true, vocabulary.Channel: true, vocabulary.Amplifier: true,
+	vocabulary.Circuit: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.Control: true, vocabulary.Zone: true, vocabulary.Unknown: true}
+
+// leastChained is the least share of near ends that are the far ends of other rows.
+const leastChained = 0.3
+
+// cableBook finds the two columns of ends in a table of devices with taps, and
+// makes a list of loudspeakers of it.
+func (t *table) cableBook() {
+	if !t.has(vocabulary.Tap) || t.Matrix || t.kind == layout.Types || !t.has(vocabulary.Length) && !t.has(vocabulary.Cable) && !t.has(vocabulary.Gauge) && !t.has(vocabulary.From) && !t.has(vocabulary.To) {
+		return
+	}
+	var near, far *column
+	best := 0.0
+	for _, f := range t.columns {
+		if !endFields[f.Field] || !t.namesEach(f) {
+			continue
+		}
+		for _, n := range t.columns {
+			if n == f || !endFields[n.Field] {
+				continue
+			}
+			share := t.chainedShare(n, f)
+			if share == 0 {
+				continue
+			}
+			if n.Field == vocabulary.To || f.Field == vocabulary.From {
+				share -= 1
+			}
+			if n.Field == vocabulary.From || f.Field == vocabulary.To {
+				share += 1
+			}
+			if share > best {
+				near, far, best = n, f, share
+			}
+		}
+	}
+	if near != nil {
+		t.chain(near, far)
+	}
+}
+
+// namesEach reports whether a column has another name for each device.
+func (t *table) namesEach(c *column) bool {
+	names := make(map[string]bool)
+	rows := 0
+	t.eachText(c, func(text string) {
+		rows++
+		names[join.Key(text)] = true
+	})
+	return rows >= 3 && len(names) == rows && rows == t.devices()
+}
+
+// chainedShare is the share of the cells in one column that are the cells of
+// other rows in another; 0 if it is too small, or if no cell is an outlet that
+// a chain may begin with.
+func (t *table) chainedShare(near, far *column) float64 {
+	ends := make(map[string]bool)
+	t.eachText(far, func(text string) { ends[join.Key(text)] = true })
+	cells, chained, roots, begins := 0, 0, 0, 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		text := r.Values[near.i].Text
+		k := join.Key(text)
+		if r.Class != layout.Device || k == "" {
+			continue
+		}
+		cells++
+		switch {
+		case k == join.Key(r.Values[far.i].Text):
+			return 0
+		case ends[k]:
+			chained++
+		default:
+			roots++
+			kind := notation.KeyOf(text).Kind
+			if c, err := notation.ParseChannel(text); err == nil && (c.Amplifier != "" || strings.Contains(text, " ")) || kind == notation.KeyAmplifier || kind == notation.KeyChannel || kind == notation.KeyControl || isRack(text) {
+				begins++
+			}
+		}
+	}
+	if roots == 0 || 2*begins < roots || float64(chained) < leastChained*float64(cells) {
+		return 0
+	}
+	return float64(chained) / float64(cells)
+}
+
+// chain gives the two columns of ends their fields.
+func (t *table) chain(near, far *column) {
+	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.From} {
+		for _, c := range t.byField[f] {
+			switch {
+			case c == near || c == far:
+			case f == vocabulary.Tag && !t.has(vocabulary.Describe):
+				t.become(c, vocabulary.Describe, "the far end of each cable is the device")
+			default:
+				t.become(c, vocabulary.Unknown, "the ends of the cables stand in other columns")
+			}
+		}
+	}
+	if far.Field != vocabulary.Tag {
+		t.become(far, vocabulary.Tag, "the far end of each cable is the device")
+	}
+	if near.Field != vocabulary.From {
+		t.become(near, vocabulary.From, "its cells are the far ends of other rows")
+	}
+	t.kind = layout.Loudspeakers
+}
+
+// chains gives the cables of loudspeakers that are looped on from each other
+// their near ends.
+func (b *builder) chains() {
+	chained := make(map[*table]bool)
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if d, _ := b.hangsOn(r); d != nil && d.kind == loudspeakerRow {
+			chained[r.t] = true
+		}
+	}
+	if len(chained) == 0 {
+		return
+	}
+	of := make(map[*row]*schedule.Loudspeaker)
+	for _, l := range b.job.Loudspeakers {
+		of[b.origin[l]] = l
+	}
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if l.Run == nil || !chained[r.t] || l.Run.To.Loudspeaker != l {
+			continue
+		}
+		d, at := b.hangsOn(r)
+		switch {
+		case d != nil && d.kind == loudspeakerRow && of[d] != nil:
+			l.Run.From = schedule.End{Text: at.asText(), Loudspeaker: of[d]}
+			l.Run.Reach = schedule.FromTo
+		case d != nil && d.kind == controlRow && l.Control != nil:
+			l.Run.From = schedule.End{Text: at.asText(), Control: l.Control}
+			l.Run.Reach = schedule.FromTo
+		case l.Channel != nil:
+			l.Run.From = schedule.End{Text: r.first(vocabulary.From, vocabulary.Channel, vocabulary.Amplifier).asText(), Channel: l.Channel}
+			l.Run.Reach = schedule.FromTo
+		}
+	}
+}
+
+// outputsOfOne takes "Ampli S1", "Ampli S2" for outputs of the one amplifier
+// that a note gives that many outputs without a name.
+func (b *builder) outputsOfOne() {
+	n := 0
+	for i := range b.said {
+		if s := &b.said[i]; s.Name == "" && s.Outputs > 1 {
+			n = s.Outputs
+		}
+	}
+	if n == 0 || len(b.dir.amps) > 0 {
+		return
+	}
+	names := make(map[string]bool)
+	var outlets []*outlet
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if o := b.outletOf(r); r.out == "" && o.amp != "" && r.kind == loudspeakerRow {
+				if len(o.channels) > 0 {
+					return
+				}
+				names[join.Key(o.amp)] = true
+				if !slices.Contains(outlets, o) {
+					outlets = append(outlets, o)
+				}
+			}
+		}
+	}
+	if len(names) != n {
+		return
+	}
+	for _, o := range outlets {
+		c := b.channelRef(o.amp)
+		o.channels, o.at, o.amp = []string{o.amp}, o.ampAt, ""
+		if c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) == 0 {
+			o.channels = []string{c.ref.Amplifier}
+		}
+		b.take(o.at, string(vocabulary.Channel), o.channels[0], schedule.LikelierReading, "a note names one amplifier with "+itoa(n)+" outputs")
+	}
+}
