@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"cmp"
 	"slices"
 
 	"lineaudit/audit/line"
@@ -150,16 +151,39 @@ func indexOf[T any](at map[*T]int, p *T) int {
 	return -1
 }
 
-// joinBridged lets the first of several channels that name each other as
-// bridged partners stand for all of them.
+// joinBridged lets one of several channels that name each other as bridged
+// partners stand for all of them: one with a rating before one without, then
+// the first by name, whatever their order in the schedule.
 func (c *circuit) joinBridged() {
 	c.head = make([]int, len(c.job.Channels))
-	for i, ch := range c.job.Channels {
+	for i := range c.head {
 		c.head[i] = i
+	}
+	for i, ch := range c.job.Channels {
 		for _, partner := range ch.Bridged {
-			if j := indexOf(c.channelAt, partner); j >= 0 && j < i && mentions(partner.Bridged, ch) {
-				c.head[i] = min(c.head[i], c.head[j])
+			if j := indexOf(c.channelAt, partner); j >= 0 && j != i && mentions(partner.Bridged, ch) {
+				c.merge(c.head[i], c.head[j])
 			}
+		}
+	}
+}
+
+// merge lets the better of two heads stand for both groups.
+func (c *circuit) merge(a, b int) {
+	x, y := c.job.Channels[a], c.job.Channels[b]
+	switch {
+	case a == b:
+		return
+	case x.Rated.Had() != y.Rated.Had():
+		if y.Rated.Had() {
+			a, b = b, a
+		}
+	case cmp.Or(cmp.Compare(channelKey(x), channelKey(y)), cmp.Compare(a, b)) > 0:
+		a, b = b, a
+	}
+	for i := range c.head {
+		if c.head[i] == b {
+			c.head[i] = a
 		}
 	}
 }

@@ -3,6 +3,7 @@ package audit
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 
 	"lineaudit/audit/schedule"
 )
@@ -105,5 +106,164 @@ func randomJob(rng *rand.Rand, n int, faults bool) *schedule.Job {
 		}
 		j.Loudspeakers = append(j.Loudspeakers, l)
 	}
+	if faults {
+		v := &varied{rng, c, j}
+		v.channels()
+		v.controls()
+		v.loudspeakers()
+		v.cables()
+		v.statements()
+	}
 	return j
+}
+
+// varied gives a random job what ordinary ones have now and then: mixed
+// voltages, bridged, split and standby channels, controls of many kinds, cable
+// trees, values with bounds, and what the schedule states or measured itself.
+type varied struct {
+	rng *rand.Rand
+	c   *cells
+	j   *schedule.Job
+}
+
+// chance is true once in n.
+func (v *varied) chance(n int) bool { return v.rng.IntN(n) == 0 }
+
+func (v *varied) flag() schedule.Flag {
+	return schedule.Flag{Yes: v.chance(2), Source: v.c.source("yes or no")}
+}
+
+func (v *varied) channels() {
+	j := v.j
+	if v.chance(3) {
+		j.Channels[v.rng.IntN(len(j.Channels))].LineVolts = schedule.Exactly(schedule.Volts([]float64{25, 70.7, 100}[v.rng.IntN(3)]), v.c.source("V"))
+	}
+	if v.chance(3) {
+		a, b := j.Channels[0], j.Channels[1]
+		a.Bridged = []*schedule.Channel{b}
+		if v.chance(2) {
+			b.Bridged = []*schedule.Channel{a}
+		}
+	}
+	if v.chance(4) {
+		j.Channels[len(j.Channels)-1].Standby = true
+	}
+	if v.chance(6) {
+		j.Channels[0].RatedBasis = schedule.Said("240 W at 4 ohm", v.c.source("").At)
+	}
+	for _, z := range j.Zones {
+		if v.chance(4) {
+			z.Channels = []*schedule.Channel{j.Channels[0], j.Channels[len(j.Channels)-1]}
+			z.Channel = z.Channels[0]
+			z.ABCircuits = v.flag()
+		}
+	}
+	if v.chance(5) {
+		j.Emergency = v.flag()
+	}
+}
+
+func (v *varied) controls() {
+	for _, k := range v.j.Controls {
+		switch v.rng.IntN(14) {
+		case 0:
+			k.Remote = v.flag()
+		case 1:
+			k.Status = schedule.Spare
+		case 2:
+			k.Count = schedule.Exactly[schedule.Pieces](2, v.c.source("2"))
+		case 3:
+			k.Stereo = v.flag()
+		case 4:
+			k.Override, k.HasOff = v.flag(), v.flag()
+		case 5:
+			k.Rated = schedule.Quantity[schedule.Watts]{}
+		case 6:
+			k.Rated = schedule.Between[schedule.Watts](20, 50, v.c.source("20-50 W"))
+		case 7:
+			k.LossDB = schedule.Exactly[schedule.Decibels](0.5, v.c.source("0.5 dB"))
+		}
+	}
+}
+
+func (v *varied) loudspeakers() {
+	j := v.j
+	for _, l := range j.Loudspeakers {
+		switch v.rng.IntN(40) {
+		case 0:
+			l.Status = []schedule.Status{schedule.Future, schedule.Removed, schedule.ByOthers}[v.rng.IntN(3)]
+		case 1:
+			l.Count = schedule.Between[schedule.Pieces](1, 4, v.c.source("1-4"))
+		case 2:
+			l.Tap = schedule.Between[schedule.Watts](2.5, 10, v.c.source("2.5-10"))
+		case 3:
+			l.Tap, l.Offered = schedule.Quantity[schedule.Watts]{}, nil
+		case 4:
+			l.Tap, l.RowTotal = schedule.Quantity[schedule.Watts]{}, schedule.Exactly[schedule.Watts](40, v.c.source("40"))
+			if v.chance(2) {
+				l.Count = schedule.Quantity[schedule.Pieces]{}
+			}
+		case 5:
+			l.Rated = schedule.Exactly[schedule.Watts](6, v.c.source("6"))
+		case 6:
+			l.Split = []*schedule.Channel{j.Channels[0], j.Channels[1]}
+		case 7:
+			l.Tap, l.LowImpedance = schedule.Quantity[schedule.Watts]{}, schedule.Exactly[schedule.Ohms](8, v.c.source("8 ohm"))
+			j.Amplifiers[0].LowImpedance = append(j.Amplifiers[0].LowImpedance, l)
+		}
+	}
+}
+
+// cables gives some zones a tree of runs: from the channel over a joint or a
+// control to the loudspeakers, which branch now and then.
+func (v *varied) cables() {
+	j := v.j
+	run := func(from, to schedule.End) {
+		area := []float64{0.75, 1.5, 2.5}[v.rng.IntN(3)]
+		k := &schedule.Cable{Key: fmt.Sprintf("t%d", len(j.Cables)), Name: fmt.Sprintf("T%d", len(j.Cables)), At: v.c.source("").At, From: from, To: to, Reach: schedule.FromTo,
+			Length: schedule.Exactly(schedule.Metres(5+v.rng.IntN(200)), v.c.source("m")), Area: schedule.Exactly(schedule.SquareMM(area), v.c.source("mm2"))}
+		if v.chance(8) {
+			k.Material = schedule.Said("copper-clad aluminium", v.c.source("CCA").At)
+		}
+		j.Cables = append(j.Cables, k)
+	}
+	for i, z := range j.Zones {
+		if !v.chance(3) || z.Channel == nil {
+			continue
+		}
+		at := schedule.End{Text: schedule.Said("box "+z.Name, v.c.source("").At)}
+		if len(j.Controls) > 0 && v.chance(2) {
+			if k := j.Controls[v.rng.IntN(len(j.Controls))]; k.Zone == z {
+				at = schedule.End{Control: k}
+			}
+		}
+		run(schedule.End{Channel: z.Channel}, at)
+		for _, l := range j.Loudspeakers {
+			if l.Zone != z {
+				continue
+			}
+			next := schedule.End{Loudspeaker: l}
+			run(at, next)
+			if v.chance(2) {
+				at = next
+			}
+		}
+		j.Cables = slices.DeleteFunc(j.Cables, func(k *schedule.Cable) bool { return k.Key == fmt.Sprintf("c%d", i) })
+	}
+}
+
+func (v *varied) statements() {
+	j := v.j
+	for _, z := range j.Zones {
+		if v.chance(6) {
+			z.Stated = schedule.Exactly(schedule.Watts(20*(1+v.rng.IntN(8))), v.c.source("W"))
+		}
+		if v.chance(6) {
+			z.Count = schedule.Exactly(schedule.Pieces(1+v.rng.IntN(12)), v.c.source("n"))
+		}
+	}
+	if v.chance(4) {
+		j.Measurements = append(j.Measurements, schedule.Measurement{At: v.c.source("").At, Channel: j.Channels[0],
+			Ohms: schedule.Exactly(schedule.Ohms(20+v.rng.IntN(300)), v.c.source("ohm"))})
+	}
 }

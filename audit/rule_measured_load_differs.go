@@ -60,7 +60,7 @@ func checkMeasuredLoadDiffers(x *Examination) error {
 			n = &c.controls[c.controlAt[m.Control]]
 			r.key, r.place, r.room, r.zone = controlKey(m.Control), controlName(m.Control), m.Control.Room.Value, zoneName(m.Control.Zone)
 		case m.Channel != nil && indexOf(c.channelAt, m.Channel) >= 0:
-			n = &c.channels[c.channelAt[m.Channel]]
+			n = &c.channels[c.head[c.channelAt[m.Channel]]]
 			r.key, r.place, r.zone = channelKey(m.Channel), channelName(m.Channel), c.onlyZone(n)
 		case m.Zone != nil && indexOf(c.zoneAt, m.Zone) >= 0:
 			n = &c.zones[c.zoneAt[m.Zone]]

@@ -162,7 +162,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 // total judges a statement against the sum that comes nearest to it.
 func (x *Examination) total(s *statement) {
 	stated, ok := s.stated.Exact()
-	if !ok || s.open != "" || !s.marked.Known {
+	if !ok || s.open != "" || !s.marked.Known || stated < 0 || math.IsInf(float64(stated), 0) || math.IsNaN(float64(stated)) {
 		if s.open != "" {
 			x.result.Unshown = append(x.result.Unshown, Unshown{Rule: x.rule, Place: s.place, At: s.at, Why: s.open})
 		}
