@@ -68,6 +68,7 @@ type node struct {
 	openRows  int // rows without any bound
 	rating    rating
 	verdict   Verdict
+	elsewhere bool  // past a limit only because of another cause
 	downward  []int // controls: those fed directly by this one
 }
 

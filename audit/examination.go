@@ -3,6 +3,7 @@ package audit
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"lineaudit/audit/schedule"
 )
@@ -242,7 +243,7 @@ func (x *Examination) found(c *claim, l *LimitInForce, certainty Certainty, high
 		if len(gaps) > 0 {
 			f.Ask = gaps[0].text
 			if len(gaps) > 1 {
-				f.Ask += fmt.Sprintf(" (and %d more questions)", len(gaps)-1)
+				f.Ask += fmt.Sprintf(" (and %s)", counted(float64(len(gaps)-1), "more question"))
 			}
 		}
 	}
@@ -252,7 +253,8 @@ func (x *Examination) found(c *claim, l *LimitInForce, certainty Certainty, high
 }
 
 // firstAt moves the cell to look at first to the front, putting it there when
-// it is not among the cells, and drops repeated cells.
+// it is not among the cells, drops repeated cells, and sorts the others in
+// reading order.
 func firstAt(cells []Evidence, at schedule.Ref) []Evidence {
 	if at.IsZero() {
 		return cells
@@ -268,6 +270,7 @@ func firstAt(cells []Evidence, at schedule.Ref) []Evidence {
 		}
 		seen[e.At] = true
 	}
+	slices.SortStableFunc(out[1:], func(a, b Evidence) int { return a.At.Compare(b.At) })
 	return out
 }
 

@@ -189,8 +189,11 @@ func (k *term) write(b []byte) []byte {
 }
 
 func appendBracketed(b []byte, i Interval) []byte {
-	if i.exact() {
+	switch {
+	case i.exact():
 		return appendFigure(b, i.Low)
+	case i.Low == 0 && math.IsInf(i.High, 1):
+		return append(b, "(unknown)"...)
 	}
 	b = append(b, '(')
 	b = append(b, span(i)...)

@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -150,6 +151,9 @@ func (c *circuit) rowGaps(n *node) []gap {
 			}
 		}
 	}
+	slices.SortStableFunc(out, func(a, b gap) int {
+		return cmp.Or(a.at.Compare(b.at), cmp.Compare(a.field, b.field), cmp.Compare(a.text, b.text))
+	})
 	return out
 }
 

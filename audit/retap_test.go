@@ -67,7 +67,7 @@ func TestRetapAgreesWithExhaustiveSearch(t *testing.T) {
 			if i == n-1 {
 				parent = -1
 			}
-			p.places = append(p.places, tapPlace{parent: parent, budget: 5 + 80*rng.Float64(), fixed: float64(rng.IntN(3)) * 2.5})
+			p.places = append(p.places, tapPlace{parent: parent, budget: 3 + 80*rng.Float64(), fixed: float64(rng.IntN(3)) * 3.5})
 		}
 		for range 1 + rng.IntN(6) {
 			taps := [][]float64{{20, 10, 5, 2.5}, {6, 3, 1.5, 0.75}, {30, 15, 7.5}, {10, 4}}[rng.IntN(4)]

@@ -42,7 +42,7 @@ func checkChannelOverload(x *Examination) error {
 		}
 		cl := x.channelClaim(i)
 		if x.causedElsewhere(n, cl) {
-			n.verdict = x.silentVerdict(cl)
+			n.verdict, n.elsewhere = x.silentVerdict(cl), true
 			continue
 		}
 		n.verdict = x.judge(cl)

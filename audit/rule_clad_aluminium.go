@@ -3,6 +3,7 @@ package audit
 import (
 	_ "embed"
 	"fmt"
+	"slices"
 
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
@@ -52,6 +53,7 @@ next:
 		groups = append(groups, group{name, []*schedule.Cable{k}})
 	}
 	for _, g := range groups {
+		slices.SortStableFunc(g.cables, func(a, b *schedule.Cable) int { return a.At.Compare(b.At) })
 		k := g.cables[0]
 		cl := &claim{key: "wire\x1f" + g.name, place: cableName(k), zone: zoneName(k.Zone), at: placeOf(k.Material.Source, k.At), unit: "cables",
 			measured: Exact(0), message: g.name, equipment: []equipment{{"cable type", g.name}}}

@@ -43,7 +43,7 @@ func checkControlOverload(x *Examination) error {
 		}
 		cl := x.controlClaim(i)
 		if x.causedElsewhere(n, cl) {
-			n.verdict = x.silentVerdict(cl)
+			n.verdict, n.elsewhere = x.silentVerdict(cl), true
 			continue
 		}
 		n.verdict = x.judge(cl)

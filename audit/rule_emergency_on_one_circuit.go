@@ -3,6 +3,7 @@ package audit
 import (
 	_ "embed"
 	"fmt"
+	"slices"
 
 	"lineaudit/audit/schedule"
 )
@@ -93,5 +94,6 @@ func (c *circuit) channelsOfZone(n *node) []int {
 			}
 		}
 	}
+	slices.SortFunc(out, func(a, b int) int { return c.job.Channels[a].At.Compare(c.job.Channels[b].At) })
 	return out
 }

@@ -47,7 +47,7 @@ func checkFrameOverload(x *Examination) error {
 			continue
 		}
 		if x.causedElsewhere(n, cl) || x.causedByChannels(a, n) {
-			n.verdict = x.silentVerdict(cl)
+			n.verdict, n.elsewhere = x.silentVerdict(cl), true
 			continue
 		}
 		n.verdict = x.judge(cl)

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -89,6 +90,11 @@ func checkUnevenLevel(x *Examination) error {
 			}
 		}
 		c.byPlace(rows)
+		for _, k := range slices.Backward(rows) {
+			if c.rows[k].each == low.each {
+				low = &c.rows[k] // the first of the lowest, as written
+			}
+		}
 		l := low.l
 		db := 10 * math.Log10(high.each.Low/low.each.Low)
 		cl := &claim{key: strings.Join([]string{"room", folded(l.Room.Value), modelKey(l.Model.Value), zoneKey(l.Zone), folded(l.Mounting.Value)}, "\x1f"),

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"lineaudit/audit/schedule"
 )
@@ -189,26 +190,38 @@ func (c *circuit) placeMismatch(m *mismatch, cl *claim) {
 	}
 }
 
-// consequence names the overloads that these taps alone cause.
+// consequence names the overloads that these taps cause, and those that they
+// only add to.
 func (x *Examination) consequence(m *mismatch) string {
 	c := x.circuit
-	var hit []string
+	var causes, adds []string
+	note := func(n *node, name string) {
+		switch {
+		case !n.verdict.Checked || n.verdict.Passed || n.verdict.Grade < Fault || n.marked == n.load.Watts:
+		case n.elsewhere:
+			causes = append(causes, fmt.Sprintf("%s (%s W of %s W)", name, span(n.load.Watts), span(n.rating.watts)))
+		default:
+			adds = append(adds, name)
+		}
+	}
 	for i, k := range x.Job.Controls {
-		n := &c.controls[i]
-		if n.verdict.Checked && !n.verdict.Passed && n.marked != n.load.Watts && holdsAny(n, m.rows) {
-			hit = append(hit, fmt.Sprintf("%s (%s W of %s W)", controlName(k), span(n.load.Watts), span(n.rating.watts)))
+		if n := &c.controls[i]; holdsAny(n, m.rows) {
+			note(n, controlName(k))
 		}
 	}
 	if m.channel >= 0 {
-		n := &c.channels[m.channel]
-		if n.verdict.Checked && !n.verdict.Passed && n.marked != n.load.Watts {
-			hit = append(hit, fmt.Sprintf("%s (%s W of %s W)", channelName(x.Job.Channels[m.channel]), span(n.load.Watts), span(n.rating.watts)))
-		}
+		note(&c.channels[m.channel], channelName(x.Job.Channels[m.channel]))
 	}
-	if len(hit) == 0 {
-		return ""
+	slices.Sort(causes)
+	slices.Sort(adds)
+	text := ""
+	if len(causes) > 0 {
+		text = "; it overloads " + listed(causes)
 	}
-	return "; it overloads " + listed(hit)
+	if len(adds) > 0 {
+		text += "; it adds to the overload of " + listed(adds)
+	}
+	return text
 }
 
 func holdsAny(n *node, rows []int) bool {
