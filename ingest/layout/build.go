@@ -90,7 +90,7 @@ func (f *finder) parts(d *draft, h *heading) {
 			}
 		}
 		t := oneLine(text(c))
-		if t == "" || pivotLabels[vocabulary.Fold(t)] || i+1 < len(d.header) && rePivotValue.MatchString(t) {
+		if t == "" || pivotLabels[vocabulary.Fold(t)] || i+1 < len(d.header) && at == d.from && rePivotValue.MatchString(t) {
 			continue
 		}
 		if at == h.col {
@@ -195,7 +195,10 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if len(cols) == 0 {
 		return nil
 	}
-	if x := f.crossed(cols, sample); x != nil {
+	paired := f.twins(cols)
+	if paired != nil {
+		cols = paired.cols(cols)
+	} else if x := f.crossed(cols, sample); x != nil {
 		return f.buildCrossed(d, cols, x)
 	}
 	var titles []string
@@ -207,11 +210,18 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		}
 	}
 	titles = append(titles, f.p.sheet)
-	dec := decide(cols, titleKinds(f.s, titles...), findProducts(cols))
+	kinds := titleKinds(f.s, titles...)
+	if paired != nil {
+		kinds[Zones] -= 0.5 // a row for each zone and line
+	}
+	dec := decide(cols, kinds, findProducts(cols))
 	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
 	for i, h := range cols {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
 	}
 	f.records(d, t, cols)
+	if paired != nil {
+		f.unpair(t, paired)
+	}
 	return t
 }

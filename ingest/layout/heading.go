@@ -24,7 +24,8 @@ type heading struct {
 	unit   string
 	volts  float64
 
-	ofLoudspeakers bool // the words speak of loudspeakers or taps
+	aside          string // why the table itself forces the field
+	ofLoudspeakers bool   // the words speak of loudspeakers or taps
 }
 
 // read asks the vocabulary what the header of the column says.
@@ -231,6 +232,9 @@ func (h *heading) column(p *plane, d decision, i int) Column {
 	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i]}
 	var why []string
 	switch {
+	case h.aside != "":
+		why = append(why, fmt.Sprintf("header %q: %s", h.words, h.aside))
+		c.Confidence = 0.85
 	case h.forced != vocabulary.Unknown:
 		why = append(why, fmt.Sprintf("header %q by the house book", h.words))
 		c.Confidence = 1

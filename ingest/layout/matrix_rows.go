@@ -19,8 +19,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	f.tapRow(x, cols, f.p.within(d.first, d.last))
 	// The other columns are decided as ever, with a quantity and a label given.
 	var rest []*heading
-	house := map[int]bool{} // the house book said so
-	watts := -1             // the column of the watts of each row, in rest
+	watts := -1 // the column of the watts of each row, in rest
 	for i, h := range cols {
 		if _, ok := in[i]; ok {
 			continue
@@ -28,10 +27,11 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		switch best, _ := h.best(); {
 		case x.marks: // a count is the count
 		case h.forced == vocabulary.Unknown && watts < 0 && x.rowWatts(h, cols):
-			h.forced, watts = vocabulary.TotalWatts, len(rest)
+			h.forced, watts, h.aside = vocabulary.TotalWatts, len(rest), "the watts of the counts beside it"
 		case h == x.sum || isTotalText(h.words) || best == vocabulary.Quantity || best == vocabulary.TotalWatts || best == vocabulary.Load:
-			house[len(rest)] = h.forced != vocabulary.Unknown
-			h.forced = vocabulary.Ignored
+			if h.forced == vocabulary.Unknown {
+				h.forced, h.aside = vocabulary.Ignored, "the sum of the counts beside it"
+			}
 		}
 		if len(h.parts) > 0 {
 			corner := strings.NewReplacer("\\", "/", "→", "/").Replace(h.words)
@@ -55,12 +55,6 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	base := &Table{Sheet: f.p.sheet, Kind: Loudspeakers, Transposed: f.p.turned}
 	for i, h := range rest {
 		c := h.column(f.p, dec, i)
-		if h.forced == vocabulary.Ignored && !house[i] {
-			c.Evidence = fmt.Sprintf("header %q: the sum of the counts beside it", h.words)
-		}
-		if i == watts {
-			c.Confidence, c.Evidence = 0.85, fmt.Sprintf("header %q: the watts of the counts beside it", h.words)
-		}
 		base.Columns = append(base.Columns, c)
 	}
 	f.records(d, base, rest)
@@ -102,14 +96,15 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 }
 
 // rowWatts reports whether a column beside counts states the watts of each row:
-// its header or its cells say watts, or it says "total" over figures that are
-// not the sums of the counts but as many watts as the headers and the counts make.
+// its header says total, and watts are named, or its figures are as many watts
+// as the headers and the counts make; sums of the counts are none.
 func (x *crosstab) rowWatts(h *heading, cols []*heading) bool {
 	best, _ := h.best()
 	if h == x.sum || h.cells.cells == 0 || h.cells.share(lookNumber|lookWatts) < 0.8 {
 		return false
 	}
-	if total := best == vocabulary.TotalWatts || best == vocabulary.Load; !total && !isTotalText(h.words) {
+	total := best == vocabulary.TotalWatts || best == vocabulary.Load || isTotalText(h.words)
+	if !total && best != vocabulary.Tap { // "Watts" behind counts by tap
 		return false
 	}
 	counts, watts, powers := x.sums(cols)
@@ -124,7 +119,7 @@ func (x *crosstab) rowWatts(h *heading, cols []*heading) bool {
 			asWatts++
 		}
 	}
-	return 2*asCounts <= h.cells.cells && (h.unit == "W" || h.unit == "kW" || h.cells.share(lookWatts) >= 0.5 || 2*asWatts > h.cells.cells)
+	return 2*asCounts <= h.cells.cells && (total && (h.unit == "W" || h.unit == "kW" || h.cells.share(lookWatts) >= 0.5) || 2*asWatts > h.cells.cells)
 }
 
 // sums are the counts of each line together, and the watts that the headers make of them.

@@ -1,0 +1,275 @@
+package layout
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Columns that come once for each of two or more circuits, lines or outputs:
+// "Circuit A" and "Circuit B" over a quantity, a tap and a load each; "Qty A",
+// "Qty B", "Load A", "Load B". A row of such a table is a row for each letter.
+
+// reLetter takes a header apart into words and the letter, or word for a side, behind them.
+var reLetterEnd = regexp.MustCompile(`^(.*?)[\s:._-]*(?:\b([A-D])|\b(left|right|links|rechts|gauche|droite|izq(?:uierda)?|der(?:echa)?|sinistra|destra)\.?)$`)
+
+// onWords are words that stand over a count: so many "on A".
+var onWords = map[string]bool{"on": true, "auf": true, "an": true, "sur": true, "en": true, "su": true, "op": true, "to": true}
+
+// A pairing says which columns of a table come once for each letter.
+type pairing struct {
+	letters []string         // in the order of the columns
+	labels  []string         // what stands over each, as written: "Circuit A"
+	metrics []string         // folded words of what comes once for each
+	index   map[[2]int]int   // letter and metric -> index of the heading
+	shown   []*heading       // the headings of the metrics, for the first letter
+	field   vocabulary.Field // what the letters tell apart
+	heads   []*heading       // a heading with the label of each letter
+	at      [][]int          // letter, metric -> sheet column
+}
+
+// lettered is the metric of a heading, folded, the letter it belongs to, and the words with the letter.
+func lettered(h *heading) (metric, letter, label string) {
+	if len(h.parts) == 0 {
+		return "", "", ""
+	}
+	last := h.parts[len(h.parts)-1]
+	if m := reLetterEnd.FindStringSubmatch(last); m != nil && (m[2] != "" || m[3] != "") {
+		metric = m[1]
+		label = last
+		if len(h.parts) > 1 {
+			metric = h.parts[0]
+		}
+		return vocabulary.Fold(metric), strings.ToUpper(m[2] + m[3]), label
+	}
+	if len(h.parts) > 1 {
+		if m := reLetterEnd.FindStringSubmatch(h.parts[0]); m != nil && (m[2] != "" || m[3] != "") {
+			return vocabulary.Fold(last), strings.ToUpper(m[2] + m[3]), h.parts[0]
+		}
+	}
+	return vocabulary.Fold(h.words), "", ""
+}
+
+// twins looks for columns that come once for each letter: at least two things
+// for each of two letters or more, one of them a figure.
+func (f *finder) twins(cols []*heading) *pairing {
+	p := &pairing{index: map[[2]int]int{}}
+	type place struct{ metric, letter, label string }
+	places := make([]place, len(cols))
+	times := map[string]int{}
+	for i, h := range cols {
+		if h.forced != vocabulary.Unknown {
+			return nil
+		}
+		m, l, label := lettered(h)
+		places[i] = place{m, l, label}
+		if l != "" && m != "" && !slices.Contains(p.letters, l) {
+			p.letters = append(p.letters, l)
+			p.labels = append(p.labels, label)
+		}
+		times[m]++
+	}
+	k := len(p.letters)
+	if k < 2 || k > 4 {
+		return nil
+	}
+	last := -1
+	for i := range places {
+		pl := &places[i]
+		if pl.letter != "" {
+			last = slices.Index(p.letters, pl.letter)
+		} else if last >= 0 && times[pl.metric] == k && pl.metric != "" {
+			pl.letter = p.letters[last] // "on A", "circuit", "on B", "circuit"
+		}
+		if pl.letter == "" || pl.metric == "" {
+			continue
+		}
+		m := slices.Index(p.metrics, pl.metric)
+		if m < 0 {
+			m = len(p.metrics)
+			p.metrics = append(p.metrics, pl.metric)
+		}
+		at := [2]int{slices.Index(p.letters, pl.letter), m}
+		if _, twice := p.index[at]; twice {
+			return nil
+		}
+		p.index[at] = i
+	}
+	figures := false
+	for m := range p.metrics {
+		for l := range k {
+			i, ok := p.index[[2]int{l, m}]
+			if !ok {
+				return nil
+			}
+			figures = figures || cols[i].cells.share(lookNumber|lookWatts|lookCount) > 0.5
+		}
+	}
+	if !figures || len(p.metrics) < 2 && !f.counted(p.metrics[0]) {
+		return nil
+	}
+	all := setting(cols)
+	if all.claimed(vocabulary.Quantity) && !slices.ContainsFunc(p.metrics, func(m string) bool { return f.s.Header(m).Best().Field == vocabulary.Quantity || onWords[m] }) {
+		for _, i := range p.index { // one count for both: what each line draws of it is no figure of the row
+			cols[i].forced, cols[i].aside = vocabulary.Ignored, "what one of "+strings.Join(p.letters, ", ")+" draws of the row"
+		}
+		return nil
+	}
+	p.field = vocabulary.Circuit
+	if all.claimed(vocabulary.Amplifier) && !all.claimed(vocabulary.Channel) && !all.claimed(vocabulary.Circuit) {
+		p.field = vocabulary.Channel
+	}
+	for l, label := range p.labels {
+		if field := sectionField(label); field != vocabulary.Unknown {
+			p.field = field
+		} else {
+			p.labels[l] = p.letters[l] // "Load A": the letter names the line
+		}
+	}
+	p.prepare(f, cols)
+	return p
+}
+
+// counted reports whether folded header words mean a count or a power, which may come once for each letter by itself.
+func (f *finder) counted(words string) bool {
+	switch h := f.s.Header(words).Best(); h.Field {
+	case vocabulary.Quantity, vocabulary.Tap, vocabulary.TotalWatts, vocabulary.Load, vocabulary.ChannelWatts:
+		return h.Score >= named
+	}
+	return false
+}
+
+// prepare makes the headings that stand for all letters.
+func (p *pairing) prepare(f *finder, cols []*heading) {
+	p.at = make([][]int, len(p.letters))
+	for l := range p.letters {
+		p.heads = append(p.heads, cols[p.index[[2]int{l, 0}]])
+		for m := range p.metrics {
+			p.at[l] = append(p.at[l], cols[p.index[[2]int{l, m}]].col)
+		}
+	}
+	for m, words := range p.metrics {
+		first := cols[p.index[[2]int{0, m}]]
+		h := *first
+		for l := range p.letters { // the letter with the most cells speaks for all
+			if o := cols[p.index[[2]int{l, m}]]; o.cells.cells > h.cells.cells {
+				h.cells = o.cells
+			}
+		}
+		if onWords[words] && h.cells.share(lookSmall|lookCount) > 0.8 {
+			words = "qty"
+		}
+		h.parts = []string{p.written(first, words)}
+		h.unit, h.volts = "", 0
+		h.read(f.s)
+		h.own = h.cells.of(h.top)
+		p.shown = append(p.shown, &h)
+	}
+}
+
+// written are the words of a metric as they stand in a heading, its unit included.
+func (p *pairing) written(h *heading, words string) string {
+	for _, part := range h.parts {
+		if vocabulary.Fold(part) == words {
+			return part
+		}
+	}
+	if m := reLetterEnd.FindStringSubmatch(h.parts[len(h.parts)-1]); m != nil && vocabulary.Fold(m[1]) == words {
+		return m[1]
+	}
+	return words
+}
+
+// cols are the headings of the table with those of the metrics once each, where the first letter has them.
+func (p *pairing) cols(all []*heading) []*heading {
+	var out []*heading
+	taken := map[int]bool{}
+	for at, i := range p.index {
+		if taken[i] = true; at[0] == 0 {
+			taken[i] = false
+		}
+	}
+	for i, h := range all {
+		if taken[i] {
+			continue
+		}
+		for m := range p.metrics {
+			if p.index[[2]int{0, m}] == i {
+				h = p.shown[m]
+			}
+		}
+		out = append(out, h)
+	}
+	return out
+}
+
+// unpair makes of each row a record for each letter that it says something of.
+func (f *finder) unpair(t *Table, p *pairing) {
+	column := make([]int, len(p.metrics)) // of the table
+	labelled := true
+	for j := range t.Columns {
+		if m := slices.Index(p.at[0], t.Columns[j].Col); m >= 0 {
+			column[m] = j
+			switch t.Columns[j].Field {
+			case p.field, vocabulary.Circuit, vocabulary.Channel:
+				labelled = false // each letter names its own line
+			}
+		}
+	}
+	t.Matrix = true
+	if labelled {
+		t.Columns = append(t.Columns, Column{At: f.p.ref(p.heads[0].at, p.heads[0].col), Header: strings.Join(p.labels, ", "), Field: p.field, Confidence: 0.8,
+			Evidence: "the same columns come once for each"})
+	}
+	var out []Record
+	for i := range t.Records {
+		r := t.Records[i]
+		lines := f.p.within(r.Rows.First, r.Rows.First)
+		if r.Class != Device && r.Class != Struck && r.Class != Hidden || len(lines) == 0 {
+			r.Values = pad(r.Values, len(t.Columns))
+			if r.Class == Total { // sums of one letter are no sums of the rows
+				for _, j := range column {
+					r.Values[j] = Value{At: r.Values[j].At}
+				}
+			}
+			out = append(out, r)
+			continue
+		}
+		made := false
+		for l := range p.letters {
+			one := r
+			one.Values = pad(r.Values, len(t.Columns))
+			filled := false
+			for m, j := range column {
+				v := Value{At: f.p.ref(r.Rows.First, p.at[l][m])}
+				if c := lines[0].at(p.at[l][m]); c != nil {
+					v.Cell, v.Text = c, text(c)
+					if v.Text != "" {
+						v.How = schedule.Stated
+					}
+					filled = filled || !noCount(c) && v.Text != "0 W"
+				}
+				one.Values[j] = v
+			}
+			if !filled {
+				continue
+			}
+			one.At = f.p.ref(r.Rows.First, p.at[l][0])
+			if labelled {
+				h := p.heads[l]
+				one.Values[len(t.Columns)-1] = Value{Cell: headerCellOf(f, h), At: f.p.ref(h.at, h.col), Text: p.labels[l], How: schedule.Stated}
+			}
+			out = append(out, one)
+			made = true
+		}
+		if !made {
+			r.Class, r.Reason, r.Text = NoDevice, "nothing on any of "+strings.Join(p.labels, ", "), summary(lines[0].slots)
+			r.Values = pad(r.Values, len(t.Columns))
+			out = append(out, r)
+		}
+	}
+	t.Records = out
+}
