@@ -96,6 +96,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 
 // build makes the job.
 func (b *builder) build() *schedule.Job {
+	b.cableBooks()
 	b.bareTitles()
 	b.nameSections()
 	b.sheetZones()
@@ -117,6 +118,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(zoneRow, b.addZone)
 	b.each(controlRow, b.addControl)
 	b.each(loudspeakerRow, b.addLoudspeakers)
+	b.nearEnds()
 	b.zoneGroups()
 	b.each(channelRow, b.addChannelCable)
 	b.each(cableRow, b.addCable)

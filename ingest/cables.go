@@ -373,6 +373,12 @@ func (b *builder) addCable(r *row) {
 	l, hasLength := b.metres(s)
 	hasSize := b.conductor(r, c)
 	from, to := r.own(vocabulary.From), r.own(vocabulary.To)
+	if r.feed != nil {
+		to = r.own(vocabulary.Tag)
+		if notation.KeyOf(to.text).Kind == notation.KeyControl {
+			b.fedControl(to, c)
+		}
+	}
 	if !hasLength && !hasSize && !from.had() && !to.had() {
 		r.out, r.reason = schedule.EmptyRow, "no length, size or ends of a cable"
 		return
@@ -388,7 +394,7 @@ func (b *builder) addCable(r *row) {
 		c.Count = n
 	}
 	switch {
-	case c.To.Resolved() && (c.From.Resolved() || isRack(c.From.Text.Value)):
+	case r.feed != nil, c.To.Resolved() && (c.From.Resolved() || isRack(c.From.Text.Value)):
 		c.Reach = schedule.FromTo
 	case c.Zone != nil || c.Channel != nil || c.Control != nil:
 		c.Reach = schedule.WholeLine

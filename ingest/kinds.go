@@ -24,6 +24,9 @@ const (
 // kindOf decides what a row describes, from the kind of its table, and in a
 // list of several kinds from its words and the fields it fills.
 func kindOf(r *row) deviceKind {
+	if r.passes {
+		return cableRow
+	}
 	switch r.t.kind {
 	case layout.Zones:
 		return zoneRow

@@ -88,6 +88,9 @@ func (b *builder) collectRow(r *row) {
 	} else if c := b.controlText(r); c.name != "" {
 		b.controlNames.Add(c.name, 0)
 	}
+	if r.feed != nil && r.passes && notation.KeyOf(r.own(vocabulary.Tag).text).Kind == notation.KeyControl {
+		b.controlNames.Add(r.own(vocabulary.Tag).text, 0)
+	}
 }
 
 // collectZone defines the zone of a row of a zone table. The row may give it a
@@ -173,6 +176,9 @@ var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, 
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
 	c := controlMention{}
+	if r.feed != nil && r.feed.control.had() && !r.own(vocabulary.Control).had() {
+		return controlMention{name: tidy(r.feed.control.text), at: r.feed.control, any: true}
+	}
 	s := r.say(vocabulary.Control)
 	if m := r.own(vocabulary.ControlModel); m.had() {
 		c.model, c.any, c.at = m, true, m

@@ -49,6 +49,10 @@ func (b *builder) outletOf(r *row) *outlet {
 
 func (b *builder) findOutlet(r *row) *outlet {
 	o := &outlet{}
+	if r.feed != nil && r.feed.root.had() {
+		b.readChannel(o, r.feed.root, seen{})
+		return o
+	}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
 	if !ch.had() && !r.t.has(vocabulary.Channel) {
 		if ch = r.say(vocabulary.Circuit); b.wholeOutput(amp.text) {

@@ -24,6 +24,7 @@ type table struct {
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
+	fromColumn  *column        // near ends of the cables that lead to its loudspeakers; nil if none
 	runsRepeat  int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
 	tagCount    map[string]int // how often each tag stands in it; nil until asked for
 	zoneOutputs *bool          // whether its zones are outputs of its amplifiers; nil until asked for
@@ -52,7 +53,9 @@ type row struct {
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact
-	used    bool // it became a part of the job, or added to one
+	feed    *feed // in a cable book: where its cable comes from
+	passes  bool  // in a cable book: its cable leads to a joint or a control, and to nothing that makes sound
+	used    bool  // it became a part of the job, or added to one
 }
 
 // A seen is a text with the place it was seen at, not yet parsed. The zero

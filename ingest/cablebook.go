@@ -1,0 +1,206 @@
+package ingest
+
+import (
+	"math"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A cable book lists cables with the loudspeaker at the far end of each: it is
+// a list of loudspeakers whose tags stand in the column "to", and each hangs on
+// what stands in the column "from", which may be the loudspeaker before it.
+
+// A feed is where the cable of a row in such a table comes from in the end.
+type feed struct {
+	root    seen // what stands at the near end of the first cable: an output, as a rule
+	control seen // the last control on the way, if any
+}
+
+// cableBooks finds such tables and reads their columns so.
+func (b *builder) cableBooks() {
+	for _, t := range b.tables {
+		if t.kind != layout.Cables && t.kind != layout.Loudspeakers && t.kind != layout.Mixed {
+			continue
+		}
+		from, to := t.endColumns()
+		if from == nil || to == nil || !t.watted() || !t.leadsToDevices(from, to) {
+			continue
+		}
+		t.kind, t.fromColumn = layout.Loudspeakers, from
+		for _, c := range t.byField[vocabulary.Tag] {
+			t.retype(c, vocabulary.Describe) // what the device is: its own name stands at the far end
+		}
+		t.retype(from, vocabulary.From)
+		t.retype(to, vocabulary.Tag)
+		t.follow(from, to)
+	}
+}
+
+// follow follows the cables of a cable book upstream from each row, and marks
+// the rows that lead to a control or a joint.
+func (t *table) follow(from, to *column) {
+	byEnd := make(map[string]*row)
+	behind := make(map[*row][]*row)
+	for _, r := range t.rows {
+		if s := r.at(to); r.Class == layout.Device && s.had() {
+			byEnd[join.Key(s.text)] = r
+		}
+	}
+	for _, r := range t.rows {
+		if r.Class != layout.Device || !r.at(from).had() {
+			continue
+		}
+		up := byEnd[join.Key(r.at(from).text)]
+		if up != nil && up != r {
+			behind[up] = append(behind[up], r)
+		}
+		f := &feed{}
+		for at, steps := r, 0; at != nil && steps <= len(t.rows); steps++ {
+			f.root = at.at(from)
+			if !f.control.had() && notation.KeyOf(f.root.text).Kind == notation.KeyControl {
+				f.control = f.root
+			}
+			at = byEnd[join.Key(f.root.text)]
+		}
+		if f.root.source.At == f.control.source.At {
+			f.root = seen{} // a control that nothing leads to
+		}
+		f.root.field = vocabulary.Channel
+		r.feed = f
+	}
+	for r := range behind {
+		r.passes = !r.own(vocabulary.Tap).had() && notation.KeyOf(r.at(to).text).Kind != notation.KeyLoudspeaker && sumOfRows(r, behind[r])
+	}
+	for _, r := range byEnd {
+		r.passes = r.passes || notation.KeyOf(r.at(to).text).Kind == notation.KeyControl
+	}
+}
+
+// sumOfRows reports whether a row states no watts, or those of the rows behind it.
+func sumOfRows(r *row, behind []*row) bool {
+	of := func(r *row) float64 {
+		s := r.first(vocabulary.TotalWatts, vocabulary.Load, vocabulary.RatedWatts)
+		if !s.had() {
+			return 0
+		}
+		p, err := notation.ParseWatts(s.text, notation.Auto)
+		if err != nil {
+			return 0
+		}
+		return p.W
+	}
+	sum := 0.0
+	for _, k := range behind {
+		sum += of(k)
+	}
+	own := of(r)
+	return own == 0 || math.Abs(own-sum) < 0.01*sum
+}
+
+// endColumns are the columns of the two ends of a cable.
+func (t *table) endColumns() (from, to *column) {
+	for _, f := range []vocabulary.Field{vocabulary.From, vocabulary.Channel, vocabulary.Circuit} {
+		if list := t.byField[f]; len(list) > 0 && from == nil {
+			from = list[0]
+		}
+	}
+	if list := t.byField[vocabulary.To]; len(list) == 1 {
+		to = list[0]
+	}
+	return from, to
+}
+
+// watted reports whether the rows state what hangs at the far end.
+func (t *table) watted() bool {
+	for _, f := range []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.Load, vocabulary.RatedWatts} {
+		for _, r := range t.rows {
+			if r.Class == layout.Device && r.own(f).had() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leadsToDevices reports whether the far ends are devices, each named once, and
+// none of them an amplifier, a control or a zone; joints may be among them. Where
+// no near end is a far end of another row, the far ends must have the word for a
+// loudspeaker.
+func (t *table) leadsToDevices(from, to *column) bool {
+	seen := make(map[string]bool)
+	devices, loudspeakers := 0, 0
+	for _, r := range t.rows {
+		s := r.at(to)
+		if r.Class != layout.Device || !s.had() {
+			continue
+		}
+		k := join.Key(s.text)
+		if seen[k] {
+			return false
+		}
+		seen[k] = true
+		switch notation.KeyOf(s.text).Kind {
+		case notation.KeyAmplifier, notation.KeyZone, notation.KeyChannel:
+			return false
+		case notation.KeyLoudspeaker:
+			loudspeakers++
+		}
+		devices++
+	}
+	chained := 0
+	for _, r := range t.rows {
+		if s := r.at(from); r.Class == layout.Device && s.had() && seen[join.Key(s.text)] {
+			chained++
+		}
+	}
+	return devices > 0 && (chained > 0 || 2*loudspeakers > devices)
+}
+
+// retype takes a column for another field.
+func (t *table) retype(c *column, f vocabulary.Field) {
+	list := t.byField[c.Field]
+	kept := make([]*column, 0, len(list))
+	for _, o := range list {
+		if o != c {
+			kept = append(kept, o)
+		}
+	}
+	t.byField[c.Field] = kept
+	c.Field = f
+	t.byField[f] = append(t.byField[f], c)
+}
+
+// nearEnds resolves the near ends of the cables in cable books, once all
+// loudspeakers are there.
+func (b *builder) nearEnds() {
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if r.t.fromColumn == nil || l.Run == nil || l.Run.To.Loudspeaker != l {
+			continue
+		}
+		if s := r.at(r.t.fromColumn); s.had() {
+			l.Run.From, l.Run.Reach = b.end(r, s), schedule.FromTo
+			l.Run.Control = nil // it hangs where its near end says
+		}
+	}
+}
+
+// fedControl is the control that a cable leads to. The cable's own control, if
+// any, is the one ahead of it.
+func (b *builder) fedControl(to seen, run *schedule.Cable) {
+	k := b.control(to, to.text)
+	if k == nil {
+		return
+	}
+	if k.Channel == nil {
+		k.Channel = run.Channel
+	}
+	if run.Control != nil && run.Control != k && k.Parent == nil {
+		k.Parent = run.Control
+	}
+	run.Control = nil
+}

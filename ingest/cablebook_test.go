@@ -1,0 +1,54 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// The far ends of a cable book are its loudspeakers; what feeds each is found
+// by following the cables back, over joints and controls.
+func TestCableBooks(t *testing.T) {
+	j := jobOf(t, draw(layout.Cables, "C", `
+		cable | from | to | tap[W] | length[m] | gauge[mm2]
+		C1 | A1.1 | D1 | 6 | 28 | 1.5
+		C2 | D1 | D2 | 6 | 10 | 1.5
+		C3 | D1 | D3 | 3 | 12 | 1.5
+		C4 | A1.2 | D4 | 15 | 75 | 2.5`))
+	want(t, "loudspeakers", describe(j), []string{
+		"D1 1 x 6 W channel A1 / 1", "D2 1 x 6 W channel A1 / 1", "D3 1 x 3 W channel A1 / 1", "D4 1 x 15 W channel A1 / 2"})
+	for i, from := range []string{"A1.1", "D1", "D1", "A1.2"} {
+		if run := j.Loudspeakers[i].Run; run == nil || run.From.Text.Value != from || !run.From.Resolved() {
+			t.Errorf("run %d: %+v, want one from %s", i, run, from)
+		}
+	}
+
+	j = jobOf(t, draw(layout.Cables, "C", `
+		cable | from | to | length[m] | stated load[W]
+		C1 | AMP1/CH1 | JB-01 | 45 | 180
+		C2 | JB-01 | SP-01 to SP-06 | 60 | 90
+		C3 | JB-01 | SP-07 to SP-12 | 75 | 90
+		C4 | AMP1/CH2 | VC-01 | 30 | 36
+		C5 | VC-01 | SP-20 to SP-25 | 25 | 36`))
+	want(t, "loudspeakers", describe(j), []string{
+		"SP-01 to SP-06 6 x 15 W channel AMP1 / 1", "SP-07 to SP-12 6 x 15 W channel AMP1 / 1",
+		"SP-20 to SP-25 6 x 6 W control VC-01 channel AMP1 / 2"})
+	if len(j.Controls) != 1 || j.Controls[0].Run == nil {
+		t.Errorf("controls %+v", j.Controls)
+	}
+	if len(j.Cables) != 5 {
+		t.Errorf("%d cables, want 5", len(j.Cables))
+	}
+}
+
+// A cable list of places states what feeds what, and lists no loudspeakers.
+func TestCableListsAreNoCableBooks(t *testing.T) {
+	for _, table := range []string{
+		"cable | from | to | length[m] | stated load[W]\nC1 | A1.1 | Zone 1 | 45 | 80\nC2 | A1.2 | Zone 2 | 60 | 90",
+		"cable | from | to | length[m]\nC1 | A1.1 | SP-1 | 45\nC2 | SP-1 | SP-2 | 60",
+	} {
+		if j := jobOf(t, draw(layout.Cables, "C", table)); len(j.Loudspeakers) != 0 || len(j.Cables) != 2 {
+			t.Errorf("%d loudspeakers, %d cables", len(j.Loudspeakers), len(j.Cables))
+		}
+	}
+}
