@@ -2,13 +2,11 @@ package ingest
 
 import (
 	"slices"
-	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
-	"lineaudit/ingest/vocabulary"
 )
 
 // A builder makes one job of the tables that belong to it. It works in three
@@ -37,6 +35,7 @@ type builder struct {
 	types                             map[string]*typeEntry
 	dir                               directory
 	places                            places
+	legend                            map[string]schedule.Status // by code in brackets
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
@@ -100,6 +99,7 @@ func (b *builder) build() *schedule.Job {
 	b.bareTitles()
 	b.nameSections()
 	b.sheetZones()
+	b.gatherLegend()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			b.classify(r)
@@ -183,83 +183,4 @@ func (b *builder) classify(r *row) {
 var rowKinds = map[layout.Class]schedule.RowKind{
 	layout.Title: schedule.TitleRow, layout.Header: schedule.HeaderRow, layout.UnitsRow: schedule.UnitRow,
 	layout.Total: schedule.TotalRow, layout.Note: schedule.NoteRow, layout.NoDevice: schedule.EmptyRow, layout.Unclear: schedule.NotUnderstood,
-}
-
-// statuses are what a word of a schedule makes of a part.
-var statuses = map[string]schedule.Status{
-	string(notation.StatusSpare): schedule.Spare, string(notation.StatusFuture): schedule.Future,
-	string(notation.StatusRemoved): schedule.Removed, string(notation.StatusByOthers): schedule.ByOthers,
-	string(notation.StatusStandby): schedule.Standby,
-}
-
-// fewWords is the most words of a remark in which a status word is taken for
-// the status of the row rather than part of a sentence.
-const fewWords = 6
-
-// statusOf finds out whether a part is installed. A column for it decides;
-// else a sure word in a short remark, description or tag, or in a section title.
-func (b *builder) statusOf(r *row) schedule.Status {
-	if s := r.own(vocabulary.Status); s.text != "" {
-		said := false
-		for _, m := range notation.Statuses(s.text) {
-			said = true
-			if status := statuses[m.Kind]; status != schedule.Installed {
-				return status // "existing, taken down" is taken down
-			}
-		}
-		if said {
-			return schedule.Installed
-		}
-		if s.missing == notation.MissingByOthers {
-			return schedule.ByOthers
-		}
-	}
-	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Quantity, vocabulary.Tap, vocabulary.Control} {
-		s := r.own(f)
-		if s.text == "" {
-			continue
-		}
-		if f == vocabulary.Tag && plainTag(s.text) {
-			continue
-		}
-		if f == vocabulary.Notes && s.missing == notation.MissingByOthers {
-			return schedule.ByOthers
-		}
-		if f == vocabulary.Quantity || f == vocabulary.Tap {
-			if s.cell != nil && s.cell.Number != 0 || anyDigit(s.text) {
-				continue // "3 + 1 spare" is a count
-			}
-		}
-		for _, m := range notation.Statuses(s.text) {
-			status, known := statuses[m.Kind]
-			if !known || !m.Sure {
-				continue
-			}
-			words, of := countWords(m.Text), countWords(s.text)
-			if of <= fewWords && (2*words > of || strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))) {
-				return status
-			}
-			b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
-		}
-	}
-	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone} {
-		_, in, _ := strings.Cut(r.own(f).text, "(") // "A-3 (to follow)"
-		for _, m := range notation.Statuses(in) {
-			if status := statuses[m.Kind]; m.Sure && status != schedule.Installed {
-				return status
-			}
-		}
-	}
-	for i := len(r.Sections) - 1; i >= 0; i-- {
-		f := &r.Sections[i]
-		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
-			continue
-		}
-		for _, m := range notation.Statuses(f.Text) {
-			if status, known := statuses[m.Kind]; known && m.Sure {
-				return status
-			}
-		}
-	}
-	return schedule.Installed
 }

@@ -271,7 +271,7 @@ func (t *table) statusColumn() {
 		return
 	}
 	for _, c := range t.columns {
-		if c.Confidence >= 0.75 && c.Field != vocabulary.Unknown && c.Field != vocabulary.Ignored {
+		if c.Field == vocabulary.Notes || numeric[c.Field] {
 			continue
 		}
 		cells, states := 0, 0

@@ -107,6 +107,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		return nil
 	}
 	spare := b.count(r, l, &t)
+	if spare > 0 && l.Count.Had() && l.Count.High == 0 { // nothing but spares
+		l.Count.Low, l.Count.High, l.Status, spare = schedule.Pieces(spare), schedule.Pieces(spare), schedule.Spare, 0
+	}
 	if !l.Tap.Had() && l.RowTotal.Had() && l.Count.Had() && l.Count.Low > 0 && l.Count.Low == l.Count.High && !t.direct.Had() {
 		src := l.RowTotal.Source
 		src.How, src.Because = schedule.Computed, "the row’s total over its count"

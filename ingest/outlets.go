@@ -54,9 +54,17 @@ func (b *builder) findOutlet(r *row) *outlet {
 		return o
 	}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
-	if !ch.had() && !r.t.has(vocabulary.Channel) {
-		if ch = r.say(vocabulary.Circuit); b.wholeOutput(amp.text) {
+	if ch.col == nil && !r.t.has(vocabulary.Channel) {
+		circuit := r.own(vocabulary.Circuit)
+		if !circuit.had() && !ch.had() {
+			circuit = r.say(vocabulary.Circuit)
+		}
+		switch {
+		case !circuit.had():
+		case b.wholeOutput(amp.text):
 			ch = seen{} // the line's name, beside its output
+		default:
+			ch = circuit
 		}
 	}
 	line := b.lineOf(r)

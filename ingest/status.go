@@ -1,0 +1,183 @@
+package ingest
+
+import (
+	"regexp"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// statuses are what a word of a schedule makes of a part.
+var statuses = map[string]schedule.Status{
+	string(notation.StatusSpare): schedule.Spare, string(notation.StatusFuture): schedule.Future,
+	string(notation.StatusRemoved): schedule.Removed, string(notation.StatusByOthers): schedule.ByOthers,
+	string(notation.StatusStandby): schedule.Standby,
+}
+
+// fewWords is the most words of a remark in which a status word is taken for
+// the status of the row rather than part of a sentence.
+const fewWords = 6
+
+// remarkFields are the fields whose cells may say what has become of a part.
+var remarkFields = []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Quantity,
+	vocabulary.Tap, vocabulary.Control}
+
+// statusOf finds out whether a part is installed. A column for it decides;
+// else a code that a legend explains; else a sure word in a short remark,
+// description or tag, in brackets behind a place, or in a section title.
+func (b *builder) statusOf(r *row) schedule.Status {
+	if status, said := columnStatus(r); said {
+		return status
+	}
+	if status, said := b.statusByLegend(r); said {
+		return status
+	}
+	for _, f := range remarkFields {
+		if status := b.statusInCell(r.own(f), f); status != schedule.Installed {
+			return status
+		}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone, vocabulary.Room} {
+		if status := statusInBrackets(r.own(f).text); status != schedule.Installed { // "A-3 (to follow)"
+			return status
+		}
+	}
+	for i := len(r.Sections) - 1; i >= 0; i-- {
+		f := &r.Sections[i]
+		if status := statusInBrackets(f.Text); status != schedule.Installed {
+			return status
+		}
+		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
+			continue
+		}
+		if status := sureStatus(f.Text); status != schedule.Installed {
+			return status
+		}
+	}
+	return schedule.Installed
+}
+
+// columnStatus is what a column of states says; what keeps a part from loading
+// its line goes first: "existing, taken down" is taken down.
+func columnStatus(r *row) (status schedule.Status, said bool) {
+	s := r.own(vocabulary.Status)
+	if s.text == "" {
+		return schedule.Installed, false
+	}
+	for _, m := range notation.Statuses(s.text) {
+		said = true
+		if status := statuses[m.Kind]; status != schedule.Installed {
+			return status, true
+		}
+	}
+	if !said && s.missing == notation.MissingByOthers {
+		return schedule.ByOthers, true
+	}
+	return schedule.Installed, said
+}
+
+// statusInCell looks for a status in a cell that may say something else too. A
+// word that may be one is a question.
+func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
+	switch {
+	case s.text == "", f == vocabulary.Tag && plainTag(s.text):
+		return schedule.Installed
+	case f == vocabulary.Notes && s.missing == notation.MissingByOthers:
+		return schedule.ByOthers
+	case f == vocabulary.Tap && anyDigit(s.text), s.cell != nil && s.cell.Number != 0:
+		return schedule.Installed
+	case f == vocabulary.Quantity && anyDigit(s.text):
+		// "2 reserve" are spares, "3 + 1 spare" is a count
+		rest := strings.TrimLeft(s.text, "0123456789 x×")
+		for _, m := range notation.Statuses(rest) {
+			if status := statuses[m.Kind]; m.Sure && len(rest) < len(s.text) && strings.EqualFold(m.Text, rest) {
+				return status
+			}
+		}
+		return schedule.Installed
+	}
+	if f != vocabulary.Notes {
+		if status := statusInBrackets(s.text); status != schedule.Installed {
+			return status
+		}
+	}
+	for _, m := range notation.Statuses(s.text) {
+		status, known := statuses[m.Kind]
+		if !known || !m.Sure {
+			continue
+		}
+		words, of := countWords(m.Text), countWords(s.text)
+		if of <= fewWords && (2*words > of || strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))) {
+			return status
+		}
+		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
+	}
+	return schedule.Installed
+}
+
+// inBrackets finds what stands in brackets.
+var inBrackets = regexp.MustCompile(`[(\[]([^()\[\]]+)[)\]]`)
+
+// statusInBrackets is a sure status that stands in brackets: "store (spare)".
+func statusInBrackets(text string) schedule.Status {
+	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
+		if countWords(m[1]) > fewWords {
+			continue
+		}
+		if status := sureStatus(m[1]); status != schedule.Installed {
+			return status
+		}
+	}
+	return schedule.Installed
+}
+
+// sureStatus is the first sure status in a text.
+func sureStatus(text string) schedule.Status {
+	for _, m := range notation.Statuses(text) {
+		if status, known := statuses[m.Kind]; known && m.Sure {
+			return status
+		}
+	}
+	return schedule.Installed
+}
+
+// legendEntry is a code in brackets and what a legend says that it means:
+// "(R) REMOVE".
+var legendEntry = regexp.MustCompile(`[(\[](\p{L}{1,4})[)\]]\s*[:=–-]?\s*([^()\[\]]{3,40})`)
+
+// gatherLegend reads the codes that notes explain. A legend has two at least.
+func (b *builder) gatherLegend() {
+	for _, s := range b.spoken {
+		entries := legendEntry.FindAllStringSubmatch(s.text, -1)
+		if len(entries) < 2 {
+			continue
+		}
+		for _, m := range entries {
+			if len(notation.Statuses(m[2])) == 0 {
+				continue
+			}
+			if b.legend == nil {
+				b.legend = make(map[string]schedule.Status)
+			}
+			b.legend[join.Fold(m[1])] = sureStatus(m[2])
+		}
+	}
+}
+
+// statusByLegend is what a code of the legend in one of the row's cells says.
+func (b *builder) statusByLegend(r *row) (schedule.Status, bool) {
+	if len(b.legend) == 0 {
+		return schedule.Installed, false
+	}
+	for i := range r.Values {
+		for _, m := range inBrackets.FindAllStringSubmatch(r.Values[i].Text, -1) {
+			if status, ok := b.legend[join.Fold(strings.TrimSpace(m[1]))]; ok {
+				return status, true
+			}
+		}
+	}
+	return schedule.Installed, false
+}
