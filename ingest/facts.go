@@ -36,8 +36,8 @@ func (b *builder) jobFacts() {
 		case vocabulary.Date:
 			setText(&j.Date, b.date(s))
 		case vocabulary.LineVoltage:
-			if v, ok := lineVoltsIn(s.text); ok { // "PA system 100 V"
-				set(b, &j.LineVolts, schedule.Exactly(schedule.Volts(v), s.source), "line voltage", "the job")
+			if x, _, ok := notation.LineVoltageIn(s.text); ok { // "Public address 100 V"
+				set(b, &j.LineVolts, schedule.Exactly(schedule.Volts(x), s.source), "line voltage", "the job")
 				break
 			}
 			v, s := b.volts(s)
@@ -80,6 +80,11 @@ func plainFacts(facts []layout.Fact) []layout.Fact {
 		}
 		if list, err := notation.ParseRatingSentence(f.Key+": "+f.Text, notation.Auto); err == nil && len(list) > 1 {
 			f.Field = vocabulary.Unknown // of several amplifiers: see saidOn
+			out = append(out, f)
+			continue
+		}
+		if name, ok := sentenceName(&f); ok && f.Key != "" && strings.HasPrefix(f.Key, name) { // "N1 | 2 x 120 W": its rating: see saidIn
+			f.Text, f.Key, f.Cell = name, "", nil
 			out = append(out, f)
 			continue
 		}
@@ -225,55 +230,39 @@ func (b *builder) emergencyWords(f *layout.Fact, s seen) {
 	}
 }
 
-// voltsInTitles finds the line voltage in titles that state nothing else:
-// "100 V line schedule". All of them must agree.
+// titleFields are the fields of facts whose words may name the line voltage of
+// all lines in passing.
+var titleFields = map[vocabulary.Field]bool{vocabulary.Unknown: true, vocabulary.Job: true, vocabulary.Notes: true, vocabulary.Site: true,
+	vocabulary.Building: true, vocabulary.Describe: true, vocabulary.Use: true, vocabulary.Kind: true}
+
+// voltsInTitles finds the line voltage in titles that state nothing else, "100
+// V line schedule", else in notes about all lines or loudspeakers, "All
+// speakers 70 V". All of them must agree.
 func (b *builder) voltsInTitles() {
-	var found schedule.Quantity[schedule.Volts]
+	var titles, notes []schedule.Quantity[schedule.Volts]
 	for i := range b.facts {
 		f := &b.facts[i]
-		if f.Field != vocabulary.Unknown && f.Field != vocabulary.Job && f.Field != vocabulary.Notes {
-			continue
-		}
-		v, ok := lineVoltsIn(f.Text)
-		if !ok {
-			continue
-		}
-		q := schedule.Exactly(schedule.Volts(v), factSeen(f).source)
-		if found.Had() && found.Low != q.Low {
-			return
-		}
-		found = q
-	}
-	b.job.LineVolts = found
-}
-
-// lineVoltsIn finds one of the usual line voltages followed by V in a text.
-func lineVoltsIn(text string) (float64, bool) {
-	folded := join.Fold(text)
-	found := 0.0
-	for i := 0; i < len(folded); i++ {
-		if folded[i] < '0' || folded[i] > '9' || i > 0 && (folded[i-1] >= '0' && folded[i-1] <= '9' || folded[i-1] == '.' || folded[i-1] == ',' || folded[i-1] == '-') {
-			continue
-		}
-		for _, v := range []struct {
-			text  string
-			volts float64
-		}{{"70.7", 70.7}, {"70,7", 70.7}, {"100", 100}, {"70", 70}, {"50", 50}, {"25", 25}} {
-			rest, ok := strings.CutPrefix(folded[i:], v.text)
-			if !ok {
-				continue
-			}
-			rest = strings.TrimLeft(rest, " -\u00a0")
-			if strings.HasPrefix(rest, "v") && (len(rest) == 1 || !(rest[1] >= 'a' && rest[1] <= 'z') || strings.HasPrefix(rest, "volt")) {
-				if found != 0 && found != v.volts {
-					return 0, false
-				}
-				found = v.volts
-			}
-			break
+		if v, _, ok := notation.LineVoltageIn(f.Text); ok && titleFields[f.Field] {
+			titles = append(titles, schedule.Exactly(schedule.Volts(v), factSeen(f).source))
 		}
 	}
-	return found, found != 0
+	for _, s := range b.spoken {
+		if v, general, ok := notation.LineVoltageIn(s.text); ok && general && !notation.SpeaksOfAmplifier(s.text) {
+			notes = append(notes, schedule.Exactly(schedule.Volts(v), schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}))
+		}
+	}
+	for _, list := range [][]schedule.Quantity[schedule.Volts]{titles, notes} {
+		if len(list) == 0 {
+			continue
+		}
+		for _, q := range list[1:] {
+			if !sameClass(float64(q.Low), float64(list[0].Low)) {
+				return
+			}
+		}
+		b.job.LineVolts = list[0]
+		return
+	}
 }
 
 // date is a date in ISO form when its cell holds one, else as written.

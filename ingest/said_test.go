@@ -90,3 +90,33 @@ func TestSaidAloud(t *testing.T) {
 	either := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : PA1: 2 outputs, 240 W\ntag | tap[W] | channel\nLS-1 | 5 | PA1.1\nLS-2 | 5 | PA1.2"))
 	want(t, "asked", asked(either), []string{"A1 channel rating"})
 }
+
+// Titles and notes name the line voltage in passing.
+func TestLineVoltageInPassing(t *testing.T) {
+	const rows = "tag | tap[W] | channel\nLS-1 | 5 | A1.1"
+	for _, tt := range []struct {
+		name, text string
+		want       string
+	}{
+		{"a title of the whole", "title : Pier loudspeakers 100 V\n" + rows, "100"},
+		{"a title taken for the voltage", "title line voltage: Public address 70 V\n" + rows, "70"},
+		{"a note about all", rows + "\n# 1. ALL SPEAKERS 70 V.", "70"},
+		{"a note that denies", rows + "\n# cinema speakers: not on the 100 V line", "?"},
+		{"a note about an exception", rows + "\n# all speakers 100 V except the foyer", "?"},
+		{"a note about an amplifier", rows + "\n# amplifier 2 of the school: line 100 V", "?"},
+		{"two voltages", "title : Pier 100 V\ntitle : Kiosk 70 V\n" + rows, "?"},
+		{"a header with the rating", "tag | tap[W] | channel | channel rating[W]@70\nLS-1 | 5 | A1.1 | 60", "70"},
+		{"a section", "tag | tap[W] | channel\nsection line voltage: 100 V\nLS-1 | 5 | A1.1", "100"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.text))
+			var c *schedule.Channel
+			if len(j.Channels) > 0 {
+				c = j.Channels[0]
+			}
+			if got := show(j.LineVoltsOf(c)); got != tt.want {
+				t.Errorf("line voltage %s, want %s", got, tt.want)
+			}
+		})
+	}
+}

@@ -167,7 +167,7 @@ var figureOfWatts = regexp.MustCompile(`(?i)\d\s?k?w(?:atts?)?\b`)
 // words for a list or for what it lists, without the body that owns the place.
 // A single word beside such words ("Ceiling loudspeakers") is none.
 func placeIn(title string) string {
-	if _, ok := lineVoltsIn(title); ok || figureOfWatts.MatchString(title) {
+	if _, _, ok := notation.LineVoltageIn(title); ok || figureOfWatts.MatchString(title) {
 		return "" // what the system gives
 	}
 	if m := jobCode.FindString(title); m != "" {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -14,6 +15,16 @@ func (b *builder) lineVolts() {
 	rows := make(map[*schedule.Channel][]schedule.Quantity[schedule.Volts])
 	for _, l := range b.job.Loudspeakers {
 		r := b.origin[l]
+		if l.Channel != nil && !r.t.has(vocabulary.LineVoltage) {
+			for i := len(r.Sections) - 1; i >= 0; i-- { // "Amp A, way 1 - 120 W, 100 V"
+				f := &r.Sections[i]
+				if v, _, ok := notation.LineVoltageIn(f.Text); ok && f.Field == vocabulary.LineVoltage {
+					rows[l.Channel] = append(rows[l.Channel], schedule.Exactly(schedule.Volts(v), factSeen(f).source))
+					break
+				}
+			}
+			continue
+		}
 		if l.Channel == nil || !l.TapVolts.Had() || !r.t.has(vocabulary.LineVoltage) || l.TapVolts.At.Col == 0 {
 			continue
 		}
@@ -73,9 +84,23 @@ func ratedVolts(list []ratedSeen) (float64, seen, bool) {
 				}
 				v, at = x, r.at
 			}
+			if x := columnVolts(r.at); len(o.AtV) == 0 && x != 0 { // "rated watts @ 70 V"
+				if v != 0 && !sameClass(v, x) {
+					return 0, seen{}, false
+				}
+				v, at = x, r.at
+			}
 		}
 	}
 	return v, at, v != 0
+}
+
+// columnVolts is the line voltage in the header of a cell's column, 0 if none.
+func columnVolts(s seen) float64 {
+	if s.col == nil {
+		return 0
+	}
+	return s.col.Volts
 }
 
 // agreed is the line voltage that at least nine of ten say, if there is one.

@@ -201,8 +201,8 @@ func parse(kind Kind, written string) Name {
 				}
 				continue
 			}
-			// "no 3", "nr. 3", "n° 3"
-			if next && n.Number == "" && len(title) == 0 && numberWords[t.text] {
+			// "no 3", "nr. 3", "n° 3"; N3 is a name
+			if next && n.Number == "" && len(title) == 0 && numberWords[t.text] && (len(t.text) > 1 || !toks[i+1].glued) {
 				n.Number, i = number(toks, i+1)
 				continue
 			}

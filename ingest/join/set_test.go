@@ -29,6 +29,7 @@ func TestParse(t *testing.T) {
 		{Amplifier, "AMP 1", "1", ""},
 		{Amplifier, "A1", "1", ""},
 		{Amplifier, "PA-02", "2", ""},
+		{Amplifier, "N1", "", "n 1"}, {Amplifier, "n° 1", "1", ""},
 		{Amplifier, "Verstärker 3", "3", ""},
 		{Control, "VC-3", "3", ""},
 		{Control, "Lautstärkeregler 3", "3", ""},

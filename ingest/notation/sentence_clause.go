@@ -14,6 +14,7 @@ type clauseReading struct {
 	total   bool     // a word for all together waits for its watts
 	each    bool     // "each"
 	outputs bool     // "each output", which waits for its watts
+	zones   int      // zones counted
 	foreign bool     // a loudspeaker, control or cable is spoken of
 	glued   bool     // "of", "de" stood directly before
 	was     bool     // the next watts are those of before
@@ -194,13 +195,18 @@ func (c *clauseReading) outputsCounted() bool {
 		}
 		return true
 	}
+	if kind, sure, m, ok := nameAt(c.tokens, next); ok && sure && kind == KeyZone {
+		c.zones = count // 2 zones, 30 W per zone: as many outputs
+		c.at = next + m
+		return true
+	}
 	if next >= len(c.tokens) || !c.tokens[next].is("x") && !c.tokens[next].is("*") {
 		return false
 	}
 	w, m := c.power(next + 1)
 	a := c.last()
 	if m == 0 && (a.Name != "" || a.worded) && next+1 < len(c.tokens) && c.tokens[next+1].kind == figureToken && !c.tokens[next+1].figure.bad &&
-		c.tokens[next+1].figure.value >= leastBareW && (next+2 == len(c.tokens) || c.tokens[next+2].kind == markToken) {
+		c.tokens[next+1].figure.value >= leastBareW && (next+2 == len(c.tokens) || c.tokens[next+2].kind == markToken || c.tokens[next+2].gap && isAt(c.tokens[next+2].text)) {
 		w, m = c.tokens[next+1].figure.value, 1 // A1 4x120
 		a.Doubts |= Bare
 	}
@@ -210,6 +216,11 @@ func (c *clauseReading) outputsCounted() bool {
 	c.at = next + 1 + m
 	a.Outputs, a.W, a.PerOutput = count, w, true
 	return true
+}
+
+func isAt(word string) bool {
+	e, ok := words("joint").phrases[word]
+	return ok && e.kind == "at"
 }
 
 // leastBareW is the least figure that is taken for an amplifier's watts without
@@ -262,6 +273,12 @@ func (c *clauseReading) phrase() bool {
 			c.each = true
 		case "each output":
 			c.eachOutput()
+		case "each zone":
+			if c.zones == 0 {
+				return true
+			}
+			c.last().Outputs = c.zones
+			c.eachOutput()
 		case "all outputs":
 			if c.last().W > 0 && !c.last().PerOutput {
 				c.last().TotalW, c.last().W = c.last().W, 0 // 480 W all channels
@@ -276,7 +293,7 @@ func (c *clauseReading) phrase() bool {
 		}
 		return true
 	}
-	if e, n, ok := words("tap").at(c.tokens, c.at); ok && e.kind == "was" {
+	if e, n, ok := words("tap").at(c.tokens, c.at); ok && e.kind == "was" && !slices.Contains(olds, c.tokens[c.at].text) {
 		c.at += n
 		c.was = true
 		return true
@@ -290,6 +307,9 @@ func (c *clauseReading) phrase() bool {
 	}
 	return false
 }
+
+// olds say what an amplifier is like, not what it was.
+var olds = []string{"old", "alt", "ancien", "ancienne", "antiguo", "oud", "before"}
 
 // eachOutput notes that the watts are those of each output.
 func (c *clauseReading) eachOutput() {
@@ -314,7 +334,7 @@ func (c *clauseReading) otherKind() bool {
 	c.at += n
 	switch kind {
 	case KeyZone:
-		c.last().Zones = append(c.last().Zones, c.list()...)
+		c.last().Zones = append(c.last().Zones, c.list(true)...)
 	case KeyLoudspeaker, KeyControl, KeyCable:
 		c.foreign = true
 	}
@@ -397,8 +417,8 @@ func (c *clauseReading) amplifier() bool {
 		return false
 	}
 	next := c.at + n
-	if next+1 < len(c.tokens) && c.tokens[next].is("-") && !c.tokens[next].gap && !c.tokens[next+1].gap && c.tokens[next+1].kind == wordToken {
-		c.named(c.tokens[c.at].raw + "-" + c.tokens[next+1].raw) // AMP-P
+	if next+1 < len(c.tokens) && c.tokens[next].is("-") && !c.tokens[next].gap && !c.tokens[next+1].gap && c.tokens[next+1].kind != markToken {
+		c.named(c.tokens[c.at].raw + "-" + c.tokens[next+1].raw) // AMP-P, AMP-1
 		c.at = next + 2
 		return true
 	}

@@ -9,7 +9,7 @@ func (c *clauseReading) namedOutputs() bool {
 		return false
 	}
 	c.at += n
-	list := c.list()
+	list := c.list(false)
 	for _, name := range list {
 		c.addWay(name)
 	}

@@ -141,7 +141,11 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"A1 ch 1: 120 W, ch 2: 60 W": "A1 1=120W 2=60W", "A1.1 = 120 W, A1.2 = 60 W": "A1 1=120W 2=60W", "A1: 120 + 60 W": "A1 1=120W 2=60W", "A1: 120W + 60W": "A1 1=120W 2=60W",
 		"Amp X: way 1 = dome floor, way 2 = foyer":              "X 1=0W 2=0W",
 		"Amp A (120 W) zones 1 to 3; amp B (60 W) zones 4 to 6": "A 120W zone 1 zone 2 zone 3; B 60W zone 4 zone 5 zone 6",
+		"AMP-1 2 x 120 W / 100 V, AMP-2 2 x 60 W / 100 V":       "AMP-1 2x 120W each 100V; AMP-2 2x 60W each 100V", "AMP 1 : 120 W - AMP 2 : 240 W sous 100 V": "1 120W 100V; 2 240W 100V",
+		"2. AMP-1: FOUR CHANNEL, 75 W/CH. AMP-2: TWO CHANNEL, 300 W/CH.": "AMP-1 4x 75W each; AMP-2 2x 300W each", "Amp: 2 zones, 30W per zone": "2x 30W each",
+		"Versterker: zone 1 uitgang 1 (60W), zone 2 uitgang 2 (120W)": "1=60W 2=120W zone 1 zone 2",
 		// figures
+		"Amp 1 is the 2x120 at 70V in the closet": "1 2x 120W each 70V (no unit written)", "Amp 2 is the old 60 W paging amp (70 V)": "2 60W 70V",
 		"A1 4x120": "A1 4x 120W each (no unit written)", "Amp was 60 W, now 120 W": "120W", "Amp A1 60 W (120 W peak)": "A1 60W (another power is written beside it)",
 		// other things
 		"Amp room: 2 horns of 15 W": "", "spare 60W amp on the shelf": "", "Reserveverstärker 60 W": "", "amp fan replaced": "", "Horns 15 W, columns 20 W": "", "6 W each": "", "2 x 60": "", "amp 120": "", "Wall controls 10 W each": "", "total 480 W": "",

@@ -61,13 +61,14 @@ func (c *clauseReading) unit(i int, class string) (float64, int) {
 }
 
 // list reads the short names behind a word: "1", "U1 e U2", "1, 2", "1-4", "1
-// and ch 2". A figure with a unit, or one that counts, is none.
-func (c *clauseReading) list() []string {
+// and ch 2". A figure with a unit, or one that counts, is none; the number of a
+// zone may stand before a word for its output.
+func (c *clauseReading) list(zones bool) []string {
 	var out []string
 	at := c.at
 	for at < len(c.tokens) && len(out) < mostChannels {
 		name, n := nameCode(c.tokens, at)
-		if n == 0 && c.tokens[at].kind == figureToken && c.tokens[at].figure.whole && c.bareFigure(at) {
+		if n == 0 && c.tokens[at].kind == figureToken && c.tokens[at].figure.whole && (c.bareFigure(at) || zones && c.outputWord(at+1) > 0) {
 			name, n = c.tokens[at].raw, 1
 			if to, k := c.rangeEnd(at); k > 0 {
 				from, _ := numberOf(name)
@@ -86,9 +87,11 @@ func (c *clauseReading) list() []string {
 		for at < len(c.tokens) && (c.tokens[at].is(",") || c.tokens[at].is("+") || c.tokens[at].is("&") || c.tokens[at].is("/") || isAnd(c.tokens[at].text)) {
 			at++
 		}
-		at += c.outputWord(at)
 		if at == c.at {
 			break
+		}
+		if !zones {
+			at += c.outputWord(at)
 		}
 	}
 	return out

@@ -141,6 +141,56 @@ func parseLineVoltage(s string, style Style) (LineVoltage, error) {
 	return out, nil
 }
 
+// LineVoltageIn finds the one line voltage that a text of many words names:
+// "1. ALL SPEAKERS 70.7V", "Speaker schedule (70V)". It returns false for two
+// different ones, and where a word denies, makes an exception or speaks of
+// what was. general reports whether a word in the text says that it is about
+// lines, loudspeakers or everything.
+func LineVoltageIn(s string) (v float64, general, ok bool) {
+	text := Clean(s)
+	if len(text) > 4*maxText {
+		return 0, false, false
+	}
+	tokens := lex(text, Auto)
+	for i := 0; i < len(tokens); i++ {
+		t := tokens[i]
+		if t.kind == figureToken {
+			_, n, unit := unitAt(tokens, i+1, voltageUnits.class)
+			if !unit || t.figure.bad || !isLineVoltage(t.figure.value) {
+				continue
+			}
+			if v != 0 && v != t.figure.value {
+				return 0, false, false
+			}
+			v = t.figure.value
+			i += n
+			continue
+		}
+		if t.kind != wordToken {
+			continue
+		}
+		if isNegation(t) {
+			return 0, false, false
+		}
+		if _, _, except := words("exception").at(tokens, i); except {
+			return 0, false, false
+		}
+		if e, _, known := words("tap").at(tokens, i); known {
+			if e.kind == "was" {
+				return 0, false, false
+			}
+			general = general || (e.kind == "line" || e.kind == "tap") && len([]rune(t.text)) > 3
+		}
+		if _, _, known := words("everywhere").at(tokens, i); known && len([]rune(t.text)) > 2 {
+			general = true
+		}
+		if _, _, known := words("device").at(tokens, i); known {
+			general = true
+		}
+	}
+	return v, general, v != 0
+}
+
 // An Impedance is one impedance.
 type Impedance struct {
 	Ohms   float64 // above 0
