@@ -112,15 +112,16 @@ func (c *Counts) add(r *Result) {
 			c.Unknown++
 		}
 	}
-	c.Questions += len(r.Questions)
-	c.Passed += len(r.Passed)
-	c.Unshown += len(r.Unshown)
-	c.Loudspeakers += loudspeakers(r.Job)
-	c.Controls += len(r.Job.Controls)
-	c.Channels += len(r.Job.Channels)
-	c.Amplifiers += len(r.Job.Amplifiers)
-	c.Zones += len(r.Job.Zones)
-	c.Lines += len(r.Lines)
+	n := r.counts()
+	c.Questions += n.Questions
+	c.Passed += n.Passed
+	c.Unshown += n.Unshown
+	c.Loudspeakers += n.Loudspeakers
+	c.Controls += n.Controls
+	c.Channels += n.Channels
+	c.Amplifiers += n.Amplifiers
+	c.Zones += n.Zones
+	c.Lines += n.Lines
 }
 
 // loudspeakers is the number of installed loudspeakers of a job, each row at

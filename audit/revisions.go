@@ -123,30 +123,24 @@ func sameJob(a, b *version) bool {
 	if a.r.Job.File == b.r.Job.File && a.job[3] != b.job[3] {
 		return false
 	}
-	return shareParts(a.r.Job, b.r.Job)
+	return shareParts(a.r, b.r)
 }
 
 // shareParts reports whether two jobs have a zone or a control in common, or
 // one of them names none: two parts of one job are no revisions of each other.
-func shareParts(a, b *schedule.Job) bool {
-	if len(a.Zones)+len(a.Controls) == 0 || len(b.Zones)+len(b.Controls) == 0 {
+func shareParts(a, b *Result) bool {
+	x, y := a.partNames(), b.partNames()
+	if len(x) == 0 || len(y) == 0 {
 		return true
 	}
-	in := make(map[string]bool, len(a.Zones)+len(a.Controls))
-	for _, z := range a.Zones {
-		in["zone "+modelKey(z.Name)] = true
-	}
-	for _, k := range a.Controls {
-		in["control "+modelKey(k.Name)] = true
-	}
-	for _, z := range b.Zones {
-		if in["zone "+modelKey(z.Name)] {
+	for i, j := 0, 0; i < len(x) && j < len(y); {
+		switch {
+		case x[i] == y[j]:
 			return true
-		}
-	}
-	for _, k := range b.Controls {
-		if in["control "+modelKey(k.Name)] {
-			return true
+		case x[i] < y[j]:
+			i++
+		default:
+			j++
 		}
 	}
 	return false

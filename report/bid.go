@@ -124,18 +124,46 @@ func (a *Audit) CompletenessTable() Table {
 			counted("rows_left_out", "Rows left out"), counted("not_understood", "Rows not understood"), long("columns", "Columns not understood", 30), counted("assumptions", "Assumptions"),
 			counted("questions", "Questions"), counted("unshown", "Checks not shown"), counted("passed", "Checks passed")},
 		Count: len(a.Results()),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
-			j := r.Job
-			lost := 0
-			for _, l := range j.LeftOut {
-				if l.Kind == schedule.NotUnderstood {
-					lost++
+		Rows: func(yield func([]Value) bool) {
+			for _, r := range a.Results() {
+				j := r.Job
+				row := []Value{words(j.File), words(JobName(j)), words(j.Revision.Value), words(r.SupersededBy)}
+				e := a.extent(r)
+				row = append(row, e[extentTables], count(j.RowsRead))
+				if !yield(append(row, e[extentLeftOut:]...)) {
+					return
 				}
 			}
-			return yield(words(j.File), words(JobName(j)), words(j.Revision.Value), words(r.SupersededBy), count(len(j.Tables)), count(j.RowsRead), count(len(j.LeftOut)),
-				count(lost), words(unknownColumns(j)), count(len(r.Assumptions)), count(len(r.Questions)), count(len(r.Unshown)), count(len(r.Passed)))
-		}),
+		},
 	}
+}
+
+// The columns of the list "extent", which has one row for each job.
+const (
+	extentTables = iota
+	extentLeftOut
+	extentNotUnderstood
+)
+
+// extentRows is how much of a document was understood.
+func extentRows(r *audit.Result, yield func(...Value) bool) bool {
+	j := r.Job
+	lost := 0
+	for _, l := range j.LeftOut {
+		if l.Kind == schedule.NotUnderstood {
+			lost++
+		}
+	}
+	return yield(count(len(j.Tables)), count(len(j.LeftOut)), count(lost), words(unknownColumns(j)), count(len(r.Assumptions)), count(len(r.Questions)),
+		count(len(r.Unshown)), count(len(r.Passed)))
+}
+
+// extent is the row of a job in that list.
+func (a *Audit) extent(r *audit.Result) []Value {
+	for row := range a.ofJob(r, "extent", extentRows) {
+		return row
+	}
+	return make([]Value, 8) // the shelf failed, which ends the run
 }
 
 func unknownColumns(j *schedule.Job) string {

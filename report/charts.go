@@ -24,19 +24,14 @@ func (a *Audit) Loads(n int) []Bar {
 		share float64
 	}
 	var items []item
-	add := func(r *audit.Result, place string, share, load, rated audit.Interval, at schedule.Ref) {
-		if r.SupersededBy != "" || !share.Known || !load.Known || !rated.Known || math.IsInf(load.High, 0) {
-			return
-		}
-		label := cmp.Or(r.Job.Site.Value, JobName(r.Job)) + ", " + place
-		items = append(items, item{Bar{Label: label, Parts: []float64{load.High, rated.Low}, At: at}, share.High})
-	}
 	for _, r := range a.Archive.Results {
-		for _, c := range r.Channels {
-			add(r, "channel "+c.Channel.Label(), c.Share, c.Load.Watts, c.Rated, c.Channel.At)
+		if r.SupersededBy != "" {
+			continue
 		}
-		for _, c := range r.Controls {
-			add(r, "control "+c.Control.Name, c.Share, c.Load.Watts, c.Rated, c.Control.At)
+		for v := range a.ofJob(r, "loads", loadRows) {
+			label := cmp.Or(r.Job.Site.Value, JobName(r.Job)) + ", " + v[0].Words
+			at := schedule.Ref{File: v[4].Words, Sheet: v[5].Words, Row: int(v[6].Number), Col: int(v[7].Number)}
+			items = append(items, item{Bar{Label: label, Parts: []float64{v[2].Number, v[3].Number}, At: at}, v[1].Number})
 		}
 	}
 	slices.SortStableFunc(items, func(x, y item) int { return cmp.Or(cmp.Compare(y.share, x.share), cmp.Compare(x.Label, y.Label)) })
@@ -45,6 +40,28 @@ func (a *Audit) Loads(n int) []Bar {
 		out = append(out, it.Bar)
 	}
 	return out
+}
+
+// loadRows are the loads of a job's channels and controls that are known:
+// place, share of the rating, load and rating in watts, and where they stand.
+func loadRows(r *audit.Result, yield func(...Value) bool) bool {
+	row := func(place string, share, load, rated audit.Interval, at schedule.Ref) bool {
+		if !share.Known || !load.Known || !rated.Known || math.IsInf(load.High, 0) {
+			return true
+		}
+		return yield(words(place), number(share.High), number(load.High), number(rated.Low), words(at.File), words(at.Sheet), count(at.Row), count(at.Col))
+	}
+	for _, c := range r.Channels {
+		if !row("channel "+c.Channel.Label(), c.Share, c.Load.Watts, c.Rated, c.Channel.At) {
+			return false
+		}
+	}
+	for _, c := range r.Controls {
+		if !row("control "+c.Control.Name, c.Share, c.Load.Watts, c.Rated, c.Control.At) {
+			return false
+		}
+	}
+	return true
 }
 
 // ByRule counts the findings of the current jobs by rule and grade (danger,

@@ -28,7 +28,7 @@ func (a *Audit) RegisterTable() Table {
 		Rows: func(yield func([]Value) bool) {
 			outcomes := make([][]Outcome, len(current))
 			for i, r := range current {
-				outcomes[i] = Outcomes(r)
+				outcomes[i] = a.outcomes(r)
 			}
 			for k, rule := range rules { // by requirement, then job
 				var limits, sources string
@@ -70,7 +70,7 @@ func (a *Audit) OverviewTable() Table {
 		Rows: func(yield func([]Value) bool) {
 			for _, r := range current {
 				row := []Value{words(r.Job.Site.Value), words(JobName(r.Job))}
-				for _, o := range Outcomes(r) {
+				for _, o := range a.outcomes(r) {
 					row = append(row, words(marks[o.Outcome]))
 				}
 				if !yield(append(row, words(r.Job.File))) {
@@ -140,6 +140,36 @@ func Outcomes(r *audit.Result) []Outcome {
 	return out
 }
 
+// outcomeRows are the outcomes of a job, as rows of a list.
+func outcomeRows(r *audit.Result, yield func(...Value) bool) bool {
+	for _, o := range Outcomes(r) {
+		if !yield(words(o.Outcome), count(o.Met), count(o.NotMet), count(o.NotShown), words(o.Evidence)) {
+			return false
+		}
+	}
+	return true
+}
+
+// outcomes are the outcomes of a job, in the order of audit.Rules.
+func (a *Audit) outcomes(r *audit.Result) []Outcome {
+	out := make([]Outcome, 0, len(audit.Rules()))
+	for v := range a.ofJob(r, "outcomes", outcomeRows) {
+		out = append(out, Outcome{Outcome: v[0].Words, Met: int(v[1].Number), NotMet: int(v[2].Number), NotShown: int(v[3].Number), Evidence: v[4].Words})
+	}
+	return out
+}
+
+// unshownRows are the checks of a job that could not be decided: place, cell,
+// rule and why.
+func unshownRows(r *audit.Result, yield func(...Value) bool) bool {
+	for _, u := range r.Unshown {
+		if !yield(words(u.Place), words(u.At.String()), words(u.Rule.Name), words(u.Why)) {
+			return false
+		}
+	}
+	return true
+}
+
 // evidence lists cells in reading order, each once.
 func evidence(refs []schedule.Ref) string {
 	slices.SortFunc(refs, schedule.Ref.Compare)
@@ -157,12 +187,17 @@ func evidence(refs []schedule.Ref) string {
 
 // NotExaminedTable is what the audit says nothing of, and why.
 func (a *Audit) NotExaminedTable() Table {
-	n := total(a, func(r *audit.Result) int {
+	n := 0
+	for _, r := range a.Results() {
 		if r.SupersededBy != "" {
-			return 1
+			n++
+			continue
 		}
-		return len(r.Unshown) + len(r.Broken)
-	})
+		n += len(r.Broken)
+		for range a.ofJob(r, "unshown", unshownRows) {
+			n++
+		}
+	}
 	for _, f := range a.Files {
 		if f.Kind != Schedule {
 			n++
@@ -196,8 +231,8 @@ func (a *Audit) NotExaminedTable() Table {
 						return
 					}
 				}
-				for _, u := range r.Unshown {
-					if !yield([]Value{words("check"), site, file, words(u.Place), words(u.At.String()), words(u.Rule.Name), words(u.Why)}) {
+				for u := range a.ofJob(r, "unshown", unshownRows) {
+					if !yield(append([]Value{words("check"), site, file}, u...)) {
 						return
 					}
 				}
@@ -212,8 +247,8 @@ func (a *Audit) PassedTable() Table {
 		Name: "passed", Title: "Passed", Note: "Every check that held.",
 		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("rule", "Rule", 22), text("place", "Place", 26), text("cell", "Cell", 10),
 			figure("measured", "Measured", ""), figure("limit", "Limit", ""), text("unit", "Unit", 14), long("message", "Figures", 50)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Passed) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("passed", func(r *audit.Result) int { return len(r.Passed) }),
+		Rows: a.eachJob("passed", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, p := range r.Passed {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(p.Rule.Name), words(p.Place), words(p.At.Cell()), exact(p.Measured), finite(p.Limit),
 					words(p.Unit), words(p.Message)) {

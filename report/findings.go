@@ -154,8 +154,8 @@ func (a *Audit) AssumptionsTable() Table {
 		Name: "assumptions", Title: "Assumptions", Note: "Everything that was taken rather than stated.",
 		Columns: []Column{text("file", "File", 30), text("sheet", "Sheet", 16), text("cell", "Cell", 8), text("field", "Field", 18), text("written", "Written", 22),
 			text("taken_as", "Taken as", 22), text("how", "How", 20), long("because", "Because", 50)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Assumptions) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("assumptions", func(r *audit.Result) int { return len(r.Assumptions) }),
+		Rows: a.eachJob("assumptions", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, s := range r.Assumptions {
 				if !yield(words(cmp.Or(s.At.File, r.Job.File)), words(s.At.Sheet), words(s.At.Cell()), words(s.Field), words(s.Written), words(s.TakenAs),
 					words(s.How.String()), words(s.Because)) {
@@ -187,28 +187,21 @@ func (a *Audit) notTables() int {
 
 // RowsTable is every row that was left out or not understood.
 func (a *Audit) RowsTable() Table {
-	row := func(l schedule.LeftOut, file string) []Value {
-		at := Value{}
-		if l.At.Row > 0 {
-			at = count(l.At.Row)
-		}
-		return []Value{words(cmp.Or(l.At.File, file)), words(l.At.Sheet), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
-	}
 	return Table{
 		Name: "rows", Title: "Rows left out", Note: "Every row that is no device, was struck out or hidden, or was not understood, with the reason.",
 		Columns: []Column{text("file", "File", 30), text("sheet", "Sheet", 16), counted("row", "Row"), text("kind", "Kind", 16), long("reason", "Reason", 40),
 			long("text", "Text", 60), figure("load_w", "Load if counted", "W")},
-		Count: total(a, func(r *audit.Result) int { return len(r.Job.LeftOut) }) + a.notTables(),
+		Count: a.leftOut() + a.notTables(),
 		Rows: func(yield func([]Value) bool) {
 			for _, f := range a.Files {
 				for _, l := range f.NotTables {
-					if !yield(row(l, f.Name)) {
+					if !yield(leftOutRow(l, f.Name)) {
 						return
 					}
 				}
 				for _, r := range f.Results {
-					for _, l := range r.Job.LeftOut {
-						if !yield(row(l, f.Name)) {
+					for row := range a.ofJob(r, "left out", leftOutRows) {
+						if !yield(row) {
 							return
 						}
 					}
@@ -216,4 +209,26 @@ func (a *Audit) RowsTable() Table {
 			}
 		},
 	}
+}
+
+// leftOut is the number of rows of jobs that were left out.
+func (a *Audit) leftOut() int {
+	return a.count("left out", func(r *audit.Result) int { return len(r.Job.LeftOut) })
+}
+
+func leftOutRows(r *audit.Result, yield func(...Value) bool) bool {
+	for _, l := range r.Job.LeftOut {
+		if !yield(leftOutRow(l, r.Job.File)...) {
+			return false
+		}
+	}
+	return true
+}
+
+func leftOutRow(l schedule.LeftOut, file string) []Value {
+	at := Value{}
+	if l.At.Row > 0 {
+		at = count(l.At.Row)
+	}
+	return []Value{words(cmp.Or(l.At.File, file)), words(l.At.Sheet), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
 }

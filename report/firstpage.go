@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"lineaudit/audit"
-	"lineaudit/audit/schedule"
 )
 
 // A Block is one part of the first page: what to do today, which sites first.
@@ -192,9 +191,9 @@ func (a *Audit) trust() Block {
 		item = Item{Sign: "ask", Text: fmt.Sprintf("Nothing is past a limit, but %s could not be shown.", Plural(n.Unshown, "check")), Do: "send the questions first"}
 	}
 	b.Items = append(b.Items, item)
-	read, left := 0, 0
+	read, left := 0, a.leftOut()
 	for _, r := range a.Archive.Results {
-		read, left = read+r.Job.RowsRead, left+len(r.Job.LeftOut)
+		read += r.Job.RowsRead
 	}
 	b.Items = append(b.Items, Item{Head: "completeness", Text: fmt.Sprintf("%s read, %d left out with a reason; %s open", Plural(read, "row"), left, Plural(n.Questions, "question"))})
 	return b
@@ -259,17 +258,18 @@ func (a *Audit) emergency() Block {
 	b := Block{Title: "Emergency use"}
 	b.Items, b.More = a.itemsOf(a.having(func(f *audit.Finding) bool { return f.Rule.Emergency }))
 	met, unshown := 0, 0
+	rules := audit.Rules()
 	for _, r := range a.Archive.Results {
 		if r.SupersededBy != "" {
 			continue
 		}
-		for _, p := range r.Passed {
-			if p.Rule.Emergency {
-				met++
+		for i, o := range a.outcomes(r) {
+			if rules[i].Emergency {
+				met += o.Met
 			}
 		}
-		for _, u := range r.Unshown {
-			if u.Rule.Emergency {
+		for u := range a.ofJob(r, "unshown", unshownRows) {
+			if rule := audit.RuleNamed(u[2].Words); rule != nil && rule.Emergency {
 				unshown++
 			}
 		}
@@ -288,7 +288,7 @@ func (a *Audit) standing() Block {
 			continue
 		}
 		jobs++
-		for _, o := range Outcomes(r) {
+		for _, o := range a.outcomes(r) {
 			n[o.Outcome]++
 		}
 	}
@@ -326,11 +326,7 @@ func (a *Audit) unexamined() Block {
 	lost, broken := 0, 0
 	for _, r := range a.Archive.Results {
 		broken += len(r.Broken)
-		for _, l := range r.Job.LeftOut {
-			if l.Kind == schedule.NotUnderstood {
-				lost++
-			}
-		}
+		lost += int(a.extent(r)[extentNotUnderstood].Number)
 	}
 	say := func(n int, text string, args ...any) {
 		if n > 0 {

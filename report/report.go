@@ -20,6 +20,7 @@ import (
 type Audit struct {
 	Files   []File // in the order they were read
 	Archive *audit.Archive
+	Shelf   *Shelf // holds the rows of jobs that have shed them; nil if none has
 	For     Reader
 	Date    string // as given by the user; "" leaves a blank line to fill in
 	Version string

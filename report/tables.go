@@ -1,7 +1,6 @@
 package report
 
 import (
-	"iter"
 	"math"
 	"slices"
 
@@ -53,17 +52,6 @@ func (a *Audit) fileRows() int {
 	return n
 }
 
-// eachJob walks the results in input order, yielding the rows of each.
-func eachJob(a *Audit, rows func(r *audit.Result, yield func(...Value) bool) bool) iter.Seq[[]Value] {
-	return func(yield func([]Value) bool) {
-		for _, r := range a.Results() {
-			if !rows(r, func(v ...Value) bool { return yield(v) }) {
-				return
-			}
-		}
-	}
-}
-
 func text(name, label string, width int) Column {
 	return Column{Name: name, Label: label, Width: width}
 }
@@ -97,9 +85,9 @@ func (a *Audit) FilesTable() Table {
 					}
 				}
 				for _, r := range f.Results {
-					j := r.Job
+					j, e := r.Job, a.extent(r)
 					row := []Value{words(f.Name), words(string(f.Kind)), words(JobName(j)), words(j.Site.Value), words(j.Revision.Value),
-						words(r.SupersededBy), count(len(j.Tables)), count(j.RowsRead), count(len(j.LeftOut))}
+						words(r.SupersededBy), e[extentTables], count(j.RowsRead), e[extentLeftOut]}
 					if !yield(append(row, tail...)) {
 						return
 					}
@@ -118,8 +106,8 @@ func (a *Audit) LoudspeakersTable() Table {
 			figure("tap_w", "Tap", "W"), figure("tap_v", "Tap stated for", "V"), figure("line_v", "Line", "V"),
 			text("control", "Control", 12), text("amplifier", "Amplifier", 12), text("channel", "Channel", 10), text("status", "Status", 10),
 			text("room", "Room", 20), dataOnly(figure("tap_low_w", "Tap at least", "W")), dataOnly(figure("tap_high_w", "Tap at most", "W"))},
-		Count: total(a, func(r *audit.Result) int { return len(r.Job.Loudspeakers) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("loudspeakers", func(r *audit.Result) int { return len(r.Job.Loudspeakers) }),
+		Rows: a.eachJob("loudspeakers", func(r *audit.Result, yield func(...Value) bool) bool {
 			j := r.Job
 			for _, l := range j.Loudspeakers {
 				volts := j.LineVoltsOf(l.Channel)
@@ -188,8 +176,8 @@ func (a *Audit) ZonesTable() Table {
 		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("zone", "Zone", 22), counted("loudspeakers", "Loudspeakers"),
 			figure("load_w", "Load", "W"), figure("expected_ohm", "Expected at 1 kHz", "ohm"),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Zones) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("zones", func(r *audit.Result) int { return len(r.Zones) }),
+		Rows: a.eachJob("zones", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, z := range r.Zones {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(z.Zone.Name), exact(z.Load.Count), exact(z.Load.Watts),
 					exact(z.ExpectedOhm), low(z.Load.Watts), high(z.Load.Watts), words(z.Load.Sum), words(z.Load.Incomplete)) {
@@ -210,8 +198,8 @@ func (a *Audit) ChannelsTable() Table {
 			figure("free_w", "Free", "W"), figure("expected_ohm", "Expected at 1 kHz", "ohm"), text("verdict", "Verdict", 12),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), figure("with_growth_w", "With spares", "W"),
 			long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Channels) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("channels", func(r *audit.Result) int { return len(r.Channels) }),
+		Rows: a.eachJob("channels", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, c := range r.Channels {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(amplifierName(c.Channel)), words(c.Channel.Name),
 					lineVolts(exact(c.LineV)), exact(c.Rated), exact(c.Load.Watts), percent(c.Share), exact(c.FreeW), exact(c.ExpectedOhm),
@@ -237,8 +225,8 @@ func (a *Audit) AmplifiersTable() Table {
 		Columns: []Column{text("file", "File", 30), text("job", "Job", 22), text("amplifier", "Amplifier", 14), text("model", "Model", 18),
 			figure("rated_w", "Frame total", "W"), figure("load_w", "Load", "W"), figure("load_pct", "Load of total", "%"), text("verdict", "Verdict", 12),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), text("status", "Status", 10), long("sum", "Sum", 40)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Amplifiers) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("amplifiers", func(r *audit.Result) int { return len(r.Amplifiers) }),
+		Rows: a.eachJob("amplifiers", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, m := range r.Amplifiers {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(m.Amplifier.Name), words(m.Amplifier.Model.Value), exact(m.Rated),
 					exact(m.Load.Watts), percent(m.Share), words(m.Verdict.String()), low(m.Load.Watts), high(m.Load.Watts),
@@ -259,8 +247,8 @@ func (a *Audit) ControlsTable() Table {
 			figure("rated_w", "Rated", "W"), figure("load_w", "Load", "W"), figure("load_pct", "Load of rating", "%"), figure("free_w", "Free", "W"),
 			figure("expected_ohm", "Expected at 1 kHz", "ohm"), text("verdict", "Verdict", 12), text("model", "Model", 16), text("room", "Room", 18),
 			figure("load_low_w", "Load at least", "W"), figure("load_high_w", "Load at most", "W"), long("sum", "Sum", 40), long("incomplete", "Incomplete", 30)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Controls) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("controls", func(r *audit.Result) int { return len(r.Controls) }),
+		Rows: a.eachJob("controls", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, c := range r.Controls {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(c.Control.Name), words(zoneName(c.Control.Zone)),
 					exact(c.Rated), exact(c.Load.Watts), percent(c.Share), exact(c.FreeW), exact(c.ExpectedOhm), words(c.Verdict.String()),
@@ -282,8 +270,8 @@ func (a *Audit) LinesTable() Table {
 			figure("line_v", "Line", "V"), figure("loop_ohm", "Loop", "ohm"), figure("loss_far_db", "Loss, far end", "dB"),
 			figure("loss_even_db", "Loss, even", "dB"), figure("loss_worst_db", "Worst loudspeaker", "dB"), text("verdict", "Verdict", 12),
 			text("reading", "Reading", 12), long("incomplete", "Incomplete", 30)},
-		Count: total(a, func(r *audit.Result) int { return len(r.Lines) }),
-		Rows: eachJob(a, func(r *audit.Result, yield func(...Value) bool) bool {
+		Count: a.count("lines", func(r *audit.Result) int { return len(r.Lines) }),
+		Rows: a.eachJob("lines", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, l := range r.Lines {
 				if !yield(words(r.Job.File), words(JobName(r.Job)), words(l.Name), words(zoneName(l.Zone)), exact(l.LengthM), exact(l.AreaMM2),
 					words(l.Material), exact(l.LoadW), lineVolts(exact(l.LineV)), exact(l.LoopOhm), exact(l.FarDB), exact(l.EvenDB), exact(l.WorstDB),

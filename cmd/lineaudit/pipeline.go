@@ -27,6 +27,7 @@ type pipeline struct {
 	limits   *audit.Settings
 	reading  source.Options
 	files    []source.File
+	shelf    *report.Shelf // nil: results stay whole
 	outcomes []report.File // one slot for each file: no lock, no order of arrival
 }
 
@@ -119,7 +120,11 @@ func (p *pipeline) one(ctx context.Context, f source.File) report.File {
 	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
 	out.NotTables = read.LeftOut
 	for _, job := range read.Jobs {
-		out.Results = append(out.Results, audit.Check(job, p.limits))
+		result := audit.Check(job, p.limits)
+		if p.shelf != nil {
+			result = p.shelf.Keep(result)
+		}
+		out.Results = append(out.Results, result)
 	}
 	return out
 }
@@ -143,7 +148,7 @@ func (p *pipeline) interpret(book *grid.Book) (read *ingest.File) {
 
 // audit ranks the results and gathers what the reports need.
 func (p *pipeline) audit() *report.Audit {
-	a := &report.Audit{Files: p.outcomes, For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade}
+	a := &report.Audit{Files: p.outcomes, For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade, Shelf: p.shelf}
 	a.Archive = audit.Rank(a.Results())
 	return a
 }

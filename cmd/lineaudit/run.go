@@ -80,6 +80,10 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 	if err != nil {
 		return wrong(s, err)
 	}
+	if p.shelf, err = report.NewShelf(); err != nil {
+		return failed(s, err)
+	}
+	defer p.shelf.Close()
 	if err := p.readAll(ctx, s); err != nil {
 		return failed(s, err)
 	}

@@ -64,7 +64,7 @@ func write(ctx context.Context, p *pipeline, a *report.Audit) (err error) {
 			return err
 		}
 	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(ctx.Err(), a.Shelf.Err()); err != nil {
 		return err
 	}
 	return out.Commit()

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"lineaudit/audit"
-	"lineaudit/audit/schedule"
 	"lineaudit/report"
 )
 
@@ -17,34 +16,13 @@ const mostNodes = 400
 // pictureOf draws the network that a finding on a line rests on; the key is
 // the same for findings on the same line.
 func pictureOf(f *audit.Finding, r *audit.Result) (key, drawing string) {
-	if f.Rule.Name != "line-loss" {
-		return "", ""
-	}
 	for i := range r.Lines {
 		l := &r.Lines[i]
-		if len(l.Nodes) > 1 && len(l.Nodes) <= mostNodes && restsOn(f, l) {
+		if len(l.Nodes) > 1 && len(l.Nodes) <= mostNodes && f.RestsOn(l) {
 			return l.At.File + "|" + l.At.String() + "|" + l.Name, network(l)
 		}
 	}
 	return "", ""
-}
-
-func restsOn(f *audit.Finding, l *audit.Line) bool {
-	same := func(a, b schedule.Ref) bool { return a.File == b.File && a.Sheet == b.Sheet && a.Row == b.Row }
-	if same(f.At, l.At) {
-		return true
-	}
-	for _, c := range l.Cables {
-		if same(f.At, c.At) {
-			return true
-		}
-		for _, e := range f.Cells {
-			if same(e.At, c.At) {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // A plan says where the points of a line are drawn: the amplifier at the left,
