@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -440,11 +441,12 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 		}
 	}
 	if r.kind == channelRow || r.kind == amplifierRow {
-		if load := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)); load.Had() {
-			set(b, &c.Stated, load, "stated load", of)
+		load := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts))
+		set(b, &c.Stated, load, "stated load", of)
+		if load.Had() || r.own(vocabulary.Tap).had() && r.own(vocabulary.Quantity).had() {
 			b.claims.ofChannel(c, r)
 		}
-		set(b, &c.Headroom, b.headroom(r.own(vocabulary.Headroom)), "headroom", of)
+		set(b, &c.Headroom, b.headroom(r), "headroom", of)
 		b.measure(r, schedule.Measurement{Channel: c})
 		if r.status == schedule.Standby {
 			c.Standby = true
@@ -468,13 +470,26 @@ func (b *builder) noteChannelRating(c *schedule.Channel, out []notation.RatedOut
 	b.channelRated[c] = append(b.channelRated[c], ratedSeen{out, s})
 }
 
-// headroom reads a share that a brief wants free. A column of headroom in
-// watts is a result, not a demand.
-func (b *builder) headroom(s seen) schedule.Quantity[schedule.Fraction] {
+// headroom reads a share that a brief wants free. What is free in watts, or the
+// share that the row's own load leaves of its rating, is a result, not a demand.
+func (b *builder) headroom(r *row) schedule.Quantity[schedule.Fraction] {
+	s := r.own(vocabulary.Headroom)
 	if !s.had() || s.unit() == "w" || s.unit() == "db" || s.cell != nil && s.cell.Formula {
 		return schedule.Quantity[schedule.Fraction]{}
 	}
-	return b.fraction(s)
+	if text, style := b.readable(&s, notDate); !strings.Contains(text, "%") {
+		if p, err := notation.ParseWatts(text, style); err == nil && !p.Doubts.Has(notation.Bare) {
+			return schedule.Quantity[schedule.Fraction]{}
+		}
+	}
+	q := b.fraction(s)
+	load, _ := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)).Exact()
+	if out, _ := b.rating(r.first(vocabulary.ChannelWatts, vocabulary.RatedWatts)); len(out) == 1 && load > 0 && out[0].W > 0 {
+		if math.Abs(1-float64(load)/out[0].W-float64(q.Low)) < 0.006 {
+			return schedule.Quantity[schedule.Fraction]{}
+		}
+	}
+	return q
 }
 
 // ampLineV gives all channels of an amplifier a line voltage, those to come included.

@@ -96,6 +96,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 // build makes the job.
 func (b *builder) build() *schedule.Job {
 	b.cableBooks()
+	b.outputTables()
 	b.bareTitles()
 	b.nameSections()
 	b.sheetZones()

@@ -28,6 +28,18 @@ func TestLoudspeakerRows(t *testing.T) {
 			tag | zone | tap[W]
 			LS-1..LS-8 | Orangery | 5`,
 			[]string{"LS-1..LS-8 8 x 5 W zone Orangery"}},
+		{"tags of a zone and a number are no ranges", `
+			tag | zone | tap[W]
+			1-1 | Orangery | 5
+			1-2 | Orangery | 5
+			1-3 | Orangery | 5
+			2-1 | Foyer | 5`,
+			[]string{"1-1 1 x 5 W zone Orangery", "1-2 1 x 5 W zone Orangery", "1-3 1 x 5 W zone Orangery", "2-1 1 x 5 W zone Foyer"}},
+		{"ranges of bare numbers", `
+			tag | zone | tap[W]
+			1-4 | Orangery | 5
+			5-6 | Orangery | 5`,
+			[]string{"1-4 4 x 5 W zone Orangery", "5-6 2 x 5 W zone Orangery"}},
 		{"taps by groups in one cell", `
 			zone | quantity | tap
 			Orangery | 18 | 12 @ 1W, 6 @ 1/2W`,

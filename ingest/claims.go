@@ -56,7 +56,7 @@ func (b *builder) claimedLoads() {
 	var made []*schedule.Loudspeaker
 	for _, k := range b.job.Controls {
 		r := b.claims.controls[k]
-		if r == nil || !k.Stated.Had() || k.Status != schedule.Installed || control[k] || feeds[k] {
+		if r == nil || !k.Stated.Had() || k.Stated.High == 0 || k.Status != schedule.Installed || control[k] || feeds[k] {
 			continue
 		}
 		if k.Zone != nil && zone[k.Zone] || k.Channel != nil && channel[k.Channel] || k.Channel == nil && listed {
@@ -68,17 +68,26 @@ func (b *builder) claimedLoads() {
 		enter(l)
 	}
 	for _, c := range b.job.Channels {
-		if r := b.claims.channels[c]; r != nil && c.Stated.Had() && !channel[c] && !c.Standby && len(c.Bridged) == 0 && (c.Amplifier != nil || !listed) {
+		if r := b.claims.channels[c]; r != nil && (!c.Stated.Had() || c.Stated.High > 0) && !channel[c] && !c.Standby && len(c.Bridged) == 0 && (c.Amplifier != nil || !listed) {
 			made = append(made, b.claim(r, c.Stated, &schedule.Loudspeaker{Zone: b.onlyZoneOf(c), Room: r.said(vocabulary.Room), Channel: c}))
 		}
 	}
 	b.job.Loudspeakers = append(b.job.Loudspeakers, made...)
 }
 
-// claim completes the loudspeakers that a claimed load stands for.
+// claim completes the loudspeakers that a claimed load stands for. The row of a
+// channel may say how many there are and what their taps are: it is then the
+// group of them.
 func (b *builder) claim(r *row, load schedule.Quantity[schedule.Watts], l *schedule.Loudspeaker) *schedule.Loudspeaker {
 	l.At, l.Rows, l.RowTotal = r.At, r.Rows, load
 	b.origin[l] = r
+	if l.Control == nil {
+		t := b.tap(r, b.lineVoltsAt(l))
+		l.Tap, l.TapVolts = t.watts, t.volts
+		if l.Count, _ = b.pieces(r.own(vocabulary.Quantity)); l.Count.Had() && l.Tap.Had() {
+			return l
+		}
+	}
 	s := r.first(vocabulary.Load, vocabulary.TotalWatts)
 	b.take(s, "load", "the load as written", schedule.LikelierReading, "no loudspeakers are listed for it")
 	return l

@@ -136,13 +136,23 @@ func (b *builder) describeTables() {
 	}
 }
 
+// leastOfHeader is the least confidence in a column whose header was
+// understood; below it the cells alone decided.
+const leastOfHeader = 0.55
+
 // closeCall says of a column that could as well have been something else what
 // it was taken for.
 func (b *builder) closeCall(t *table, c *column) {
-	if c.RunnerUp == vocabulary.Unknown || c.Field == vocabulary.Unknown || c.Field == vocabulary.Ignored || t.SheetHidden {
+	if c.Field == vocabulary.Unknown || c.Field == vocabulary.Ignored || t.SheetHidden {
 		return
 	}
 	s := seen{t: t, col: c, field: c.Field, source: schedule.Source{At: c.At, Written: c.Header}}
+	if c.RunnerUp == vocabulary.Unknown {
+		if c.Header != "" && c.Confidence < leastOfHeader && numeric[c.Field] {
+			b.take(s, "column", string(c.Field), schedule.LikelierReading, "by its cells: the header is not understood; the names sheet of a house book settles it")
+		}
+		return
+	}
 	b.take(s, "column", string(c.Field), schedule.LikelierReading, "it could also be "+string(c.RunnerUp)+"; the names sheet of a house book settles it")
 }
 

@@ -2,9 +2,11 @@ package ingest
 
 import (
 	"math"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -54,7 +56,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		if l.Tag.Had() {
 			if plainTag(l.Tag.Value) {
 				l.Tags = []string{l.Tag.Value}
-			} else if t, err := notation.ParseTags(l.Tag.Value); err == nil {
+			} else if t, err := notation.ParseTags(l.Tag.Value); err == nil && (t.Doubts&hyphenDoubts == 0 || r.t.tagsAreRanges()) {
 				l.Tags = t.List
 			} else {
 				l.Tags = []string{l.Tag.Value}
@@ -134,6 +136,39 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		e.rows = append(e.rows, out...)
 	}
 	return out
+}
+
+// hyphenDoubts are those of a hyphen that may belong to a tag ("1-2").
+const hyphenDoubts = notation.RangeOrTag | notation.DateOrPair
+
+// tagsAreRanges reports whether tags such as "1-4" in this table are ranges:
+// they are not where two rows would have a device in common or a range would
+// run backwards, as in "1-1, 1-2, 2-1", the loudspeakers of zones 1 and 2.
+func (t *table) tagsAreRanges() bool {
+	if t.ranges != 0 {
+		return t.ranges == 1
+	}
+	t.ranges = 1
+	devices := make(map[string]int)
+	for i, r := range t.rows {
+		s := r.own(vocabulary.Tag)
+		if r.Class != layout.Device || !strings.Contains(s.text, "-") || plainTag(s.text) {
+			continue
+		}
+		tags, err := notation.ParseTags(s.text)
+		if err != nil {
+			t.ranges = 2
+			break
+		}
+		for _, d := range tags.List {
+			k := join.Key(d)
+			if first, had := devices[k]; had && first != i && tags.Doubts&hyphenDoubts != 0 {
+				t.ranges = 2
+			}
+			devices[k] = i
+		}
+	}
+	return t.ranges == 1
 }
 
 // plainTag reports whether a tag is letters, a separator and a number: most

@@ -218,7 +218,9 @@ func (b *builder) controlText(r *row) controlMention {
 			c.rating = s
 			c.rating.text, c.rating.cell = m[2], nil
 		}
-		name = strings.TrimRight(m[1], " ,;(/:–-")
+		if name = strings.TrimRight(m[1], " ,;(/:–-"); yesWords[join.Fold(name)] {
+			return c // "Y - 35 W"
+		}
 	} else if s.cell != nil && s.cell.Kind == 2 || pureRating(name) {
 		if !c.rating.had() {
 			c.rating = s

@@ -120,6 +120,16 @@ func (b *builder) findOutlet(r *row) *outlet {
 	return o
 }
 
+// outputTables takes tables of zones that are the outputs of zone amplifiers
+// for what they are.
+func (b *builder) outputTables() {
+	for _, t := range b.tables {
+		if t.kind == layout.Zones && t.zonesAreOutputs() {
+			t.kind = layout.Channels
+		}
+	}
+}
+
 // zonesAreOutputs reports whether the zones of a table of amplifiers are their
 // outputs: there is no other column for these, and some amplifier has several
 // rows, each of another zone with a rating of its own.
@@ -129,7 +139,8 @@ func (t *table) zonesAreOutputs() bool {
 	}
 	yes := false
 	t.zoneOutputs = &yes
-	if t.kind != layout.Amplifiers && t.kind != layout.Channels || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) || !t.has(vocabulary.Zone) {
+	if t.kind != layout.Amplifiers && t.kind != layout.Channels && t.kind != layout.Zones ||
+		t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) || t.has(vocabulary.Tap) || !t.has(vocabulary.Zone) {
 		return false
 	}
 	zones := make(map[string]map[string]bool)
@@ -140,6 +151,9 @@ func (t *table) zonesAreOutputs() bool {
 		}
 		if !zone.had() || !r.own(vocabulary.ChannelWatts).had() && !r.own(vocabulary.RatedWatts).had() {
 			return false
+		}
+		if t.kind == layout.Zones && !join.Parse(join.Zone, zone.text).Bare() {
+			return false // zones with names, each on one of the amplifiers
 		}
 		k := join.Key(amp.text)
 		if zones[k] == nil {

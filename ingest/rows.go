@@ -28,6 +28,7 @@ type table struct {
 	runsRepeat  int            // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
 	tagCount    map[string]int // how often each tag stands in it; nil until asked for
 	zoneOutputs *bool          // whether its zones are outputs of its amplifiers; nil until asked for
+	ranges      int            // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
 	bothCount   int            // rows with a tap and an impedance, plus one; 0 until asked for
 }
 

@@ -124,8 +124,7 @@ func (b *builder) zoneGroups() {
 				continue
 			}
 			if !listed[z] {
-				if r.own(vocabulary.Tap).had() || r.own(vocabulary.TotalWatts).had() || r.own(vocabulary.Load).had() ||
-					r.own(vocabulary.Quantity).had() {
+				if r.own(vocabulary.Tap).had() || r.own(vocabulary.Quantity).had() || b.loads(r.own(vocabulary.TotalWatts)) || b.loads(r.own(vocabulary.Load)) {
 					b.addLoudspeakersTo(r, z)
 				}
 				continue
@@ -136,6 +135,12 @@ func (b *builder) zoneGroups() {
 			z.Stated = plus(z.Stated, load.Or(b.watts(r.own(vocabulary.Load))))
 		}
 	}
+}
+
+// loads reports whether a cell states a load, which 0 W is not.
+func (b *builder) loads(s seen) bool {
+	w := b.watts(s)
+	return w.Had() && w.High > 0
 }
 
 // fewestOfRow is the fewest filled cells of a usual row beside which a row with
