@@ -110,6 +110,7 @@ func (b *builder) build() *schedule.Job {
 	b.demoteSummaries()
 	b.gatherDirectory()
 	b.gatherPlaces()
+	b.hearRoutes()
 	b.gatherLengthUnits()
 	b.collectNames()
 	b.jobFacts()

@@ -22,9 +22,9 @@ var endFields = map[vocabulary.Field]bool{vocabulary.From: true, vocabulary.To: 
 // leastChained is the least share of near ends that are the far ends of other rows.
 const leastChained = 0.3
 
-// cableBook finds the two columns of ends in a table of devices with taps, and
-// makes a list of loudspeakers of it.
-func (t *table) cableBook() {
+// chainColumns finds the two columns of ends in a table of devices with taps,
+// whatever their headers say.
+func (t *table) chainColumns() {
 	if !t.has(vocabulary.Tap) || t.Matrix || t.kind == layout.Types || !t.has(vocabulary.Length) && !t.has(vocabulary.Cable) && !t.has(vocabulary.Gauge) && !t.has(vocabulary.From) && !t.has(vocabulary.To) {
 		return
 	}
@@ -103,61 +103,19 @@ func (t *table) chainedShare(near, far *column) float64 {
 	return float64(chained) / float64(cells)
 }
 
-// chain gives the two columns of ends their fields.
+// chain gives the two columns of ends their fields: see cableBooks.
 func (t *table) chain(near, far *column) {
-	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.From} {
-		for _, c := range t.byField[f] {
-			switch {
-			case c == near || c == far:
-			case f == vocabulary.Tag && !t.has(vocabulary.Describe):
-				t.become(c, vocabulary.Describe, "the far end of each cable is the device")
-			default:
+	for _, end := range []struct {
+		c *column
+		f vocabulary.Field
+	}{{near, vocabulary.From}, {far, vocabulary.To}} {
+		for _, c := range slices.Clone(t.byField[end.f]) {
+			if c != near && c != far {
 				t.become(c, vocabulary.Unknown, "the ends of the cables stand in other columns")
 			}
 		}
-	}
-	if far.Field != vocabulary.Tag {
-		t.become(far, vocabulary.Tag, "the far end of each cable is the device")
-	}
-	if near.Field != vocabulary.From {
-		t.become(near, vocabulary.From, "its cells are the far ends of other rows")
-	}
-	t.kind = layout.Loudspeakers
-}
-
-// chains gives the cables of loudspeakers that are looped on from each other
-// their near ends.
-func (b *builder) chains() {
-	chained := make(map[*table]bool)
-	for _, l := range b.job.Loudspeakers {
-		r := b.origin[l]
-		if d, _ := b.hangsOn(r); d != nil && d.kind == loudspeakerRow {
-			chained[r.t] = true
-		}
-	}
-	if len(chained) == 0 {
-		return
-	}
-	of := make(map[*row]*schedule.Loudspeaker)
-	for _, l := range b.job.Loudspeakers {
-		of[b.origin[l]] = l
-	}
-	for _, l := range b.job.Loudspeakers {
-		r := b.origin[l]
-		if l.Run == nil || !chained[r.t] || l.Run.To.Loudspeaker != l {
-			continue
-		}
-		d, at := b.hangsOn(r)
-		switch {
-		case d != nil && d.kind == loudspeakerRow && of[d] != nil:
-			l.Run.From = schedule.End{Text: at.asText(), Loudspeaker: of[d]}
-			l.Run.Reach = schedule.FromTo
-		case d != nil && d.kind == controlRow && l.Control != nil:
-			l.Run.From = schedule.End{Text: at.asText(), Control: l.Control}
-			l.Run.Reach = schedule.FromTo
-		case l.Channel != nil:
-			l.Run.From = schedule.End{Text: r.first(vocabulary.From, vocabulary.Channel, vocabulary.Amplifier).asText(), Channel: l.Channel}
-			l.Run.Reach = schedule.FromTo
+		if end.c.Field != end.f {
+			t.become(end.c, end.f, "the cables lead on from device to device")
 		}
 	}
 }

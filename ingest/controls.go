@@ -52,6 +52,7 @@ func (b *builder) controlOf(r *row, z *schedule.Zone) *schedule.Control {
 		return c
 	}
 	setText(&c.Model, m.model.asText())
+	setText(&c.Room, m.place.asText())
 	if m.rating.had() {
 		b.noteControlRating(c, m.rating)
 	}

@@ -224,7 +224,7 @@ func (b *builder) lineOf(r *row) *lineEntry {
 		if e == nil && s.field != vocabulary.Cable {
 			e = b.dir.lines[lineIdentity(s.text)]
 		}
-		if e != nil && e.row.t != r.t {
+		if e != nil && (e.row == nil || e.row.t != r.t) {
 			return e
 		}
 	}

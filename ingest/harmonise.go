@@ -18,7 +18,7 @@ import (
 // other tables of the book say.
 func harmonise(tables []*table) {
 	for _, t := range tables {
-		t.cableBook()
+		t.chainColumns()
 		t.numberedChannels()
 		t.zonesInTitles()
 		t.statusColumn()

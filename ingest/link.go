@@ -23,7 +23,6 @@ func (b *builder) link() {
 	b.lineVolts()
 	b.ratings()
 	b.pendingTaps()
-	b.chains()
 	b.reaches()
 	b.sizesFromTitle()
 	b.emergencyFromOverrides()

@@ -83,6 +83,11 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		}
 	}
 	l.Control = b.controlOf(r, zone)
+	if m := b.controlText(r); m.place.had() && !l.Room.Had() && zone == nil {
+		l.Room = m.place.asText() // the control's title says where
+		l.Zone = b.zone(m.place, m.place.text)
+		b.take(m.place, "zone", m.place.text, schedule.LikelierReading, "the place that the control's title names")
+	}
 	b.readControlNotes(r, l)
 	lineV := b.lineVoltsAt(l)
 	t := b.tap(r, lineV)

@@ -1,9 +1,7 @@
 package ingest
 
 import (
-	"regexp"
 	"slices"
-	"strings"
 
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -53,7 +51,6 @@ func (b *builder) collectNames() {
 		}
 	}
 	b.hearAmplifiers()
-	b.hearRoutes()
 	b.zoneNames.Settle()
 	b.places.roomNames.Settle()
 	b.ampNames.Settle()
@@ -69,6 +66,8 @@ func (b *builder) collectRow(r *row) {
 		b.collectService(r)
 	} else if z := b.placeText(r); z.had() && r.kind != typeRow {
 		b.zoneNames.Add(z.text, 0)
+	} else if m := b.controlText(r); m.place.had() && r.kind == loudspeakerRow {
+		b.zoneNames.Refer(m.place.text)
 	}
 	if r.kind == amplifierRow || r.kind == channelRow {
 		name, other := b.ampName(r)
@@ -150,102 +149,6 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		other = all[1]
 	}
 	return name, other
-}
-
-// A controlMention is what a row that is no control says of its control.
-type controlMention struct {
-	name   string // its tag, "" for one that is only described
-	model  seen
-	rating seen // a rating beside the tag, or alone
-	at     seen
-	any    bool // there is a control, named or not
-}
-
-// ratingBehind finds a rating behind a name: "VC-3 (35 W)", "Amp 1 (4 x 125 W)".
-var ratingBehind = regexp.MustCompile(`(?i)^(.*?\S)[\s,;(/:–-]+((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
-
-// yesWords are cells that say that there is a control without naming it, in
-// the six languages.
-var yesWords = map[string]bool{"yes": true, "y": true, "x": true, "ja": true, "j": true, "oui": true, "o": true, "si": true, "s": true,
-	"true": true, "✓": true, "✔": true, "•": true, "1": true, "vc": true, "local": true}
-
-// noWords say that there is none.
-var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, "false": true, "0": true, "nee": true, "none": true, "ohne": true,
-	"sans": true, "sin": true, "senza": true, "geen": true, "kein": true, "keine": true, "✗": true, "direct": true, "direkt": true}
-
-// controlText reads the control of a row that describes something else.
-func (b *builder) controlText(r *row) controlMention {
-	c := controlMention{}
-	if r.feed != nil && r.feed.control.had() && !r.own(vocabulary.Control).had() {
-		return controlMention{name: tidy(r.feed.control.text), at: r.feed.control, any: true}
-	}
-	s := r.say(vocabulary.Control)
-	if m := r.own(vocabulary.ControlModel); m.had() {
-		c.model, c.any, c.at = m, true, m
-	}
-	if w := r.own(vocabulary.ControlWatts); w.had() {
-		c.rating, c.any = w, true
-		if !c.at.had() {
-			c.at = w
-		}
-	}
-	if d, by := b.hangsOn(r); d != nil && r.kind != cableRow {
-		if d.kind == controlRow {
-			c.name, c.at, c.any = b.ownControlName(d).text, by, true
-			return c
-		}
-		if d.kind == loudspeakerRow && !s.had() && !r.asked {
-			r.asked = true
-			c = b.controlText(d)
-			r.asked = false
-			return c
-		}
-	}
-	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
-		return c
-	}
-	folded := strings.TrimSpace(join.Fold(s.text))
-	if noWords[folded] {
-		return controlMention{}
-	}
-	c.at, c.any = s, true
-	if yesWords[folded] {
-		return c
-	}
-	name := strings.Join(strings.Fields(s.text), " ")
-	if m := ratingBehind.FindStringSubmatch(name); m != nil {
-		if !c.rating.had() {
-			c.rating = s
-			c.rating.text, c.rating.cell = m[2], nil
-		}
-		if name = strings.TrimRight(m[1], " ,;(/:–-"); yesWords[join.Fold(name)] {
-			return c // "Y - 35 W"
-		}
-	} else if s.cell != nil && s.cell.Kind == 2 || pureRating(name) {
-		if !c.rating.had() {
-			c.rating = s
-		}
-		return c
-	}
-	if s.col != nil && b.modelColumns[s.col] {
-		if !c.model.had() {
-			c.model = s
-			c.model.text = name
-		}
-		return c
-	}
-	c.name = name
-	return c
-}
-
-// pureRating reports whether the text is a power and nothing else. It begins
-// with a figure: "R1" is a tag.
-func pureRating(s string) bool {
-	if s == "" || s[0] < '0' || s[0] > '9' {
-		return false
-	}
-	p, err := notation.ParseWatts(s, notation.Auto)
-	return err == nil && !p.Doubts.Has(notation.Bare)
 }
 
 // ownControlNames are the tags of the controls that a row of controls

@@ -22,9 +22,11 @@ type spoken struct {
 	text string
 }
 
-// A route is what a note says of places and the output that feeds them.
+// A route is what a note says of places, or of a line, and the output that
+// feeds them.
 type route struct {
 	service service
+	line    string // the line's name, for a route of a line
 	outlet  outlet
 	watts   seen // the output's rating; nothing if none is said
 }
@@ -40,6 +42,7 @@ var (
 	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
 	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
 	routeWord     = regexp.MustCompile(`(?i)^(?:on|is|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+`)
+	isWord        = regexp.MustCompile(`(?i)\s+(?:is|are|rated|ist|sind|est|sont|es|son|è|sono|zijn)$`)
 	segmentEnd    = regexp.MustCompile(`\s*[,;]\s*`)
 	longestSpoken = 400
 )
@@ -64,6 +67,9 @@ func (b *builder) hearRoutes() {
 		r := &b.routes[i]
 		if r.outlet.amp != "" {
 			b.ampNames.Add(r.outlet.amp, 0)
+		}
+		if k := join.Key(r.line); k != "" && b.dir.lines[k] == nil {
+			b.dir.lines[k] = &lineEntry{name: r.service.at, outlet: &r.outlet, rows: 1}
 		}
 		for _, z := range r.service.zones {
 			b.zoneNames.Refer(z)
@@ -98,7 +104,7 @@ func (b *builder) carriedIn(s seen) (carried, bool) {
 	}
 	c := carried{watts: s}
 	c.watts.text = s.text[m[0][2]:m[0][3]]
-	before := strings.Trim(s.text[:m[0][0]], " :=,(–-")
+	before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[:m[0][0]], " :=,(–-"), ""), " :=,(–-")
 	for _, part := range listMarks.Split(before, -1) {
 		for _, tag := range listWords.Split(part, -1) {
 			if tag = strings.Trim(tag, " :=–-"); b.dir.controls[join.Key(tag)] && tag != "" {
@@ -117,7 +123,9 @@ func (b *builder) routesIn(s seen) []route {
 	amp := ""
 	if m := routeMark.FindStringIndex(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
 		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
-		if head := text[:m[0]]; b.namesAmp(head) {
+		if head := text[:m[0]]; b.places.lines[join.Key(head)] {
+			m = nil
+		} else if b.namesAmp(head) {
 			amp = head
 		} else if c := b.channelRef(head); b.placesIn(s, head).had() || c.ok && len(c.ref.Channels) > 0 {
 			m = nil
@@ -134,6 +142,13 @@ func (b *builder) routesIn(s seen) []route {
 			watts = s
 			watts.text = segment[m[2]:m[3]]
 			segment = strings.TrimSpace(segment[:m[0]] + " " + segment[m[1]:])
+		}
+		if line, feed := b.lineFed(s, segment); feed != nil {
+			if feed.amp == "" && amp != "" {
+				feed.amp, feed.ampAt = amp, s
+			}
+			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, watts: watts})
+			continue
 		}
 		place, feed := b.divide(s, segment)
 		switch {
@@ -163,6 +178,31 @@ func (b *builder) routesIn(s seen) []route {
 
 // had reports whether a service names anything.
 func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.tags) > 0 }
+
+// lineFed reads "Line L1: amp 2": a line that rows name and the output that
+// feeds it. Where only an amplifier is named, the line is its output.
+func (b *builder) lineFed(s seen, segment string) (string, *outlet) {
+	parts := routeMark.Split(segment, 2)
+	if len(parts) != 2 {
+		return "", nil
+	}
+	name := strings.TrimSpace(parts[0])
+	if !b.places.lines[join.Key(name)] {
+		words := strings.Fields(name)
+		if len(words) < 2 || notation.KeyOf(name).Kind != notation.KeyLine && notation.KeyOf(name).Kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
+			return "", nil
+		}
+		name = words[len(words)-1]
+	}
+	feed := b.feedIn(s, parts[1])
+	if feed == nil || feed.amp == "" {
+		return "", nil
+	}
+	if len(feed.channels) == 0 {
+		feed.channels = []string{name}
+	}
+	return name, feed
+}
 
 // divide takes a segment apart into places and the output that feeds them.
 func (b *builder) divide(s seen, segment string) (service, *outlet) {

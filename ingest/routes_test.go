@@ -51,3 +51,17 @@ func TestNotesRateControls(t *testing.T) {
 		want(t, note, got, []string{"VC-2 35", "VC-3 35", "VC-4 ?"})
 	}
 }
+
+func TestNotesRouteLines(t *testing.T) {
+	for _, note := range []string{"title : Línea L1: etapa 1, 60 W\ntitle : Línea L2: etapa 2, 30 W", "title : L1 = amp 1 60 W; L2 = amp 2 30 W"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", note+"\ntag | tap[W] | circuit: Line\nLS-1 | 5 | L1\nLS-2 | 5 | L2"))
+		var got []string
+		for _, l := range j.Loudspeakers {
+			got = append(got, l.Channel.Name+" "+show(l.Channel.Rated))
+			if l.Channel.Amplifier == nil {
+				t.Errorf("%s: no amplifier", note)
+			}
+		}
+		want(t, note, got, []string{"L1 60", "L2 30"})
+	}
+}

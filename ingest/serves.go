@@ -29,13 +29,14 @@ type service struct {
 // places are the zones and rooms that the loudspeakers and zones of a job name.
 type places struct {
 	zones, rooms map[string]bool // by key, number and title
+	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
 	roomsZones   bool // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.
 func (b *builder) gatherPlaces() {
-	b.places = places{zones: make(map[string]bool), rooms: make(map[string]bool), roomNames: join.NewSet(join.Room)}
+	b.places = places{zones: make(map[string]bool), rooms: make(map[string]bool), lines: make(map[string]bool), roomNames: join.NewSet(join.Room)}
 	zoned := false
 	for _, t := range b.tables {
 		for _, r := range t.rows {
@@ -53,6 +54,11 @@ func (b *builder) gatherPlaces() {
 			z := b.placeText(r)
 			if r.kind == zoneRow {
 				z, _ = r.zoneName()
+			}
+			for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel} {
+				if s := r.own(f); s.had() {
+					b.places.lines[join.Key(s.text)] = true
+				}
 			}
 			if z.had() {
 				enterPlace(b.places.zones, join.Zone, z.text)

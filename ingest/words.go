@@ -49,6 +49,8 @@ var (
 	subTotalWords = wordClasses["sub total"]
 	allWords      = wordClasses["all places"]
 	outputWords   = wordClasses["output"]
+	controlWords  = wordClasses["control word"]
+	negations     = wordClasses["negation"]
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

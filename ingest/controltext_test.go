@@ -1,0 +1,60 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// The texts are common practice, no source.
+func TestControlTexts(t *testing.T) {
+	for _, tt := range []struct{ text, name, watts, place string }{
+		{"VC-1", "VC-1", "", ""},
+		{"VC-1 (10 W) - Seed room", "VC-1", "10 W", "Seed room"},
+		{"VC-1 - 10 W - Seed room", "VC-1", "10 W", "Seed room"},
+		{"VC-2 rated 40 W - Tunnel", "VC-2", "40 W", "Tunnel"},
+		{"VC-3 - Tunnel", "VC-3", "", "Tunnel"},
+		{"Volume control VC-1 (10 W), Seed room", "VC-1", "10 W", "Seed room"},
+		{"hinter Regler R1, 12 W:", "R1", "12 W", ""},
+		{"derrière atténuateur T1, 12 W :", "T1", "12 W", ""},
+		{"R1 da 10 W", "R1", "10 W", ""},
+		{"AT2 de 35W", "AT2", "35W", ""},
+		{"VC 3", "VC 3", "", ""},
+		{"Att. du couloir", "Att. du couloir", "", ""},
+		{"WK-35", "WK-35", "", ""},
+		{"K2 50 W max", "K2", "50 W max", ""},
+		{"Knob by the door", "Knob by the door", "", ""},
+	} {
+		if p := takeApart(tt.text); p.name != tt.name || p.watts != tt.watts || p.place != tt.place {
+			t.Errorf("%q: %+v, want %q, %q, %q", tt.text, p, tt.name, tt.watts, tt.place)
+		}
+	}
+}
+
+func TestControlsInRemarks(t *testing.T) {
+	for _, tt := range []struct{ remark, control, rating string }{
+		{"local att. ATT-1, 6 W", "ATT-1", "6"},
+		{"regelaar VR-W 15 W", "VR-W", "15"},
+		{"behind a wall knob of 35W", "control (Hall)", "35"},
+		{"no volume control", "", ""},
+		{"volume control removed 2011", "", ""},
+		{"10 W horn", "", ""},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag | room | tap[W] | notes\nS1 | Hall | 5 | "+tt.remark))
+		name, rating := "", ""
+		if c := j.Loudspeakers[0].Control; c != nil {
+			name, rating = c.Name, show(c.Rated)
+		}
+		if name != tt.control || rating != tt.rating {
+			t.Errorf("%s: control %q rated %s, want %q, %s", tt.remark, name, rating, tt.control, tt.rating)
+		}
+	}
+}
+
+func TestControlsInSectionTitles(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "description | quantity | tap[W]\nsection control: VC-1 (10 W) - Seed room\nCeiling loudspeaker | 2 | 2.5\nsection control: VC-2 rated 40 W - Tunnel\nHorn | 4 | 10"))
+	want(t, "loudspeakers", describe(j), []string{"2 x 2.5 W zone Seed room control VC-1", "4 x 10 W zone Tunnel control VC-2"})
+	if j.Controls[0].Rated.Low != 10 || j.Controls[1].Rated.Low != 40 {
+		t.Errorf("rated %v and %v", j.Controls[0].Rated, j.Controls[1].Rated)
+	}
+}
