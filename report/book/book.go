@@ -18,11 +18,11 @@ import (
 func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	b := &builder{file: f, audit: a, marked: marked, rules: map[string]int{}}
+	b := &builder{file: f, audit: a, marked: marked, rules: map[string]int{}, later: map[string]steady.Rows{}}
 	if err := b.build(); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
-	if err := steady.Write(w, f); err != nil {
+	if err := steady.Write(w, f, b.later); err != nil {
 		return fmt.Errorf("audit.xlsx: %w", err)
 	}
 	return nil
@@ -35,7 +35,8 @@ type builder struct {
 	rules  map[string]int // the row of each rule on the sheet of rules
 	styles styles
 	err    error
-	notes  []string // what did not fit
+	notes  []string               // what did not fit
+	later  map[string]steady.Rows // the rows of sheets, by name
 }
 
 // lead lists the tables that come first, by reader.

@@ -51,20 +51,25 @@ func (b *builder) table(t report.Table) error {
 	if err := b.head(s, t, cols, onPaper, total); err != nil {
 		return err
 	}
-	n := 0
+	n := t.Count
 	if t.Count > report.MaxSheetRows {
 		text := fmt.Sprintf("%d rows are more than a sheet holds; they are in %s.csv.", t.Count, t.Name)
 		b.notes = append(b.notes, t.Title+": "+text)
+		n = 0
 		if err := s.SetRow("A5", []any{excelize.Cell{StyleID: b.styles.note, Value: text}}); err != nil {
 			return err
 		}
 	} else {
-		for row := range t.Rows {
-			n++
-			cells, height := b.cells(t, row, cols)
-			if err := s.SetRow(fmt.Sprintf("A%d", headerRow+n), cells, excelize.RowOpts{Height: height}); err != nil {
-				return err
+		b.later[t.Title] = func(s *excelize.StreamWriter) error {
+			at := headerRow
+			for row := range t.Rows {
+				at++
+				cells, height := b.cells(t, row, cols)
+				if err := s.SetRow(fmt.Sprintf("A%d", at), cells, excelize.RowOpts{Height: height}); err != nil {
+					return err
+				}
 			}
+			return nil
 		}
 		if n == 0 {
 			if err := s.SetRow("A5", []any{excelize.Cell{StyleID: b.styles.note, Value: "Nothing to list."}}); err != nil {

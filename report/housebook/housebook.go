@@ -90,7 +90,7 @@ func write(w io.Writer, form Form, rows map[string][]Row, extras []Extra, intro 
 	if b.err != nil {
 		return fmt.Errorf("house book: %w", b.err)
 	}
-	return steady.Write(w, f)
+	return steady.Write(w, f, nil)
 }
 
 type builder struct {

@@ -5,11 +5,12 @@ package steady
 
 import (
 	"archive/zip"
-	"bytes"
+	"bufio"
 	"cmp"
 	"encoding/xml"
 	"fmt"
 	"io"
+	"os"
 	"slices"
 	"strings"
 
@@ -18,13 +19,38 @@ import (
 
 const contentTypes = "[Content_Types].xml"
 
-// Write writes the workbook with its parts in order.
-func Write(w io.Writer, f *excelize.File) error {
-	var b bytes.Buffer
-	if _, err := f.WriteTo(&b); err != nil {
+// Write writes the workbook with its parts in order. Later are the rows of
+// sheets, by name, that were not written to them yet; it may be nil.
+func Write(w io.Writer, f *excelize.File, later map[string]Rows) (err error) {
+	tmp, err := os.CreateTemp("", "lineaudit-*.xlsx")
+	if err != nil {
 		return err
 	}
-	r, err := zip.NewReader(bytes.NewReader(b.Bytes()), int64(b.Len()))
+	defer func() {
+		tmp.Close()
+		if gone := os.Remove(tmp.Name()); err == nil {
+			err = gone
+		}
+	}()
+	parts := map[string]Rows{}
+	for id, name := range f.GetSheetMap() {
+		if rows := later[name]; rows != nil {
+			parts[sheetPart(id)] = rows
+		}
+	}
+	unordered := bufio.NewWriterSize(tmp, 1<<16)
+	f.SetZipWriter(func(io.Writer) excelize.ZipWriter { return &splicer{Writer: zip.NewWriter(unordered), later: parts} })
+	if _, err := f.WriteTo(io.Discard); err != nil {
+		return err
+	}
+	if err := unordered.Flush(); err != nil {
+		return err
+	}
+	size, err := tmp.Seek(0, io.SeekEnd)
+	if err != nil {
+		return err
+	}
+	r, err := zip.NewReader(tmp, size)
 	if err != nil {
 		return err
 	}
