@@ -76,6 +76,8 @@ func (c *hardCase) figureFaults(table string, w, g record, written []string) []f
 			right = right || g[field] == "0" // an output for low impedance: nothing on its line
 		case field == "load_w" && w["load_max_w"] != "":
 			right = right && bounds(w, g)
+		case field == "rated_w" && table == "channels" && w["channel"] == "":
+			right = right || g[field] == "" && c.frameRated(w)
 		case field == "rated_w" && table == "amplifiers":
 			right = right || w[field] == "" || g[field] == "" && c.sumOfOutputs(w) // not asserted
 		}
@@ -84,6 +86,13 @@ func (c *hardCase) figureFaults(table string, w, g record, written []string) []f
 		}
 	}
 	return out
+}
+
+// frameRated reports whether the rating of an output without a name, the only one of its amplifier, was read as that of the frame.
+func (c *hardCase) frameRated(w record) bool {
+	return slices.ContainsFunc(c.got["amplifiers"], func(a record) bool {
+		return c.amplifier(w, a) && closeTo(w["rated_w"], a["rated_w"], 1e-6)
+	})
 }
 
 // sumOfOutputs reports whether the rating of a frame is no more than the sum of those of its outputs.
