@@ -34,6 +34,7 @@ func (b *builder) addMeasurement(r *row) {
 			m.Control = b.control(c.at, c.name)
 		} else if list := b.channelsOf(r); len(list) == 1 {
 			m.Channel = list[0]
+			b.fillChannel(r, list[0])
 		} else if z := b.zoneOf(r); z != nil {
 			m.Zone = z
 		}

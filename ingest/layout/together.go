@@ -188,7 +188,9 @@ func neighbour(cols []*heading, i int, f vocabulary.Field) float64 {
 		return 0
 	}
 	switch {
-	case f == vocabulary.ChannelWatts && (left == vocabulary.Channel || left == vocabulary.Amplifier),
+	case f == vocabulary.ChannelWatts && left == vocabulary.Channel:
+		return 0.25
+	case f == vocabulary.ChannelWatts && left == vocabulary.Amplifier,
 		f == vocabulary.ControlWatts && (left == vocabulary.Control || left == vocabulary.ControlModel),
 		f == vocabulary.ControlModel && left == vocabulary.Control:
 		return 0.12
