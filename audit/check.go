@@ -28,6 +28,7 @@ func examine(job *schedule.Job, s *Settings) (*Result, *Examination) {
 	}) {
 		return r, x
 	}
+	r.Passed = make([]Pass, 0, 16+4*len(job.Channels)+4*len(job.Controls)+len(x.networks))
 	for _, rule := range registry {
 		x.rule = rule
 		x.attempt(rule.Name, func() error { return rule.Check(x) })
@@ -121,6 +122,8 @@ func waiverFor(waivers []schedule.WaiverRow, j *schedule.Job, f *Finding) *sched
 
 // fill copies what was worked out into the result.
 func (c *circuit) fill(r *Result, networks []*network) {
+	r.Zones, r.Channels, r.Controls = make([]ZoneLoad, 0, len(c.zones)), make([]ChannelLoad, 0, len(c.channels)), make([]ControlLoad, 0, len(c.controls))
+	r.Amplifiers, r.Lines = make([]AmplifierLoad, 0, len(c.amplifiers)), make([]Line, 0, len(networks))
 	for i, z := range c.job.Zones {
 		n := &c.zones[i]
 		r.Zones = append(r.Zones, ZoneLoad{Zone: z, Load: n.load, LineV: voltsInterval(n.lineV), ExpectedOhm: expectedOhm(n.lineV, n.load.Watts)})

@@ -39,8 +39,9 @@ type join struct {
 }
 
 func newGraph(c *circuit) *graph {
-	g := &graph{c: c, byPart: map[any]int{}, byText: map[string]int{}, runRows: map[*schedule.Cable][]int{},
-		runCtl: map[*schedule.Cable]int{}, targets: map[string][]int{}}
+	n := len(c.job.Cables)
+	g := &graph{c: c, byPart: make(map[any]int, n), byText: map[string]int{}, runRows: make(map[*schedule.Cable][]int, n),
+		runCtl: map[*schedule.Cable]int{}, targets: map[string][]int{}, places: make([]place, 0, n+1), joins: make([]join, 0, n)}
 	for i := range c.rows {
 		if k := c.rows[i].l.Run; k != nil && c.rows[i].part == counts {
 			g.runRows[k] = append(g.runRows[k], i)

@@ -98,19 +98,29 @@ func (c *circuit) total(n *node, t *tally) {
 	n.load = Load{Watts: watts, WithGrowth: watts.plus(more), Count: count, Sum: t.sum(watts), Incomplete: n.incomplete()}
 }
 
+// add adds what a row draws from its line.
 func (t *tally) add(r *row, pieces Interval) {
 	tapV := r.tapV
 	if tapV == r.lineV {
 		tapV = 0
 	}
+	t.addTerm(term{pieces, r.each, r.marked, tapV, r.lossDB, r.lump})
+}
+
+// addMarked adds a row as its taps are marked, whatever they draw.
+func (t *tally) addMarked(r *row, pieces Interval) {
+	t.addTerm(term{count: pieces, each: r.marked, marked: r.marked, lump: r.lump})
+}
+
+func (t *tally) addTerm(n term) {
 	for i := range t.terms {
 		k := &t.terms[i]
-		if k.each == r.each && k.marked == r.marked && k.tapV == tapV && k.lossDB == r.lossDB && k.lump == r.lump {
-			k.count = k.count.plus(pieces)
+		if k.each == n.each && k.marked == n.marked && k.tapV == n.tapV && k.lossDB == n.lossDB && k.lump == n.lump {
+			k.count = k.count.plus(n.count)
 			return
 		}
 	}
-	t.terms = append(t.terms, term{pieces, r.each, r.marked, tapV, r.lossDB, r.lump})
+	t.terms = append(t.terms, n)
 }
 
 // sum writes the terms, the smallest tap first: "12 x 5 W + 4 x 10 W = 100 W".

@@ -1,7 +1,9 @@
 package audit
 
 import (
-	"strings"
+	"bytes"
+	"unicode"
+	"unicode/utf8"
 
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
@@ -25,16 +27,33 @@ func modelKey(name string) string {
 	if plain {
 		return name
 	}
-	var b strings.Builder
-	b.Grow(len(name))
-	for _, r := range strings.ToLower(name) {
+	var buffer [64]byte
+	return string(appendModelKey(buffer[:0], name))
+}
+
+// sameModel reports whether two names have one modelKey.
+func sameModel(a, b string) bool {
+	var x, y [64]byte
+	return bytes.Equal(appendModelKey(x[:0], a), appendModelKey(y[:0], b))
+}
+
+// appendModelKey appends the modelKey of a name.
+func appendModelKey(b []byte, name string) []byte {
+	for _, r := range name {
 		switch r {
 		case ' ', '\t', '\u00a0', '-', '_', '.', '–':
-		default:
-			b.WriteRune(r)
+			continue
 		}
+		if r < utf8.RuneSelf {
+			if 'A' <= r && r <= 'Z' {
+				r += 'a' - 'A'
+			}
+			b = append(b, byte(r))
+			continue
+		}
+		b = utf8.AppendRune(b, unicode.ToLower(r))
 	}
-	return b.String()
+	return b
 }
 
 // model looks a model up, nil when the house book does not know it as that kind.

@@ -337,7 +337,7 @@ func singleTag(l *schedule.Loudspeaker) (string, bool) {
 		tag = l.Tags[0]
 	}
 	n, ok := l.Count.Exact()
-	if tag == "" || len(l.Tags) > 1 || ok && n != 1 || modelKey(tag) == modelKey(l.Model.Value) {
+	if tag == "" || len(l.Tags) > 1 || ok && n != 1 || sameModel(tag, l.Model.Value) {
 		return "", false
 	}
 	return modelKey(tag), true

@@ -3,6 +3,8 @@ package audit
 import (
 	_ "embed"
 	"fmt"
+
+	"lineaudit/audit/schedule"
 )
 
 //go:embed doc/controls-in-series.md
@@ -31,29 +33,38 @@ var controlsInSeries = &Rule{
 
 func checkControlsInSeries(x *Examination) error {
 	c := x.circuit
-	for i, k := range x.Job.Controls {
-		n := &c.controls[i]
-		if n.load.Count.High == 0 || c.inRing(i) {
+	alone := 0
+	for i := range x.Job.Controls {
+		if c.controls[i].load.Count.High == 0 || c.inRing(i) {
 			continue
 		}
 		path := c.above(i)
-		if len(path) == 0 || path[0] != i {
-			continue
+		switch {
+		case len(path) == 0 || path[0] != i:
+		case len(path) == 1 && x.holds(Exact(1), schedule.AnyUse):
+			alone++
+		default:
+			x.controlPath(i, path)
 		}
-		var names []string
-		at := []Evidence{{At: k.At, Written: k.Name, Role: "control"}}
-		for _, p := range path[1:] {
-			u := x.Job.Controls[p]
-			names = append(names, fmt.Sprintf("%s (%s W of %s W)", u.Name, span(c.controls[p].load.Watts), span(c.controls[p].rating.watts)))
-			at = append(at, Evidence{At: u.At, Written: u.Name, Role: "control upstream"})
-		}
-		cl := &claim{key: controlKey(k), place: controlName(k), room: k.Room.Value, zone: zoneName(k.Zone), at: k.At, pieces: n.pieces(), emergency: n.emergency,
-			measured: Exact(float64(len(path))), unit: "controls on one path", message: "the only control on its path", equipment: []equipment{{"habit", "controls in series"}},
-			cells: func() []Evidence { return at }}
-		if len(names) > 0 {
-			cl.message = fmt.Sprintf("%s hangs behind %s, which carries its load as well", k.Name, listed(names))
-		}
-		x.judge(cl)
 	}
+	x.passAll(alone, "control", "the only one on its path")
 	return nil
+}
+
+// controlPath judges the controls on the path of one, itself the first.
+func (x *Examination) controlPath(i int, path []int) {
+	c, k := x.circuit, x.Job.Controls[i]
+	n := &c.controls[i]
+	var names []string
+	at := []Evidence{{At: k.At, Written: k.Name, Role: "control"}}
+	for _, p := range path[1:] {
+		u := x.Job.Controls[p]
+		names = append(names, fmt.Sprintf("%s (%s W of %s W)", u.Name, span(c.controls[p].load.Watts), span(c.controls[p].rating.watts)))
+		at = append(at, Evidence{At: u.At, Written: u.Name, Role: "control upstream"})
+	}
+	cl := &claim{key: controlKey(k), place: controlName(k), room: k.Room.Value, zone: zoneName(k.Zone), at: k.At, pieces: n.pieces(), emergency: n.emergency,
+		measured: Exact(float64(len(path))), unit: "controls on one path", equipment: []equipment{{"habit", "controls in series"}},
+		message: fmt.Sprintf("%s hangs behind %s, which carries its load as well", k.Name, listed(names)),
+		cells:   func() []Evidence { return at }}
+	x.judge(cl)
 }

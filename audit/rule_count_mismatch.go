@@ -33,12 +33,15 @@ func checkCountMismatch(x *Examination) error {
 	c := x.circuit
 	for i, z := range x.Job.Zones {
 		n := &c.zones[i]
-		if len(n.members) > 0 {
+		if z.Count.Had() && len(n.members) > 0 {
 			x.countOf(z.Count, n.members, &claim{key: zoneKey(z), place: "zone " + z.Name, zone: z.Name, at: placeOf(z.Count.Source, z.At),
 				pieces: n.pieces(), emergency: n.emergency})
 		}
 	}
 	for _, t := range x.Job.Totals {
+		if !t.Count.Had() {
+			continue
+		}
 		var members []member
 		for _, l := range t.Rows {
 			if i := c.positionOf(l); i >= 0 {
@@ -46,7 +49,8 @@ func checkCountMismatch(x *Examination) error {
 			}
 		}
 		if len(members) > 0 {
-			x.countOf(t.Count, members, &claim{key: "total\x1f" + folded(t.Of), place: "total of " + cmpOr(t.Of, "the sheet"), at: placeOf(t.Count.Source, t.At)})
+			of, zone := c.summed(&t, &node{members: members})
+			x.countOf(t.Count, members, &claim{key: "total\x1f" + folded(of), place: "total of " + of, zone: zone, at: placeOf(t.Count.Source, t.At)})
 		}
 	}
 	for i := range c.rows {

@@ -58,26 +58,37 @@ func checkTotalMismatch(x *Examination) error {
 		}
 	}
 	for i, z := range x.Job.Zones {
-		x.nodeTotal(z.Stated, &c.zones[i], zoneKey(z), "zone "+z.Name, z.At, z.Name)
+		if z.Stated.Had() {
+			x.nodeTotal(z.Stated, &c.zones[i], zoneKey(z), "zone "+z.Name, z.At, z.Name)
+		}
 	}
 	for i, k := range x.Job.Controls {
-		if count, ok := k.Count.Exact(); !ok || count <= 1 {
+		if count, ok := k.Count.Exact(); k.Stated.Had() && (!ok || count <= 1) {
 			x.nodeTotal(k.Stated, &c.controls[i], controlKey(k), controlName(k), k.At, zoneName(k.Zone))
 		}
 	}
 	for i, ch := range x.Job.Channels {
-		x.nodeTotal(ch.Stated, &c.channels[i], channelKey(ch), channelName(ch), ch.At, c.onlyZone(&c.channels[i]))
+		if ch.Stated.Had() {
+			x.nodeTotal(ch.Stated, &c.channels[i], channelKey(ch), channelName(ch), ch.At, c.onlyZone(&c.channels[i]))
+		}
 	}
 	return nil
 }
 
-// rowTotals checks the row totals of single rows against count x tap.
+// rowTotals checks the row totals of single rows against count x tap. Those
+// that hold are one pass.
 func (x *Examination) rowTotals() {
 	c := x.circuit
+	held := 0
+	defer func() { x.passAll(held, "row total", "the count times the tap") }()
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
 		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || r.doubted || l.RowTotal.How == schedule.Computed {
+			continue
+		}
+		if stated, ok := l.RowTotal.Exact(); ok && x.difference(float64(stated), quantity(l.Tap).times(r.count)) == Exact(0) {
+			held++
 			continue
 		}
 		s := &statement{stated: l.RowTotal, marked: quantity(l.Tap).times(r.count), drawn: r.total()}
@@ -104,6 +115,15 @@ func (x *Examination) nodeTotal(stated schedule.Quantity[schedule.Watts], n *nod
 	x.total(s)
 }
 
+// summed says what a total row sums, and the zone when all of it is in one.
+func (c *circuit) summed(t *schedule.Total, n *node) (of, zone string) {
+	of, zone = cmpOr(t.Of, "the sheet"), c.onlyZone(n)
+	if zone != "" && !strings.Contains(of, zone) {
+		of += ", zone " + zone
+	}
+	return of, zone
+}
+
 // jobTotal checks one total row.
 func (x *Examination) jobTotal(t *schedule.Total) {
 	c := x.circuit
@@ -115,10 +135,10 @@ func (x *Examination) jobTotal(t *schedule.Total) {
 	}
 	s := &statement{stated: t.Stated, factor: t.Factor}
 	n := &node{members: members}
-	s.claim = claim{key: "total\x1f" + folded(t.Of), place: "total of " + cmpOr(t.Of, "the sheet"), at: placeOf(t.Stated.Source, t.At),
+	of, zone := c.summed(t, n)
+	s.claim = claim{key: "total\x1f" + folded(of), place: "total of " + of, zone: zone, at: placeOf(t.Stated.Source, t.At),
 		cells: func() []Evidence { return append(appendCell(nil, t.Stated.Source, "total"), c.cells(n)...) }}
 	x.addUp(s, members)
-	s.zone = c.onlyZone(n)
 	x.total(s)
 }
 
@@ -151,9 +171,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 		s.drawn = s.drawn.plus(r.each.times(pieces))
 		s.pieces += pieceCount(r)
 		s.emergency = s.emergency || r.emergency
-		plain := *r
-		plain.each, plain.tapV, plain.lossDB = r.marked, r.lineV, 0
-		t.add(&plain, pieces)
+		t.addMarked(r, pieces)
 	}
 	s.marked, s.drawn, s.planned = s.marked.plus(more), s.drawn.plus(more), s.planned.plus(more)
 	s.sum = t.sum(s.marked)
