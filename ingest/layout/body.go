@@ -387,6 +387,9 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	field := b.field(s.col)
 	wide := b.f.lastColumn(bl.l.n, s.col) > s.col
 	k := lookOf(s.cell)
+	if len(bl.slots) == 2 && field == vocabulary.Item && b.numberedTitle(bl.slots[1]) {
+		return Title, "a numbered title", true
+	}
 	if s.cell.Kind != grid.String {
 		return "", "", false
 	}
@@ -407,6 +410,9 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 			return Title, "a title", true
 		}
 		return "", "", false
+	}
+	if field == vocabulary.Describe && i > 0 && b.lines[i-1].class == Device && unfinished(b.lines[i-1].slots) {
+		return Note, goesOn, true
 	}
 	if isNoteText(t) {
 		return Note, "a note", true
@@ -442,6 +448,29 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false
 	}
 	return Title, "a title", true
+}
+
+// numberedTitle reports whether the words behind an item's number name a part
+// of the system, or are written as titles are.
+func (b *bodyReader) numberedTitle(s slot) bool {
+	if s.cell.Kind != grid.String {
+		return false
+	}
+	words := oneLine(text(s.cell))
+	return sectionField(words) != vocabulary.Unknown || strings.ToUpper(words) == words && lookOf(s.cell)&lookRoom != 0
+}
+
+// goesOn is the reason of a line on which the sentence of the row above goes on.
+const goesOn = "the description of the row above goes on"
+
+// unfinished reports whether a text of a line ends in the middle of a sentence.
+func unfinished(slots []slot) bool {
+	for _, s := range slots {
+		if t := oneLine(text(s.cell)); len(t) > 20 && strings.ContainsAny(t[len(t)-1:], ",;:-(") {
+			return true
+		}
+	}
+	return false
 }
 
 // naming reports whether a section word names what its own column holds.
@@ -538,7 +567,11 @@ func (b *bodyReader) emit() {
 		}
 		switch bl.class {
 		case Title:
-			facts := b.f.titleFacts(bl.l, b.d.from, b.d.to)
+			from := b.d.from
+			if len(bl.slots) > 1 && b.field(bl.slots[0].col) == vocabulary.Item {
+				from = bl.slots[1].col
+			}
+			facts := b.f.titleFacts(bl.l, from, b.d.to)
 			for j := range facts {
 				if facts[j].Field == vocabulary.Unknown && facts[j].Key == "" && !b.f.isHeading(facts[j].Text) {
 					facts[j].Field = plain

@@ -223,5 +223,6 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if paired != nil {
 		f.unpair(t, paired)
 	}
+	f.phrases(t)
 	return t
 }

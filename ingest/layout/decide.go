@@ -74,7 +74,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 		}
 	}
 	for _, p := range products {
-		p.apply(base, fields)
+		p.apply(considered, base, fields)
 	}
 	dampen(considered, base, fields)
 	withControls(considered, base, fields)

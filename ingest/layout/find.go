@@ -462,6 +462,9 @@ func (f *finder) mergesAt(n int) []grid.Range {
 // continues decides whether the line under a header row is a second row of it.
 func (f *finder) continues(d *draft, head, l *line, at int) bool {
 	sub := strip{slots: l.between(d.from, d.to), from: d.from, to: d.to}
+	if sentences(sub.slots) {
+		return false
+	}
 	// A header cell merged down takes the line with it.
 	for _, m := range f.mergesAt(l.n) {
 		if m.Row1 <= head.n && m.Row2 >= l.n && m.Col1 >= d.from && m.Col1 <= d.to {

@@ -194,7 +194,7 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	labels := valueLabels(s, below)
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
-	if n < 2 && labels == 0 || s.distinct == 0 {
+	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {
 		return false
 	}
 	var next *line // the line that follows in the strip's columns
@@ -228,6 +228,14 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 		return false
 	}
 	return !f.keysBelow(s, below) || s.matched == n && s.distinct >= 3
+}
+
+// maxHeaderText is more than the bytes of any header; what is longer is a sentence.
+const maxHeaderText = 64
+
+// sentences reports whether one of the cells is too long for a header.
+func sentences(slots []slot) bool {
+	return slices.ContainsFunc(slots, func(s slot) bool { return len(text(s.cell)) > maxHeaderText })
 }
 
 // keysBelow reports whether the cells under the matched words are other header words, line after line: a block of keys and values.

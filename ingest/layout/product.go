@@ -78,13 +78,19 @@ func factor(t string) (float64, bool) {
 }
 
 // apply adds what the product says to the gains.
-func (p product) apply(base [][]float64, fields []vocabulary.Field) {
+func (p product) apply(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	add := func(i int, f vocabulary.Field, w float64) {
 		if i < len(base) {
 			if j := slices.Index(fields, f); j >= 0 && base[i][j] > 0.15 {
 				base[i][j] += w
 			}
 		}
+	}
+	if p.a < len(cols) && p.b < len(cols) && (cols[p.a].top == vocabulary.Price || cols[p.b].top == vocabulary.Price) {
+		add(p.result, vocabulary.Price, 0.3)
+		add(p.result, vocabulary.TotalWatts, -0.7)
+		add(p.result, vocabulary.Load, -0.7)
+		return
 	}
 	add(p.result, vocabulary.TotalWatts, 0.3)
 	add(p.result, vocabulary.Load, 0.15)

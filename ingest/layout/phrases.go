@@ -1,0 +1,297 @@
+package layout
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Bills of quantities and notes describe devices in sentences. What these say
+// becomes columns of the table, so that a sentence reads like a row of cells;
+// the values keep the cell that they stand in.
+
+// worded are the fields of columns whose cells may be sentences about devices.
+var worded = map[vocabulary.Field]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Quantity: true, vocabulary.Unknown: true}
+
+// phrases reads the sentences of a table that has no column of taps.
+func (f *finder) phrases(t *Table) {
+	if t.Kind == Cables || t.Kind == Measurements || t.Matrix {
+		return
+	}
+	col := phraseColumn(t)
+	if col < 0 {
+		return
+	}
+	rows := phraseRows(t, col)
+	if t.Kind != Mixed {
+		t.Kind = Loudspeakers
+	}
+	set := slices.ContainsFunc(rows, func(r phraseRow) bool { return r.p.set != "" || r.p.full })
+	switch t.Columns[col].Field {
+	case vocabulary.Quantity, vocabulary.Tag, vocabulary.Tap:
+		t.Columns[col].Field = vocabulary.Describe
+	}
+	split := len(rows) > len(t.Records)
+	t.Matrix = t.Matrix || split
+	made := &phraseColumns{t: t, col: col, at: map[vocabulary.Field]int{}}
+	for _, c := range t.Columns {
+		made.has = append(made.has, c.Field)
+	}
+	units := unitColumn(t)
+	t.Records = nil
+	for _, r := range rows {
+		if r.Class == Device {
+			r.classify(units)
+		}
+		if r.Class == Device || r.Class == Struck || r.Class == Hidden {
+			made.read(&r, set)
+		}
+		t.Records = append(t.Records, r.Record)
+	}
+	for i := range t.Records {
+		if n := len(t.Columns) - len(t.Records[i].Values); n > 0 {
+			t.Records[i].Values = pad(t.Records[i].Values, len(t.Columns))
+		}
+	}
+}
+
+// A phraseRow is a record and the sentence it consists of.
+type phraseRow struct {
+	Record
+	p phrase
+}
+
+// phraseColumn finds the column whose sentences name loudspeakers and watts, -1 if there is none.
+func phraseColumn(t *Table) int {
+	best, most := -1, 0
+	tap := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Tap })
+	for j, c := range t.Columns {
+		if tap >= 0 && j != tap || tap < 0 && !worded[c.Field] {
+			continue
+		}
+		hits, rows := 0, 0
+		for i := range t.Records {
+			r := &t.Records[i]
+			if r.Class != Device {
+				continue
+			}
+			rows++
+			text := r.Values[j].Text
+			if len(text) < 6 || len(text) > 400 || !rePhraseW.MatchString(text) {
+				continue
+			}
+			p := phraseOf(oneLine(text))
+			switch { // a column of taps must count its loudspeakers and say a word of them, in most rows
+			case j == tap:
+				if p.count != "" && rePhraseWord.MatchString(text) {
+					hits++
+				}
+			case p.device == vocabulary.LoudspeakerDevice, p.set != "" && (p.count != "" || p.same):
+				hits++
+			}
+		}
+		need := 4
+		if j == tap || t.Kind != Loudspeakers && t.Kind != Mixed {
+			need = 2
+		}
+		if (hits >= 2 || hits == rows) && need*hits >= rows && hits > most {
+			best, most = j, hits
+		}
+	}
+	return best
+}
+
+// rePhraseWord finds a word that is no unit.
+var rePhraseWord = regexp.MustCompile(`\p{L}{4,}`)
+
+// rePhraseParts parts a cell that describes several groups of devices.
+var rePhraseParts = regexp.MustCompile(`\s*(?:\n|\r|;|\s\+\s|\s&\s)\s*`)
+
+// phraseRows takes the records apart where their sentence describes several
+// groups with a count each, and joins sentences that go on in the row below.
+func phraseRows(t *Table, col int) []phraseRow {
+	var out []phraseRow
+	var before phrase // of the last device that was described in full
+	for i := 0; i < len(t.Records); i++ {
+		r := t.Records[i]
+		if r.Class != Device && r.Class != Struck && r.Class != Hidden {
+			out = append(out, phraseRow{Record: r})
+			continue
+		}
+		whole := r.Values[col].Text
+		for k := i + 1; k < len(t.Records) && t.Records[k].Reason == goesOn; k++ {
+			whole += " " + t.Records[k].Text
+		}
+		parts := rePhraseParts.Split(whole, -1)
+		if len(parts) > 1 && slices.ContainsFunc(parts, func(s string) bool { return phraseOf(s).count == "" }) {
+			parts = []string{oneLine(whole)}
+		}
+		for _, part := range parts {
+			one := phraseRow{Record: r, p: phraseOf(part)}
+			if one.p.same {
+				one.p.device = before.device
+				if one.p.watts == "" {
+					one.p.watts = before.watts
+				}
+				if one.p.amp == "" {
+					one.p.amp = before.amp
+				}
+			}
+			before = one.p
+			if len(parts) > 1 {
+				one.Values = slices.Clone(r.Values)
+				one.Values[col].Text = part
+				for j, c := range t.Columns {
+					if rowSums[c.Field] {
+						one.Values[j] = Value{At: r.Values[j].At}
+					}
+				}
+			}
+			out = append(out, one)
+		}
+		if len(parts) > 1 && r.Class == Device {
+			out = appendSum(out, t, &r)
+		}
+	}
+	return out
+}
+
+// rowSums are the fields that state something of a whole row.
+var rowSums = map[vocabulary.Field]bool{vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Quantity: true}
+
+// appendSum adds a record for what a row states of all its groups together, if it does.
+func appendSum(out []phraseRow, t *Table, r *Record) []phraseRow {
+	sum := *r
+	sum.Values = make([]Value, len(t.Columns))
+	stated := false
+	for j, c := range t.Columns {
+		sum.Values[j].At = r.Values[j].At
+		if rowSums[c.Field] && r.Values[j].Text != "" {
+			sum.Values[j], stated = r.Values[j], true
+			sum.At = r.Values[j].At
+			sum.Text = oneLine(r.Values[j].Text)
+		}
+	}
+	if !stated {
+		return out
+	}
+	sum.Class, sum.Reason = Total, "what the groups of the row come to"
+	return append(out, phraseRow{Record: sum})
+}
+
+// classify decides whether a row of a bill is one of devices at all: not where it
+// names cable or other equipment, nor where it counts metres or hours.
+func (r *phraseRow) classify(units int) {
+	switch {
+	case r.p.device == vocabulary.CableDevice:
+		r.Class, r.Reason = NoDevice, "names a cable"
+	case r.p.device == vocabulary.OtherDevice && r.p.set == "":
+		r.Class, r.Reason = NoDevice, "names other equipment"
+	case units >= 0 && noPieces[vocabulary.Fold(r.Values[units].Text)]:
+		r.Class, r.Reason = NoDevice, "is not counted in pieces: "+quote(r.Values[units].Text)
+	case r.p.device == vocabulary.NoDevice && !r.p.same && r.p.watts == "" && r.p.set == "":
+		r.Class, r.Reason = NoDevice, "names no device"
+	default:
+		return
+	}
+	if r.Text == "" {
+		var words []string
+		for _, v := range r.Values {
+			if v.Text != "" && v.How == schedule.Stated {
+				words = append(words, oneLine(v.Text))
+			}
+		}
+		r.Text = strings.Join(words, " | ")
+	}
+}
+
+// pieceUnits and noPieces are what bills write in their column of units.
+var (
+	pieceUnits = map[string]bool{"nr": true, "no": true, "nos": true, "ea": true, "each": true, "item": true, "pcs": true, "pc": true, "st": true, "stk": true, "stuck": true, "u": true, "ud": true,
+		"uds": true, "un": true, "pz": true, "cad": true, "n": true, "stuks": true, "pce": true, "ens": true}
+	noPieces = map[string]bool{"m": true, "ml": true, "lm": true, "lfm": true, "ft": true, "lf": true, "km": true, "mtr": true, "mts": true, "hr": true, "hrs": true, "h": true, "std": true, "day": true,
+		"days": true, "sum": true, "psch": true, "psc": true, "pa": true, "lot": true, "ls": true, "ff": true, "fft": true, "forf": true, "corpo": true, "pst": true, "m2": true, "kg": true}
+)
+
+// unitColumn finds the column of a bill that says what each row is counted in, -1 if there is none.
+func unitColumn(t *Table) int {
+	for j := range t.Columns {
+		hits, cells := 0, 0
+		for i := range t.Records {
+			if r := &t.Records[i]; r.Class == Device && r.Values[j].Text != "" {
+				cells++
+				if w := vocabulary.Fold(r.Values[j].Text); pieceUnits[w] || noPieces[w] {
+					hits++
+				}
+			}
+		}
+		if hits >= 2 && 10*hits >= 7*cells {
+			return j
+		}
+	}
+	return -1
+}
+
+// phraseColumns adds the columns that sentences fill.
+type phraseColumns struct {
+	t   *Table
+	col int
+	has []vocabulary.Field       // what the table has columns of by itself
+	at  map[vocabulary.Field]int // the columns made
+}
+
+// read takes what a sentence says as values of its row. set says that sentences of the table
+// tell what loudspeakers are set to from what they are rated.
+func (c *phraseColumns) read(r *phraseRow, set bool) {
+	p := &r.p
+	if p.device == vocabulary.AmplifierDevice {
+		return // its outputs are no place of a loudspeaker
+	}
+	if p.device == vocabulary.ControlDevice {
+		c.put(r, vocabulary.ControlWatts, p.watts)
+		c.put(r, vocabulary.Room, p.room)
+		c.put(r, vocabulary.Zone, p.zone)
+		return
+	}
+	switch {
+	case p.set != "":
+		c.put(r, vocabulary.Tap, p.set)
+		c.put(r, vocabulary.RatedWatts, p.watts)
+	case p.full:
+		c.put(r, vocabulary.Tap, p.watts)
+	case set:
+		c.put(r, vocabulary.RatedWatts, p.watts)
+	default:
+		c.put(r, vocabulary.Tap, p.watts)
+	}
+	c.put(r, vocabulary.Quantity, p.count)
+	if p.amp != "" && p.output != "" {
+		c.put(r, vocabulary.Amplifier, p.amp)
+	}
+	c.put(r, vocabulary.Channel, p.output)
+	c.put(r, vocabulary.Circuit, p.line)
+	c.put(r, vocabulary.Zone, p.zone)
+	c.put(r, vocabulary.Room, p.room)
+}
+
+// put adds a value to a row, and its column to the table where that has none of the field.
+func (c *phraseColumns) put(r *phraseRow, f vocabulary.Field, text string) {
+	if text == "" || slices.Contains(c.has, f) {
+		return
+	}
+	j, ok := c.at[f]
+	if !ok {
+		of := c.t.Columns[c.col]
+		j = len(c.t.Columns)
+		c.at[f] = j
+		c.t.Columns = append(c.t.Columns, Column{At: of.At, Header: of.Header, Field: f, Confidence: 0.7, Evidence: "said in words under the header “" + of.Header + "”"})
+	}
+	if len(r.Values) <= j {
+		r.Values = pad(r.Values, j+1)
+	}
+	from := r.Values[c.col]
+	r.Values[j] = Value{Cell: from.Cell, At: from.At, Text: text, How: schedule.Stated, Because: "in the description"}
+}
