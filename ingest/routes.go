@@ -35,6 +35,7 @@ type route struct {
 type carried struct {
 	controls []string
 	watts    seen
+	at       service // the places that they are on, if the note says so
 }
 
 var (
@@ -56,10 +57,11 @@ func (b *builder) hearRoutes() {
 		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
-			if c, ok := b.carriedIn(at); ok {
-				b.carried = append(b.carried, c)
+			if list := b.carriedIn(at); len(list) > 0 {
+				b.carried = append(b.carried, list...)
 				continue
 			}
+			b.carried = append(b.carried, b.controlsIn(at)...)
 			b.routes = append(b.routes, b.routesIn(at)...)
 		}
 	}
@@ -96,25 +98,56 @@ func statements(text string) []string {
 	}
 }
 
-// carriedIn reads "VC-2, VC-3: 35 W": controls that rows name, and one power.
-func (b *builder) carriedIn(s seen) (carried, bool) {
-	m := wattsIn.FindAllStringSubmatchIndex(s.text, 2)
-	if len(m) != 1 {
-		return carried{}, false
-	}
-	c := carried{watts: s}
-	c.watts.text = s.text[m[0][2]:m[0][3]]
-	before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[:m[0][0]], " :=,(–-"), ""), " :=,(–-")
-	for _, part := range listMarks.Split(before, -1) {
-		for _, tag := range listWords.Split(part, -1) {
-			if tag = strings.Trim(tag, " :=–-"); b.dir.controls[join.Key(tag)] && tag != "" {
+// carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls that rows name,
+// with the power behind them.
+func (b *builder) carriedIn(s seen) []carried {
+	var out []carried
+	start := 0
+	for _, m := range wattsIn.FindAllStringSubmatchIndex(s.text, -1) {
+		c := carried{watts: s}
+		c.watts.text = s.text[m[2]:m[3]]
+		before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[start:m[0]], " :=,;(–-"), ""), " :=,(–-")
+		start = m[1]
+		for _, part := range listMarks.Split(before, -1) {
+			for _, tag := range listWords.Split(part, -1) {
+				tag = strings.Trim(tag, " :=–-")
+				if tag == "" {
+					continue
+				}
+				if !b.dir.controls[join.Key(tag)] {
+					return nil
+				}
 				c.controls = append(c.controls, tag)
-			} else if tag != "" {
-				return carried{}, false
 			}
 		}
+		if len(c.controls) == 0 {
+			return nil
+		}
+		out = append(out, c)
 	}
-	return c, len(c.controls) > 0
+	return out
+}
+
+// controlsIn reads controls with their ratings among other words, "VC A and VC
+// B are 6 W controls", and the places that they are said to be on.
+func (b *builder) controlsIn(s seen) []carried {
+	list, err := notation.ParseControls(s.text, notation.Auto)
+	if err != nil {
+		return nil
+	}
+	var out []carried
+	for _, k := range list {
+		if k.W == 0 || k.Name == "" {
+			continue
+		}
+		c := carried{controls: []string{k.Name}, watts: s, at: b.placesIn(s, k.Place)}
+		c.watts.text = plain(k.W) + " W"
+		out = append(out, c)
+		if c.at.had() {
+			b.controlNames.Add(k.Name, 0)
+		}
+	}
+	return out
 }
 
 // routesIn reads what one statement says of places and outputs.
@@ -300,11 +333,34 @@ func (b *builder) applyRoutes() {
 	}
 	for _, c := range b.carried {
 		for _, tag := range c.controls {
-			if k := b.controls[b.controlNames.Find(tag).Key]; k != nil && len(b.controlRated[k]) == 0 {
+			k := b.controls[b.controlNames.Find(tag).Key]
+			if k == nil && c.at.had() && b.placesKnown(&c.at) {
+				k = b.control(c.watts, tag)
+			}
+			if k == nil {
+				continue
+			}
+			if len(b.controlRated[k]) == 0 {
 				b.noteControlRating(k, c.watts)
 			}
+			for _, name := range c.at.zones {
+				if z := b.zones[b.zoneNames.Find(name).Key]; z != nil && z.Control == nil {
+					z.Control = k
+				}
+			}
+			b.serve(&c.at, nil, k)
 		}
 	}
+}
+
+// placesKnown reports whether rows name a place of a service.
+func (b *builder) placesKnown(v *service) bool {
+	for _, name := range v.zones {
+		if b.zones[b.zoneNames.Find(name).Key] != nil {
+			return true
+		}
+	}
+	return len(v.rooms)+len(v.tags) > 0
 }
 
 // channelOfRoute is the channel that a note names.

@@ -65,3 +65,35 @@ func TestNotesRouteLines(t *testing.T) {
 		want(t, note, got, []string{"L1 60", "L2 30"})
 	}
 }
+
+// Controls that remarks and notes name among other words; common practice, no
+// source.
+func TestControlsAmongWords(t *testing.T) {
+	for _, tt := range []struct {
+		name, table string
+		want        []string
+	}{
+		{"in a remark", "tag | tap[W] | channel | notes\nLS-1 | 5 | A1.1 | local att. ATT-1, 6 W\nLS-2 | 5 | A1.1 |", []string{"ATT-1 6 W: LS-1"}},
+		{"a remark that denies", "tag | tap[W] | channel | notes\nLS-1 | 5 | A1.1 | not behind VC-1\nLS-2 | 5 | A1.1 |", nil},
+		{"in a section title", "tag | tap[W]\nsection control: behind attenuator T1, 12 W\nLS-1 | 5\nLS-2 | 5", []string{"T1 12 W: LS-1 LS-2"}},
+		{"two ratings in a note", "tag | tap[W] | control\nLS-1 | 5 | AT1\nLS-2 | 5 | AT2\n# AT1 : 3 W max - AT2 : 12 W max", []string{"AT1 3 W: LS-1", "AT2 12 W: LS-2"}},
+		{"letters for numbers", "tag | tap[W] | control\nLS-1 | 5 | VC A\nLS-2 | 5 | VC B\n# VC A and VC B are 6 W controls, VC B is on the landing", []string{"VC A 6 W: LS-1", "VC B 6 W: LS-2"}},
+		{"on a room", "tag | tap[W] | room\nLS-1 | 5 | Viewing\nLS-2 | 5 | Shop\n# Volume control VC-V (35 W) on Viewing", []string{"VC-V 35 W: LS-1"}},
+		{"a word before the rating", "tag | tap[W] | control\nLS-1 | 5 | R1 da 10 W", []string{"R1 10 W: LS-1"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.table))
+			var got []string
+			for _, c := range j.Controls {
+				text := c.Name + " " + show(c.Rated) + " W:"
+				for _, l := range j.Loudspeakers {
+					if l.Control == c {
+						text += " " + l.Tag.Value
+					}
+				}
+				got = append(got, text)
+			}
+			want(t, "controls", got, tt.want)
+		})
+	}
+}

@@ -9,6 +9,9 @@ import (
 type RatedControl struct {
 	Name string  // its tag as written: "VC-1", "T1"; "" if it has none
 	W    float64 // its rating; 0 if not written
+	// Place is what it is said to stand at or to control, behind a word such as
+	// "on", "in", "für", "pour": "VIEWING" of "VC-V (35 W) on VIEWING".
+	Place string
 }
 
 // ParseControls finds the controls that a title or a remark names, with the
@@ -42,6 +45,10 @@ func ParseControls(s string, style Style) ([]RatedControl, error) {
 			for ; open < len(out); open++ {
 				out[open].W = w
 			}
+			if place, n := placeBehind(tokens, i, text); n > 0 {
+				out[len(out)-1].Place = place
+				i += n
+			}
 			continue
 		}
 		name, n := controlAt(tokens, i)
@@ -64,12 +71,75 @@ func ParseControls(s string, style Style) ([]RatedControl, error) {
 			}
 		}
 		before = 0
+		for letters := lettersOf(name); letters != ""; { // LSR 1, 3
+			figure, n := furtherFigure(tokens, i)
+			if n == 0 {
+				break
+			}
+			out = append(out, RatedControl{Name: letters + figure})
+			i += n
+		}
 	}
 	out = slices.DeleteFunc(out, func(c RatedControl) bool { return c == RatedControl{} })
 	if len(out) == 0 {
 		return nil, fail(what, text, ErrNotUnderstood)
 	}
 	return out, nil
+}
+
+// placeWords stand between a control and its place.
+var placeWords = []string{"on", "in", "at", "for", "im", "am", "fur", "auf", "dans", "pour", "sur", "en", "para", "per", "nel", "nella", "voor", "op"}
+
+// placeBehind reads the place of a control behind its rating at tokens[i]: up
+// to a comma, a bracket or the end.
+func placeBehind(tokens []token, i int, text string) (string, int) {
+	from := i
+	for from < len(tokens) && tokens[from].is(")") {
+		from++
+	}
+	if from+1 >= len(tokens) || !slices.Contains(placeWords, tokens[from].text) {
+		return "", 0
+	}
+	end := from + 1
+	for end < len(tokens) && !strings.Contains(",(;:/", tokens[end].text) {
+		if _, n := controlAt(tokens, end); n > 0 {
+			break
+		}
+		end++
+	}
+	if end == from+1 {
+		return "", 0
+	}
+	runes := []rune(text)
+	stop := len(runes)
+	if end < len(tokens) {
+		stop = tokens[end].at
+	}
+	return strings.Trim(string(runes[tokens[from+1].at:stop]), " .,;-"), end - i
+}
+
+// lettersOf is a tag without the figure at its end, "" if it ends in none.
+func lettersOf(name string) string {
+	letters := strings.TrimRight(name, "0123456789")
+	if letters == name {
+		return ""
+	}
+	return letters
+}
+
+// furtherFigure reads ", 3" or "and 3" at tokens[i]: a figure without a unit.
+func furtherFigure(tokens []token, i int) (string, int) {
+	if i+1 >= len(tokens) || !(tokens[i].is(",") || tokens[i].is("+") || tokens[i].is("&") || tokens[i].is("/") || isAnd(tokens[i].text)) {
+		return "", 0
+	}
+	t := tokens[i+1]
+	if t.kind != figureToken || !t.figure.whole || len(t.raw) > 2 {
+		return "", 0
+	}
+	if i+2 < len(tokens) && !(tokens[i+2].kind == markToken && tokens[i+2].text != "*" || isAnd(tokens[i+2].text)) {
+		return "", 0
+	}
+	return t.raw, 2
 }
 
 // controlAt reads a control at tokens[i]: a word for one with its tag behind
