@@ -188,9 +188,9 @@ func neighbour(cols []*heading, i int, f vocabulary.Field) float64 {
 		return 0
 	}
 	switch {
-	case f == vocabulary.ChannelWatts && left == vocabulary.Channel:
-		return 0.25
-	case f == vocabulary.ChannelWatts && left == vocabulary.Amplifier,
+	case f == vocabulary.ChannelWatts && left == vocabulary.Channel && cols[i].volts > 0:
+		return 0.25 // "Rated W at 70 V": of the output of the line
+	case f == vocabulary.ChannelWatts && (left == vocabulary.Channel || left == vocabulary.Amplifier),
 		f == vocabulary.ControlWatts && (left == vocabulary.Control || left == vocabulary.ControlModel),
 		f == vocabulary.ControlModel && left == vocabulary.Control:
 		return 0.12
