@@ -161,6 +161,33 @@ func TestContradictions(t *testing.T) {
 	}
 }
 
+// TestWhatIsNoContradiction: ratings at two line voltages, and one without a voltage that says the same.
+func TestWhatIsNoContradiction(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		rows []string
+		want int // claims against each other
+	}{
+		{"two voltages", []string{"rated=30; volts=100", "rated=30; volts=70.7"}, 0},
+		{"two voltages, other watts", []string{"rated=30; volts=100", "rated=15; volts=70.7"}, 0},
+		{"without a voltage, the same", []string{"rated=30; volts=100", "rated=30"}, 0},
+		{"without a voltage, another", []string{"rated=30; volts=100", "rated=60"}, 2},
+		{"one voltage", []string{"rated=30; volts=100", "rated=60; volts=100", "rated=30; volts=70.7"}, 2},
+	} {
+		var results []*Result
+		for _, row := range tt.rows {
+			results = append(results, Check(parseCase(t, tt.name, "kind,name,says,want\ncontrol,VC-1,model=WK-9; "+row+",\n").job, DefaultSettings()))
+		}
+		got := 0
+		for _, c := range HouseTodo(results).Contradictions {
+			got += len(c.Claims)
+		}
+		if got != tt.want {
+			t.Errorf("%s: %d claims against each other, want %d", tt.name, got, tt.want)
+		}
+	}
+}
+
 func TestWaivers(t *testing.T) {
 	at := houseAt("waivers", 2, 1)
 	waiver := schedule.WaiverRow{At: houseAt("waivers", 2, 0), Rule: schedule.Said("control-overload", at), Place: schedule.Said("control VC-1", at),

@@ -41,6 +41,7 @@ type Contradiction struct {
 // A Claim is what schedules say of a model, and where.
 type Claim struct {
 	Text  string
+	Volts string         // the line voltage it holds for, "" where none is said
 	Where []schedule.Ref // at most mostPlaces of them
 	Count int
 }
@@ -64,6 +65,7 @@ type lack struct {
 // A said is what one row says of a model.
 type said struct {
 	kind, model, what, text string
+	volts                   string // the line voltage that it holds for, "" where none is said
 	at                      schedule.Ref
 }
 
@@ -154,7 +156,7 @@ func (m *todoModels) say(s said) {
 			return
 		}
 	}
-	m.claims[id] = append(list, Claim{Text: s.text, Where: []schedule.Ref{s.at}, Count: 1})
+	m.claims[id] = append(list, Claim{Text: s.text, Volts: s.volts, Where: []schedule.Ref{s.at}, Count: 1})
 }
 
 func (m *todoModels) finish() ([]TodoModel, []Contradiction) {
@@ -175,7 +177,7 @@ func (m *todoModels) finish() ([]TodoModel, []Contradiction) {
 	})
 	var against []Contradiction
 	for _, c := range m.claimed {
-		if list := m.claims[c]; len(list) > 1 {
+		if list := contradicting(m.claims[c]); len(list) > 1 {
 			slices.SortStableFunc(list, func(a, b Claim) int { return cmp.Or(cmp.Compare(b.Count, a.Count), cmp.Compare(a.Text, b.Text)) })
 			against = append(against, Contradiction{Model: m.names[c.modelID], Kind: c.kind, What: c.what, Claims: list})
 		}
@@ -184,6 +186,23 @@ func (m *todoModels) finish() ([]TodoModel, []Contradiction) {
 		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Model, b.Model), cmp.Compare(a.What, b.What))
 	})
 	return models, against
+}
+
+// contradicting returns the claims that some other claim denies: what holds for
+// one line voltage denies nothing that holds for another, and 35 W without a
+// voltage does not deny 35 W at 100 V.
+func contradicting(claims []Claim) []Claim {
+	var out []Claim
+	for i, a := range claims {
+		for k, b := range claims {
+			differ := a.Volts == b.Volts || (a.Volts == "" || b.Volts == "") && strings.TrimSuffix(a.Text, a.Volts) != strings.TrimSuffix(b.Text, b.Volts)
+			if i != k && differ {
+				out = append(out, a)
+				break
+			}
+		}
+	}
+	return out
 }
 
 // What a claim is about.
@@ -212,11 +231,11 @@ func (x *Examination) models(r *Result) {
 			r.lacks = append(r.lacks, lack{"control", k.Model.Value, "rating", k.At, open(n.verdict)})
 		}
 		if k.Rated.Had() && !weaker(k.Rated.How) {
-			text := span(quantity(k.Rated)) + " W"
+			at := ""
 			if n.rating.volts != nil && !n.rating.house {
-				text += " at " + voltsList(n.rating.volts)
+				at = " at " + voltsList(n.rating.volts)
 			}
-			r.said = append(r.said, said{"control", k.Model.Value, claimedRating, text, placeOf(k.Rated.Source, k.At)})
+			r.said = append(r.said, said{"control", k.Model.Value, claimedRating, span(quantity(k.Rated)) + " W" + at, at, placeOf(k.Rated.Source, k.At)})
 		}
 	}
 	for i, ch := range c.job.Channels {
@@ -229,7 +248,7 @@ func (x *Examination) models(r *Result) {
 			r.lacks = append(r.lacks, lack{"amplifier", model, "rating", ch.At, open(n.verdict)})
 		}
 		if ch.Rated.Had() && !weaker(ch.Rated.How) && ch.RatedBasis.Value == "" && len(ch.Bridged) == 0 {
-			r.said = append(r.said, said{"amplifier", model, claimedRating, span(quantity(ch.Rated)) + " W" + atVolts(n.lineV), placeOf(ch.Rated.Source, ch.At)})
+			r.said = append(r.said, said{"amplifier", model, claimedRating, span(quantity(ch.Rated)) + " W" + atVolts(n.lineV), atVolts(n.lineV), placeOf(ch.Rated.Source, ch.At)})
 		}
 	}
 	undecided := c.undecided()
@@ -248,10 +267,10 @@ func (x *Examination) models(r *Result) {
 			r.lacks = append(r.lacks, lack{"loudspeaker", l.Model.Value, "taps", l.At, undecided[i]})
 		}
 		if len(l.Offered) > 0 {
-			r.said = append(r.said, said{"loudspeaker", l.Model.Value, claimedTaps, offeredText(l.Offered), l.At})
+			r.said = append(r.said, said{"loudspeaker", l.Model.Value, claimedTaps, offeredText(l.Offered), "", l.At})
 		}
 		if l.Rated.Had() {
-			r.said = append(r.said, said{"loudspeaker", l.Model.Value, claimedPower, span(quantity(l.Rated)) + " W", placeOf(l.Rated.Source, l.At)})
+			r.said = append(r.said, said{"loudspeaker", l.Model.Value, claimedPower, span(quantity(l.Rated)) + " W", "", placeOf(l.Rated.Source, l.At)})
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"lineaudit/audit"
@@ -76,8 +77,12 @@ func readHouse(ctx context.Context, name string, opt source.Options) (*schedule.
 	return h, problems, nil
 }
 
-// houseProblems tells every error of a house book in one table.
+// houseProblems tells every error of a house book in one table, by sheet and
+// cell; what reading and audit both object to is told once.
 func houseProblems(name string, problems []schedule.HouseError) string {
+	problems = slices.Clone(problems)
+	slices.SortStableFunc(problems, func(a, b schedule.HouseError) int { return a.At.Compare(b.At) })
+	problems = slices.CompactFunc(problems, func(a, b schedule.HouseError) bool { return a.At == b.At })
 	return terminal.HouseProblems(name, problems)
 }
 
