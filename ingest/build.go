@@ -103,6 +103,7 @@ func (b *builder) build() *schedule.Job {
 	b.gatherLegend()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
+			b.opts.watch.Step()
 			b.classify(r)
 		}
 	}
@@ -143,6 +144,7 @@ func (b *builder) build() *schedule.Job {
 func (b *builder) each(kind deviceKind, do func(*row)) {
 	for _, t := range b.tables {
 		for _, r := range t.rows {
+			b.opts.watch.Step()
 			if r.kind == kind && r.out == "" {
 				do(r)
 			}

@@ -8,6 +8,7 @@ import (
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // jobFacts takes over what the title blocks say of the job.
@@ -65,10 +66,11 @@ func (b *builder) jobFacts() {
 
 // plainFacts takes facts apart that say two things: "A1: 5 x 240 W @ 100 V" is
 // the name of an amplifier and the rating of its channels.
-func plainFacts(facts []layout.Fact) []layout.Fact {
+func plainFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 	out := make([]layout.Fact, 0, len(facts))
-	facts = pairedFacts(facts)
+	facts = pairedFacts(facts, w)
 	for _, f := range facts {
+		w.Step()
 		if f.Field != vocabulary.Amplifier {
 			out = append(out, f)
 			continue
@@ -119,9 +121,10 @@ const hintScore = 0.2
 
 // pairedFacts makes key and value of two neighbouring texts of a title block
 // of which the first names a field: "Cable | 2 x 2.5 mm²".
-func pairedFacts(facts []layout.Fact) []layout.Fact {
+func pairedFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 	out := make([]layout.Fact, 0, len(facts))
 	for i := 0; i < len(facts); i++ {
+		w.Step()
 		f := keyed(facts[i])
 		if i+1 < len(facts) && f.Field == vocabulary.Unknown && f.Key == "" && f.At.Row > 0 {
 			v := facts[i+1]

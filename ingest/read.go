@@ -12,6 +12,7 @@ import (
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // A Kind says what a file turned out to be.
@@ -44,14 +45,28 @@ type File struct {
 type Options struct {
 	House *schedule.HouseBook // names of headers and values; may be nil
 	Units string              // unit of lengths where nothing tells: "m", "ft" or ""
+	// Stop is asked every few rows; an error from it ends the reading. nil never stops.
+	Stop func() error
+
+	watch *watch.Watch
 }
 
 // Read understands one book. It returns the file with every job in it, or with
-// the reason why it holds none.
+// the reason why it holds none: a file that opts.Stop ended is Unreadable, the
+// reason its error.
 func Read(book *grid.Book, opts Options) *File {
+	opts.watch = watch.New(opts.Stop)
+	var f *File
+	if err := watch.Guard(func() { f = read(book, &opts) }); err != nil {
+		return &File{Name: book.File, Kind: Unreadable, Reason: err.Error(), Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
+	}
+	return f
+}
+
+func read(book *grid.Book, opts *Options) *File {
 	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
-	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House)})
-	f.Jobs = build(f.Name, f.Layout, &opts)
+	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House), Watch: opts.watch})
+	f.Jobs = build(f.Name, f.Layout, opts)
 	noteReading(f.Jobs, book)
 	if why := notASchedule(f); why != "" {
 		f.Kind, f.Reason = NotASchedule, why

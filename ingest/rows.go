@@ -6,6 +6,7 @@ import (
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // A table is the part of one layout table that belongs to one job, with what
@@ -75,8 +76,8 @@ func (s seen) had() bool { return s.source.Had() }
 
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
-func newTable(t *layout.Table, number int) *table {
-	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles)}
+func newTable(t *layout.Table, number int, w *watch.Watch) *table {
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles, w)}
 	for i := range t.Columns {
 		own := t.Columns[i] // a copy: what other tables say may change it
 		c := &column{Column: &own, i: i}

@@ -10,6 +10,7 @@ import (
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // What a sentence outside the tables says of an amplifier ("PA1: two outputs,
@@ -27,9 +28,11 @@ type said struct {
 // titles and notes, in reading order.
 func spokenOn(s *layout.Sheet) []spoken {
 	var cells []spoken
+	seen := map[schedule.Ref]bool{}
 	add := func(at schedule.Ref, text string) {
 		text = strings.TrimSpace(text)
-		if at.Row > 0 && text != "" && !slices.ContainsFunc(cells, func(p spoken) bool { return p.at == at }) {
+		if at.Row > 0 && text != "" && !seen[at] {
+			seen[at] = true
 			cells = append(cells, spoken{at, text})
 		}
 	}
@@ -67,9 +70,10 @@ func spokenOn(s *layout.Sheet) []spoken {
 
 // saidIn finds the sentences about amplifiers in the texts of a sheet, each
 // alone or all of a row together.
-func saidIn(cells []spoken) []said {
+func saidIn(cells []spoken, w *watch.Watch) []said {
 	var out []said
 	for len(cells) > 0 {
+		w.Step()
 		n := 1
 		for n < len(cells) && cells[n].at.Row == cells[0].at.Row {
 			n++

@@ -10,6 +10,7 @@ import (
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // A part is what of a book belongs to one job.
@@ -25,9 +26,12 @@ type part struct {
 
 // build makes the jobs of a book.
 func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job {
+	if len(reading.AllTables()) == 0 {
+		return nil // what else stands there is nobody's
+	}
 	names := valueNames(opts.House, file)
 	var jobs []*schedule.Job
-	for _, p := range parts(reading, names) {
+	for _, p := range parts(reading, names, opts.watch) {
 		if len(p.tables) == 0 {
 			continue
 		}
@@ -44,20 +48,20 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 
 // parts divides a book into jobs: by the job column of a register, else by
 // sheets that are jobs of their own, else it is one job.
-func parts(reading *layout.Reading, names map[string][]valueName) []part {
+func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch) []part {
 	var all []sheetPart
 	number := 0
 	for i := range reading.Sheets {
 		s := &reading.Sheets[i]
 		sp := sheetPart{sheet: s}
-		sp.facts = sheetFacts(s)
+		sp.facts = sheetFacts(s, w)
 		if !s.Hidden {
 			sp.spoken = spokenOn(s)
-			sp.said = saidIn(sp.spoken)
+			sp.said = saidIn(sp.spoken, w)
 		}
 		for _, t := range s.Tables {
 			number++
-			n := newTable(t, number)
+			n := newTable(t, number, w)
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}
@@ -126,11 +130,21 @@ func (t *table) copyFor(which []int, shared bool) *table {
 
 // sheetFacts are the facts of a sheet: those outside its tables, and those
 // above each table, each once.
-func sheetFacts(s *layout.Sheet) []layout.Fact {
-	out := plainFacts(s.Facts)
+func sheetFacts(s *layout.Sheet, w *watch.Watch) []layout.Fact {
+	type said struct {
+		at    schedule.Ref
+		field vocabulary.Field
+		text  string
+	}
+	out := plainFacts(s.Facts, w)
+	seen := make(map[said]bool, len(out))
+	for _, f := range out {
+		seen[said{f.At, f.Field, f.Text}] = true
+	}
 	for _, t := range s.Tables {
-		for _, f := range plainFacts(t.Titles) {
-			if !slices.ContainsFunc(out, func(o layout.Fact) bool { return o.At == f.At && o.Field == f.Field && o.Text == f.Text }) {
+		for _, f := range plainFacts(t.Titles, w) {
+			if k := (said{f.At, f.Field, f.Text}); !seen[k] {
+				seen[k] = true
 				out = append(out, f)
 			}
 		}

@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"lineaudit/audit"
+	"lineaudit/ingest/grid"
 	"lineaudit/report"
 )
 
@@ -29,6 +30,8 @@ type settings struct {
 	failAt       audit.Grade // meaningful when fails is set
 	fails        bool
 	workers      int
+	limits       grid.Limits // of each file
+	timeLimit    time.Duration
 	quiet        bool
 	explain      string
 }
@@ -77,6 +80,13 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	fs.StringVar(&s.units, "units", "", "unit of lengths that nothing else tells: m or ft")
 	fs.StringVar(&s.encoding, "encoding", "", "encoding of text files that are not UTF-8, UTF-16 or Windows-1252, such as iso-8859-2")
 	fs.IntVar(&s.workers, "workers", runtime.GOMAXPROCS(0), "files read at once")
+	s.limits = grid.DefaultLimits()
+	var seconds int
+	var size, unpacked int64
+	fs.IntVar(&seconds, "time-limit", 60, "seconds that one file may take; one that takes longer is listed as unreadable")
+	fs.Int64Var(&size, "size-limit", s.limits.MaxBytes>>20, "largest file that is read, MiB")
+	fs.Int64Var(&unpacked, "unpacked-limit", s.limits.MaxInflated>>20, "most that the parts of one workbook may unpack to, MiB")
+	fs.IntVar(&s.limits.MaxCells, "cell-limit", s.limits.MaxCells, "most cells with content in one file")
 	fs.BoolVarP(&s.quiet, "quiet", "q", false, "print the summary line alone")
 	fs.BoolVar(&version, "version", false, "print the version")
 	fs.BoolVarP(&help, "help", "h", false, "print this help")
@@ -121,6 +131,16 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	if s.workers < 1 {
 		return nil, text, fmt.Errorf("--workers %d: at least 1", s.workers)
 	}
+	for _, l := range []struct {
+		flag  string
+		value int64
+		most  int64
+	}{{"time-limit", int64(seconds), 86_400}, {"size-limit", size, 4096}, {"unpacked-limit", unpacked, 16_384}, {"cell-limit", int64(s.limits.MaxCells), 1 << 30}} {
+		if l.value < 1 || l.value > l.most {
+			return nil, text, fmt.Errorf("--%s %d: from 1 to %d", l.flag, l.value, l.most)
+		}
+	}
+	s.timeLimit, s.limits.MaxBytes, s.limits.MaxInflated = time.Duration(seconds)*time.Second, size<<20, unpacked<<20
 	if s.paths = fs.Args(); len(s.paths) == 0 {
 		return nil, text, errors.New("name at least one file or folder of schedules")
 	}

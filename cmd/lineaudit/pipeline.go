@@ -34,7 +34,7 @@ type pipeline struct {
 // prepare reads the house book and lists the files. Without a pipeline the
 // code is what to end with.
 func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
-	p := &pipeline{set: set, reading: source.Options{Encoding: set.encoding}}
+	p := &pipeline{set: set, reading: source.Options{Encoding: set.encoding, Limits: set.limits, TimeLimit: set.timeLimit}}
 	if set.out != "" {
 		p.reading.Exclude = append(p.reading.Exclude, set.out)
 	}
@@ -97,29 +97,31 @@ func (p *pipeline) readAll(ctx context.Context, s screen) error {
 	})
 }
 
-// one reads and audits one file.
-func (p *pipeline) one(ctx context.Context, f source.File) report.File {
-	out := report.File{Name: f.Name}
-	book, err := f.Read(ctx, p.reading)
-	var bad *grid.Unreadable
-	switch {
-	case errors.As(err, &bad):
-		out.Kind, out.Reason = report.Unreadable, bad.Reason
-		if bad.Advice != "" {
-			out.Reason += "; " + bad.Advice
+// one reads and audits one file, in the time that a file may take. A fault of
+// ours costs that file alone.
+func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
+	defer func() {
+		if v := recover(); v != nil {
+			out = report.File{Name: f.Name, Kind: report.Unreadable, Reason: fmt.Sprintf("the audit failed on it (%v); please report the file", v)}
 		}
-		p.identify(ctx, f, &out)
-		return out
-	case err != nil:
-		out.Kind, out.Reason = report.Unreadable, err.Error()
+	}()
+	limited, cancel := p.limited(ctx)
+	defer cancel()
+	out = report.File{Name: f.Name}
+	book, err := f.Read(limited, p.reading)
+	if err != nil {
+		out.Kind, out.Reason = report.Unreadable, told(err)
 		p.identify(ctx, f, &out)
 		return out
 	}
-	read := p.interpret(book)
+	read := p.interpret(limited, book)
 	out.Kind, out.Reason = report.Kind(read.Kind), read.Reason
 	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
 	out.NotTables = read.LeftOut
 	for _, job := range read.Jobs {
+		if limited.Err() != nil {
+			return report.File{Name: f.Name, Kind: report.Unreadable, Reason: told(context.Cause(limited)), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
+		}
 		result := audit.Check(job, p.limits)
 		if p.shelf != nil {
 			result = p.shelf.Keep(result)
@@ -127,6 +129,20 @@ func (p *pipeline) one(ctx context.Context, f source.File) report.File {
 		out.Results = append(out.Results, result)
 	}
 	return out
+}
+
+// limited is a context that ends when a file has had its time.
+func (p *pipeline) limited(ctx context.Context) (context.Context, context.CancelFunc) {
+	return context.WithTimeoutCause(ctx, p.set.timeLimit, source.TimedOut(p.set.timeLimit))
+}
+
+// told is why a file could not be read and what to do about it.
+func told(err error) string {
+	var bad *grid.Unreadable
+	if errors.As(err, &bad) && bad.Advice != "" {
+		return bad.Reason + "; " + bad.Advice
+	}
+	return err.Error()
 }
 
 // identify tells which bytes an unreadable file had, where they can be had at all.
@@ -137,13 +153,18 @@ func (p *pipeline) identify(ctx context.Context, f source.File, out *report.File
 }
 
 // interpret turns cells into jobs; a fault of ours costs that file alone.
-func (p *pipeline) interpret(book *grid.Book) (read *ingest.File) {
+func (p *pipeline) interpret(ctx context.Context, book *grid.Book) (read *ingest.File) {
 	defer func() {
 		if v := recover(); v != nil {
 			read = &ingest.File{Name: book.File, Kind: ingest.Unreadable, Reason: fmt.Sprintf("the reader failed on it (%v); please report the file", v)}
 		}
 	}()
-	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units})
+	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units, Stop: func() error {
+		if ctx.Err() == nil {
+			return nil
+		}
+		return errors.New(told(context.Cause(ctx)))
+	}})
 }
 
 // audit ranks the results and gathers what the reports need.

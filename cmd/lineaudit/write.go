@@ -168,6 +168,8 @@ func (p *pipeline) copy(ctx context.Context, w io.Writer, f source.File, finding
 			err = fmt.Errorf("marking failed (%v)", v)
 		}
 	}()
+	ctx, cancel := p.limited(ctx)
+	defer cancel()
 	content, err := f.Bytes(ctx, p.reading)
 	if err != nil {
 		return "", err

@@ -90,6 +90,7 @@ func (b *bodyReader) field(col int) vocabulary.Field {
 // classify gives every line its class, as far as the line alone tells.
 func (b *bodyReader) classify() {
 	for i := range b.lines {
+		b.f.watch.Step()
 		bl := &b.lines[i]
 		bl.class, bl.reason = b.classOf(bl, i)
 		switch bl.class {

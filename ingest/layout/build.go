@@ -36,6 +36,7 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 	}
 	var cols []*heading
 	for col := d.from; col <= d.to; col++ {
+		f.watch.Step()
 		h := &heading{col: col, at: d.header[len(d.header)-1]}
 		f.parts(d, h)
 		if len(h.parts) == 0 && filled[col] == 0 {

@@ -31,6 +31,7 @@ func (f *finder) drafts() []*draft {
 	var done, active []*draft
 	skip := 0 // first line number that is free again
 	for i := range lines {
+		f.watch.Step()
 		l := &lines[i]
 		if l.n < skip {
 			continue

@@ -30,6 +30,7 @@ func (sr *sheetReader) forms() {
 	}
 	var facts []Fact
 	for i := range sr.p.lines {
+		sr.watch.Step()
 		l := &sr.p.lines[i]
 		if len(l.slots) > 12 || i > maxFormLines || len(facts) < i/formEvery {
 			return

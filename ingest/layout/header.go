@@ -7,6 +7,7 @@ import (
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // A finder looks for tables on one plane.
@@ -16,6 +17,7 @@ type finder struct {
 	forced map[string]vocabulary.Field // folded header to the field the house book gives it
 	known  map[string]headerCell
 	budget int // header readings left, so that a sheet of prose cannot take for ever
+	watch  *watch.Watch
 }
 
 // A headerCell is how much a text looks like a header.
@@ -35,8 +37,8 @@ const headerScore = 0.55
 var titleFields = map[vocabulary.Field]bool{vocabulary.Job: true, vocabulary.JobNo: true, vocabulary.Client: true,
 	vocabulary.Author: true, vocabulary.Site: true, vocabulary.Revision: true, vocabulary.Date: true}
 
-func newFinder(p *plane, s *vocabulary.Scorer, forced map[string]vocabulary.Field) *finder {
-	return &finder{p: p, s: s, forced: forced, known: map[string]headerCell{}, budget: maxReadings}
+func newFinder(p *plane, s *vocabulary.Scorer, forced map[string]vocabulary.Field, w *watch.Watch) *finder {
+	return &finder{p: p, s: s, forced: forced, known: map[string]headerCell{}, budget: maxReadings, watch: w}
 }
 
 // header reads a cell as a header.

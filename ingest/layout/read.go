@@ -4,6 +4,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // A Reading is what was found in one book: the sheets in order, each with its
@@ -39,6 +40,7 @@ type Outside struct {
 // Options are what a user may settle about the reading.
 type Options struct {
 	Names []Name
+	Watch *watch.Watch // asked at every line; may be nil
 }
 
 // A Name is a line of the house book: this header means that field.

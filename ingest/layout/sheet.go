@@ -9,6 +9,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/vocabulary"
+	"lineaudit/ingest/watch"
 )
 
 // Read finds what the sheets of a book hold. It never fails: what is not
@@ -24,7 +25,7 @@ func Read(book *grid.Book, opts Options) *Reading {
 	r := &Reading{}
 	var found []*sheetReader
 	for _, sheet := range book.Sheets {
-		sr := &sheetReader{book: book, sheet: sheet, s: s, forced: forced}
+		sr := &sheetReader{book: book, sheet: sheet, s: s, forced: forced, watch: opts.Watch}
 		sr.read()
 		found = append(found, sr)
 	}
@@ -53,6 +54,7 @@ type sheetReader struct {
 	sheet  *grid.Sheet
 	s      *vocabulary.Scorer
 	forced map[string]vocabulary.Field
+	watch  *watch.Watch
 
 	p       *plane
 	f       *finder
@@ -76,7 +78,7 @@ func (sr *sheetReader) read() {
 	if p := sr.p.unglue(); p != nil {
 		sr.p = p
 	}
-	sr.f = newFinder(sr.p, sr.s, sr.forced)
+	sr.f = newFinder(sr.p, sr.s, sr.forced, sr.watch)
 	sr.readTurned()
 	whole := sr.p
 	sr.use(sr.p.without(sr.areas()))
@@ -108,6 +110,7 @@ const maxRest = 3000
 func (sr *sheetReader) readRest() {
 	none := len(sr.tables) == 0
 	for _, r := range sr.p.blocks(maxRest) {
+		sr.watch.Step()
 		if r.Row2-r.Row1 < 2 || r.Col2-r.Col1 < 2 {
 			continue
 		}
@@ -145,6 +148,7 @@ func (sr *sheetReader) readTables() {
 		}
 	}
 	for i, d := range drafts {
+		sr.watch.Step()
 		if d.fixed {
 			continue
 		}
@@ -379,6 +383,7 @@ func (sr *sheetReader) leftovers(miss string) {
 		}
 	}
 	for i := range sr.p.lines {
+		sr.watch.Step()
 		l := &sr.p.lines[i]
 		free := l.slots
 		if len(areas) > 0 {

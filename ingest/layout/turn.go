@@ -16,6 +16,7 @@ func (sr *sheetReader) readTurned() {
 	var last *placed // the transposed table just above, which a block after a blank line may go on with
 	lastKey := 0
 	for _, r := range sr.p.blocks(maxTurned) {
+		sr.watch.Step()
 		r = sr.f.dropTitles(r)
 		key, ok := sr.f.keyColumn(r, last != nil && lastKey >= r.Col1 && lastKey <= r.Col2 && r.Row1-last.area.Row2 <= 3)
 		if !ok {
@@ -39,7 +40,7 @@ func (sr *sheetReader) readTurned() {
 
 // turned reads the area as a table that lies on its side, its header in the column key and those left of it.
 func (sr *sheetReader) turned(area grid.Range, key int) *Table {
-	f := newFinder(sr.p.turn(area), sr.s, sr.forced)
+	f := newFinder(sr.p.turn(area), sr.s, sr.forced, sr.watch)
 	d := &draft{units: map[int]bool{}, repeated: map[int]Class{}, from: area.Row1, to: area.Row2, last: area.Col2, words: map[int]map[int]string{}}
 	for c := area.Col1; c <= key; c++ {
 		d.header = append(d.header, c)

@@ -87,7 +87,7 @@ func runSoffice(ctx context.Context, program string, data []byte, ending string)
 		return nil, err
 	}
 	if errors.Is(limited.Err(), context.DeadlineExceeded) {
-		return nil, timedOut(convertLimit)
+		return nil, TimedOut(convertLimit)
 	}
 	out, err = os.ReadFile(filepath.Join(dir, "out", "table.xlsx"))
 	if err != nil {

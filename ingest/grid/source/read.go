@@ -44,9 +44,9 @@ func Parse(ctx context.Context, name string, data []byte, opt Options) (book *gr
 	switch {
 	case err == nil:
 	case ctx.Err() != nil:
-		return nil, ctx.Err()
+		return nil, context.Cause(ctx)
 	case errors.Is(err, context.DeadlineExceeded):
-		return nil, timedOut(opt.timeLimit())
+		return nil, TimedOut(opt.timeLimit())
 	default:
 		return nil, err
 	}

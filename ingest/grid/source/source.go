@@ -79,18 +79,18 @@ func broken(name, path string, err error) File {
 }
 
 // Bytes returns the content of the file as it lies on disk or in its zip. Its
-// error is an *grid.Unreadable or that of ctx.
+// error is an *grid.Unreadable or the cause of ctx.
 func (f File) Bytes(ctx context.Context, opt Options) ([]byte, error) {
-	if err := ctx.Err(); err != nil {
-		return nil, err
+	if ctx.Err() != nil {
+		return nil, context.Cause(ctx)
 	}
 	return f.load(ctx, opt.limits())
 }
 
-// timedOut is the answer for a file that took too long.
-func timedOut(limit time.Duration) *grid.Unreadable {
+// TimedOut is the answer for a file that took too long.
+func TimedOut(limit time.Duration) *grid.Unreadable {
 	return &grid.Unreadable{
 		Reason: fmt.Sprintf("reading it was given up after %v", limit),
-		Advice: "save the sheets that matter as a workbook of their own, or allow more time",
+		Advice: "save the sheets that matter as a workbook of their own, or allow more time with --time-limit",
 	}
 }
