@@ -108,6 +108,7 @@ func (b *builder) addAmplifier(r *row) {
 				b.fillChannel(r, c)
 			}
 			if len(list) == 1 {
+				b.controlOnChannel(r, list[0])
 				b.feedZones(r, list[0])
 			}
 			continue
@@ -389,6 +390,7 @@ func (b *builder) addChannel(r *row) {
 		}
 		// a list of channels may say which zones each one feeds
 		b.feedZones(r, c)
+		b.controlOnChannel(r, c)
 	}
 	if a != nil {
 		setText(&a.Model, r.own(vocabulary.Model).asText())
@@ -396,6 +398,22 @@ func (b *builder) addChannel(r *row) {
 			b.noteFrame(a, out, s)
 		}
 	}
+}
+
+// controlOnChannel notes the control that a row of an output names: all of the
+// output hangs behind it.
+func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
+	if m := b.controlText(r); m.name == "" {
+		return
+	}
+	k := b.controlOf(r, nil)
+	if k == nil {
+		return
+	}
+	if k.Channel == nil {
+		k.Channel = c
+	}
+	b.onChannel = append(b.onChannel, channelControl{c, k})
 }
 
 // feedZones notes which zones a row says that its channel feeds.

@@ -53,6 +53,7 @@ type builder struct {
 	origin       map[*schedule.Loudspeaker]*row
 	modelColumns map[*column]bool // control columns that hold models, not tags
 	parents      []parentText
+	onChannel    []channelControl
 	looseTags    map[string][]*schedule.Loudspeaker // tags without the word for a loudspeaker; nil until asked for
 
 	lookOnly bool // while a row that does not count is worked out: create nothing
@@ -73,6 +74,12 @@ type ratedSeen struct {
 type pendingTap struct {
 	l *schedule.Loudspeaker
 	t tapped
+}
+
+// A channelControl is a control that all of a channel hangs behind.
+type channelControl struct {
+	channel *schedule.Channel
+	control *schedule.Control
 }
 
 // A parentText is what a schedule says feeds a control.

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -24,6 +25,7 @@ type directory struct {
 	byRow    map[*row]*lineEntry
 	splits   map[string]channelText // what splitKnown made of a text
 	devices  map[string][]*row      // by key of the tag
+	ampRefs  map[string]bool        // keys of what loudspeakers and zones name as their amplifier
 	controls map[string]bool        // keys of what rows of other things name as their control
 }
 
@@ -43,13 +45,15 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ampRefs: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
 				continue
 			}
-			b.knowAmps(r)
+			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
+				b.dir.ampRefs[join.Key(a.text)] = true
+			}
 			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
 				b.dir.controls[join.Key(c.text)] = true
 			}
@@ -62,6 +66,8 @@ func (b *builder) gatherDirectory() {
 			}
 		}
 	}
+	b.each(amplifierRow, b.knowAmps)
+	b.each(channelRow, b.knowAmps)
 	for i := range b.said {
 		if b.said[i].Name != "" {
 			b.knowAmp(b.said[i].ampText())
@@ -84,7 +90,9 @@ func (b *builder) knowAmps(r *row) {
 	}
 	s := r.say(vocabulary.Amplifier)
 	if !s.had() && r.kind == amplifierRow {
-		s = r.own(vocabulary.Tag)
+		if s = r.own(vocabulary.Tag); !s.had() {
+			s = b.namedIn(r.own(vocabulary.Describe))
+		}
 	}
 	if !s.had() {
 		return
@@ -295,6 +303,9 @@ func (b *builder) severalOutputs(r *row) bool { return b.channelsOfRow(r) > 1 }
 // hangsOn finds the device of the job that a row says it hangs on: a control,
 // or a loudspeaker of its own table. f is where it says so.
 func (b *builder) hangsOn(r *row) (d *row, at seen) {
+	if d := b.subItemOf(r); d != nil {
+		return d, r.own(vocabulary.Item)
+	}
 	own := join.Key(r.own(vocabulary.Tag).text)
 	for _, f := range feedFields {
 		s := r.own(f)
@@ -310,4 +321,26 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 		}
 	}
 	return nil, seen{}
+}
+
+// subItem is the number of an item that belongs to another: "3a", "3.1".
+var subItem = regexp.MustCompile(`^(\d+)(?:[a-h]|[.-]\d{1,2})$`)
+
+// subItemOf finds the control that a row is a part of by its number: item 3a
+// hangs behind the control of item 3.
+func (b *builder) subItemOf(r *row) *row {
+	item := r.own(vocabulary.Item)
+	if !item.had() || r.kind != loudspeakerRow {
+		return nil
+	}
+	m := subItem.FindStringSubmatch(item.text)
+	if m == nil {
+		return nil
+	}
+	for _, o := range r.t.rows {
+		if o.kind == controlRow && o.out == "" && o.own(vocabulary.Item).text == m[1] {
+			return o
+		}
+	}
+	return nil
 }

@@ -19,6 +19,7 @@ import (
 func harmonise(tables []*table) {
 	for _, t := range tables {
 		t.chainColumns()
+		t.amplifierColumns()
 		t.numberedChannels()
 		t.zonesInTitles()
 		t.statusColumn()

@@ -17,6 +17,7 @@ func (b *builder) link() {
 	b.roomsOfControls()
 	b.controlsOfZones()
 	b.zoneLinks()
+	b.controlsOfChannels()
 	b.controlLinks()
 	b.claimedLoads()
 	b.unusedChannels()
@@ -111,6 +112,22 @@ func (b *builder) controlsOfZones() {
 		z.Control = of[z][0]
 		s := seen{source: schedule.Source{At: z.Control.At, Written: z.Control.Name}}
 		b.take(s, "loudspeakers behind the control", "zone "+z.Name, schedule.Computed, "the only control of the zone, and its loudspeakers name none")
+	}
+}
+
+// controlsOfChannels hangs the loudspeakers of an output, if none of them names
+// a control, behind the one that its row names.
+func (b *builder) controlsOfChannels() {
+	for _, x := range b.onChannel {
+		named := false
+		for _, l := range b.job.Loudspeakers {
+			named = named || l.Control != nil && slices.Contains(feeding(l), x.channel)
+		}
+		for _, l := range b.job.Loudspeakers {
+			if !named && slices.Contains(feeding(l), x.channel) && !b.origin[l].saysNoControl() {
+				l.Control = x.control
+			}
+		}
 	}
 }
 

@@ -177,3 +177,58 @@ func linesAsItems(tables []*table) {
 		}
 	}
 }
+
+// amplifierColumns takes columns of a list of loudspeakers for the amplifiers
+// where no other column has them: one whose header has a word for an amplifier,
+// or for a rack whose outputs are numbered anew in each.
+func (t *table) amplifierColumns() {
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones || t.has(vocabulary.Amplifier) || t.Matrix {
+		return
+	}
+	for _, c := range t.columns {
+		free := c.Field == vocabulary.Unknown || c.Field == vocabulary.Model || c.Field == vocabulary.Item || c.Field == vocabulary.Describe
+		if !free || join.HasWord(join.Loudspeaker, c.Header) || strings.ContainsAny(c.Header, "0123456789") || !t.namesFew(c) {
+			continue
+		}
+		switch {
+		case join.HasWord(join.Amplifier, c.Header) && !modelWords.in(join.Fold(c.Header)):
+			t.become(c, vocabulary.Amplifier, "its header names amplifiers")
+		case join.HasWord(join.Rack, c.Header) && t.numberedAnew(c):
+			t.become(c, vocabulary.Amplifier, "the outputs are numbered anew in each")
+		default:
+			continue
+		}
+		return
+	}
+}
+
+// namesFew reports whether a column holds short names, fewer than there are rows.
+func (t *table) namesFew(c *column) bool {
+	cells, names := 0, make(map[string]bool)
+	short := true
+	t.eachText(c, func(text string) {
+		cells++
+		names[join.Key(text)] = true
+		short = short && countWords(text) <= 3 && !strings.ContainsAny(text, ".,")
+	})
+	return short && cells > 0 && (len(names) < cells || cells == 1)
+}
+
+// numberedAnew reports whether the same output stands beside several names of a column.
+func (t *table) numberedAnew(c *column) bool {
+	beside := make(map[string]string)
+	for _, ch := range t.byField[vocabulary.Channel] {
+		for i := range t.Records {
+			r := &t.Records[i]
+			out, name := join.Key(r.Values[ch.i].Text), join.Key(r.Values[c.i].Text)
+			if r.Class != layout.Device || out == "" || name == "" {
+				continue
+			}
+			if had, ok := beside[out]; ok && had != name {
+				return true
+			}
+			beside[out] = name
+		}
+	}
+	return false
+}

@@ -314,6 +314,9 @@ func (b *builder) applyType(r *row, l *schedule.Loudspeaker, t *tapped, e *typeE
 // saysAnything reports whether a row is a loudspeaker at all: it states watts,
 // a tap or an impedance, or it names a loudspeaker and stands in a place.
 func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool {
+	if q := r.own(vocabulary.Quantity); q.cell != nil && q.text == "0" && !t.had() {
+		return false // none, in so many words
+	}
 	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
 		return true
 	}

@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"slices"
 
 	"lineaudit/ingest/join"
@@ -136,7 +138,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		}
 		for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Model} {
 			if s := r.own(f); s.had() {
-				return s, seen{}
+				return b.namedIn(s), seen{}
 			}
 		}
 		return seen{}, seen{}
@@ -149,6 +151,18 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		other = all[1]
 	}
 	return name, other
+}
+
+// namedIn is the amplifier that rows name and a description holds: "Mixer
+// amplifier AMP1, 3 outputs" is AMP1. Else it is the description.
+func (b *builder) namedIn(s seen) seen {
+	for _, word := range strings.FieldsFunc(s.text, func(r rune) bool { return strings.ContainsRune(" ,;:()", r) }) {
+		if b.dir.ampRefs[join.Key(word)] {
+			s.text = word
+			return s
+		}
+	}
+	return s
 }
 
 // ownControlNames are the tags of the controls that a row of controls

@@ -4,8 +4,10 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -69,6 +71,11 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
+	if folded := strings.TrimSpace(join.Fold(s.text)); offWords.in(folded) && countWords(folded) <= 3 && !anyDigit(folded) {
+		b.take(s, string(vocabulary.Tap), "0 W", schedule.LikelierReading, "switched off or not connected: it draws nothing")
+		s.source.How, s.source.Because = schedule.LikelierReading, "switched off or not connected"
+		return tapped{watts: schedule.Exactly[schedule.Watts](0, s.source), source: s.source}
+	}
 	text, style := b.readable(&s, notation.TapColumn)
 	p, err := notation.ParseTap(text, style)
 	if err != nil {

@@ -49,6 +49,8 @@ var (
 	subTotalWords = wordClasses["sub total"]
 	allWords      = wordClasses["all places"]
 	outputWords   = wordClasses["output"]
+	modelWords    = wordClasses["model"]
+	offWords      = wordClasses["off"]
 	controlWords  = wordClasses["control word"]
 	negations     = wordClasses["negation"]
 )

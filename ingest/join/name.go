@@ -229,6 +229,17 @@ func parse(kind Kind, written string) Name {
 // number and has a title behind it: "B1 - Orangery".
 func (n Name) coded() bool { return n.Prefix != "" && len(n.Prefix) <= 2 && len(n.Rest) > 2 }
 
+// HasWord reports whether a text has a word of the kind: "Amp ref" has one for
+// an amplifier.
+func HasWord(kind Kind, text string) bool {
+	for _, t := range tokens(Fold(text)) {
+		if kindWords[kind][t.text] {
+			return true
+		}
+	}
+	return false
+}
+
 var numberWords = words("no nr n num numero nummer number nro")
 
 // number returns the number at toks[i] with a single letter or a further
