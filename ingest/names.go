@@ -40,6 +40,12 @@ func (r *row) zoneName() (name, other seen) {
 	return name, seen{}
 }
 
+// zoneName is the row's zone name, with its building where each has its own.
+func (b *builder) zoneName(r *row) (name, other seen) {
+	name, other = r.zoneName()
+	return b.ofBuilding(r, name), other
+}
+
 // collectNames gathers every name of a zone, an amplifier and a control, and
 // decides which of them name one thing.
 func (b *builder) collectNames() {
@@ -97,7 +103,7 @@ func (b *builder) collectRow(r *row) {
 // collectZone defines the zone of a row of a zone table. The row may give it a
 // number in one column and a name in another.
 func (b *builder) collectZone(r *row) {
-	name, other := r.zoneName()
+	name, other := b.zoneName(r)
 	if !name.had() {
 		return
 	}

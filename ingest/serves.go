@@ -31,7 +31,8 @@ type places struct {
 	zones, rooms map[string]bool // by key, number and title
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
-	roomsZones   bool // no loudspeaker names a zone: its room stands for one
+	doubled      map[string]bool // keys of zones of which each building has its own
+	roomsZones   bool            // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.
@@ -46,6 +47,7 @@ func (b *builder) gatherPlaces() {
 		}
 	}
 	b.places.roomsZones = !zoned
+	b.gatherDoubled()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" || r.kind != loudspeakerRow && r.kind != zoneRow {
@@ -71,18 +73,98 @@ func (b *builder) gatherPlaces() {
 	}
 }
 
-// placeText is what a row of loudspeakers says of its zone: its room, where no
-// loudspeaker of the job names a zone.
+// placeText is what a row says of its zone: its room, else its building, where
+// no loudspeaker of the job names a zone.
 func (b *builder) placeText(r *row) seen {
 	z := r.zoneText()
 	if z.had() || !b.places.roomsZones || r.kind != loudspeakerRow {
-		return z
+		return b.ofBuilding(r, z)
 	}
 	z = r.say(vocabulary.Room)
+	if !z.had() && !r.t.has(vocabulary.Room) {
+		z = r.own(vocabulary.Building)
+	}
 	if spareWord(z.text) {
 		return seen{}
 	}
 	return z
+}
+
+// ofBuilding adds the building to the name of a zone of which each building
+// has one of its own.
+func (b *builder) ofBuilding(r *row, z seen) seen {
+	if len(b.places.doubled) == 0 || !z.had() || !b.places.doubled[join.Key(z.text)] {
+		return z
+	}
+	if building := r.say(vocabulary.Building); building.had() {
+		z.text = tidy(z.text) + " (" + tidy(building.text) + ")"
+	}
+	return z
+}
+
+// gatherDoubled finds the zones that stand in several buildings and are not
+// one: other outputs feed them, or they are but numbers that begin anew.
+func (b *builder) gatherDoubled() {
+	type one struct {
+		outputs map[string]bool
+		silent  bool // a row of it names no output
+	}
+	zones := make(map[string]map[string]*one)
+	texts := make(map[string]seen)
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" || r.kind != loudspeakerRow && r.kind != zoneRow {
+				continue
+			}
+			z := r.zoneText()
+			if r.kind == zoneRow {
+				z, _ = r.zoneName()
+			}
+			if !z.had() {
+				continue
+			}
+			k, building := join.Key(z.text), join.Key(r.say(vocabulary.Building).text)
+			if zones[k] == nil {
+				zones[k], texts[k] = make(map[string]*one), z
+			}
+			x := zones[k][building]
+			if x == nil {
+				x = &one{outputs: make(map[string]bool)}
+				zones[k][building] = x
+			}
+			out := join.Key(r.say(vocabulary.Amplifier).text) + "/" + join.Key(r.say(vocabulary.Channel).text)
+			if out == "/" {
+				x.silent = true
+			} else {
+				x.outputs[out] = true
+			}
+		}
+	}
+	for _, k := range sortedKeys(zones) {
+		if len(zones[k]) < 2 {
+			continue
+		}
+		outputs, total, silent := make(map[string]bool), 0, false
+		for _, x := range zones[k] {
+			total += len(x.outputs)
+			silent = silent || x.silent
+			for o := range x.outputs {
+				outputs[o] = true
+			}
+		}
+		apart := len(outputs) == total && !silent
+		number := join.Parse(join.Zone, texts[k].text)
+		if !apart && (total > 0 || number.Number == "" || number.Title != "") {
+			continue
+		}
+		if b.places.doubled == nil {
+			b.places.doubled = make(map[string]bool)
+		}
+		b.places.doubled[k] = true
+		if !apart {
+			b.take(texts[k], "zone", "one in each building", schedule.LikelierReading, "the numbers begin anew in each building")
+		}
+	}
 }
 
 func enterPlace(m map[string]bool, kind join.Kind, text string) {
@@ -258,7 +340,7 @@ func (k deviceKind) serves() bool { return k == channelRow || k == amplifierRow 
 func (b *builder) collectService(r *row) {
 	r.service = b.serviceOf(r)
 	if r.service == nil {
-		if z := r.zoneText(); z.had() {
+		if z := b.placeText(r); z.had() {
 			b.zoneNames.Refer(z.text)
 		}
 		return

@@ -36,10 +36,10 @@ func (b *builder) zone(s seen, name string) *schedule.Zone {
 // zoneOf is the zone that a row says it belongs to.
 func (b *builder) zoneOf(r *row) *schedule.Zone {
 	z := b.placeText(r)
-	if z.field == vocabulary.Room && z.had() {
+	if (z.field == vocabulary.Room || z.field == vocabulary.Building) && z.had() {
 		s := z
 		s.field = vocabulary.Zone
-		b.take(s, "zone", "the room", schedule.LikelierReading, "no zone is named anywhere")
+		b.take(s, "zone", "the "+string(z.field), schedule.LikelierReading, "no zone is named anywhere")
 	}
 	return b.zone(z, z.text)
 }
@@ -47,7 +47,7 @@ func (b *builder) zoneOf(r *row) *schedule.Zone {
 // addZone makes or completes the zone of a row of a zone table. What such a
 // row says of loudspeakers is looked at later: see zoneGroups.
 func (b *builder) addZone(r *row) {
-	name, other := r.zoneName()
+	name, other := b.zoneName(r)
 	if !name.had() && len(b.outletOf(r).channels) > 0 {
 		r.kind = channelRow // an output that no zone hangs on
 		b.addChannel(r)
@@ -118,7 +118,7 @@ func (b *builder) zoneGroups() {
 			if r.kind != zoneRow || r.out != "" {
 				continue
 			}
-			name, _ := r.zoneName()
+			name, _ := b.zoneName(r)
 			z := b.zone(name, name.text)
 			if z == nil {
 				continue
