@@ -15,7 +15,7 @@ import (
 // cases lists every file, in the order of the truth tables.
 func cases() []typed.Case {
 	return slices.Concat(calderwick(), wendle(), bluestem(), coldFork(),
-		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(), markups(), continent(), long(), dressed(), habits(), words(), others())
+		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(), markups(), continent(), long(), dressed(), habits(), words(), cables(), others())
 }
 
 func main() { typed.Main("samples/hand", cases()) }
