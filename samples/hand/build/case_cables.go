@@ -15,7 +15,7 @@ G4|Lake south|Horn|15|4
 G5|Play area|Horn|7.5|5
 G6|Play area|Horn|7.5|5
 Line 4 and line 5 are outputs of amplifier PA4, 60W each
-`, bold("A1", "A2:E2")), and("Cables", `
+`, bold("A1", "A2:E2"), and("Cables", `
 Cable|From|To|Type|m
 GC1|PA4 line 4|JB1|2c 4mm² SWA|140
 GC2|JB1|G1|2c 2.5mm² SWA|25
