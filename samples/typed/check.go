@@ -20,7 +20,7 @@ func Check(t *testing.T, folder string, all []Case) {
 }
 
 // current builds every file that does not need LibreOffice, and the truth, and compares them with what is checked in.
-func current(t *testing.T, folder string, all []Case) {
+func current(t testing.TB, folder string, all []Case) {
 	dir := t.TempDir()
 	if err := Build(dir, "", all); err != nil {
 		t.Fatal(err)
@@ -51,7 +51,7 @@ func current(t *testing.T, folder string, all []Case) {
 }
 
 // addsUp redoes the sums that were typed by hand: the loads of channels, controls and amplifiers from the loudspeakers.
-func addsUp(t *testing.T, told *Truth) {
+func addsUp(t testing.TB, told *Truth) {
 	loads := map[string]float64{} // what installed loudspeakers draw, by place
 	known := map[string]bool{}    // false where a tap is missing
 	add := func(key string, s record) {
@@ -141,7 +141,7 @@ func addsUp(t *testing.T, told *Truth) {
 var plain = regexp.MustCompile(`^-?\d+(\.\d+)?$`)
 
 // isPlain checks that numbers are numbers, kinds are the known ones, and every file is told about.
-func isPlain(t *testing.T, told *Truth) {
+func isPlain(t testing.TB, told *Truth) {
 	for table, rows := range told.tables {
 		for _, r := range rows {
 			for _, name := range columns[table] {
@@ -181,14 +181,14 @@ func place(r record, names ...string) string {
 }
 
 // nominal returns a line voltage, 70.7 standing for 100 divided by the root of 2.
-func nominal(t *testing.T, text string) float64 {
+func nominal(t testing.TB, text string) float64 {
 	if v := number(t, text); v != 70.7 {
 		return v
 	}
 	return 50 * math.Sqrt2
 }
 
-func number(t *testing.T, text string) float64 {
+func number(t testing.TB, text string) float64 {
 	t.Helper()
 	n, err := strconv.ParseFloat(text, 64)
 	if err != nil {

@@ -14,8 +14,11 @@ import (
 
 // cases lists every file, in the order of the truth tables.
 func cases() []typed.Case {
-	return slices.Concat(calderwick(), wendle(), bluestem(), coldFork(),
-		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(), markups(), continent(), long(), dressed(), habits(), words(), cables(), others())
+	return slices.Concat(
+		calderwick(), wendle(), bluestem(), coldFork(), // English
+		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(),
+		markups(), continent(), long(), longContinent(), dressed(), habits(), words(), cables(), // all languages
+		others())
 }
 
 func main() { typed.Main("samples/hand", cases()) }

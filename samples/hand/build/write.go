@@ -1,8 +1,6 @@
 package main
 
 import (
-	"strings"
-
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/samples/typed"
@@ -34,27 +32,11 @@ func and(sheet, block string, touches ...touch) touch {
 	}
 }
 
-// beside types another block on the same sheet.
-func beside(cell, block string) touch { return func(p typed.Page) { p.Put(cell, block) } }
-
 func bold(areas ...string) touch { return func(p typed.Page) { p.Bold(areas...) } }
 
 func merged(areas ...string) touch { return func(p typed.Page) { p.Merge(areas...) } }
 
-func coloured(rgb string, areas ...string) touch {
-	return func(p typed.Page) { p.Colour(rgb, areas...) }
-}
-
 func struck(areas ...string) touch { return func(p typed.Page) { p.Strike(areas...) } }
-
-func formulas(block string) touch {
-	return func(p typed.Page) {
-		for line := range strings.SplitSeq(strings.Trim(block, "\n"), "\n") {
-			cell, text, _ := strings.Cut(line, " ")
-			p.Formula(cell, text)
-		}
-	}
-}
 
 // utf8 is a text file with DOS line ends and a byte-order mark, as spreadsheet programs save it.
 func utf8(block string) func() []byte {
