@@ -182,6 +182,7 @@ func linesAsItems(tables []*table) {
 // where no other column has them: one whose header has a word for an amplifier,
 // or for a rack whose outputs are numbered anew in each.
 func (t *table) amplifierColumns() {
+	t.outputColumns()
 	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones || t.has(vocabulary.Amplifier) || t.Matrix {
 		return
 	}
@@ -199,6 +200,30 @@ func (t *table) amplifierColumns() {
 			continue
 		}
 		return
+	}
+}
+
+// outputColumns takes columns of a list of loudspeakers for outputs or lines
+// where no other column has them: "Amp zone", and cables that several
+// loudspeakers share without a length of their own.
+func (t *table) outputColumns() {
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) || t.Matrix {
+		return
+	}
+	for _, c := range t.byField[vocabulary.Zone] {
+		if join.HasWord(join.Amplifier, c.Header) && t.namesFew(c) {
+			t.become(c, vocabulary.Channel, "its header names amplifiers: their outputs")
+			return
+		}
+	}
+	if t.has(vocabulary.Amplifier) || t.has(vocabulary.From) || t.has(vocabulary.To) || t.has(vocabulary.Length) {
+		return
+	}
+	for _, c := range t.byField[vocabulary.Cable] {
+		if t.namesFew(c) {
+			t.become(c, vocabulary.Circuit, "several loudspeakers share each")
+			return
+		}
 	}
 }
 

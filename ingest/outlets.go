@@ -82,8 +82,8 @@ func (b *builder) findOutlet(r *row) *outlet {
 		case vocabulary.Channel, vocabulary.Circuit:
 			ch = seen{}
 		}
-		if amp.col == nil && ch.col == nil {
-			if device.kind != loudspeakerRow || r.asked {
+		if amp.col == nil && ch.col == nil && device.kind == loudspeakerRow {
+			if r.asked {
 				return o
 			}
 			r.asked = true // a ring of devices ends here
@@ -92,7 +92,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 			return o
 		}
 	}
-	if amp.col == nil && ch.col == nil && r.kind != zoneRow {
+	if amp.col == nil && ch.col == nil && r.kind != zoneRow && device == nil {
 		if s := b.otherFeed(r); s.had() && b.namesAmp(s.text) {
 			amp = s
 		} else if s.had() {

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -31,9 +32,10 @@ type route struct {
 	watts   seen // the output's rating; nothing if none is said
 }
 
-// A carried is what a note says that controls carry.
+// A carried is what a note says that controls carry, or lines give.
 type carried struct {
 	controls []string
+	lines    []string
 	watts    seen
 	at       service // the places that they are on, if the note says so
 }
@@ -51,9 +53,18 @@ var (
 // hearRoutes reads the notes and adds the names of amplifiers and places in
 // them to those of the tables.
 func (b *builder) hearRoutes() {
-	for _, s := range b.spoken {
+	for i, s := range b.spoken {
 		if len(s.text) > longestSpoken {
 			continue
+		}
+		if i == 0 || b.spoken[i-1].at.Row != s.at.Row || b.spoken[i-1].at.Sheet != s.at.Sheet {
+			n := i + 1
+			for n < len(b.spoken) && b.spoken[n].at.Row == s.at.Row && b.spoken[n].at.Sheet == s.at.Sheet {
+				n++
+			}
+			if c, ok := b.controlInRow(b.spoken[i:n]); ok {
+				b.carried = append(b.carried, c)
+			}
 		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
@@ -98,8 +109,8 @@ func statements(text string) []string {
 	}
 }
 
-// carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls that rows name,
-// with the power behind them.
+// carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls or lines that rows
+// name, with the power behind them.
 func (b *builder) carriedIn(s seen) []carried {
 	var out []carried
 	start := 0
@@ -114,13 +125,17 @@ func (b *builder) carriedIn(s seen) []carried {
 				if tag == "" {
 					continue
 				}
-				if !b.dir.controls[join.Key(tag)] {
+				switch k := join.Key(tag); {
+				case b.dir.controls[k]:
+					c.controls = append(c.controls, tag)
+				case b.places.lines[k] && strings.ContainsFunc(tag, unicode.IsLetter):
+					c.lines = append(c.lines, tag)
+				default:
 					return nil
 				}
-				c.controls = append(c.controls, tag)
 			}
 		}
-		if len(c.controls) == 0 {
+		if len(c.controls)+len(c.lines) == 0 {
 			return nil
 		}
 		out = append(out, c)
@@ -332,6 +347,7 @@ func (b *builder) applyRoutes() {
 		b.serve(&r.service, channel, nil)
 	}
 	for _, c := range b.carried {
+		b.rateLines(c)
 		for _, tag := range c.controls {
 			k := b.controls[b.controlNames.Find(tag).Key]
 			if k == nil && c.at.had() && b.placesKnown(&c.at) {
@@ -351,6 +367,44 @@ func (b *builder) applyRoutes() {
 			b.serve(&c.at, nil, k)
 		}
 	}
+}
+
+// rateLines gives the outputs of lines that a note rates their ratings.
+func (b *builder) rateLines(c carried) {
+	for _, name := range c.lines {
+		var found *schedule.Channel
+		for _, ch := range b.job.Channels {
+			if join.Key(ch.Name) != join.Key(name) {
+				continue
+			}
+			if found != nil {
+				found = nil // several outputs of that name
+				break
+			}
+			found = ch
+		}
+		if found == nil || len(b.channelRated[found]) > 0 {
+			continue
+		}
+		if out, s := b.rating(c.watts); len(out) > 0 {
+			b.noteChannelRating(found, out, s)
+		}
+	}
+}
+
+// controlInRow reads a line of cells outside the tables that begins with a
+// control that rows name and holds a power: "K1 | North door | 20 W max".
+func (b *builder) controlInRow(cells []spoken) (carried, bool) {
+	if len(cells) < 2 || !b.dir.controls[join.Key(cells[0].text)] {
+		return carried{}, false
+	}
+	for _, c := range cells[1:] {
+		if m := wattsIn.FindStringSubmatch(c.text); m != nil && len(m[0])+6 >= len(c.text) {
+			s := seen{text: m[1], source: schedule.Source{At: c.at, Written: c.text, How: schedule.FromTitle}}
+			return carried{controls: []string{cells[0].text}, watts: s}, true
+		}
+	}
+	return carried{}, false
 }
 
 // placesKnown reports whether rows name a place of a service.

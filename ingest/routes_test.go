@@ -3,6 +3,7 @@ package ingest
 import (
 	"testing"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 )
 
@@ -95,5 +96,21 @@ func TestControlsAmongWords(t *testing.T) {
 			}
 			want(t, "controls", got, tt.want)
 		})
+	}
+}
+
+func TestNotesRateLines(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : HR-1, HR-2: 100W amp channel. HR-3: 200W amp channel.\ntag | room | tap[W] | cable: Homerun\nS1 | Hall | 5 | HR-1\nS2 | Hall | 5 | HR-1\nS3 | Bar | 5 | HR-2\nS4 | Rink | 15 | HR-3\nS5 | Rink | 15 | HR-3"))
+	want(t, "channels", channelRatings(j), []string{"HR-1 100 W ? V", "HR-2 100 W ? V", "HR-3 200 W ? V"})
+}
+
+func TestRowsOfControlsOutsideTables(t *testing.T) {
+	drawn := draw(layout.Loudspeakers, "Heads", "tag | room | tap[W] | control\nS1 | Hall | 5 | K1\nS2 | Bar | 5 | K2")
+	for i, text := range []string{"K1", "North door", "20W max"} {
+		drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 31, Col: 2 + i}})
+	}
+	j := jobOf(t, drawn)
+	if c := j.Controls[0]; c.Rated.Low != 20 || j.Controls[1].Rated.Had() {
+		t.Errorf("%s rated %v, the other %v", c.Name, c.Rated, j.Controls[1].Rated)
 	}
 }
