@@ -446,7 +446,7 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 			b.noteChannelRating(c, out, s)
 		}
 	}
-	if o := b.outletOf(r); o.rating.had() && len(o.channels) == 1 {
+	if o := b.outletOf(r); o.rating.had() && len(o.channels) <= 1 {
 		if out, s := b.rating(o.rating); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
 		}

@@ -28,6 +28,16 @@ func TestLoudspeakerRows(t *testing.T) {
 			tag | zone | tap[W]
 			LS-1..LS-8 | Orangery | 5`,
 			[]string{"LS-1..LS-8 8 x 5 W zone Orangery"}},
+		{"counts and taps in words", `
+			zone | quantity | stated load[W]
+			Orangery | 8@2.5W clg, 2@5W wall | 30
+			Foyer | 6 x 10 W Säule | 60`,
+			[]string{"8 x 2.5 W zone Orangery", "2 x 5 W zone Orangery", "6 x 10 W zone Foyer"}},
+		{"a description with counts and taps", `
+			zone | description
+			Orangery | 8 x 1,5 W Decke + 2 x 3 W Decke
+			Foyer | 4 no. wall cabinets tapped 6W`,
+			[]string{"8 x 1.5 W zone Orangery", "2 x 3 W zone Orangery", "4 x 6 W zone Foyer"}},
 		{"tags of a zone and a number are no ranges", `
 			tag | zone | tap[W]
 			1-1 | Orangery | 5

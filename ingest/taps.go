@@ -48,7 +48,7 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 		if s := r.say(vocabulary.Tap); s.had() {
 			return b.readTap(s)
 		}
-		return tapped{}
+		return b.tapInWords(r)
 	}
 	pick := 0
 	for i, s := range filled {
@@ -69,6 +69,42 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 	return t
 }
 
+// tapInWords finds the taps of a row that has no cell for them among the words
+// of its count, or of its description where no column holds counts.
+func (b *builder) tapInWords(r *row) tapped {
+	fields := []vocabulary.Field{vocabulary.Quantity}
+	if !r.t.has(vocabulary.Tap) && !r.t.has(vocabulary.Quantity) {
+		fields = []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag}
+	}
+	for _, f := range fields {
+		if s := r.own(f); s.had() {
+			if text, style := b.readable(&s, notDate); len(groupsIn(text, style)) > 0 {
+				return grouped(groupsIn(text, style), s)
+			}
+		}
+	}
+	return tapped{}
+}
+
+// groupsIn are the groups of loudspeakers that a text tells in words.
+func groupsIn(text string, style notation.Style) []notation.TapGroup {
+	list, err := notation.ParseGroups(text, style)
+	if err != nil {
+		return nil
+	}
+	return list
+}
+
+// grouped is the setting of groups of loudspeakers.
+func grouped(list []notation.TapGroup, s seen) tapped {
+	t := tapped{source: s.source, groups: list}
+	if len(list) == 1 {
+		t.watts = schedule.Exactly(schedule.Watts(list[0].W), s.source)
+		t.count = schedule.Exactly(schedule.Pieces(list[0].Count), s.source)
+	}
+	return t
+}
+
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
 	if folded := strings.TrimSpace(join.Fold(s.text)); offWords.in(folded) && countWords(folded) <= 3 && !anyDigit(folded) {
@@ -79,6 +115,9 @@ func (b *builder) readTap(s seen) tapped {
 	text, style := b.readable(&s, notation.TapColumn)
 	p, err := notation.ParseTap(text, style)
 	if err != nil {
+		if list := groupsIn(text, style); len(list) > 0 {
+			return grouped(list, s)
+		}
 		b.misread(s, err)
 		return tapped{}
 	}

@@ -180,6 +180,13 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 	}
 	n, err := notation.ParseQuantity(text, style)
 	if err != nil {
+		total := 0
+		for _, g := range groupsIn(text, style) {
+			total += g.Count
+		}
+		if total > 0 {
+			return schedule.Exactly(schedule.Pieces(total), s.source), 0
+		}
 		b.misread(s, err)
 		return q, 0
 	}
