@@ -404,6 +404,9 @@ var numberLetter = regexp.MustCompile(`^\d+[A-Z]$`)
 // output alone tells, and may stand for the amplifier.
 func sameOutput(w, g record) bool {
 	amplifier := w["amplifier"] == "" || key(w["amplifier"]) == key(g["amplifier"])
+	if w["channel"] == "" && g["amplifier"] == "" && !amplifier {
+		return key(w["amplifier"]) == key(g["channel"]) // an amplifier of one output, read as an output
+	}
 	channel := w["channel"] == "" || key(w["channel"]) == key(g["channel"]) ||
 		numberLetter.MatchString(w["channel"]) && key(w["channel"]) == key(g["amplifier"])+key(g["channel"])
 	if w["amplifier"] == "" && !channel {
