@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -56,13 +57,13 @@ func (b *builder) claimedLoads() {
 	var made []*schedule.Loudspeaker
 	for _, k := range b.job.Controls {
 		r := b.claims.controls[k]
-		if r == nil || !k.Stated.Had() || k.Stated.High == 0 || k.Status != schedule.Installed || control[k] || feeds[k] {
+		if r == nil || k.Stated.Had() && k.Stated.High == 0 || k.Status != schedule.Installed || control[k] || feeds[k] {
 			continue
 		}
 		if k.Zone != nil && zone[k.Zone] || k.Channel != nil && channel[k.Channel] || k.Channel == nil && listed {
 			continue // the loudspeakers behind it may be among those listed
 		}
-		made = append(made, b.claim(r, k.Stated, &schedule.Loudspeaker{Zone: k.Zone, Room: k.Room, Channel: k.Channel, Control: k}))
+		made = append(made, b.claimed(r, k)...)
 	}
 	for _, l := range made {
 		enter(l)
@@ -73,6 +74,37 @@ func (b *builder) claimedLoads() {
 		}
 	}
 	b.job.Loudspeakers = append(b.job.Loudspeakers, made...)
+}
+
+// told are the loudspeakers that the row of a control tells of in words: "8 x
+// ceiling @ 4 W".
+func (b *builder) told(r *row) (list []notation.TapGroup, s seen) {
+	for _, f := range []vocabulary.Field{vocabulary.To, vocabulary.Describe, vocabulary.Notes, vocabulary.Quantity} {
+		if s := r.own(f); s.had() {
+			text, style := b.readable(&s, notDate)
+			if list := groupsIn(text, style); len(list) > 0 {
+				return list, s
+			}
+		}
+	}
+	return nil, seen{}
+}
+
+// claimed are the loudspeakers behind a control: those that its row tells of,
+// else those that its load stands for.
+func (b *builder) claimed(r *row, k *schedule.Control) []*schedule.Loudspeaker {
+	groups, s := b.told(r)
+	if len(groups) == 0 {
+		return []*schedule.Loudspeaker{b.claim(r, k.Stated, &schedule.Loudspeaker{Zone: k.Zone, Room: k.Room, Channel: k.Channel, Control: k})}
+	}
+	var out []*schedule.Loudspeaker
+	for _, g := range groups {
+		l := &schedule.Loudspeaker{At: s.source.At, Rows: r.Rows, Zone: k.Zone, Room: k.Room, Channel: k.Channel, Control: k,
+			Count: schedule.Exactly(schedule.Pieces(g.Count), s.source), Tap: schedule.Exactly(schedule.Watts(g.W), s.source)}
+		b.origin[l] = r
+		out = append(out, l)
+	}
+	return out
 }
 
 // claim completes the loudspeakers that a claimed load stands for. The row of a

@@ -62,3 +62,11 @@ func TestUnusedOutputsInAZoneTable(t *testing.T) {
 		t.Errorf("%d zones", len(j.Zones))
 	}
 }
+
+func TestLoudspeakersToldBesideControls(t *testing.T) {
+	j := jobOf(t, draw(layout.Controls, "C", `
+		control | room | to | control rating[W] | stated load[W]
+		VC1 | Lobby | 8 x ceiling @ 4W | 25 | 32
+		VC2 | Shop | 3 wall at 2 W, 1 horn at 10 W | 10 | `))
+	want(t, "loudspeakers", describe(j), []string{"8 x 4 W control VC1", "3 x 2 W control VC2", "1 x 10 W control VC2"})
+}

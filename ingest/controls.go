@@ -184,6 +184,8 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 	if load := b.watts(r.first(vocabulary.Load, vocabulary.TotalWatts)); load.Had() && ofMany == 1 {
 		set(b, &c.Stated, load, "stated load", of)
 		b.claims.ofControl(c, r)
+	} else if groups, _ := b.told(r); len(groups) > 0 && ofMany == 1 {
+		b.claims.ofControl(c, r)
 	}
 	if flag := b.overrideOf(r); flag.Had() {
 		c.Override = flag
