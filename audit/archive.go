@@ -30,11 +30,13 @@ type Counts struct {
 
 // A Cause is one thing that stands behind findings at several places.
 type Cause struct {
-	Kind     string // "control model", "cable type", "rule", "habit"
-	Name     string // "WK-35"
-	Text     string // "control model WK-35 stands behind 9 findings at 4 sites"
+	Kind     string // "control model", "cable type", ..., or "habit": what one rule finds
+	Name     string // "WK-35"; of a habit, the title of its rule
+	Text     string // "control model WK-35 stands behind 9 findings at 4 sites, in 6 of 7 jobs with it"
 	Findings []*Finding
 	Sites    int
+	With     int     // jobs with such findings
+	Jobs     int     // jobs that use the equipment; 0 for a habit
 	Score    float64 // the sum of their scores
 	Share    float64 // of the archive's total score
 }

@@ -13,6 +13,14 @@ import (
 // alone, changes neither, and gives the same result every time.
 func Check(job *schedule.Job, s *Settings) *Result {
 	r, x := examine(job, s)
+	if x.circuit == nil {
+		return r
+	}
+	x.attempt("models", func() error {
+		x.models(r)
+		x.uses(r)
+		return nil
+	})
 	x.remedy(r)
 	return r
 }
@@ -35,7 +43,6 @@ func examine(job *schedule.Job, s *Settings) (*Result, *Examination) {
 	}
 	x.circuit.fill(r, x.networks)
 	r.Assumptions = append(slices.Clone(job.Assumptions), x.circuit.assumed...)
-	x.models(r)
 	x.waive()
 	x.closeQuestions()
 	slices.SortStableFunc(r.Findings, compareFindings)

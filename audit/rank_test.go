@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"fmt"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -107,8 +108,39 @@ loudspeaker,L2,count=10; tap=5; control=VC-2,
 	if c.Kind != "control model" || c.Name != "WK-35" || len(c.Findings) != 3 || c.Sites != 2 || c.Share < 0.99 {
 		t.Errorf("first cause %s %s with %d findings at %d sites, share %g", c.Kind, c.Name, len(c.Findings), c.Sites, c.Share)
 	}
+	if want := "control model WK-35 stands behind 3 findings at 2 sites, in 3 of 3 jobs with it"; c.Text != want {
+		t.Errorf("%q, want %q", c.Text, want)
+	}
+	if h := a.First[1]; len(a.First) != 2 || h.Kind != habit || h.Name != controlOverload.Title || len(h.Findings) != 3 {
+		t.Errorf("the habit after it: %+v", h)
+	}
 	if a.Sites[0].Score != a.Findings[0].Score || a.Sites[0].Name != "Rink" {
 		t.Errorf("worst site %s with %g", a.Sites[0].Name, a.Sites[0].Score)
+	}
+}
+
+// TestWhatEverybodyUsesIsNoCause: two long runs among fifty jobs with the same
+// cable are not laid to the cable.
+func TestWhatEverybodyUsesIsNoCause(t *testing.T) {
+	var results []*Result
+	for i := range 50 {
+		length := "50"
+		if i < 2 {
+			length = "900"
+		}
+		c := parseCase(t, "runs", `kind,name,says,want
+channel,A1/1,volts=100; rated=480,
+zone,Pool,channel=A1/1,
+loudspeaker,L1,count=10; tap=10; zone=Pool,
+cable,C1,zone=Pool; length=`+length+`; area=1.5; reach=whole,
+`)
+		c.job.File = fmt.Sprintf("%d.csv", i)
+		results = append(results, Check(c.job, DefaultSettings()))
+	}
+	for _, c := range Rank(results).First {
+		if c.Kind != habit {
+			t.Errorf("laid to %s %s: %s", c.Kind, c.Name, c.Text)
+		}
 	}
 }
 

@@ -85,8 +85,13 @@ func (p *repair) find() {
 	case channelOverload, headroomShort:
 		i := p.channel()
 		p.retap(&p.c.channels[i], p.channelPlan(i))
-		p.move(i)
-		p.nextChannel(i)
+		if p.c.onlyZone(&p.c.channels[i]) == "" {
+			p.move(i)
+			p.nextChannel(i)
+		} else { // its only zone would leave it idle: the last resort
+			p.nextChannel(i)
+			p.move(i)
+		}
 	case frameOverload:
 		i := p.amplifier()
 		p.retap(&p.c.amplifiers[i], p.framePlan(i))
@@ -194,7 +199,10 @@ func (p *repair) onSite() string {
 		if p.f.ExpectedOhm.Known && strings.Contains(on, "impedance") {
 			on += fmt.Sprintf(" (these taps should show %s ohm)", span(p.f.ExpectedOhm))
 		}
-		parts = append(parts, "On site: "+on+".")
+		if !strings.HasSuffix(on, "?") {
+			on += "."
+		}
+		parts = append(parts, "On site: "+on)
 	}
 	return strings.Join(parts, " ")
 }

@@ -114,7 +114,8 @@ func (p *repair) nearestTap() {
 
 // tapsFor lists the taps up to most watts that a row may be set to, the nearest
 // first, and where they come from: what its model offers, else what other
-// loudspeakers of its model in this job are set to.
+// loudspeakers of its model in this job are set to, where that is within 3 dB
+// of what it may have: there may be nearer ones.
 func (c *circuit) tapsFor(r *row, most float64) (taps []offer, source string) {
 	source = "taps offered"
 	for _, o := range r.offers {
@@ -125,7 +126,9 @@ func (c *circuit) tapsFor(r *row, most float64) (taps []offer, source string) {
 	if len(r.offers) == 0 && r.model != 0 {
 		source = "taps of the same model in this job"
 		for i := range c.rows {
-			if o := &c.rows[i]; o.model == r.model && o.tapV == r.tapV && o.tap.Had() && o.out == notOut && o.marked.exact() && o.marked != r.marked && !past(o.marked.Low, most) {
+			o := &c.rows[i]
+			known := o.model == r.model && o.tapV == r.tapV && o.tap.Had() && o.out == notOut && o.marked.exact() && o.marked != r.marked
+			if known && !past(o.marked.Low, most) && !below(o.marked.Low*2, math.Min(most, r.marked.Low)) {
 				taps = append(taps, offer{watts: o.each.Low, marked: o.marked.Low})
 			}
 		}

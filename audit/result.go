@@ -30,10 +30,11 @@ type Result struct {
 	Score        float64
 	Place        int // the job's place among the current jobs, from 1; 0 when superseded
 
-	shed  *Counts  // of a result that has shed its parts; see Shed
-	parts []uint64 // and what stood for their names
-	lacks []lack   // models of which too little is said, for HouseTodo
-	said  []said   // what is said of models
+	shed  *Counts          // of a result that has shed its parts; see Shed
+	parts []uint64         // and what stood for their names
+	lacks []lack           // models of which too little is said, for HouseTodo
+	said  []said           // what is said of models
+	uses  map[causeID]bool // types of equipment and cable in use
 }
 
 // A Grade says how bad a finding is.

@@ -51,7 +51,7 @@ next:
 		first := g.list[0]
 		cl := &claim{key: "date\x1f" + first.At.Sheet + "\x1f" + g.field, place: "column " + g.field, at: first.At, pieces: float64(len(g.list)),
 			measured: Exact(float64(len(g.list))), unit: "recovered cells", equipment: []equipment{{"habit", "fractions turned into dates"}},
-			message: fmt.Sprintf("%s of %s was taken as %s", first.Written, g.field, first.TakenAs),
+			message: fmt.Sprintf("the cell holds a date, %s; the %s was taken as %s", first.Written, g.field, first.TakenAs),
 			cells: func() []Evidence {
 				var cells []Evidence
 				for _, a := range g.list {

@@ -230,7 +230,7 @@ func adds(list []*schedule.Loudspeaker, watts schedule.Quantity[schedule.Watts],
 	for _, l := range list {
 		tap, ok1 := l.Tap.Exact()
 		c, ok2 := l.Count.Exact()
-		if !ok1 || !ok2 {
+		if !ok1 && watts.Had() || !ok2 {
 			return false
 		}
 		w, n = w+float64(tap)*float64(c), n+float64(c)

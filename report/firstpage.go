@@ -168,7 +168,7 @@ func (a *Audit) fixFirst() Block {
 			break
 		}
 		head := strings.TrimSpace(c.Kind + " " + c.Name)
-		if strings.HasPrefix(c.Text, head) {
+		if strings.HasPrefix(c.Text, head) || strings.HasPrefix(c.Text, c.Name) {
 			head = ""
 		}
 		b.Items = append(b.Items, Item{Sign: fmt.Sprint(i + 1), Head: head, Text: c.Text, Do: fmt.Sprintf("%.0f %% of all risk", c.Share*100)})
