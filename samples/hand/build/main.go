@@ -17,7 +17,7 @@ func cases() []typed.Case {
 	return slices.Concat(
 		calderwick(), wendle(), bluestem(), coldFork(), // English
 		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(),
-		markups(), continent(), long(), longContinent(), dressed(), habits(), words(), cables(), // all languages
+		markups(), continent(), long(), longContinent(), dressed(), habits(), words(), cables(), moreWords(), // all languages
 		others())
 }
 
