@@ -423,6 +423,28 @@ func TestRowsLeftOut(t *testing.T) {
 	}
 }
 
+func TestRatingsInDescriptionsOfControls(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "L", `
+		description | room | quantity | tap[W]
+		Ceiling loudspeaker | Foyer | 8 | 6
+		Volume control 36 W | Foyer | 1 |
+		Volume control, 20 W to 50 W | Shop | 1 | `))
+	var got []string
+	for _, c := range j.Controls {
+		got = append(got, c.Room.Value+" "+show(c.Rated))
+	}
+	want(t, "controls", got, []string{"Foyer 36", "Shop ?"})
+}
+
+func TestUnreadableFeedsAreNotInherited(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		tag | zone | tap[W] | channel
+		LS-1 | Dock | 15 | A1.1
+		LS-2 | Dock | 3 | through the old junction below the stair`))
+	want(t, "loudspeakers", describe(j), []string{"LS-1 1 x 15 W zone Dock channel A1 / 1", "LS-2 1 x 3 W zone Dock"})
+	want(t, "questions", asked(j), []string{"D3 channel"})
+}
+
 func TestTotalsOfNamedRows(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "L", `
 		room | quantity | tap[W] | circuit

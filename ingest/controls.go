@@ -174,6 +174,8 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 		if b.noteControlRating(c, tap) {
 			b.take(tap, "control rating", "the control’s rating", schedule.LikelierReading, "a control has no tap")
 		}
+	default:
+		b.ratingInWords(r, c)
 	}
 	if s := r.own(vocabulary.LineVoltage); s.had() {
 		v, s := b.volts(s)
@@ -245,6 +247,23 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 		run.To = schedule.End{Text: schedule.Said(c.Name, c.At), Control: c}
 		run.Control = nil // it feeds the control, it does not hang behind it
 		c.Run = run
+	}
+}
+
+// ratingInWords takes the only power in the description of a control for its
+// rating: "volume control 36 W".
+func (b *builder) ratingInWords(r *row, c *schedule.Control) {
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Kind, vocabulary.Notes} {
+		s := r.own(f)
+		if !s.had() || f == vocabulary.Notes && kindInWords(s.text) != controlRow {
+			continue
+		}
+		text, style := b.readable(&s, notDate)
+		if list := notation.PowersIn(text, style); len(list) == 1 {
+			s.text, s.cell = plain(list[0].W)+" W", nil
+			b.noteControlRating(c, s)
+			return
+		}
 	}
 }
 

@@ -175,7 +175,7 @@ func (b *builder) zoneLinks() {
 			b.noteAB(z)
 		}
 		for _, l := range byZone[z] {
-			if l.Channel != nil {
+			if l.Channel != nil || b.origin[l].namesFeed() {
 				continue
 			}
 			l.Channel = z.Channel
@@ -184,6 +184,11 @@ func (b *builder) zoneLinks() {
 			}
 		}
 	}
+}
+
+// namesFeed reports whether a row names what feeds it, understood or not.
+func (r *row) namesFeed() bool {
+	return r.own(vocabulary.Channel).had() || r.own(vocabulary.Amplifier).had()
 }
 
 // noteAB takes two channels whose names differ in a last A and B for a pair of
