@@ -36,6 +36,7 @@ type route struct {
 type carried struct {
 	controls []string
 	lines    []string
+	amps     []string
 	watts    seen
 	at       service // the places that they are on, if the note says so
 }
@@ -70,6 +71,7 @@ func (b *builder) hearRoutes() {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
 			if list := b.carriedIn(at); len(list) > 0 {
 				b.carried = append(b.carried, list...)
+				b.rateAmplifiers(list)
 				continue
 			}
 			b.carried = append(b.carried, b.controlsIn(at)...)
@@ -119,7 +121,11 @@ func (b *builder) carriedIn(s seen) []carried {
 		c.watts.text = s.text[m[2]:m[3]]
 		before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[start:m[0]], " :=,;(–-"), ""), " :=,(–-")
 		start = m[1]
-		for _, part := range listMarks.Split(before, -1) {
+		parts := listMarks.Split(before, -1)
+		if tags, err := notation.ParseTags(before); err == nil && tags.Ranged {
+			parts = tags.List // "P1 to P4"
+		}
+		for _, part := range parts {
 			for _, tag := range listWords.Split(part, -1) {
 				tag = strings.Trim(tag, " :=–-")
 				if tag == "" {
@@ -130,12 +136,14 @@ func (b *builder) carriedIn(s seen) []carried {
 					c.controls = append(c.controls, tag)
 				case b.places.lines[k] && strings.ContainsFunc(tag, unicode.IsLetter):
 					c.lines = append(c.lines, tag)
+				case b.dir.ampRefs[k]:
+					c.amps = append(c.amps, tag)
 				default:
 					return nil
 				}
 			}
 		}
-		if len(c.controls)+len(c.lines) == 0 {
+		if len(c.controls)+len(c.lines)+len(c.amps) == 0 || len(c.amps) == 1 {
 			return nil
 		}
 		out = append(out, c)
@@ -365,6 +373,20 @@ func (b *builder) applyRoutes() {
 				}
 			}
 			b.serve(&c.at, nil, k)
+		}
+	}
+}
+
+// rateAmplifiers notes the ratings of several amplifiers in one note ("P1 to P4:
+// 60 W") as sentences about each of them.
+func (b *builder) rateAmplifiers(list []carried) {
+	for _, c := range list {
+		p, err := notation.ParseWatts(c.watts.text, notation.Auto)
+		if err != nil {
+			continue
+		}
+		for _, name := range c.amps {
+			b.said = append(b.said, said{notation.RatedAmplifier{Name: name, W: p.W, Worded: true}, c.watts.source})
 		}
 	}
 }

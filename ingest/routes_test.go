@@ -43,7 +43,7 @@ func TestNotesThatRouteNothing(t *testing.T) {
 }
 
 func TestNotesRateControls(t *testing.T) {
-	for _, note := range []string{"VC-2, VC-3: 35 W", "VC-2 et VC-3 : 35 W maxi", "VC-2 & VC-3: 35W attenuator, 1-gang", "VC-2 und VC-3 max. 35 W"} {
+	for _, note := range []string{"VC-2, VC-3: 35 W", "VC-2 et VC-3 : 35 W maxi", "VC-2 & VC-3: 35W attenuator, 1-gang", "VC-2 und VC-3 max. 35 W", "VC-2 to VC-3: 35 W"} {
 		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\ntag | tap[W] | control\nLS-1 | 5 | VC-2\nLS-2 | 5 | VC-3\nLS-3 | 5 | VC-4"))
 		var got []string
 		for _, c := range j.Controls {
@@ -113,4 +113,9 @@ func TestRowsOfControlsOutsideTables(t *testing.T) {
 	if c := j.Controls[0]; c.Rated.Low != 20 || j.Controls[1].Rated.Had() {
 		t.Errorf("%s rated %v, the other %v", c.Name, c.Rated, j.Controls[1].Rated)
 	}
+}
+
+func TestNotesRateAmplifiers(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : P1 à P2 : 60 W\ntag | room | tap[W] | amplifier\nS1 | Hall | 5 | P1\nS2 | Bar | 5 | P2\nS3 | Bar | 5 | P3"))
+	want(t, "channels", channelRatings(j), []string{"P1 / 1 60 W ? V", "P2 / 1 60 W ? V", "P3 / 1 ? W ? V"})
 }

@@ -84,6 +84,9 @@ func (b *builder) placeText(r *row) seen {
 	if !z.had() && !r.t.has(vocabulary.Room) {
 		z = r.own(vocabulary.Building)
 	}
+	if c := r.own(vocabulary.Circuit); !z.had() && r.t.has(vocabulary.Channel) && longWord.MatchString(c.text) && !anyDigit(c.text) {
+		z = c // a loop that bears the name of its place
+	}
 	if spareWord(z.text) {
 		return seen{}
 	}

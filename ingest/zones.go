@@ -36,7 +36,7 @@ func (b *builder) zone(s seen, name string) *schedule.Zone {
 // zoneOf is the zone that a row says it belongs to.
 func (b *builder) zoneOf(r *row) *schedule.Zone {
 	z := b.placeText(r)
-	if (z.field == vocabulary.Room || z.field == vocabulary.Building) && z.had() {
+	if z.had() && z.field != vocabulary.Zone {
 		s := z
 		s.field = vocabulary.Zone
 		b.take(s, "zone", "the "+string(z.field), schedule.LikelierReading, "no zone is named anywhere")
