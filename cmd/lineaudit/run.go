@@ -84,9 +84,13 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 		return failed(s, err)
 	}
 	defer p.shelf.Close()
-	if err := p.readAll(ctx, s); err != nil {
+	read := collectRarely()
+	err = p.readAll(ctx, s)
+	read()
+	if err != nil {
 		return failed(s, err)
 	}
+	defer collectOften()()
 	a := p.audit()
 	a.Dispositions = dispositions
 	if err := write(ctx, p, a); err != nil {

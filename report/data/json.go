@@ -1,7 +1,10 @@
 package data
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
+	"fmt"
 	"io"
 	"math"
 
@@ -143,12 +146,31 @@ func WriteFindings(w io.Writer, a *report.Audit) error {
 			results[f] = r
 		}
 	}
-	for _, f := range a.AllFindings() {
-		out.Findings = append(out.Findings, finding(f, results[f]))
+	frame, err := json.MarshalIndent(out, "", "  ")
+	if err != nil {
+		return err
 	}
-	e := json.NewEncoder(w)
-	e.SetIndent("", "  ")
-	return e.Encode(out)
+	// The findings stand last in the frame; they are written one by one.
+	head, found := bytes.CutSuffix(frame, []byte("[]\n}"))
+	if !found {
+		return errors.New("the findings are not the last field")
+	}
+	if _, err := w.Write(head); err != nil {
+		return err
+	}
+	before, after := "[", "[]\n}\n"
+	for _, f := range a.AllFindings() {
+		text, err := json.MarshalIndent(finding(f, results[f]), "    ", "  ")
+		if err != nil {
+			return err
+		}
+		if _, err := fmt.Fprintf(w, "%s\n    %s", before, text); err != nil {
+			return err
+		}
+		before, after = ",", "\n  ]\n}\n"
+	}
+	_, err = io.WriteString(w, after)
+	return err
 }
 
 func finding(f *audit.Finding, r *audit.Result) Finding {

@@ -2,8 +2,10 @@
 package page
 
 import (
+	"bytes"
 	"embed"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"html/template"
 	"io"
@@ -41,16 +43,117 @@ func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	if err != nil {
 		return err
 	}
-	data, err := json.Marshal(content(a, marked))
+	var frame bytes.Buffer
+	err = t.Execute(&frame, map[string]any{
+		"Audit": a, "Counts": a.Archive.Counts, "Grades": grades(a), "Style": template.CSS(css), "Script": template.JS(js),
+		"Data":   template.JS(dataHere),
+		"Charts": charts(a), "Lead": leads[a.For], "Blocks": a.FirstPage(), "Caution": report.PaperCaution, "Top": top(a, 25), "Broken": broken(a),
+	})
 	if err != nil {
 		return err
 	}
-	return t.Execute(w, map[string]any{
-		"Audit": a, "Counts": a.Archive.Counts, "Grades": grades(a), "Style": template.CSS(css), "Script": template.JS(js),
-		// json.Marshal escapes <, > and &, so the text cannot end the script element.
-		"Data":   template.JS(data),
-		"Charts": charts(a), "Lead": leads[a.For], "Blocks": a.FirstPage(), "Caution": report.PaperCaution, "Top": top(a, 25), "Broken": broken(a),
-	})
+	before, after, found := bytes.Cut(frame.Bytes(), []byte(dataHere))
+	if !found {
+		return errors.New("the page has no place for its data")
+	}
+	if _, err := w.Write(before); err != nil {
+		return err
+	}
+	if err := content(a, marked).write(w); err != nil {
+		return err
+	}
+	_, err = w.Write(after)
+	return err
+}
+
+// dataHere stands for the data in the frame of the page.
+const dataHere = "lineaudit-data-here"
+
+// write writes the data as JSON, table by table and row by row. json.Marshal
+// escapes <, > and &, so that no text can end the script element.
+func (d *pageData) write(w io.Writer) error {
+	o := object{w: w, before: "{"}
+	o.field("findings", d.Findings)
+	o.field("hidden", d.Hidden)
+	o.open("tables", "[")
+	for i, t := range d.tables {
+		if i > 0 {
+			o.text(",")
+		}
+		writeTable(&o, t, slices.Contains(open[d.reader], t.Name))
+	}
+	o.text("]")
+	o.field("pictures", d.Pictures)
+	o.field("toSend", d.ToSend)
+	o.text("}")
+	return o.err
+}
+
+// An object is a JSON object on its way to a file.
+type object struct {
+	w      io.Writer
+	before string // what stands before the next field
+	err    error
+}
+
+func (o *object) text(s string) {
+	if o.err == nil {
+		_, o.err = io.WriteString(o.w, s)
+	}
+}
+
+func (o *object) value(v any) {
+	b, err := json.Marshal(v)
+	if o.err == nil {
+		o.err = err
+	}
+	if o.err == nil {
+		_, o.err = o.w.Write(b)
+	}
+}
+
+// open begins a field whose value follows piece by piece.
+func (o *object) open(name, s string) {
+	o.text(o.before + `"` + name + `":` + s)
+	o.before = ","
+}
+
+func (o *object) field(name string, v any) {
+	o.open(name, "")
+	o.value(v)
+}
+
+// writeTable writes one table with at most maxRows rows.
+func writeTable(o *object, t report.Table, isOpen bool) {
+	outer := o.before
+	o.before = "{"
+	o.field("name", t.Name)
+	o.field("title", t.Title)
+	o.field("note", t.Note)
+	var columns []pageColumn
+	for _, c := range t.Columns {
+		if !c.Data {
+			columns = append(columns, pageColumn{c.Heading(), !c.IsText()})
+		}
+	}
+	o.field("columns", columns)
+	o.open("rows", "[")
+	n, hidden := 0, 0
+	for row := range t.Rows {
+		if n == maxRows {
+			hidden = t.Count - n
+			break
+		}
+		if n++; n > 1 {
+			o.text(",")
+		}
+		o.value(cellsOf(t, row))
+	}
+	o.text("]")
+	o.field("hidden", hidden)
+	o.field("open", isOpen)
+	o.text("}")
+	o.before = outer
 }
 
 // signClass is the look of the sign of a line: a grade in its colour.
@@ -96,13 +199,14 @@ func broken(a *report.Audit) []string {
 	return out
 }
 
-// pageData is what the script of the page reads.
+// pageData is what the script of the page reads; see write.
 type pageData struct {
-	Findings []pageFinding     `json:"findings"`
-	Hidden   int               `json:"hidden"` // findings that did not fit
-	Tables   []pageTable       `json:"tables"`
-	Pictures map[string]string `json:"pictures"` // drawings of lines, by key
-	ToSend   []string          `json:"toSend"`   // the questions as they are sent
+	Findings []pageFinding
+	Hidden   int // findings that did not fit
+	tables   []report.Table
+	reader   report.Reader
+	Pictures map[string]string // drawings of lines, by key
+	ToSend   []string          // the questions as they are sent
 }
 
 type pageFinding struct {
@@ -138,16 +242,6 @@ type pageFinding struct {
 	Decided   string      `json:"decided,omitempty"` // the disposition of an earlier audit
 }
 
-type pageTable struct {
-	Name    string       `json:"name"`
-	Title   string       `json:"title"`
-	Note    string       `json:"note"`
-	Columns []pageColumn `json:"columns"`
-	Rows    [][]any      `json:"rows"`
-	Hidden  int          `json:"hidden"`
-	Open    bool         `json:"open"`
-}
-
 type pageColumn struct {
 	Label   string `json:"label"`
 	Numeric bool   `json:"numeric"`
@@ -160,8 +254,8 @@ var open = map[report.Reader][]string{
 	report.Compliance: {"overview", "register", "not-examined", "files"},
 }
 
-func content(a *report.Audit, marked map[string]string) pageData {
-	d := pageData{Findings: []pageFinding{}, Pictures: map[string]string{}}
+func content(a *report.Audit, marked map[string]string) *pageData {
+	d := &pageData{reader: a.For, Findings: []pageFinding{}, Pictures: map[string]string{}}
 	sites := a.SiteNames()
 	results := map[*audit.Finding]*audit.Result{}
 	for _, r := range a.Archive.Results {
@@ -205,9 +299,7 @@ func content(a *report.Audit, marked map[string]string) pageData {
 		return 0
 	}
 	slices.SortStableFunc(tables, func(x, y report.Table) int { return place(x) - place(y) })
-	for _, t := range tables {
-		d.Tables = append(d.Tables, tableOf(t, slices.Contains(leading, t.Name)))
-	}
+	d.tables = tables
 	return d
 }
 
@@ -249,34 +341,21 @@ func assumption(s schedule.Assumption) string {
 	return text + ")"
 }
 
-func tableOf(t report.Table, isOpen bool) pageTable {
-	p := pageTable{Name: t.Name, Title: t.Title, Note: t.Note, Open: isOpen, Rows: [][]any{}}
-	for _, c := range t.Columns {
-		if c.Data {
-			continue
+// cellsOf are the cells of a row that the page shows.
+func cellsOf(t report.Table, row []report.Value) []any {
+	var cells []any
+	for i, v := range row {
+		switch c := t.Columns[i]; {
+		case c.Data:
+		case v.IsNum && c.Kind == report.Figures:
+			cells = append(cells, report.Round(v.Number))
+		case v.IsNum:
+			cells = append(cells, v.Number)
+		default:
+			cells = append(cells, v.Words)
 		}
-		p.Columns = append(p.Columns, pageColumn{c.Heading(), !c.IsText()})
 	}
-	for row := range t.Rows {
-		if len(p.Rows) == maxRows {
-			p.Hidden++
-			continue
-		}
-		var cells []any
-		for i, v := range row {
-			switch c := t.Columns[i]; {
-			case c.Data:
-			case v.IsNum && c.Kind == report.Figures:
-				cells = append(cells, report.Round(v.Number))
-			case v.IsNum:
-				cells = append(cells, v.Number)
-			default:
-				cells = append(cells, v.Words)
-			}
-		}
-		p.Rows = append(p.Rows, cells)
-	}
-	return p
+	return cells
 }
 
 // top lists the first findings for readers without scripts.
