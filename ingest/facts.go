@@ -61,6 +61,7 @@ func (b *builder) jobFacts() {
 	if !j.LineVolts.Had() {
 		b.voltsInTitles()
 	}
+	b.numberInNotes()
 	b.siteInTitle()
 }
 

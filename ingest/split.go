@@ -479,6 +479,14 @@ func leaveOutside(job *schedule.Job, outside []layout.Outside) {
 // numberInName finds a job number at the start of a file's name: "J1000", "2019-114".
 var numberInName = regexp.MustCompile(`^(?:[A-Za-z]{1,3}-?\d{3,6}|(?:19|20)\d\d-\d{2,5}|\d{4,6})(?:[ _-]|$)`)
 
+// orText is a text, or what stands for it.
+func orText(t schedule.Text, instead string, source schedule.Source) schedule.Text {
+	if t.Had() {
+		return t
+	}
+	return schedule.Text{Value: instead, Source: source}
+}
+
 // nameJob gives a job without a name or site what stands for it: the sheet of
 // its own, else the file's name; for the site the job, else the folder.
 func nameJob(j *schedule.Job, file, sheet string, register bool) {
@@ -489,25 +497,24 @@ func nameJob(j *schedule.Job, file, sheet string, register bool) {
 			j.Number = schedule.Text{Value: strings.Trim(m, "_ -"), Source: schedule.Source{At: schedule.Ref{File: file}, Written: base, How: schedule.Default, Because: "from the file's name"}}
 		}
 	}
+	m := codeFirst.FindString(j.Name.Value)
+	if code := strings.Trim(m, "_ :–-"); m != "" && (!j.Number.Had() || j.Number.Value == code) && len(m) < len(j.Name.Value) { // "JX104 Winter garden"
+		j.Number = schedule.Text{Value: code, Source: j.Name.Source}
+		j.Number.How, j.Number.Because = schedule.Computed, "in front of the job's name"
+		j.Site = orText(j.Site, strings.TrimSpace(j.Name.Value[len(m):]), j.Number.Source)
+		j.Name.Value = j.Number.Value
+	}
 	if !j.Name.Had() {
 		name := base
 		switch {
-		case sheet != "":
-			name = sheet
 		case j.Number.Had() && j.Number.How != schedule.Default:
 			name = j.Number.Value
+		case sheet != "":
+			name = sheet
 		}
 		j.Name = schedule.Text{Value: name, Source: schedule.Source{At: at, How: schedule.Default, Because: "no title block names the job"}}
-		if !j.Site.Had() && dir != "" {
-			j.Site = schedule.Text{Value: dir, Source: schedule.Source{At: at, How: schedule.Default, Because: "the folder of the file"}}
-		}
 	}
 	if !j.Site.Had() {
-		src := j.Name.Source
-		src.Because = "the job's name stands for the site"
-		if src.How != schedule.Default {
-			src.How = schedule.Computed
-		}
-		j.Site = schedule.Text{Value: j.Name.Value, Source: src}
+		siteByDefault(j, at, dir, j.Name.How != schedule.Default)
 	}
 }

@@ -1,0 +1,360 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// The site of a job is the place that a title names, without the words for the
+// list, the work and the firm around it; else the place in the name of the
+// file; else the folder.
+
+var (
+	titleWords = wordClasses["title"] // words for lists and what they list
+	ownerWords = wordClasses["owner"] // words for the body that owns the place, or works there
+	workWords  = wordClasses["work"]  // words for the work that a job is
+	placeWords = wordClasses["place"] // words for kinds of places
+)
+
+// siteInTitle takes the place that a title of the first sheets names for the
+// site, where nothing else states a site or names the job. A title with a word
+// for a kind of place goes first.
+func (b *builder) siteInTitle() {
+	if b.job.Site.Had() || b.job.Name.Had() {
+		return
+	}
+	var first, kind *layout.Fact
+	for _, f := range b.titlesAbove() {
+		place := placeIn(f.Text)
+		switch {
+		case place == "":
+		case isPlace(place) && kind == nil:
+			kind = f
+		case first == nil:
+			first = f
+		}
+	}
+	f := kind
+	if f == nil {
+		f = first
+	}
+	if f == nil {
+		return
+	}
+	s := factSeen(f)
+	s.text = placeIn(f.Text)
+	because := "the title of the sheet"
+	if fuller := placeOfFile(b.job.File); len(join.Fold(fuller)) > len(join.Fold(s.text)) && isPlace(fuller) && strings.Contains(join.Fold(fuller), join.Fold(s.text)) {
+		s.text, because = fuller, "the title of the sheet, in full in the file's name"
+	}
+	b.job.Site = s.asText()
+	b.take(s, "site", s.text, schedule.LikelierReading, because)
+}
+
+// titlesAbove are the plain titles above the first table of each sheet, and of
+// sheets without a table that have a key only title blocks have.
+func (b *builder) titlesAbove() []*layout.Fact {
+	first := make(map[string]int) // the first row of a table of each sheet
+	for _, t := range b.tables {
+		if n := t.Range.Row1; first[t.Sheet] == 0 || n < first[t.Sheet] {
+			first[t.Sheet] = n
+		}
+	}
+	named := make(map[string]bool)
+	for i := range b.facts {
+		switch b.facts[i].Field {
+		case vocabulary.JobNo, vocabulary.Date, vocabulary.Revision, vocabulary.Client, vocabulary.Author:
+			named[b.facts[i].At.Sheet] = true
+		}
+	}
+	var out []*layout.Fact
+	for i := range b.facts {
+		f := &b.facts[i]
+		top, table := first[f.At.Sheet]
+		if (plainTitle(f) || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// shortestPlace is the fewest letters of the name of a place.
+const shortestPlace = 4
+
+var (
+	figureOfWatts = regexp.MustCompile(`(?i)\d\s?k?w(?:atts?)?\b`)                                    // a power inside a text: "60 W", "50 WATT"
+	figureOfVolts = regexp.MustCompile(`(?i)\(?\b(?:25|50|70|70[.,]7|100)\s?-?\s?V(?:olts?)?\b-?\)?`) // a line voltage: "100V", "(70 V)"
+	titleBreaks   = regexp.MustCompile(`\s+[-–—|/]\s+|\s*[:;,]\s+|\s*[()]\s*|\n`)
+	addressPhrase = regexp.MustCompile(`(?i)\bpublic\s+address\b`)
+	codeFirst     = regexp.MustCompile(`^(?:[A-Z]{1,4}-?\d{2,6}|\d{3,6})[ _:–-]+`)
+)
+
+// linkWords stand between a word for a list and the place.
+var linkWords = wordsSet("of the in at for from to de la le les du des d' l' del della dei di da al el los las dello der die das des dem den im am in von vom zu zur fur van het aan op te voor")
+
+func wordsSet(list string) map[string]bool {
+	m := make(map[string]bool)
+	for w := range strings.FieldsSeq(list) {
+		m[w] = true
+	}
+	return m
+}
+
+// placeIn is the part of a title that may name a place, "" if none does: up to
+// words for a list, for what it lists or for the work, without the body that
+// owns the place. A single word beside such words, "Ceiling loudspeakers", is a
+// place where it is a word for one.
+func placeIn(title string) string {
+	if figureOfWatts.MatchString(title) || strings.HasPrefix(title, "[") {
+		return "" // what the system gives, or a picture
+	}
+	title = codeFirst.ReplaceAllString(strings.TrimSpace(title), "")
+	title = addressPhrase.ReplaceAllString(figureOfVolts.ReplaceAllString(title, " "), "PA")
+	var parts []string
+	for _, part := range titleBreaks.Split(title, -1) {
+		words := strings.Fields(part)
+		if len(words) == 0 || slices.ContainsFunc(words, func(w string) bool { return ownerWords.in(join.Fold(w)) }) {
+			continue
+		}
+		kept, clean := placeWordsOf(words)
+		switch {
+		case len(kept) == 0 && len(parts) > 0:
+			return asPlace(parts)
+		case len(kept) == 0:
+			continue
+		case clean || len(parts) == 0 && (len(kept) > 1 || isPlace(kept[0])):
+			parts = append(parts, strings.Join(kept, " "))
+		}
+		if !clean {
+			break
+		}
+	}
+	return asPlace(parts)
+}
+
+// placeWordsOf are the words of a part of a title between those for a list.
+// clean reports whether there were none of these.
+func placeWordsOf(words []string) (kept []string, clean bool) {
+	from := 0
+	for from < len(words) && (isTitleWord(words[from]) || from > 0 && linkWords[join.Fold(words[from])]) {
+		from++
+	}
+	to := from
+	for to < len(words) && !isTitleWord(words[to]) {
+		to++
+	}
+	clean = from == 0 && to == len(words)
+	kept = words[from:to]
+	for to < len(words) && len(kept) > 0 && linkWords[join.Fold(kept[len(kept)-1])] {
+		kept = kept[:len(kept)-1]
+	}
+	return kept, clean
+}
+
+// asPlace joins the parts of the name of a place, "" if it has too few letters.
+func asPlace(parts []string) string {
+	place := strings.Trim(strings.Join(parts, " - "), " .,;:-–&+")
+	letters := 0
+	for _, c := range join.Fold(place) {
+		if c >= 'a' && c <= 'z' || c >= 0x80 {
+			letters++
+		}
+	}
+	if letters < shortestPlace {
+		return ""
+	}
+	return place
+}
+
+// isTitleWord reports whether a word is one for a list, for what it lists or
+// for the work, compounds that begin or end with one included.
+func isTitleWord(word string) bool {
+	folded := strings.Trim(join.Fold(word), ".,;:()&+'\"")
+	if folded == "" {
+		return true
+	}
+	for _, list := range []wordList{titleWords, workWords} {
+		for _, w := range list {
+			if folded == w || len(w) >= 6 && (strings.HasPrefix(folded, w) || strings.HasSuffix(folded, w)) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isPlace reports whether a text has a word for a kind of place, alone or
+// at the end of a compound: "Eissporthalle".
+func isPlace(text string) bool {
+	for w := range strings.FieldsSeq(join.Fold(text)) {
+		w = strings.Trim(w, ".,;:()-")
+		for _, p := range placeWords {
+			if w == p || len(p) >= 4 && len(w) > len(p)+2 && strings.HasSuffix(w, p) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// versionBehind is what is written behind the name of a file for its version.
+var versionBehind = regexp.MustCompile(`(?i)[\s_.,-]*(?:\(?(?:rev(?:ision)?|ver(?:sion)?|v|issue|iss|ind(?:ice|ex)?|stand)\.?[\s_]*[a-z0-9.]{1,4}\)?|\(\d+\)|\(copy\)|copy|kopie|copie|copia|final|draft|as[\s_-]?(?:built|fitted)|updated?|corrected|latest|bestand|neu|alt|\d{2,4}[-._]\d{2}[-._]\d{2,4}|(?:19|20)\d\d)$`)
+
+// placeOfFile is the place that the name of a file may name, "" if none does.
+func placeOfFile(file string) string {
+	_, base := splitPath(file)
+	base = strings.ReplaceAll(base, "_", " ")
+	if m := numberInName.FindString(base); m != "" {
+		base = base[len(m):]
+	}
+	for {
+		cut := versionBehind.ReplaceAllString(base, "")
+		if cut == base || strings.TrimSpace(cut) == "" {
+			break
+		}
+		base = cut
+	}
+	return placeIn(base)
+}
+
+// plainFolder reports whether the name of a folder may name a place: it is no
+// year or number.
+func plainFolder(dir string) bool { return strings.Trim(dir, "0123456789-. ") != "" }
+
+// properFolder reports whether the folder names a place better than the name of
+// a file that has a word for a place: in several words of which one is such a
+// word, or in a name of its own beside a single common word.
+func properFolder(dir, file string) bool {
+	if !plainFolder(dir) {
+		return false
+	}
+	own := dir[0] >= 'A' && dir[0] <= 'Z' || dir[0] >= 0x80
+	return isPlace(dir) && countWords(dir) > 1 || own && countWords(file) == 1
+}
+
+// siteByDefault gives a job without a site the place in its file's name where
+// that has a word for one, else its folder, else its own name.
+func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
+	file := placeOfFile(at.File)
+	said := schedule.Source{At: at, How: schedule.Default}
+	switch {
+	case at.Sheet != "" && placeIn(at.Sheet) != "" && isPlace(placeIn(at.Sheet)):
+		said.Because = "the name of the sheet"
+		j.Site = schedule.Text{Value: placeIn(at.Sheet), Source: said}
+	case named:
+		said = j.Name.Source
+		said.Because = "the job's name stands for the site"
+		said.How = schedule.Computed
+		place := j.Name.Value
+		if p := placeIn(place); isPlace(p) {
+			place = p
+		}
+		j.Site = schedule.Text{Value: place, Source: said}
+	case isPlace(file) && !properFolder(dir, file):
+		said.Because = "the file's name"
+		j.Site = schedule.Text{Value: file, Source: said}
+	case plainFolder(dir):
+		said.Because = "the folder of the file"
+		j.Site = schedule.Text{Value: dir, Source: said}
+	case file != "":
+		said.Because = "the file's name"
+		j.Site = schedule.Text{Value: file, Source: said}
+	case dir != "":
+		said.Because = "the folder of the file"
+		j.Site = schedule.Text{Value: dir, Source: said}
+	default:
+		said = j.Name.Source
+		said.Because = "the job's name stands for the site"
+		j.Site = schedule.Text{Value: j.Name.Value, Source: said}
+	}
+}
+
+// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07".
+var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|num\.?|number|#)?\s*[:.#=]?\s*([A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
+
+// keyedNumber is the job number behind a word for one inside a text, "" if none
+// is. Weak words are those for any reference.
+func keyedNumber(text string, weak bool) string {
+	keys := wordClasses["job key"]
+	if weak {
+		keys = wordClasses["reference"]
+	}
+	folded := join.Fold(text)
+	best, at := "", len(text)
+	for _, k := range keys {
+		for from := 0; ; {
+			i := strings.Index(folded[from:], k)
+			if i < 0 {
+				break
+			}
+			i += from
+			from = i + len(k)
+			if !apart(folded, i, from) {
+				continue
+			}
+			m := numberValue.FindStringSubmatch(folded[from:])
+			if m == nil || strings.Count(m[1], "0")+digitsIn(m[1]) < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
+				continue
+			}
+			if i < at || i == at && len(m[1]) > len(best) {
+				best, at = asWritten(text, m[1]), i
+			}
+		}
+	}
+	return strings.TrimRight(best, "/-_")
+}
+
+func digitsIn(s string) int {
+	n := 0
+	for _, c := range s {
+		if c >= '1' && c <= '9' {
+			n++
+		}
+	}
+	return n
+}
+
+// asWritten finds a folded code in the text that it came from.
+func asWritten(text, code string) string {
+	if i := strings.Index(strings.ToLower(text), code); i >= 0 {
+		return text[i : i+len(code)]
+	}
+	return strings.ToUpper(code)
+}
+
+// numberInNotes takes a job number behind a word for one in the texts above the
+// tables, where no key has it. A number that layout cut short is taken whole.
+func (b *builder) numberInNotes() {
+	top := make(map[string]int)
+	for _, t := range b.tables {
+		if n := t.Range.Row1; top[t.Sheet] == 0 || n < top[t.Sheet] {
+			top[t.Sheet] = n
+		}
+	}
+	had := b.job.Number.Value
+	for _, weak := range []bool{false, true} {
+		for _, s := range b.spoken {
+			if first := top[s.at.Sheet]; first > 0 && s.at.Row >= first || len(s.text) > longestSpoken {
+				continue
+			}
+			number := keyedNumber(s.text, weak)
+			switch {
+			case number == "" || number == had:
+				continue
+			case had != "" && !(strings.HasPrefix(number, had) && b.job.Number.At == s.at):
+				continue
+			}
+			at := seen{text: number, field: vocabulary.JobNo, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+			b.job.Number = at.asText()
+			b.take(at, "job number", number, schedule.LikelierReading, "behind a word for it in a title")
+			return
+		}
+	}
+}

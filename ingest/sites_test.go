@@ -1,0 +1,89 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/audit/schedule"
+)
+
+// What a title line is about was decided by a person who reads it; no source.
+func TestPlaceInTitles(t *testing.T) {
+	for title, want := range map[string]string{
+		"Glasshouse 6 heads":                         "Glasshouse 6",
+		"Winter garden - loudspeaker schedule":       "Winter garden",
+		"Winter garden - north wing - as built":      "Winter garden - north wing",
+		"Stiftung Erlenau - Eisbahn - Bestand":       "Eisbahn",
+		"Lautsprecherliste":                          "",
+		"LEISTUNGSVERZEICHNIS Bootshalle am Wehr":    "Bootshalle am Wehr",
+		"Serre du lac - relevé des HP":               "Serre du lac",
+		"Fundación Arroyo - planetario - altavoces":  "planetario",
+		"Pista coperta - tarature":                   "Pista coperta",
+		"Kassen Oost - luidsprekerlijnen":            "Kassen Oost",
+		"Ceiling loudspeakers":                       "",
+		"Sound schedule":                             "",
+		"Panel AMP-R - 4 ways - 60 W a way":          "",
+		"100 V line":                                 "",
+		"Public address - Winter garden":             "Winter garden",
+		"HERBARIUM PUBLIC ADDRESS":                   "HERBARIUM",
+		"Winter gardens - PA zones":                  "Winter gardens",
+		"Winter garden 100 V PA":                     "Winter garden",
+		"Winter garden heads (70 V)":                 "Winter garden",
+		"Slipway horns":                              "Slipway",
+		"Loudspeakers of the winter garden":          "winter garden",
+		"Altavoces de la casa de té":                 "casa de té",
+		"Diffusione sonora della serra grande":       "serra grande",
+		"Relevé des HP de la serre du lac":           "serre du lac",
+		"Sternwarte - Umbau Foyer, ELA-Lautsprecher": "Sternwarte",
+		"WINTER GARDEN - SOUND REINFORCEMENT BID":    "WINTER GARDEN",
+		"Meadow Sound Contractors":                   "",
+		"[logo]":                                     "",
+		"Voice evac spkr ckts":                       "",
+		"The Meadow Trust":                           "",
+		"JX-0552 Start tower":                        "Start tower",
+	} {
+		if got := placeIn(title); got != want {
+			t.Errorf("%q: %q, want %q", title, got, want)
+		}
+	}
+}
+
+func TestPlaceOfFile(t *testing.T) {
+	for file, want := range map[string]string{
+		"Boathouse 7 spkr taps.xlsx": "Boathouse 7", "a/Winter garden rev B.xls": "Winter garden", "JX104 Winter garden as built (2).xlsx": "Winter garden",
+		"winter_garden_speakers_2019-05-12.csv": "winter garden", "speaker list final.xlsx": "", "PA schedule rev D.xlsx": "", "Serre du lac - relevé HP.ods": "Serre du lac",
+	} {
+		if got := placeOfFile(file); got != want {
+			t.Errorf("%q: %q, want %q", file, got, want)
+		}
+	}
+}
+
+// Where no title names a place, the file's name does, or its folder.
+func TestSiteByDefault(t *testing.T) {
+	for _, tt := range []struct{ file, sheet, want string }{
+		{"Rinks/Winter garden taps.xlsx", "", "Winter garden"}, {"2004/slipway horns.csv", "", "slipway"}, {"Meadow Boathouse/club rooms.csv", "", "Meadow Boathouse"},
+		{"Meadow/conservatory walkthrough.csv", "", "Meadow"}, {"Meadow/speaker list.csv", "", "Meadow"}, {"2013/by channel.xls", "", "2013"}, {"jobs/all.xlsx", "Pump house", "Pump house"},
+	} {
+		j := &schedule.Job{}
+		nameJob(j, tt.file, tt.sheet, false)
+		if j.Site.Value != tt.want {
+			t.Errorf("%s %s: %q, want %q", tt.file, tt.sheet, j.Site.Value, tt.want)
+		}
+	}
+}
+
+// Words for a job number are common practice, no source.
+func TestKeyedNumber(t *testing.T) {
+	for text, want := range map[string]string{
+		"PA and music, 100V line. Contract 5120": "5120", "Bid no. 44-17": "44-17", "Auftrags-Nr. 4471, 100-V-Linie": "4471", "Works order 6640": "6640",
+		"Dossier 2011-B-07": "2011-B-07", "Obra 15/206": "15/206", "Affaire n° 2217": "2217", "Commessa: EM-77": "EM-77", "Werknr. 20164": "20164", "JOB # 08-226": "08-226",
+		"Project: Winter garden": "", "order 3 knobs": "", "job 1": "", "Ref 7713/C": "", "Projekt Halle 2": "",
+	} {
+		if got := keyedNumber(text, false); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if got := keyedNumber("whole garden. Ref 7713/C.", true); got != "7713/C" {
+		t.Errorf("reference: %q", got)
+	}
+}
