@@ -117,3 +117,24 @@ func forms(name string) []string {
 func alike(a, b string) bool {
 	return slices.ContainsFunc(forms(a), func(k string) bool { return slices.Contains(forms(b), k) })
 }
+
+// ratingName is a rating such as 250 W, which names no output.
+var ratingName = regexp.MustCompile(`(?i)^\d+ ?W$`)
+
+// numberLetter is a circuit such as 1A, which on amplifier 1 may as well be its output A.
+var numberLetter = regexp.MustCompile(`^\d+[A-Z]$`)
+
+// sameOutput compares amplifier and channel. Of an amplifier without a name the
+// output alone tells, and may stand for the amplifier.
+func sameOutput(w, g record) bool {
+	amplifier := w["amplifier"] == "" || key(w["amplifier"]) == key(g["amplifier"])
+	if w["channel"] == "" && g["amplifier"] == "" && !amplifier {
+		return key(w["amplifier"]) == key(g["channel"]) // an amplifier of one output, read as an output
+	}
+	channel := w["channel"] == "" && !ratingName.MatchString(g["channel"]) || key(w["channel"]) == key(g["channel"]) ||
+		numberLetter.MatchString(w["channel"]) && key(w["channel"]) == key(g["amplifier"])+key(g["channel"])
+	if w["amplifier"] == "" && !channel {
+		return key(w["channel"]) == key(g["amplifier"]+g["channel"])
+	}
+	return amplifier && channel
+}

@@ -397,24 +397,6 @@ func unnamed(k record) bool {
 	return k["control"] == "" || strings.Contains(k["note"], "named only by its item") || strings.Contains(k["note"], "unnamed")
 }
 
-// numberLetter is a circuit such as 1A, which on amplifier 1 may as well be its output A.
-var numberLetter = regexp.MustCompile(`^\d+[A-Z]$`)
-
-// sameOutput compares amplifier and channel. Of an amplifier without a name the
-// output alone tells, and may stand for the amplifier.
-func sameOutput(w, g record) bool {
-	amplifier := w["amplifier"] == "" || key(w["amplifier"]) == key(g["amplifier"])
-	if w["channel"] == "" && g["amplifier"] == "" && !amplifier {
-		return key(w["amplifier"]) == key(g["channel"]) // an amplifier of one output, read as an output
-	}
-	channel := w["channel"] == "" || key(w["channel"]) == key(g["channel"]) ||
-		numberLetter.MatchString(w["channel"]) && key(w["channel"]) == key(g["amplifier"])+key(g["channel"])
-	if w["amplifier"] == "" && !channel {
-		return key(w["channel"]) == key(g["amplifier"]+g["channel"])
-	}
-	return amplifier && channel
-}
-
 var letters = regexp.MustCompile(`^[A-Z]+$`)
 
 // sameRows reports whether a read row, or the first of several, is the true one.
