@@ -100,7 +100,12 @@ loudspeaker,L2,count=10; tap=5; control=VC-2,
 		c.job.File = file
 		return Check(c.job, DefaultSettings())
 	}
-	a := Rank([]*Result{job("a.csv", "Rink"), job("b.csv", "Boathouse"), job("c.csv", "Rink")})
+	jobs := []*Result{job("a.csv", "Rink"), job("b.csv", "Boathouse"), job("c.csv", "Rink"), job("d.csv", "Rink")}
+	jobs[3].Findings = nil // it uses the same models and has no finding
+	for i, r := range jobs {
+		jobs[i] = r.Shed()
+	}
+	a := Rank(jobs)
 	if len(a.First) == 0 || len(a.Sites) != 2 {
 		t.Fatalf("causes %v, %d sites", a.First, len(a.Sites))
 	}
@@ -108,7 +113,7 @@ loudspeaker,L2,count=10; tap=5; control=VC-2,
 	if c.Kind != "control model" || c.Name != "WK-35" || len(c.Findings) != 3 || c.Sites != 2 || c.Share < 0.99 {
 		t.Errorf("first cause %s %s with %d findings at %d sites, share %g", c.Kind, c.Name, len(c.Findings), c.Sites, c.Share)
 	}
-	if want := "control model WK-35 stands behind 3 findings at 2 sites, in 3 of 3 jobs with it"; c.Text != want {
+	if want := "control model WK-35 stands behind 3 findings at 2 sites, in 3 of 4 jobs with it"; c.Text != want {
 		t.Errorf("%q, want %q", c.Text, want)
 	}
 	if h := a.First[1]; len(a.First) != 2 || h.Kind != habit || h.Name != controlOverload.Title || len(h.Findings) != 3 {

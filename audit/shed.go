@@ -29,6 +29,10 @@ func (r *Result) Shed() *Result {
 		k.ref(&q.At)
 		k.texts(&q.Field, &q.Text, &q.Settles)
 	}
+	out.uses = make(map[causeID]bool, len(r.uses))
+	for id := range r.uses {
+		out.uses[causeID{id.kind, strings.Clone(id.key)}] = true
+	}
 	out.lacks = slices.Clone(r.lacks)
 	for i := range out.lacks {
 		l := &out.lacks[i]
@@ -39,7 +43,7 @@ func (r *Result) Shed() *Result {
 	for i := range out.said {
 		s := &out.said[i]
 		k.ref(&s.at)
-		k.texts(&s.kind, &s.model, &s.what, &s.text)
+		k.texts(&s.kind, &s.model, &s.what, &s.text, &s.volts)
 	}
 	return out
 }
