@@ -68,6 +68,8 @@ type bodyReader struct {
 	sums    []float64   // since the last title or total, by column
 	addends []int
 
+	titles map[string]bool // folded words that stand above the header, nil until asked for
+
 	allSums    []float64 // since the beginning
 	allAddends []int
 }
@@ -137,6 +139,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	case UnitsRow:
 		return UnitsRow, "repeats the units"
 	}
+	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[vocabulary.Fold(oneLine(text(slots[0].cell)))] {
+		return Header, "repeats the title of the page"
+	}
 	if l.hidden == grid.HiddenByHand {
 		if b.f.p.turned {
 			return Hidden, "column hidden by hand"
@@ -195,7 +200,37 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 		}
 		return Unclear, "nothing in a column that was understood"
 	}
+	if b.otherEquipment(slots) {
+		return NoDevice, "names other equipment"
+	}
 	return Device, ""
+}
+
+// otherEquipment reports whether a line of a list of loudspeakers names
+// equipment that loads no line, and no power.
+func (b *bodyReader) otherEquipment(slots []slot) bool {
+	if b.t.Kind != Loudspeakers && b.t.Kind != Mixed {
+		return false
+	}
+	other := false
+	for _, s := range slots {
+		t := oneLine(text(s.cell))
+		switch b.field(s.col) {
+		case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.ChannelWatts, vocabulary.ControlWatts, vocabulary.FrameWatts:
+			if !isMissing(t) && t != "0" {
+				return false
+			}
+		case vocabulary.Describe, vocabulary.Kind, vocabulary.Model:
+			switch vocabulary.DeviceIn(t) {
+			case vocabulary.OtherDevice:
+				other = true
+			case vocabulary.NoDevice:
+			default:
+				return false
+			}
+		}
+	}
+	return other
 }
 
 func quote(s string) string {
@@ -217,6 +252,34 @@ func (b *bodyReader) countOfList(slots []slot, i int) bool {
 	}
 	best := b.f.s.Header(strings.TrimRight(t, ": ")).Best()
 	return best.Field == vocabulary.Quantity && best.Score >= 0.7
+}
+
+// headerFollows reports whether the header is repeated in the next few lines.
+func (b *bodyReader) headerFollows(n int) bool {
+	for next := n + 1; next <= n+4; next++ {
+		if b.d.repeated[next] == Header {
+			return true
+		}
+	}
+	return false
+}
+
+// headLines is how far above a header its page's titles stand at most.
+const headLines = 12
+
+// titlesAbove are the first words of the lines above the header, which print
+// repeats on every page; short ones and numbers are none.
+func (b *bodyReader) titlesAbove() map[string]bool {
+	if b.titles == nil {
+		b.titles = map[string]bool{}
+		top := b.d.header[0]
+		for _, l := range b.f.p.within(top-headLines, top-1) {
+			if c := l.slots[0].cell; c.Kind == grid.String && lookOf(c)&lookRoom != 0 && len(text(c)) >= 8 {
+				b.titles[vocabulary.Fold(oneLine(text(c)))] = true
+			}
+		}
+	}
+	return b.titles
 }
 
 // nothingNamed reports whether every name of a line says in so many words that it is
@@ -495,7 +558,7 @@ func (b *bodyReader) usual(s slot, k look) bool {
 }
 
 // rePage finds the number of a page, as print leaves it between rows.
-var rePage = regexp.MustCompile(`(?i)^(?:page|seite|página|pagina|blad|feuille|foglio|sheet|pag\.?|p\.)\s*\d+(?:\s*(?:of|von|/|de|di|van|sur)\s*\d+)?$`)
+var rePage = regexp.MustCompile(`(?i)^(?:page|seite|página|pagina|blad|feuille|foglio|sheet|pag\.?|p\.)\s*\d+(?:\s*(?:of|von|/|-|–|de|di|van|sur|to|bis|à|a)\s*\d+)?$`)
 
 // isNoteText reports whether a text is a remark rather than a title: it
 // begins with a word for one, is long, or is a sentence.

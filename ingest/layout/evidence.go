@@ -203,7 +203,7 @@ const (
 // profiles are what the cells of each field look like; weights were set by
 // hand for what the looks exclude, not fitted to files.
 var profiles = map[vocabulary.Field]profile{
-	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookTapSaid, 1}, {lookWatts, 1}, {lookCountWatts, 0.8}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
+	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookTapSaid, 1}, {lookWatts, 1}, {lookFraction, 0.5}, {lookCountWatts, 0.8}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
 		{lookOhm, 0.2}, {lookTapValue, 0.6}, {lookNumber, 0.1}, {lookDate, 0.2}, {lookHiZ, 0.2}, {lookTag, -0.5}, {lookLong, -0.8}, {lookWords, -0.7}}, -0.3},
 	vocabulary.TapList:       {[]clue{{lookTapList, 1}, {lookWatts, 0.2}, {lookDate, 0.1}, {lookNumber, -0.3}}, -0.6},
 	vocabulary.TotalWatts:    {[]clue{{lookTapSaid, -0.5}, {lookWatts, 0.8}, {lookTapValue, 0.3}, {lookNumber, 0.4}, {lookTapList, -0.3}}, -0.8},
@@ -393,7 +393,7 @@ var lookNames = map[look]string{
 	lookCount: "counts", lookChannel: "channels", lookLetter: "letters", lookZone: "zones", lookAmp: "amplifiers", lookControl: "controls",
 	lookRoom: "words", lookModel: "model names", lookLong: "prose", lookYes: "yes or no", lookStatus: "states", lookMounting: "mountings",
 	lookMaterial: "metals", lookFloor: "floors", lookUse: "uses", lookDevice: "loudspeaker words", lookCableWord: "cable types",
-	lookTapSaid: "taps", lookCountWatts: "counts with powers", lookJoint: "outputs of amplifiers", lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
+	lookTapSaid: "taps", lookCountWatts: "counts with powers", lookJoint: "outputs of amplifiers", lookFraction: "fractions", lookHiZ: "line kinds", lookDegrees: "degrees", lookWords: "words",
 }
 
 // describe says in words what speaks for a field: "14 of 15 cells are watts".

@@ -20,6 +20,7 @@ type weighed struct {
 	power   bool // it states powers
 	needs   bool // it has what a table of its kind must have
 	counted bool // it counts loudspeakers
+	bare    bool // it lists loudspeakers of a line, without a power
 	foreign bool // it speaks of lamps, pumps or the like
 }
 
@@ -43,7 +44,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			cases[t] = c
 			power = power || c.power
 			foreign = foreign || c.foreign
-			any = any || c.needs && c.score >= 5 && c.counted
+			any = any || c.needs && c.score >= 5 && c.counted || c.bare && c.score >= 4
 			about2 = about2 || c.needs && c.score >= 2
 			powered = powered || c.needs && c.power && c.score >= 1
 			any = any || c.needs && c.power && c.score >= 2
@@ -62,7 +63,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			switch {
 			case !any:
 				t.drop = "part of a table, but the file is no schedule"
-			case !c.needs:
+			case !c.needs && !c.bare:
 				t.drop = "a table with nothing that an audit needs"
 			case c.foreign && c.score < 2:
 				t.drop = "a table of other devices"
@@ -165,6 +166,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	c.score += aboutWords(s, t.Sheet)
+	if classWithin(t.Sheet)&classForeign != 0 {
+		c.score -= 4
+	}
 	volts, lineTitle := 0, true
 	for i := range sr.p.lines {
 		l := &sr.p.lines[i]
@@ -192,6 +196,12 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	c.score += volts
+	if volts > 0 && !c.foreign && !c.power {
+		c.bare = listsLoudspeakers(t, s)
+	}
+	if volts == 0 && lowOnly(t) {
+		c.needs = false // a cinema's loudspeakers, each on an amplifier of its own
+	}
 	if lookShare(t, vocabulary.Tap, lookWatts) > 0.5 && lookShare(t, vocabulary.Tap, lookTapUsual) > 0.7 {
 		if c.score++; t.Matrix {
 			c.score++ // counts by usual taps
@@ -241,6 +251,49 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	}
 	return c
 }
+
+// listsLoudspeakers reports whether the rows of a table are loudspeakers by
+// the words of a header, and say where on a line they hang. Such a table becomes one of loudspeakers.
+func listsLoudspeakers(t *Table, s *vocabulary.Scorer) bool {
+	speakers, fed := false, false
+	for _, c := range t.Columns {
+		switch c.Field {
+		case vocabulary.Tag, vocabulary.Model, vocabulary.Describe, vocabulary.Quantity:
+			speakers = speakers || slices.Contains(s.Concepts(c.Header), "speaker")
+		case vocabulary.Channel, vocabulary.Circuit, vocabulary.Amplifier:
+			fed = true
+		}
+	}
+	if !speakers || !fed || t.Matrix || t.Kind == Cables || t.Kind == Amplifiers {
+		return false
+	}
+	t.Kind = Loudspeakers
+	return true
+}
+
+// lowOnly reports whether all loudspeakers of a table have the impedance of a
+// coil rather than of a line transformer, at most highestCoil.
+func lowOnly(t *Table) bool {
+	j := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Impedance })
+	if j < 0 || slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.TapList || c.Field == vocabulary.LineVoltage }) {
+		return false
+	}
+	n := 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != Device || r.Values[j].Text == "" {
+			continue
+		}
+		if v, ok := factor(r.Values[j].Text); !ok || v > highestCoil || strings.ContainsAny(r.Values[j].Text, "kK") {
+			return false
+		}
+		n++
+	}
+	return n >= 2
+}
+
+// highestCoil is the highest usual impedance of a loudspeaker without a line transformer, in ohms; common practice.
+const highestCoil = 16
 
 // columnWatts reports whether the cells of a field are powers with their unit.
 func columnWatts(t *Table, f vocabulary.Field) bool {
@@ -313,7 +366,7 @@ func columnFigures(t *Table, f vocabulary.Field) bool {
 				break
 			}
 			k := lookOf(r.Values[j].Cell)
-			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
+			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookFraction|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
 				figures++
 			}
 		}

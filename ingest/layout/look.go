@@ -64,6 +64,7 @@ const (
 	lookTapUsual   // a power at which line transformers are usually tapped, with its unit
 	lookStruck     // struck through as a whole, or empty
 	lookForeign    // a word for something that is no part of a loudspeaker system
+	lookFraction   // "1/2", "1 1/4": a part of a watt, or an output of an amplifier
 	lookJoint      // two things in one cell that belong in several columns: "Amp 1 / Ch 2"
 )
 
@@ -90,6 +91,7 @@ var (
 	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
 	reLength   = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
 	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
+	reFraction = regexp.MustCompile(`^(?:\d{1,2}[ -])?(?:1/2|1/4|3/4|1/8)$|^\d{0,2}[½¼¾]$`)
 	reOhm      = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
 	rePercent  = regexp.MustCompile(`^[\d.,]+\s*%$`)
 	reDecibel  = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
@@ -231,6 +233,9 @@ func readLook(s string) look {
 	}
 	if reTapList.MatchString(s) {
 		k |= lookTapList
+	}
+	if reFraction.MatchString(s) {
+		k |= lookFraction
 	}
 	if reRating.MatchString(s) {
 		k |= lookRating

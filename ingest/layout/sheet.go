@@ -368,7 +368,7 @@ var plainNames = []string{"sheet", "tabelle", "feuil", "feuille", "hoja", "fogli
 func (sr *sheetReader) nameFacts() []Fact {
 	name := strings.TrimSpace(sr.sheet.Name)
 	folded := strings.TrimRight(vocabulary.Fold(name), "0123456789 ")
-	if name == "" || slices.Contains(plainNames, folded) {
+	if name == "" || slices.Contains(plainNames, folded) || rePage.MatchString(name) {
 		return nil
 	}
 	return sr.f.sectionFacts(name, schedule.Ref{File: sr.book.File, Sheet: sr.sheet.Name}, nil)

@@ -118,6 +118,23 @@ func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	}
 }
 
+// loadsAreTaps takes a column headed "load" or "impedance" for the taps where
+// its cells say taps, ohms here and there among them, and no column is named for taps.
+func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	if setting(cols).claimed(vocabulary.Tap) {
+		return
+	}
+	for i, h := range cols {
+		switch {
+		case h.forced != vocabulary.Unknown, h.cells.cells < 3:
+		case h.of(vocabulary.Load) < 0.5 && h.of(vocabulary.Impedance) < 0.5 && h.of(vocabulary.TotalWatts) < 0.5:
+		case h.cells.share(lookTapSaid) >= 0.2 && h.cells.share(lookTapSaid|lookTapUsual|lookOhm|lookHiZ) >= 0.8:
+			tap := slices.Index(fields, vocabulary.Tap)
+			base[i][tap] = max(base[i][tap], sureWords+0.2)
+		}
+	}
+}
+
 // adjust adds to what it is worth to give column i the field, where it is worth anything.
 func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Field, by float64) {
 	if j := slices.Index(fields, f); j >= 0 && i < len(base) && base[i][j] > 0 {

@@ -32,6 +32,7 @@ var deviceOrder = []Device{ControlDevice, OtherDevice, CableDevice, AmplifierDev
 type deviceList struct {
 	stems []string        // pieces of words, spaces left out
 	words map[string]bool // whole words
+	last  map[string]bool // whole words that count only where no other device is named
 }
 
 // devices is devices.csv, read once.
@@ -47,13 +48,16 @@ var devices = sync.OnceValue(func() map[Device]*deviceList {
 			panic("devices.csv: no device " + row[0])
 		}
 		if out[d] == nil {
-			out[d] = &deviceList{words: map[string]bool{}}
+			out[d] = &deviceList{words: map[string]bool{}, last: map[string]bool{}}
 		}
 		for w := range strings.SplitSeq(row[3], ";") {
-			if row[2] == "word" {
-				out[d].words[Fold(w)] = true
-			} else {
-				out[d].stems = append(out[d].stems, strings.ReplaceAll(Fold(w), " ", ""))
+			switch w = Fold(w); row[2] {
+			case "word":
+				out[d].words[w] = true
+			case "last":
+				out[d].last[w] = true
+			default:
+				out[d].stems = append(out[d].stems, strings.ReplaceAll(w, " ", ""))
 			}
 		}
 	}
@@ -95,6 +99,11 @@ func deviceAmong(words []string) Device {
 			if strings.Contains(joined, stem) {
 				return d
 			}
+		}
+	}
+	for _, d := range deviceOrder {
+		if slices.ContainsFunc(words, func(w string) bool { return devices()[d].last[w] }) {
+			return d
 		}
 	}
 	return NoDevice

@@ -23,6 +23,8 @@ func TestDeviceIn(t *testing.T) {
 		{"Haut-parleur encastré", LoudspeakerDevice},
 		{"Bocina de exterior", LoudspeakerDevice},
 		{"Preamplifier", OtherDevice}, // it drives no line
+		{"SPEAKER/STROBE", LoudspeakerDevice},
+		{"STROBE", OtherDevice},
 		{"Sedge 6", NoDevice},
 		{"Lamp room", NoDevice},
 		{"", NoDevice},
