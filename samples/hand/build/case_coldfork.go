@@ -77,7 +77,7 @@ Maint. shop,wall box,2,5 W,amp 2,yes
 Amp 1 is the 2x120 at 70V in the closet,,,,,
 Amp 2 is the old 60 W paging amp (70 V),,,,,
 `), Truth: func(t *typed.Truth) {
-			t.Is("", "Bluestem", "plain: a walk-through in everyday words; amplifiers in two sentences")
+			t.Is("", "Conservatory", "plain: a walk-through in everyday words; amplifiers in two sentences")
 			t.Speakers("tap_v=70.7; line_v=70.7", `
 rows|room|model|count|tap_w|amplifier|channel
 3|Palm court|8 inch in pole|6|10|1|1
