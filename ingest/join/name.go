@@ -183,10 +183,18 @@ func (n Name) identity() string { return n.Number + "\x00" + n.Title }
 // title, "Zone 2" and "2 - Rink" have the number 2.
 func Parse(kind Kind, written string) Name { return names.Of(written, int(kind)) }
 
+// longestName is the bytes of a name that is still taken apart; what is longer
+// names nothing but itself.
+const longestName = 500
+
 func parse(kind Kind, written string) Name {
 	toks := tokens(Fold(written))
 	n := Name{Written: written}
 	n.Full = joined(toks)
+	if len(written) > longestName {
+		n.Title = n.Full
+		return n
+	}
 
 	long, short := kindWords[kind], shortWords[kind]
 	var title []string
@@ -218,9 +226,11 @@ func parse(kind Kind, written string) Name {
 	n.Title = strings.Join(title, " ")
 	if n.Number == "" && len(toks) >= 2 && !toks[0].digits && toks[1].digits {
 		n.Prefix, n.Tail = toks[0].text, toks[1].text
+		rest := make([]string, 0, len(toks)-2)
 		for _, t := range toks[2:] {
-			n.Rest = strings.TrimSpace(n.Rest + " " + t.text)
+			rest = append(rest, t.text)
 		}
+		n.Rest = strings.TrimSpace(strings.Join(rest, " "))
 	}
 	return n
 }

@@ -3,7 +3,9 @@ package join
 import (
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
+	"time"
 )
 
 func TestParse(t *testing.T) {
@@ -135,4 +137,17 @@ func FuzzParse(f *testing.F) {
 			}
 		}
 	})
+}
+
+// A name of many thousand words is no more than itself, and costs no more.
+func TestEndlessName(t *testing.T) {
+	long := strings.Repeat("LS-1, ", 100_000)
+	start := time.Now()
+	n := Parse(Zone, long)
+	if n.Title != n.Full || n.Number != "" {
+		t.Errorf("number %q of a name without end", n.Number)
+	}
+	if took := time.Since(start); took > 5*time.Second {
+		t.Errorf("it took %v", took)
+	}
 }

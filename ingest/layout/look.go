@@ -156,7 +156,14 @@ func numberLook(v float64) look {
 // lookText looks at a trimmed text of one line.
 func lookText(s string) look { return looks.Of(s, 0) }
 
+// maxLook is how much of a text is looked at: longer ones are prose, and no
+// cell may take for ever.
+const maxLook = 4096
+
 func readLook(s string) look {
+	if len(s) > maxLook {
+		return lookWords | lookLong | ofClass(classWithin(strings.ToValidUTF8(s[:maxLook], ""))&(classDevice|classForeign))
+	}
 	if v, ok := plainNumber(s); ok {
 		return numberLook(v)
 	}
