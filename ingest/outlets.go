@@ -67,6 +67,11 @@ func (b *builder) findOutlet(r *row) *outlet {
 			ch = circuit
 		}
 	}
+	if amp.col == nil && ch.col == nil {
+		if t := b.titleOutlet(r); t != nil {
+			return t
+		}
+	}
 	line := b.lineOf(r)
 	if line != nil {
 		r.line = line
@@ -178,6 +183,48 @@ func (b *builder) wholeOutput(text string) bool {
 	}
 	c := b.channelRef(text)
 	return c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0
+}
+
+// titleParts are what stands between the parts of a title.
+var titleParts = regexp.MustCompile(`\s*[,;()\[\]|]\s*|\s+[–—-]\s+|\s*:\s+`)
+
+// titleOutlet reads the section title in force that names an amplifier among
+// other things: "Circuit 3 (amplifier 2, output B, 60 W)"; nil if none does.
+func (b *builder) titleOutlet(r *row) *outlet {
+	for i := len(r.Sections) - 1; i >= 0; i-- {
+		f := &r.Sections[i]
+		if f.Cell == nil || f.Field == vocabulary.Control {
+			continue
+		}
+		s := factSeen(f)
+		s.cell = nil
+		o := &outlet{at: s, ampAt: s}
+		parts := titleParts.Split(strings.TrimSpace(f.Cell.Text), -1)
+		for _, part := range parts {
+			if part == "" || len(parts) < 2 {
+				continue
+			}
+			if m := wattsIn.FindStringSubmatch(part); m != nil && len(m[0]) == len(part) {
+				o.rating = s
+				o.rating.text = m[1]
+				continue
+			}
+			feed := b.feedIn(s, part)
+			if feed == nil || notation.KeyOf(part).Kind == notation.KeyLine {
+				continue
+			}
+			if feed.amp != "" && o.amp == "" {
+				o.amp = feed.amp
+			}
+			if len(feed.channels) > 0 && len(o.channels) == 0 {
+				o.channels, o.bridged = feed.channels, feed.bridged
+			}
+		}
+		if o.amp != "" {
+			return o
+		}
+	}
+	return nil
 }
 
 // otherFeed is an output that stands in a column for controls or for the ends

@@ -29,6 +29,7 @@ type route struct {
 	service service
 	line    string // the line's name, for a route of a line
 	outlet  outlet
+	named   bool // the amplifier is named beside the places
 	watts   seen // the output's rating; nothing if none is said
 }
 
@@ -75,7 +76,12 @@ func (b *builder) hearRoutes() {
 				continue
 			}
 			b.carried = append(b.carried, b.controlsIn(at)...)
-			b.routes = append(b.routes, b.routesIn(at)...)
+			if list := b.routesIn(at); len(list) > 0 {
+				b.routes = append(b.routes, list...)
+				if slices.ContainsFunc(list, func(r route) bool { return r.named }) {
+					b.said = slices.DeleteFunc(b.said, func(x said) bool { return x.source.At == s.at }) // the same, read once
+				}
+			}
 		}
 	}
 	for i := range b.routes {
@@ -200,10 +206,7 @@ func (b *builder) routesIn(s seen) []route {
 			segment = strings.TrimSpace(segment[:m[0]] + " " + segment[m[1]:])
 		}
 		if line, feed := b.lineFed(s, segment); feed != nil {
-			if feed.amp == "" && amp != "" {
-				feed.amp, feed.ampAt = amp, s
-			}
-			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, watts: watts})
+			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, named: true, watts: watts})
 			continue
 		}
 		place, feed := b.divide(s, segment)
@@ -212,10 +215,11 @@ func (b *builder) routesIn(s seen) []route {
 			place.zones = append(waiting.zones, place.zones...)
 			place.rooms = append(waiting.rooms, place.rooms...)
 			waiting = service{}
-			if feed.amp == "" && amp != "" {
+			named := feed.amp != ""
+			if !named && amp != "" {
 				feed.amp, feed.ampAt = amp, s
 			}
-			out = append(out, route{service: place, outlet: *feed, watts: watts})
+			out = append(out, route{service: place, outlet: *feed, named: named, watts: watts})
 		case !place.had() && waiting.had() && b.feedIn(s, segment) != nil:
 			out = append(out, route{service: waiting, outlet: *b.feedIn(s, segment), watts: watts})
 			waiting = service{}

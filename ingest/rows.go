@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"slices"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/layout"
@@ -223,7 +225,7 @@ func (t *table) title(f vocabulary.Field) seen {
 	var name seen
 	for i := range t.titles {
 		switch fact := &t.titles[i]; {
-		case fact.Field != f:
+		case fact.Field != f || t.opensSection(fact):
 		case fact.At.Row > 0:
 			return factSeen(fact)
 		case !name.had():
@@ -231,6 +233,18 @@ func (t *table) title(f vocabulary.Field) seen {
 		}
 	}
 	return name
+}
+
+// opensSection reports whether a title above the table is that of its first
+// section, with others below: it holds for the rows of that section alone.
+func (t *table) opensSection(f *layout.Fact) bool {
+	if f.At.Row == 0 || len(t.Records) == 0 {
+		return false
+	}
+	in := func(r *layout.Record) bool {
+		return slices.ContainsFunc(r.Sections, func(s layout.Fact) bool { return s.At == f.At })
+	}
+	return in(&t.Records[0]) && !in(&t.Records[len(t.Records)-1])
 }
 
 func factSeen(f *layout.Fact) seen {

@@ -1,0 +1,43 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
+)
+
+// sectioned gives rows the section titles that stand above them, each a whole
+// cell of which the layout made one fact.
+func sectioned(t *layout.Table, titles map[int]string) *layout.Table {
+	var sections []layout.Fact
+	for i := range t.Records {
+		if text, ok := titles[i]; ok {
+			sections = []layout.Fact{{Field: vocabulary.Circuit, Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: t.Sheet, Row: 100 + i, Col: 1},
+				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: text}}}
+		}
+		t.Records[i].Sections = sections
+	}
+	return t
+}
+
+// The titles are common practice, no source.
+func TestAmplifiersInSectionTitles(t *testing.T) {
+	drawn := sectioned(draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W]\nHall | 4 | 3\nBar | 2 | 1.5\nPalms | 6 | 6\nYard | 8 | 10"), map[int]string{
+		0: "Kreis 1 (Verstärker 1, Ausgang A, 60 W)", 2: "Kreis 2 (Verstärker 1, Ausgang B, 60 W)", 3: "Kreis 3 (Verstärker 2, 120 W)"})
+	j := jobOf(t, drawn)
+	want(t, "loudspeakers", describe(j), []string{"4 x 3 W zone Hall channel Verstärker 1 / A", "2 x 1.5 W zone Bar channel Verstärker 1 / A",
+		"6 x 6 W zone Palms channel Verstärker 1 / B", "8 x 10 W zone Yard channel Verstärker 2 / 1"})
+	want(t, "channels", channelRatings(j), []string{"Verstärker 1 / A 60 W ? V", "Verstärker 1 / B 60 W ? V", "Verstärker 2 / 1 120 W ? V"})
+}
+
+func TestTitleOfTheFirstSectionHoldsForItAlone(t *testing.T) {
+	drawn := draw(layout.Loudspeakers, "Heads", "tag | tap[W]\nS1 | 5\nS2 | 5")
+	first := layout.Fact{Field: vocabulary.Channel, Text: "A1.1", At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 1, Col: 1}}
+	drawn.Titles = []layout.Fact{first}
+	drawn.Records[0].Sections = []layout.Fact{first}
+	drawn.Records[1].Sections = []layout.Fact{{Field: vocabulary.Zone, Text: "Bar", At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 9, Col: 1}}}
+	want(t, "loudspeakers", describe(jobOf(t, drawn)), []string{"S1 1 x 5 W channel A1 / 1", "S2 1 x 5 W zone Bar"})
+}
