@@ -22,7 +22,7 @@ func (c *circuit) alikeRows(keep func(*row) bool) []alikeGroup {
 	var out []alikeGroup
 	for i := range c.rows {
 		r := &c.rows[i]
-		if r.part != counts || r.out != notOut || !r.tap.Had() || !r.marked.exact() || !keep(r) {
+		if r.part != counts || r.out != notOut || !r.tapped || !r.marked.exact() || !keep(r) {
 			continue
 		}
 		k := key{r.model, r.marked.Low, r.tapV}

@@ -57,6 +57,7 @@ type circuit struct {
 
 // A node is one place that carries load: a zone, control, channel or frame.
 type node struct {
+	expected  int // members, about
 	members   []member
 	load      Load
 	total     Interval // like load.Watts, before a group of equal controls is divided up
@@ -88,6 +89,11 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 		controls:   make([]node, len(job.Controls)),
 		channels:   make([]node, len(job.Channels)),
 		amplifiers: make([]node, len(job.Amplifiers)),
+	}
+	for _, nodes := range [][]node{c.zones, c.controls, c.channels, c.amplifiers} {
+		for i := range nodes {
+			nodes[i].expected = len(c.rows)/len(nodes) + 4
+		}
 	}
 	c.limits = set.plausible()
 	c.words, c.keys, c.offered = make(map[string]int), make(map[string]int), make(map[int]offerList)
@@ -516,7 +522,7 @@ func position(list []int, v int) int {
 
 func (n *node) add(i int, share Interval, r *row) {
 	if n.members == nil {
-		n.members = make([]member, 0, 8)
+		n.members = make([]member, 0, max(8, n.expected))
 	}
 	n.members = append(n.members, member{i, share})
 	if r.part == counts {

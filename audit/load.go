@@ -270,8 +270,8 @@ func (r *row) evidence(out []Evidence) []Evidence {
 		out = appendCell(out, l.RowTotal.Source, "row total")
 	case l.LowImpedance.Had():
 		out = appendCell(out, l.LowImpedance.Source, "impedance")
-	case r.doubted:
-		out = append(out, Evidence{At: r.doubtedAt, Role: "tap that cannot be"})
+	case r.doubted != nil:
+		out = append(out, Evidence{At: *r.doubted, Role: "tap that cannot be"})
 	default:
 		out = append(out, Evidence{At: l.At, Role: "no tap"})
 	}

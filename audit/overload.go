@@ -130,8 +130,8 @@ func (c *circuit) rowGaps(n *node) []gap {
 			if !seen[k] {
 				seen[k] = true
 				at := placeOf(l.Tap.Source, l.At)
-				if r.doubted {
-					at = r.doubtedAt
+				if r.doubted != nil {
+					at = *r.doubted
 				}
 				out = append(out, gap{at, "tap", tapQuestion(r)})
 			}
@@ -184,7 +184,7 @@ func tapQuestion(r *row) string {
 		text += " in " + l.Room.Value
 	}
 	text += " set to"
-	if len(r.offers) > 0 && !r.tap.Had() {
+	if len(r.offers) > 0 && !r.tapped {
 		text += " (offered: " + span(r.each) + " W)"
 	}
 	return text + "?"

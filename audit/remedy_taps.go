@@ -75,7 +75,7 @@ func (p *repair) nearestTap() {
 	c := p.c
 	var rows []int
 	for i := range c.rows {
-		if r := &c.rows[i]; r.part == counts && r.out == notOut && r.tap.Had() && p.rests(r) {
+		if r := &c.rows[i]; r.part == counts && r.out == notOut && r.tapped && p.rests(r) {
 			rows = append(rows, i)
 		}
 	}
@@ -127,7 +127,7 @@ func (c *circuit) tapsFor(r *row, most float64) (taps []offer, source string) {
 		source = "taps of the same model in this job"
 		for i := range c.rows {
 			o := &c.rows[i]
-			known := o.model == r.model && o.tapV == r.tapV && o.tap.Had() && o.out == notOut && o.marked.exact() && o.marked != r.marked
+			known := o.model == r.model && o.tapV == r.tapV && o.tapped && o.out == notOut && o.marked.exact() && o.marked != r.marked
 			if known && !past(o.marked.Low, most) && !below(o.marked.Low*2, math.Min(most, r.marked.Low)) {
 				taps = append(taps, offer{watts: o.each.Low, marked: o.marked.Low})
 			}
@@ -144,7 +144,7 @@ func (p *repair) evenTaps() {
 	count := map[float64]float64{}
 	var rows []int
 	for i := range c.rows {
-		if r := &c.rows[i]; r.part == counts && r.tap.Had() && p.rests(r) {
+		if r := &c.rows[i]; r.part == counts && r.tapped && p.rests(r) {
 			rows = append(rows, i)
 			count[r.marked.Low] += pieceCount(r)
 		}

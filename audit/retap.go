@@ -424,7 +424,7 @@ func (t *retapProblem) addGroup(c *circuit, at int, m member, options []tapOptio
 // optionsOf lists the taps that a row may be set to: the present one first,
 // then those on offer that draw less, the highest first.
 func (c *circuit) optionsOf(r *row) []tapOption {
-	if !r.each.exact() || r.wrongV || !r.tap.Had() || r.each.Low <= 0 {
+	if !r.each.exact() || r.wrongV || !r.tapped || r.each.Low <= 0 {
 		return nil
 	}
 	out := []tapOption{{watts: r.each.Low, offer: offer{watts: r.each.Low, marked: r.marked.Low}}}

@@ -22,18 +22,17 @@ type row struct {
 	room      int // of the room
 	mounting  int
 	part      part
-	repeats   bool // listed on two sheets: the second one
-	doubted   bool // its tap cell holds what cannot be: only what its transformer offers bounds it
-	doubtedAt schedule.Ref
+	repeats   bool          // listed on two sheets: the second one
+	doubted   *schedule.Ref // the tap cell, where it holds what cannot be: only what its transformer offers bounds it
 	out       exclusion
-	count     Interval                          // loudspeakers
-	units     Interval                          // what the watts are of: the count, or 1 where only the row's total is known
-	lump      bool                              // only the row's total is known
-	tap       schedule.Quantity[schedule.Watts] // as stated; unknown where it was only estimated
-	marked    Interval                          // watts of one loudspeaker as marked on its tap
-	each      Interval                          // watts of one loudspeaker on this line
-	lossDB    float64                           // insertion loss of its transformer from the house book
-	wrongV    bool                              // marked for another line voltage, and not offered for this one
+	count     Interval // loudspeakers
+	units     Interval // what the watts are of: the count, or 1 where only the row's total is known
+	lump      bool     // only the row's total is known
+	tapped    bool     // a tap is stated, and not only estimated from other rows
+	marked    Interval // watts of one loudspeaker as marked on its tap
+	each      Interval // watts of one loudspeaker on this line
+	lossDB    float64  // insertion loss of its transformer from the house book
+	wrongV    bool     // marked for another line voltage, and not offered for this one
 	emergency bool
 	split     split
 	offers    []offer // taps its transformer offers; nil when nothing is known of them
@@ -96,19 +95,15 @@ func (r *row) work(c *circuit) {
 	r.model, r.room, r.mounting = c.word(l.Model.Value), c.word(l.Room.Value), c.word(l.Mounting.Value)
 	r.count = countOf(l)
 	r.units = r.count
-	if r.tap = l.Tap; r.tap.How == schedule.Estimated {
-		r.tap = schedule.Quantity[schedule.Watts]{} // what other rows say is no bound
-	}
+	// What other rows say is no bound.
+	r.tapped = l.Tap.Had() && l.Tap.How != schedule.Estimated && r.doubted == nil
 	r.tapV = r.lineV
 	if v, ok := l.TapVolts.Exact(); ok && v > 0 {
 		r.tapV = line.Nominal(float64(v))
 	}
 	r.offers = c.offersOf(l, r.lineV, r.tapV)
-	if r.doubted {
-		r.tap = schedule.Quantity[schedule.Watts]{}
-	}
-	if odd(r.tap, 0, c.limits.tap) && len(r.offers) > 0 {
-		r.doubted, r.doubtedAt, r.tap = true, l.Tap.At, schedule.Quantity[schedule.Watts]{}
+	if r.tapped && len(r.offers) > 0 && odd(l.Tap, 0, c.limits.tap) {
+		r.tapped, r.doubted = false, &l.Tap.At
 	}
 	r.mark()
 	r.exclude(c, ch)
@@ -142,11 +137,11 @@ func countOf(l *schedule.Loudspeaker) Interval {
 func (r *row) mark() {
 	l := r.l
 	switch {
-	case r.tap.Had():
-		r.marked = quantity(r.tap)
-	case r.doubted && len(r.offers) == 0:
+	case r.tapped:
+		r.marked = quantity(l.Tap)
+	case r.doubted != nil && len(r.offers) == 0:
 		r.marked = atLeast(0)
-	case r.doubted:
+	case r.doubted != nil:
 		r.marked = r.offered()
 	case l.RowTotal.Had() && r.count.bounded() && r.count.Low > 0:
 		r.marked = quantity(l.RowTotal).over(r.count)
@@ -176,7 +171,7 @@ func (r *row) offered() Interval {
 func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 	l := r.l
 	r.out = notOut
-	if l.LowImpedance.Had() && !r.tap.Had() && !l.RowTotal.Had() {
+	if l.LowImpedance.Had() && !r.tapped && !l.RowTotal.Had() {
 		r.out = lowImpedance
 		if odd(l.LowImpedance, 0, math.Inf(1)) {
 			r.out = absurd
@@ -187,7 +182,7 @@ func (r *row) exclude(c *circuit, ch *schedule.Channel) {
 		}
 		return
 	}
-	if !r.doubted && c.oddTap(l) || oddVolts(c, l.TapVolts) || c.oddCount(l) || c.oddTotal(r) {
+	if r.doubted == nil && c.oddTap(l) || oddVolts(c, l.TapVolts) || c.oddCount(l) || c.oddTotal(r) {
 		r.out = absurd
 	}
 }
@@ -215,7 +210,7 @@ func (r *row) draw(c *circuit) {
 	if k != 1 {
 		r.each = r.marked.scaled(k)
 	}
-	r.wrongV = r.lineV > 0 && r.tapV > 0 && !line.SameClass(r.tapV, r.lineV) && r.tap.Had() && !r.offeredHere()
+	r.wrongV = r.lineV > 0 && r.tapV > 0 && !line.SameClass(r.tapV, r.lineV) && r.tapped && !r.offeredHere()
 }
 
 // powerRatio is the power that a tap marked for one line voltage draws from

@@ -76,19 +76,19 @@ func (c *circuit) oddTap(l *schedule.Loudspeaker) bool {
 // oddTotal reports whether a row's total makes a tap of each of its
 // loudspeakers that cannot be.
 func (c *circuit) oddTotal(r *row) bool {
-	return !r.tap.Had() && !r.doubted && r.l.RowTotal.Had() && r.units != whole && past(r.marked.Low, c.limits.tap)
+	return !r.tapped && r.doubted == nil && r.l.RowTotal.Had() && r.units != whole && past(r.marked.Low, c.limits.tap)
 }
 
 // doubt marks the rows whose tap was refused by the reading.
 func (c *circuit) doubt() {
-	for _, f := range c.job.Refused {
+	for k, f := range c.job.Refused {
 		if f.Field != "tap" {
 			continue
 		}
 		for i := range c.rows {
 			l := c.rows[i].l
 			if l.At.Sheet == f.At.Sheet && l.Rows.Holds(f.At) && (!l.Tap.Had() || l.Tap.How == schedule.Computed) {
-				c.rows[i].doubted, c.rows[i].doubtedAt = true, f.At
+				c.rows[i].doubted = &c.job.Refused[k].At
 			}
 		}
 	}
@@ -116,7 +116,7 @@ func checkImplausible(x *Examination) error {
 				message: text, pieces: 1, emergency: r.emergency, cells: func() []Evidence { return appendCell(nil, s, what) }}
 		}
 		switch {
-		case r.doubted && r.doubtedAt != l.Tap.At: // the cell of its tap was refused
+		case r.doubted != nil && *r.doubted != l.Tap.At: // the cell of its tap was refused
 		case odd(l.Tap, 0, b.tap):
 			x.implausible(cl("tap", oddText("a tap of", l.Tap, "W", b.tap), l.Tap.Source))
 		case !l.Tap.Had() && odd(l.RowTotal, 0, b.tap*b.count), c.oddTotal(r):

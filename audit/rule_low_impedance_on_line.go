@@ -124,7 +124,7 @@ func (c *circuit) surelyLine(channel int, r *row) bool {
 	}
 	for i := range c.rows {
 		o := &c.rows[i]
-		if o.part != counts || !o.tap.Had() || o.out != notOut {
+		if o.part != counts || !o.tapped || o.out != notOut {
 			continue
 		}
 		if channel >= 0 && position(o.channels, channel) >= 0 || channel < 0 && (r.zone >= 0 && o.zone == r.zone || r.control >= 0 && o.control == r.control) {

@@ -84,7 +84,7 @@ func (x *Examination) rowTotals() {
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
-		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || r.doubted || l.RowTotal.How == schedule.Computed {
+		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || r.doubted != nil || l.RowTotal.How == schedule.Computed {
 			continue
 		}
 		if stated, ok := l.RowTotal.Exact(); ok && x.difference(float64(stated), quantity(l.Tap).times(r.count)) == Exact(0) {
@@ -151,7 +151,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 		if r.part == notCounted {
 			continue
 		}
-		if r.out == absurd || r.doubted {
+		if r.out == absurd || r.doubted != nil {
 			s.open = "a row of it is kept out of the sums"
 			continue
 		}

@@ -47,7 +47,7 @@ func checkUnevenLevel(x *Examination) error {
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
-		if r.part != counts || r.out != notOut || !r.tap.Had() || !r.each.exact() || r.wrongV || l.Room.Value == "" || l.Model.Value == "" || l.Sub.Yes {
+		if r.part != counts || r.out != notOut || !r.tapped || !r.each.exact() || r.wrongV || l.Room.Value == "" || l.Model.Value == "" || l.Sub.Yes {
 			continue
 		}
 		k := alike{zone: r.zone, control: r.control, channel: -1, room: r.room, model: r.model, mounting: r.mounting,

@@ -50,7 +50,7 @@ func checkVoltageMismatch(x *Examination) error {
 next:
 	for i := range c.rows {
 		r := &c.rows[i]
-		if r.part != counts || r.out != notOut || !r.tap.Had() || r.lineV == 0 {
+		if r.part != counts || r.out != notOut || !r.tapped || r.lineV == 0 {
 			continue
 		}
 		if !r.wrongV {
