@@ -240,7 +240,8 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 			near := s.from-out[n-1].to <= 3
 			small := len(s.slots) == 1 || len(out[n-1].slots) == 1
 			wordy := s.data == 0 && out[n-1].data == 0
-			if near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) {
+			if wordy && (is[i] || outIs[n-1]) && bridgedBelow(l, below, out[n-1].to, s.from) ||
+				near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) {
 				out[n-1] = f.joinStrips(l, out[n-1], s)
 				outIs[n-1] = true
 				continue
@@ -257,6 +258,16 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 	}
 	return headers
 }
+
+// bridgedBelow reports whether the line right below has a cell in every column
+// between two parts of a header: the names under a group of columns whose word
+// stands over the first of them.
+func bridgedBelow(l *line, below []line, left, right int) bool {
+	return len(below) > 0 && below[0].n == l.n+1 && len(below[0].between(left+1, right-1)) == right-left-1 && right-left-1 <= widestGroup
+}
+
+// widestGroup is the most columns under one word of a header.
+const widestGroup = 12
 
 func (f *finder) joinStrips(l *line, a, b strip) strip {
 	j := strip{slots: l.between(a.from, b.to), from: a.from, to: b.to}
@@ -483,7 +494,7 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 		}
 	}
 	f.weigh(&sub)
-	if f.namesUnderGroups(d, head, l, at) {
+	if f.namesUnderGroups(d, head, l, at) || f.tapsUnderGroup(&sub, head, at) {
 		return true
 	}
 	if sub.data > 0 || len(sub.slots) < 1 {

@@ -159,3 +159,32 @@ func valueLabels(s *strip, below []line) int {
 	}
 	return labels
 }
+
+// tapsUnderGroup reports whether a line below a header lists the taps of a
+// transformer, each over ticks or counts, under one word for taps.
+func (f *finder) tapsUnderGroup(sub *strip, head *line, at int) bool {
+	if len(sub.slots) < 3 {
+		return false
+	}
+	group := head.at(sub.slots[0].col)
+	if group == nil {
+		return false
+	}
+	r := f.s.Header(oneLine(text(group)))
+	if r.Unit != "W" && max(r.Of(vocabulary.Tap), r.Of(vocabulary.TapList)) < named {
+		return false
+	}
+	var values []float64
+	for i, s := range sub.slots {
+		v, ok := leadingNumber(oneLine(text(s.cell)))
+		if !ok || !tapValues[v] || s.col != sub.slots[0].col+i || i > 0 && head.at(s.col) != nil {
+			return false
+		}
+		values = append(values, v)
+	}
+	end := at + 1
+	for end < len(f.p.lines) && end <= at+lookAhead && f.p.lines[end].n == f.p.lines[end-1].n+1 {
+		end++
+	}
+	return stepwise(values) && valueLabels(sub, f.p.lines[at+1:end]) == len(sub.slots)
+}
