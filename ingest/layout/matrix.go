@@ -11,7 +11,7 @@ import (
 var (
 	reLabelWatts = regexp.MustCompile(`(?i)\b\d+(?:[.,]\d+)?\s*(?:w|watts?)\b`)
 	reLabelSet   = regexp.MustCompile(`(?i)(?:set|tapped|tap|at|@|auf|gestellt auf|à|a|op|op stand|régl\S* (?:à|sur)|puest\S* a|tarat\S* a|ingesteld op)\s*:?\s*(\d+(?:[.,]\d+)?\s*(?:w|watts?))\b`)
-	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*(?:(?:set|tap(?:ped)?|gestellt|eingestellt|régl\S*|puest\S*|tarat\S*|ingesteld)?\s*(?:at|on|@|auf|à|a|op|sur)?\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
+	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*(?:davon|dont|of which|di cui|waarvan|de ellos|de los cuales)?\s*(?:(?:set|tap(?:ped)?|gestellt|eingestellt|régl\S*|puest\S*|tarat\S*|ingesteld)?\s*(?:at|on|@|auf|à|a|op|sur)?\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
 	reLabelTag   = regexp.MustCompile(`^\p{L}{1,5}[- ]?\d{1,3}\p{L}?$`)
 )
 
@@ -157,6 +157,11 @@ func (s *sample) countShare() float64 {
 			counts++
 		case k&lookWatts != 0:
 			watts++
+		}
+	}
+	for _, v := range s.numbers {
+		if v == 0 {
+			counts++ // none of them here
 		}
 	}
 	cells := s.cells - min(watts, 1)

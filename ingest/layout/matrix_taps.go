@@ -143,8 +143,9 @@ func valueLabels(s *strip, below []line) int {
 			if c == nil {
 				continue
 			}
+			zero, isNumber := plainNumber(oneLine(text(c)))
 			switch k := lookOf(c); {
-			case k&(lookYes|lookMissing) != 0:
+			case k&(lookYes|lookMissing) != 0, isNumber && zero == 0:
 			case !number && k&(lookSmall|lookCount) != 0:
 			default:
 				fits = false
