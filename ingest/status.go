@@ -30,6 +30,9 @@ var remarkFields = []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, voc
 // description or tag, in brackets behind a place, or in a section title.
 func (b *builder) statusOf(r *row) schedule.Status {
 	if status, said := columnStatus(r); said {
+		if s := r.own(vocabulary.Status); status == schedule.Installed && faulty(s.text) {
+			b.askFaulty(s)
+		}
 		return status
 	}
 	if status, said := b.statusByLegend(r); said {
@@ -68,6 +71,9 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 		return schedule.Installed, false
 	}
 	for _, m := range notation.Statuses(s.text) {
+		if m.Negated {
+			continue
+		}
 		said = true
 		if status := statuses[m.Kind]; status != schedule.Installed {
 			return status, true
@@ -93,7 +99,7 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		// "2 reserve" are spares, "3 + 1 spare" is a count
 		rest := strings.TrimLeft(s.text, "0123456789 x×")
 		for _, m := range notation.Statuses(rest) {
-			if status := statuses[m.Kind]; m.Sure && len(rest) < len(s.text) && strings.EqualFold(m.Text, rest) {
+			if status := statuses[m.Kind]; len(rest) < len(s.text) && strings.EqualFold(m.Text, rest) {
 				return status
 			}
 		}
@@ -105,8 +111,15 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		}
 	}
 	for _, m := range notation.Statuses(s.text) {
+		alone := f == vocabulary.Notes && len(m.Text) == len(strings.TrimSpace(s.text)) // "Lager" in a remark is no room
+		if m.Negated || !m.Sure && !alone {
+			continue
+		}
 		status, known := statuses[m.Kind]
-		if !known || !m.Sure {
+		if m.Kind == string(notation.StatusFaulty) && f == vocabulary.Notes {
+			b.askFaulty(s)
+		}
+		if !known {
 			continue
 		}
 		words, of := countWords(m.Text), countWords(s.text)
@@ -127,7 +140,11 @@ func statusInBrackets(text string) schedule.Status {
 		if countWords(m[1]) > fewWords {
 			continue
 		}
-		if status := sureStatus(m[1]); status != schedule.Installed {
+		status := sureStatus(m[1])
+		if list := notation.Statuses(m[1]); len(list) == 1 && list[0].Text == strings.TrimSpace(m[1]) && status == schedule.Installed {
+			status = statuses[list[0].Kind] // a word with other meanings, alone
+		}
+		if status != schedule.Installed {
 			return status
 		}
 	}
@@ -137,11 +154,22 @@ func statusInBrackets(text string) schedule.Status {
 // sureStatus is the first sure status in a text.
 func sureStatus(text string) schedule.Status {
 	for _, m := range notation.Statuses(text) {
-		if status, known := statuses[m.Kind]; known && m.Sure {
+		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated {
 			return status
 		}
 	}
 	return schedule.Installed
+}
+
+// faulty reports whether a text says that a part does not work.
+func faulty(text string) bool {
+	status, sure := notation.StatusOf(text)
+	return status == notation.StatusFaulty && sure
+}
+
+// askFaulty asks whether a part that does not work loads its line.
+func (b *builder) askFaulty(s seen) {
+	b.ask(s.source.At, "status", "“"+short(s.text)+"”: is it still connected, so that it loads the line? It is counted.", "whether the row counts as load")
 }
 
 // legendEntry is a code in brackets and what a legend says that it means:

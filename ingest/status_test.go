@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"slices"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -57,5 +58,40 @@ func TestColumnOfStatesUnderAnyHeader(t *testing.T) {
 			got = append(got, l.Status.String())
 		}
 		want(t, field, got, []string{"installed", "removed", "installed", "future"})
+	}
+}
+
+// Words for a store are rooms where they stand for a place, and states in a
+// remark or a count; what is denied is none. Common practice, no source.
+func TestWordsThatMayBeStates(t *testing.T) {
+	for _, tt := range []struct {
+		name, table string
+		want        []schedule.Status
+		asked       int
+	}{
+		{"a store room as a description", "description | tap[W]\nLager | 5\nStock | 5", []schedule.Status{schedule.Installed, schedule.Installed}, 0},
+		{"in store, in a remark", "tag | tap[W] | notes\nLS-1 | 5 | Lager\nLS-2 | 5 | op voorraad", []schedule.Status{schedule.Spare, schedule.Spare}, 0},
+		{"a state denied", "tag | tap[W] | notes\nLS-1 | 5 | not spare", []schedule.Status{schedule.Installed}, 0},
+		{"still to come", "tag | tap[W] | notes\nLS-1 | 5 | nog te plaatsen\nLS-2 | 5 | not fitted yet\nLS-3 | 5 | reste à poser", []schedule.Status{schedule.Future, schedule.Future, schedule.Future}, 0},
+		{"gone", "tag | tap[W] | notes\nLS-1 | 5 | missing\nLS-2 | 5 | fehlt\nLS-3 | 5 | robado", []schedule.Status{schedule.Removed, schedule.Removed, schedule.Removed}, 0},
+		{"does not work", "tag | tap[W] | notes\nLS-1 | 5 | dead\nLS-2 | 5 | defekt", []schedule.Status{schedule.Installed, schedule.Installed}, 2},
+		{"does not work, in a column for it", "tag | tap[W] | status\nLS-1 | 5 | en panne", []schedule.Status{schedule.Installed}, 1},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.table))
+			var got []schedule.Status
+			for _, l := range j.Loudspeakers {
+				got = append(got, l.Status)
+			}
+			n := 0
+			for _, q := range j.Questions {
+				if q.Field == "status" {
+					n++
+				}
+			}
+			if !slices.Equal(got, tt.want) || n != tt.asked {
+				t.Errorf("%v, %d questions; want %v, %d", got, n, tt.want, tt.asked)
+			}
+		})
 	}
 }

@@ -15,11 +15,12 @@ const (
 	StatusFuture    Status = "future"
 	StatusRemoved   Status = "removed"
 	StatusByOthers  Status = "by others"
+	StatusFaulty    Status = "faulty" // still there: it may load the line or not
 )
 
 // byConsequence orders the states: where several are written, the first counts.
 var byConsequence = []Status{
-	StatusRemoved, StatusByOthers, StatusFuture, StatusSpare, StatusStandby, StatusRelocated, StatusNew, StatusExisting, StatusInstalled,
+	StatusRemoved, StatusByOthers, StatusFuture, StatusSpare, StatusStandby, StatusFaulty, StatusRelocated, StatusNew, StatusExisting, StatusInstalled,
 }
 
 // Statuses finds status words in a text, in order; Kind holds a Status. A

@@ -17,7 +17,7 @@ func TestStatusOf(t *testing.T) {
 		{"existing", StatusExisting, true}, {"Bestand", StatusExisting, true}, {"existant", StatusExisting, true}, {"esistente", StatusExisting, true}, {"bestaand", StatusExisting, true}, {"existente", StatusExisting, true},
 		{"(E) horn", StatusExisting, false}, {"N", StatusNew, false}, {"(R)", StatusRelocated, false}, {"horn (D)", StatusRemoved, false},
 		{"relocated", StatusRelocated, true}, {"déplacé", StatusRelocated, true},
-		{"spare", StatusSpare, true}, {"Ersatz", StatusSpare, true}, {"de rechange", StatusSpare, true}, {"repuesto", StatusSpare, true}, {"scorta", StatusSpare, true}, {"reserve", StatusSpare, true},
+		{"spare", StatusSpare, true}, {"Ersatz", StatusSpare, true}, {"de rechange", StatusSpare, true}, {"repuesto", StatusSpare, true}, {"scorta", StatusSpare, true}, {"reserve", StatusSpare, false},
 		{"future", StatusFuture, true}, {"Phase 2", StatusFuture, true}, {"zukünftig", StatusFuture, true}, {"futur", StatusFuture, true}, {"toekomstig", StatusFuture, true}, {"predisposizione", StatusFuture, true}, {"segunda fase", StatusFuture, true},
 		{"DELETED", StatusRemoved, true}, {"cancelled", StatusRemoved, true}, {"entfällt", StatusRemoved, true}, {"supprimé", StatusRemoved, true}, {"anulado", StatusRemoved, true}, {"eliminato", StatusRemoved, true}, {"vervallen", StatusRemoved, true}, {"not installed", StatusRemoved, true},
 		{"by others", StatusByOthers, true}, {"N.I.C.", StatusByOthers, true}, {"bauseits", StatusByOthers, true}, {"hors lot", StatusByOthers, true}, {"por otros", StatusByOthers, true}, {"a cura di altri", StatusByOthers, true}, {"door derden", StatusByOthers, true},
