@@ -11,15 +11,30 @@ import (
 // appendFigure writes a number as a person would in a sum: a full stop, no
 // thousands mark, at most three decimals, none that are zero.
 func appendFigure(b []byte, v float64) []byte {
-	switch {
+	scale := 1000.0
+	switch size := math.Abs(v); {
 	case math.IsInf(v, 1):
 		return append(b, "any number"...)
-	case math.Abs(v) >= 1000:
-		v = math.Round(v*10) / 10
-	default:
-		v = math.Round(v*1000) / 1000
+	case !(size < 1e12):
+		return strconv.AppendFloat(b, math.Round(v), 'f', -1, 64)
+	case size >= 1000:
+		scale = 10
 	}
-	return strconv.AppendFloat(b, v, 'f', -1, 64)
+	n := int64(math.Round(v * scale))
+	if n < 0 {
+		b, n = append(b, '-'), -n
+	}
+	whole, rest := n/int64(scale), n%int64(scale)
+	b = strconv.AppendInt(b, whole, 10)
+	if rest == 0 {
+		return b
+	}
+	b = append(b, '.')
+	for unit := int64(scale) / 10; rest > 0; unit /= 10 {
+		b = append(b, byte('0'+rest/unit))
+		rest %= unit
+	}
+	return b
 }
 
 // figure is appendFigure as a string.
