@@ -272,7 +272,7 @@ func (t *table) statusColumn() {
 		return
 	}
 	for _, c := range t.columns {
-		if c.Field == vocabulary.Notes || numeric[c.Field] {
+		if c.Field == vocabulary.Notes || c.Field == vocabulary.Mounting || numeric[c.Field] {
 			continue
 		}
 		cells, states := 0, 0

@@ -294,6 +294,9 @@ func (b *builder) placesIn(s seen, text string) service {
 	if text == "" || strings.Trim(text, "0123456789") == "" {
 		return service{}
 	}
+	if n := join.Parse(join.Zone, text); !longWord.MatchString(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
+		return service{} // "6 x" is no zone 6
+	}
 	s.text, s.field = text, vocabulary.Room
 	if v := b.listOfPlaces(s); v != nil {
 		return *v

@@ -34,7 +34,7 @@ func TestNotesRouteZones(t *testing.T) {
 }
 
 func TestNotesThatRouteNothing(t *testing.T) {
-	for _, note := range []string{"title : Public hours are 9 to 5", "title : Zone 1 was rewired in 2009", "title : Staff: 12 persons, 2 shifts", "title : Public address, 100 W"} {
+	for _, note := range []string{"title : Public hours are 9 to 5", "title : Zone 1 was rewired in 2009", "title : Staff: 12 persons, 2 shifts", "title : Public address, 100 W", "title : System: 2 x 60 W"} {
 		j := jobOf(t, draw(layout.Loudspeakers, "Heads", note+"\ntag | zone | tap[W]\nLS-1 | 1 - Public | 5\nLS-2 | 2 - Staff | 5"))
 		if len(j.Channels) > 0 {
 			t.Errorf("%s: channel %s", note, j.Channels[0].Label())
