@@ -105,6 +105,7 @@ func (b *builder) build() *schedule.Job {
 	b.cableBooks()
 	b.outputTables()
 	b.bareTitles()
+	b.firstSections()
 	b.nameSections()
 	b.sheetZones()
 	b.gatherLegend()

@@ -445,6 +445,24 @@ func TestUnreadableFeedsAreNotInherited(t *testing.T) {
 	want(t, "questions", asked(j), []string{"D3 channel"})
 }
 
+func TestTitleOverTheFirstOfSeveralTables(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		title : Boathouse A
+		description | quantity | tap[W]
+		Horn | 4 | 15
+		section zone: Boathouse B
+		^ Loudspeaker | Qty | Set at
+		Ceiling | 10 | 3`))
+	want(t, "loudspeakers", describe(j), []string{"4 x 15 W zone Boathouse A", "10 x 3 W zone Boathouse B"})
+	j = jobOf(t, draw(layout.Loudspeakers, "L", `
+		title : Loudspeakers as fitted
+		description | quantity | tap[W]
+		Horn | 4 | 15
+		section zone: Boathouse B
+		Ceiling | 10 | 3`))
+	want(t, "loudspeakers", describe(j), []string{"4 x 15 W", "10 x 3 W zone Boathouse B"})
+}
+
 func TestTotalsOfNamedRows(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "L", `
 		room | quantity | tap[W] | circuit

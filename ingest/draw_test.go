@@ -19,11 +19,11 @@ import (
 var headSpec = regexp.MustCompile(`^([a-z ]*?)(?:\[([^\]]*)\])?(?:@([0-9.]+))?(?::\s*(.*))?$`)
 
 // marks in front of a drawn row say what it is.
-var rowMarks = map[string]layout.Class{"=": layout.Total, "~": layout.Struck, "!": layout.Hidden, "#": layout.Note, "-": layout.NoDevice}
+var rowMarks = map[string]layout.Class{"=": layout.Total, "~": layout.Struck, "!": layout.Hidden, "#": layout.Note, "-": layout.NoDevice, "^": layout.Header}
 
 // draw makes a table of text: columns in the first line, cells separated by |.
 // A row may begin with a mark: = total, ~ struck through, ! hidden, # note,
-// - no device. Plain numbers become number cells, `1/2#` a date cell.
+// - no device, ^ the header again. Plain numbers become number cells, `1/2#` a date cell.
 // Lines "title field: text" above the columns are facts, "section field: text"
 // between rows are section titles.
 func draw(kind layout.Kind, sheet, text string) *layout.Table {

@@ -197,6 +197,68 @@ func (r *row) stated() (n int, first string) {
 	return n, first
 }
 
+// firstSections is for tables that stand one below the other with the same
+// header: the title right above the first header is a title like those above
+// the repeated ones, and holds for the rows below it.
+func (b *builder) firstSections() {
+	for _, t := range b.tables {
+		if len(t.HeaderRows) == 0 || t.Transposed || len(t.rows) == 0 || len(t.rows[0].Sections) > 0 {
+			continue
+		}
+		title := titleOver(t.Titles, t.Sheet, t.HeaderRows[0])
+		if title == nil {
+			continue
+		}
+		field, ok := t.repeatsUnder(title.Field)
+		if !ok {
+			continue
+		}
+		first := *title
+		first.Field = field
+		for _, r := range t.rows {
+			if len(r.Sections) > 0 {
+				break
+			}
+			r.Sections = []layout.Fact{first}
+		}
+	}
+}
+
+// titleOver is the title in the line above a header, or above a blank line there.
+func titleOver(titles []layout.Fact, sheet string, header int) *layout.Fact {
+	for i := len(titles) - 1; i >= 0; i-- {
+		f := &titles[i]
+		if f.At.Sheet == sheet && f.Key == "" && (f.At.Row == header-1 || f.At.Row == header-2) {
+			return f
+		}
+	}
+	return nil
+}
+
+// repeatsUnder reports whether the header comes again, each time right under a
+// section title, and what field these titles are of: that of the title above
+// the first header, if that says one.
+func (t *table) repeatsUnder(f vocabulary.Field) (vocabulary.Field, bool) {
+	repeated := 0
+	for i, r := range t.rows {
+		if r.Class != layout.Header {
+			continue
+		}
+		if i+1 >= len(t.rows) || len(t.rows[i+1].Sections) != 1 {
+			return f, false
+		}
+		s := t.rows[i+1].Sections[0]
+		if f == vocabulary.Unknown && repeated == 0 {
+			f = s.Field
+		}
+		if s.Field != f || s.At.Row < r.Rows.First-2 || s.At.Row >= r.Rows.First {
+			return f, false
+		}
+		repeated++
+	}
+	return f, repeated > 0
+}
+
 // nameSections decides what section titles are that only name something:
 // outputs of amplifiers where no column has them and all titles read as such
 // ("A1.2"), else zones where nothing else names a zone.
