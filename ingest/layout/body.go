@@ -190,6 +190,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 		if b.sumsUp(slots) {
 			return Total, "nothing but sums of the rows above"
 		}
+		if len(slots) == 1 && b.namesRows() && (i+1 == len(b.lines) || b.gapAfter(i)) {
+			return Total, "a figure alone at the end of a block"
+		}
 		if figures+silent <= 2 && figures < b.usualFigures() && (i+1 == len(b.lines) || b.gapAfter(i)) && !b.has(slots, vocabulary.Tap) {
 			return Total, "figures without a name at the end of a block"
 		}
@@ -325,6 +328,16 @@ func (b *bodyReader) usualFigures() int {
 		}
 	}
 	return n
+}
+
+// namesRows reports whether the table has a column of tags, which every row of a device fills.
+func (b *bodyReader) namesRows() bool {
+	for i, c := range b.t.Columns {
+		if c.Field == vocabulary.Tag && len(b.cols) >= 3 && 10*b.filled[b.cols[i].col] >= 8*len(b.lines) {
+			return true
+		}
+	}
+	return false
 }
 
 // gapAfter reports whether a line is the last before a gap, a title or a repeated header.
@@ -478,7 +491,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if field == vocabulary.Describe && i > 0 && b.lines[i-1].class == Device && unfinished(b.lines[i-1].slots) {
 		return Note, goesOn, true
 	}
-	if isNoteText(t) {
+	if isNoteText(t) || reFooter.MatchString(t) {
 		return Note, "a note", true
 	}
 	if wide {
@@ -559,6 +572,9 @@ func (b *bodyReader) usual(s slot, k look) bool {
 
 // rePage finds the number of a page, as print leaves it between rows.
 var rePage = regexp.MustCompile(`(?i)^(?:page|seite|página|pagina|blad|feuille|foglio|sheet|pag\.?|p\.)\s*\d+(?:\s*(?:of|von|/|-|–|de|di|van|sur|to|bis|à|a)\s*\d+)?$`)
+
+// reFooter finds the issue of a drawing or list, as print leaves it under a page.
+var reFooter = regexp.MustCompile(`(?i)^(?:rev(?:ision)?|issue|issued|index|version|ausgabe|stand|r[ée]vision|indice|revisi[óo]n|versi[óo]n|revisione|versione|revisie|versie|datum|date|fecha|data)\b[\s.:]*\S{1,12}(?:\s+\S*\d\S*){0,2}$`)
 
 // isNoteText reports whether a text is a remark rather than a title: it
 // begins with a word for one, is long, or is a sentence.

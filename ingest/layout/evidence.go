@@ -240,7 +240,7 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.Describe: {[]clue{{lookDevice, 1}, {lookLong, 0.5}, {lookNumber, -0.8}, {lookTag, -0.3}, {lookRoom, 0.3}}, 0},
 	vocabulary.Kind:     {[]clue{{lookDevice, 0.8}, {lookNumber, -0.8}, {lookRoom, 0.2}}, -0.2},
 	vocabulary.Maker:    {[]clue{{lookNumber, -0.7}, {lookRoom, 0.3}}, -0.3},
-	vocabulary.Room: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge, -0.9}, {lookZone, 0.1}, {lookDevice, -0.2}, {lookRoom, 0.8}, {lookFloor, 0.3}, {lookWhole, 0},
+	vocabulary.Room: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge, -0.9}, {lookTagRange, -0.5}, {lookZone, 0.1}, {lookDevice, -0.2}, {lookRoom, 0.8}, {lookFloor, 0.3}, {lookWhole, 0},
 		{lookNumber, -0.4}, {lookTag | lookModel, 0.1}}, 0},
 	vocabulary.Floor:    {[]clue{{lookFloor, 1}, {lookSmall, 0.2}, {lookNumber, -0.2}, {lookRoom, 0.1}}, -0.2},
 	vocabulary.Building: {[]clue{{lookRoom, 0.4}, {lookLetter, 0.3}, {lookNumber, -0.4}}, 0},

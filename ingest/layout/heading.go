@@ -202,6 +202,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	e := h.cells.of(f)
 	said := h.of(f)
 	top := h.credible()
+	if f == vocabulary.Zone && said == 0 && len(h.parts) > 0 && h.cells.share(lookZone) < 0.5 && !h.cells.grouped() {
+		e -= 0.5 // words under a header that speaks of something else
+	}
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
 	}

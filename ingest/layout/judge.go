@@ -366,6 +366,9 @@ func columnFigures(t *Table, f vocabulary.Field) bool {
 				break
 			}
 			k := lookOf(r.Values[j].Cell)
+			if r.Values[j].Because != "" { // a part of what the cell says, or of another
+				k = lookText(oneLine(r.Values[j].Text))
+			}
 			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookFraction|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
 				figures++
 			}

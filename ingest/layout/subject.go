@@ -14,7 +14,7 @@ import (
 // amplifiers or controls to make them what its table is about.
 const minOther = 0.9
 
-// subject tells whether the rows of a table are amplifiers or controls: its
+// subject tells whether the rows of a table are amplifiers, outputs or controls: its
 // first column names one in each row, none twice, and nothing speaks of a loudspeaker; or
 // a column that describes the rows names nothing else. The result is "" where neither holds.
 func subject(cols []*heading) Kind {
@@ -26,7 +26,7 @@ func subject(cols []*heading) Kind {
 		}
 		if first && h.top != vocabulary.Item {
 			first = false
-			if k := keyKinds[h.top]; k != "" && h.score >= named && h.cells.distinct == h.cells.cells && h.cells.total >= h.rows {
+			if k := keyKinds[h.top]; k != "" && (k != Channels || listed(cols)) && h.score >= named && h.cells.distinct == h.cells.cells && h.cells.total >= h.rows {
 				key = k
 			}
 			continue
@@ -36,9 +36,12 @@ func subject(cols []*heading) Kind {
 		}
 		switch h.top {
 		case vocabulary.Quantity, vocabulary.Tag, vocabulary.Tap:
-			if h.top != vocabulary.Tap && h.score >= named || h.ofLoudspeakers {
+			if serves := h.cells.share(lookTagRange) >= 0.5; !serves && (h.top != vocabulary.Tap && h.score >= named || h.ofLoudspeakers) {
 				key = ""
 			}
+		}
+		if !describing[h.top] || h.score < named {
+			continue
 		}
 		if h.deviceShare(vocabulary.LoudspeakerDevice) > 0 {
 			return ""
@@ -78,7 +81,16 @@ func (h *heading) ratesAmplifiers() bool {
 }
 
 // keyKinds are the fields that name the rows of tables about other things than loudspeakers.
-var keyKinds = map[vocabulary.Field]Kind{vocabulary.Amplifier: Amplifiers, vocabulary.Control: Controls}
+var keyKinds = map[vocabulary.Field]Kind{vocabulary.Amplifier: Amplifiers, vocabulary.Control: Controls, vocabulary.Channel: Channels}
+
+// listed reports whether a column lists several tags in most cells: the loudspeakers that each row serves.
+func listed(cols []*heading) bool {
+	return slices.ContainsFunc(cols, func(h *heading) bool { return h.cells.share(lookTagRange) >= 0.5 })
+}
+
+// describing are the fields whose cells say what a row is.
+var describing = map[vocabulary.Field]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.ChannelWatts: true,
+	vocabulary.FrameWatts: true, vocabulary.Tap: true, vocabulary.RatedWatts: true, vocabulary.ControlWatts: true, vocabulary.TotalWatts: true}
 
 // referring are the fields whose cells name devices that a row belongs to, rather than the row's own.
 var referring = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Control: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Zone: true,

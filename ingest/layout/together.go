@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/ingest/vocabulary"
@@ -135,6 +136,39 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 	}
 }
 
+// later and earlier are words of headers for what is so now, and for what was
+// meant to be or had been: of two columns of taps the first kind counts.
+var (
+	later   = regexp.MustCompile(`(?i)\b(?:final|as built|as fitted|as set|actual|current|now|new|revised|installed|commissioned|ist|neu|aktuell|jetzt|endg[üu]ltig|actuelle?|r[ée]el\w*|nouve\w+|d[ée]finiti\w+|posée?|definitiv[oa]|nuev[oa]|real|attuale|nuov[oa]|reale|huidig\w*|nieuw\w*|definitief|werkelijk\w*)\b`)
+	earlier = regexp.MustCompile(`(?i)\b(?:design|designed|proposed|recommended|specified|target|planned|drawing|tender|old|previous|original|was|before|soll|geplant|alt|alter|vorher|planung|pr[ée]vue?|ancien\w*|projet|initiale?|demand[ée]e?|previst[oa]|antigu[oa]|proyecto|inicial|anterior|progetto|vecchi[oa]|iniziale|richiest[oa]|gewenst\w*|oud|oude|ontwerp|gepland\w*|oorspronkelijk\w*)\b`)
+)
+
+// twoTaps leaves the tap that was planned, or was, aside where another column
+// has the one that is.
+func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	var taps []int
+	for i, h := range cols {
+		if h.forced == vocabulary.Unknown && h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5 {
+			taps = append(taps, i)
+		}
+	}
+	if len(taps) != 2 {
+		return
+	}
+	tap, ignored := slices.Index(fields, vocabulary.Tap), slices.Index(fields, vocabulary.Ignored)
+	for k, i := range taps {
+		o := taps[1-k]
+		if past, now := earlier.MatchString(cols[i].words), earlier.MatchString(cols[o].words); past && !now || !past && !now && later.MatchString(cols[o].words) && !later.MatchString(cols[i].words) {
+			for j := range base[i] {
+				base[i][j] = min(base[i][j], 0)
+			}
+			base[i][ignored] = 1.2
+			base[o][tap] = max(base[o][tap], 1.2)
+			return
+		}
+	}
+}
+
 // adjust adds to what it is worth to give column i the field, where it is worth anything.
 func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Field, by float64) {
 	if j := slices.Index(fields, f); j >= 0 && i < len(base) && base[i][j] > 0 {
@@ -201,10 +235,12 @@ func neighbour(cols []*heading, i int, f vocabulary.Field) float64 {
 		return 0
 	}
 	left, score := cols[i-1].best()
-	if score < 0.6 {
+	if score < 0.5 {
 		return 0
 	}
 	switch {
+	case f == vocabulary.RatedWatts && !cols[i].ofLoudspeakers && (left == vocabulary.Channel || left == vocabulary.Amplifier || left == vocabulary.Control):
+		return -0.3 // "max. W" there is theirs
 	case f == vocabulary.ChannelWatts && left == vocabulary.Channel && cols[i].volts > 0:
 		return 0.25 // "Rated W at 70 V": of the output of the line
 	case f == vocabulary.ChannelWatts && (left == vocabulary.Channel || left == vocabulary.Amplifier),
