@@ -135,6 +135,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
 	b.applyRoutes()
+	b.zonesInTurn()
 	b.hangOnOnly()
 	b.applySaid()
 	b.link()

@@ -3,10 +3,12 @@ package ingest
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -212,6 +214,9 @@ func (b *builder) ampsInTables() map[string]bool {
 func (b *builder) sentenceRows() {
 	for _, t := range b.tables {
 		for _, r := range t.rows {
+			if r.out == "" && r.kind == amplifierRow && b.billedAmplifier(r) {
+				continue
+			}
 			if r.out != "" || r.kind == channelRow || r.kind == amplifierRow && t.kind != layout.Loudspeakers {
 				continue
 			}
@@ -236,6 +241,62 @@ func (b *builder) sentenceRows() {
 			}
 		}
 	}
+}
+
+// billedAmplifier takes a row of a bill whose description says what an
+// amplifier gives, "Power amplifier, two outputs of 120 W", as that sentence,
+// if no column names the amplifier.
+func (b *builder) billedAmplifier(r *row) bool {
+	for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag, vocabulary.Model, vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.Channel} {
+		if r.own(f).had() {
+			return false
+		}
+	}
+	d := r.own(vocabulary.Describe)
+	if n, _ := b.pieces(r.own(vocabulary.Quantity)); n.Had() && n.High > 1 {
+		return false
+	}
+	list := sentence(d.text, d.source.At)
+	if !d.had() || len(list) != 1 || !list[0].Worded || list[0].W == 0 || list[0].Outputs < 2 && len(list[0].Ways) == 0 {
+		return false
+	}
+	b.said = append(b.said, list...)
+	r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
+	return true
+}
+
+// zonesInTurn gives each zone an output of the only amplifier that a sentence
+// speaks of, where it says that each has one and no row names any: the output
+// of the zone's number, else one after the other.
+func (b *builder) zonesInTurn() {
+	i := slices.IndexFunc(b.said, func(s said) bool { return s.PerZone && s.Outputs > 1 })
+	if i < 0 || len(b.said) > 1 || len(b.job.Channels) > 0 || len(b.job.Zones) == 0 {
+		return
+	}
+	s := &b.said[i]
+	numbers := make([]int, len(b.job.Zones))
+	for k, z := range b.job.Zones {
+		n := join.Parse(join.Zone, z.Name)
+		numbers[k], _ = strconv.Atoi(cmp.Or(n.Number, n.Tail))
+	}
+	if slices.Min(numbers) < 1 || slices.Max(numbers) > s.Outputs {
+		if len(numbers) > s.Outputs {
+			return
+		}
+		for k := range numbers {
+			numbers[k] = k + 1
+		}
+	}
+	var a *schedule.Amplifier
+	if len(b.job.Amplifiers) == 1 {
+		a = b.job.Amplifiers[0]
+	}
+	for k, z := range b.job.Zones {
+		if c := b.channel(a, itoa(numbers[k]), s.source.At); c != nil && z.Channel == nil {
+			z.Channel, z.Channels = c, []*schedule.Channel{c}
+		}
+	}
+	b.take(seen{text: s.source.Written, field: vocabulary.Channel, source: s.source}, "channel", "one output for each zone, in turn", schedule.LikelierReading, "the zones are not named beside the outputs")
 }
 
 // numberedWays reports whether the outputs that a sentence names are numbers,
@@ -406,6 +467,9 @@ func (b *builder) applyToLoose(s *said, at seen) {
 			if w.W > 0 && channelID(w.Name) == channelID(c.Name) {
 				b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
 			}
+		}
+		if n, err := strconv.Atoi(channelID(c.Name)); err == nil && s.Outputs > 0 && n > s.Outputs {
+			continue // an output that the amplifier has not
 		}
 		if s.W > 0 && s.Name == "" && (s.PerOutput || len(b.job.Channels) == 1) {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)

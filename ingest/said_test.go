@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -71,6 +72,40 @@ func TestSaidOfTheOnlyAmplifier(t *testing.T) {
 			}
 		})
 	}
+}
+
+// "One output per zone" leads zones to outputs by their numbers, else in turn.
+func TestSaidOfZonesInTurn(t *testing.T) {
+	for _, tt := range []struct {
+		name, zones, outputs string
+		want                 []string
+	}{
+		{"in turn", "Hall Bar", "3", []string{"LS-1 1", "LS-2 2"}},
+		{"by number", "Z2-Hall Z1-Bar", "3", []string{"LS-1 2", "LS-2 1"}},
+		{"several of a number", "Z1-Hall Z1-Bar", "2", []string{"LS-1 1", "LS-2 1"}},
+		{"more zones than outputs", "Hall Bar Shop", "2", []string{"LS-1 -", "LS-2 -", "LS-3 -"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			table := "title : Amplifier " + tt.outputs + " x 60 W, one output per zone\ntag | zone | tap[W]"
+			for i, z := range strings.Fields(tt.zones) {
+				table += fmt.Sprintf("\nLS-%d | %s | 5", i+1, strings.ReplaceAll(z, "-", " "))
+			}
+			var got []string
+			for _, l := range jobOf(t, draw(layout.Loudspeakers, "Heads", table)).Loudspeakers {
+				fed := "-"
+				if l.Channel != nil {
+					fed = l.Channel.Name
+				}
+				got = append(got, l.Tag.Value+" "+fed)
+			}
+			want(t, "outputs", got, tt.want)
+		})
+	}
+}
+
+func TestSaidInBills(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "Bill", "item | description | quantity | channel | tap[W]\nB | Ceiling loudspeaker | 4 | 1 | 5\nC | Horn | 2 | 3 | 15\nD | Power amplifier, two outputs of 120 W at 100 V | 1"))
+	want(t, "channels", channelRatings(j), []string{"1 120 W 100 V", "3 ? W 100 V"})
 }
 
 func TestSaidOfPlaces(t *testing.T) {

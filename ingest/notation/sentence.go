@@ -19,6 +19,7 @@ type RatedAmplifier struct {
 	AtV        []float64    // line voltages, volts as written (70 stays 70), ascending
 	Ways       []NamedWatts // outputs named, in the order written
 	Zones      []string     // zones that hang on it, in the order written
+	PerZone    bool         // each zone has an output of its own
 	Doubts     Doubts
 }
 

@@ -186,7 +186,9 @@ func (c *clauseReading) outputsCounted() bool {
 	next := c.at + n
 	if m := c.outputWord(next); m > 0 { // two outputs
 		c.at = next + m
-		c.last().Outputs = count
+		if a := c.last(); a.Outputs <= 1 || count > 1 { // 3 x 60 W, one output per zone
+			a.Outputs = count
+		}
 		if c.at < len(c.tokens) && (c.tokens[c.at].is("x") || c.tokens[c.at].is("*")) {
 			if w, k := c.power(c.at + 1); k > 0 { // 4 channels x 250 W
 				c.at += 1 + k
@@ -275,6 +277,7 @@ func (c *clauseReading) phrase() bool {
 			c.eachOutput()
 		case "each zone":
 			if c.zones == 0 {
+				c.last().PerZone = true
 				return true
 			}
 			c.last().Outputs = c.zones

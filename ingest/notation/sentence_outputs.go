@@ -9,6 +9,13 @@ func (c *clauseReading) namedOutputs() bool {
 		return false
 	}
 	c.at += n
+	if c.at+1 < len(c.tokens) && c.tokens[c.at].is("=") {
+		if kind, sure, m, ok := nameAt(c.tokens, c.at+1); ok && sure && kind == KeyZone { // ch = zone
+			c.last().PerZone = true
+			c.at += 1 + m
+			return true
+		}
+	}
 	list := c.list(false)
 	for _, name := range list {
 		c.addWay(name)

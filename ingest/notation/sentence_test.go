@@ -113,6 +113,9 @@ func shortly(list []RatedAmplifier) string {
 		for _, z := range a.Zones {
 			add("zone %s", z)
 		}
+		if a.PerZone {
+			add("per zone")
+		}
 		for _, d := range (a.Doubts &^ SplitRead).Texts() {
 			add("(%s)", d)
 		}
@@ -144,6 +147,8 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"AMP-1 2 x 120 W / 100 V, AMP-2 2 x 60 W / 100 V":       "AMP-1 2x 120W each 100V; AMP-2 2x 60W each 100V", "AMP 1 : 120 W - AMP 2 : 240 W sous 100 V": "1 120W 100V; 2 240W 100V",
 		"2. AMP-1: FOUR CHANNEL, 75 W/CH. AMP-2: TWO CHANNEL, 300 W/CH.": "AMP-1 4x 75W each; AMP-2 2x 300W each", "Amp: 2 zones, 30W per zone": "2x 30W each",
 		"Versterker: zone 1 uitgang 1 (60W), zone 2 uitgang 2 (120W)": "1=60W 2=120W zone 1 zone 2",
+		"Amplifier 4 x 60 W, one output per zone":                     "4x 60W each per zone", "Verstärker 3 x 60 W, je Zone ein Ausgang": "3x 60W each per zone", "Amplificateur 100 V, 3 x 60 W, une sortie par zone": "3x 60W each 100V per zone",
+		"Amplifier 4 channel, 60W per channel (ch = zone)": "4x 60W each per zone", "Verstärker, 2 Linienausgänge je 120 W / 100 V": "2x 120W each 100V",
 		// figures
 		"Amp 1 is the 2x120 at 70V in the closet": "1 2x 120W each 70V (no unit written)", "Amp 2 is the old 60 W paging amp (70 V)": "2 60W 70V",
 		"A1 4x120": "A1 4x 120W each (no unit written)", "Amp was 60 W, now 120 W": "120W", "Amp A1 60 W (120 W peak)": "A1 60W (another power is written beside it)",

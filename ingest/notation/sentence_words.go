@@ -42,6 +42,13 @@ func (c *clauseReading) outputWord(i int) int {
 	if _, n, ok := words("output").at(c.tokens, i); ok {
 		return n
 	}
+	if i < len(c.tokens) && c.tokens[i].kind == wordToken { // Linienausgänge
+		for _, end := range []string{"ausgang", "ausgange", "ausgangen", "kanale", "kanalen", "uitgang", "uitgangen"} {
+			if len(c.tokens[i].text) > len(end)+2 && strings.HasSuffix(c.tokens[i].text, end) {
+				return 1
+			}
+		}
+	}
 	return 0
 }
 
