@@ -11,6 +11,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -143,7 +144,11 @@ func sectionRows(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*sch
 var placeFields = []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel, vocabulary.Zone, vocabulary.Control, vocabulary.Amplifier, vocabulary.Room}
 
 // spacedWords are the folded words of a text with a space around each.
-func spacedWords(s string) string {
+func spacedWords(s string) string { return spaced.Of(s, 0) }
+
+var spaced = remember.New(8192, func(s string, _ int) string { return spaceWords(s) })
+
+func spaceWords(s string) string {
 	return " " + strings.Join(strings.FieldsFunc(join.Fold(s), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }), " ") + " "
 }
 

@@ -44,10 +44,21 @@ func CellText(s string) string {
 func Measure(s string) float64 {
 	w := 0.0
 	for _, r := range s {
-		w += runeWidth(r)
+		if r < 0x80 {
+			w += asciiWidths[r]
+		} else {
+			w += runeWidth(r)
+		}
 	}
 	return w
 }
+
+var asciiWidths = func() (list [0x80]float64) {
+	for r := range list {
+		list[r] = runeWidth(rune(r))
+	}
+	return list
+}()
 
 // runeWidth follows the proportions of the usual sans-serif types, in which a
 // digit takes 0.556 of the size: from memory, four per cent added.

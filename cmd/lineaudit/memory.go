@@ -1,29 +1,36 @@
 package main
 
 import (
-	"runtime"
+	"os"
 	"runtime/debug"
+
+	"lineaudit/ingest/grid/source"
 )
 
-// slack is how much memory the reading of files may use before its garbage is
-// collected, beyond what is in use; writtenTight is how much of what is in use
-// may pile up as garbage while the reports are written, in per cent.
+// Garbage may grow to rareCollection per cent of what is in use before it is
+// collected, which makes the reading of many small files cheap, but only while
+// all memory together stays below a limit: usualMemory, and for the cells of
+// the largest file so many times its size.
 const (
-	slack        = 64 << 20
-	writtenTight = 50
+	rareCollection = 400
+	usualMemory    = 208 << 20
+	timesItsSize   = 40
 )
 
-// collectRarely lets the reading of many small files pass without collecting
-// the garbage of each: memory that is never touched takes none, and counts as
-// in use. Done ends that.
-func collectRarely() (done func()) {
-	unused := make([]byte, slack)
-	return func() { runtime.KeepAlive(unused); unused = nil }
-}
-
-// collectOften keeps memory low where what is in use is most: the whole
-// archive and one large report. It returns what puts the usual pace back.
-func collectOften() (restore func()) {
-	usual := debug.SetGCPercent(writtenTight)
-	return func() { debug.SetGCPercent(usual) }
+// paceCollection sets that for the files of a run, and returns what puts the
+// usual pace back. Where a size is not known, as of files in zips, it changes nothing.
+func paceCollection(files []source.File) (restore func()) {
+	largest := int64(0)
+	for _, f := range files {
+		info, err := os.Stat(f.Path)
+		if f.Path == "" || err != nil {
+			return func() {}
+		}
+		largest = max(largest, info.Size())
+	}
+	percent, limit := debug.SetGCPercent(rareCollection), debug.SetMemoryLimit(usualMemory+timesItsSize*largest)
+	return func() {
+		debug.SetGCPercent(percent)
+		debug.SetMemoryLimit(limit)
+	}
 }

@@ -84,13 +84,10 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 		return failed(s, err)
 	}
 	defer p.shelf.Close()
-	read := collectRarely()
-	err = p.readAll(ctx, s)
-	read()
-	if err != nil {
+	defer paceCollection(p.files)()
+	if err := p.readAll(ctx, s); err != nil {
 		return failed(s, err)
 	}
-	defer collectOften()()
 	a := p.audit()
 	a.Dispositions = dispositions
 	if err := write(ctx, p, a); err != nil {

@@ -257,6 +257,12 @@ func balanced(shape string) bool {
 // "Horn (8 nos)", "4 x horn", "Horn x 4". It returns false for a bare figure in
 // brackets, which may be a room or a version.
 func CountInName(s string) (int, bool) {
+	n := knownCountsInNames.Of(s, 0)
+	return n, n > 0
+}
+
+// countInName returns 0 for a name without a count.
+func countInName(s string) int {
 	tokens := lex(Clean(s), Auto)
 	count := func(i int) (int, bool) {
 		if i < 0 || i >= len(tokens) || tokens[i].kind != figureToken || !tokens[i].figure.whole || tokens[i].figure.bad || isPadded(tokens[i].raw) {
@@ -277,21 +283,21 @@ func CountInName(s string) (int, bool) {
 			continue
 		}
 		if n, ok := count(i + 1); ok && i+3 < len(tokens) && tokens[i+3].is(")") && (isTimes(i+2) || isPiece(i+2)) {
-			return n, true
+			return n
 		}
 		if n, ok := count(i + 2); ok && i+3 < len(tokens) && tokens[i+3].is(")") && (isTimes(i+1) || isPiece(i+1)) {
-			return n, true
+			return n
 		}
 	}
 	if len(tokens) < 3 {
-		return 0, false
+		return 0
 	}
 	last := len(tokens) - 1
 	if n, ok := count(last); ok && isTimes(last-1) && tokens[last-1].gap && tokens[last-2].kind == wordToken {
-		return n, true
+		return n
 	}
 	if n, ok := count(0); ok && isTimes(1) && tokens[2].kind == wordToken && len(tokens[2].text) > 2 {
-		return n, true
+		return n
 	}
-	return 0, false
+	return 0
 }

@@ -26,7 +26,8 @@ var (
 		kind, ok := parseMissing(s)
 		return missingMark{kind, ok}
 	})
-	knownTagLists = memory[Tags]{remember.NewIf(8192, func(s string, _ int) outcome[Tags] {
+	knownCountsInNames = remember.New(8192, func(s string, _ int) int { return countInName(s) })
+	knownTagLists      = memory[Tags]{remember.NewIf(8192, func(s string, _ int) outcome[Tags] {
 		list, err := parseTags(s)
 		return outcome[Tags]{list, err}
 	}, func(p outcome[Tags]) bool { return len(p.value.List) <= keptTags })}
