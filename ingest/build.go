@@ -15,16 +15,17 @@ import (
 // order of the parts.
 type builder struct {
 	*account
-	job     *schedule.Job
-	opts    *Options
-	tables  []*table
-	facts   []layout.Fact // what the title blocks say, in reading order
-	said    []said        // what sentences say of amplifiers
-	loose   []said        // of two amplifiers or more that no row names
-	spoken  []spoken      // the texts outside the tables
-	routes  []route       // what they say of places and outputs
-	carried []carried     // what they say of controls
-	units   lengthEvidence
+	job         *schedule.Job
+	opts        *Options
+	tables      []*table
+	facts       []layout.Fact // what the title blocks say, in reading order
+	said        []said        // what sentences say of amplifiers
+	loose       []said        // of two amplifiers or more that no row names
+	spoken      []spoken      // the texts outside the tables
+	routes      []route       // what they say of places and outputs
+	carried     []carried     // what they say of controls
+	spokenLines []spokenLine  // what rows of cells say of the cables of lines
+	units       lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set
 	zones                             map[string]*schedule.Zone

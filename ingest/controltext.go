@@ -74,6 +74,10 @@ func (b *builder) controlText(r *row) controlMention {
 	if yesWords[folded] {
 		return c
 	}
+	if parts := slashMark.Split(listMarks.ReplaceAllString(s.text, "/"), -1); len(parts) > 1 && b.areControls(parts) {
+		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
+		return controlMention{}
+	}
 	t := takeApart(s.text)
 	switch {
 	case t.watts != "" && t.name != "":
@@ -103,6 +107,18 @@ func (b *builder) controlText(r *row) controlMention {
 		c.place.text, c.place.cell = t.place, nil
 	}
 	return c
+}
+
+// areControls reports whether all of several names are tags of controls that
+// have rows of their own.
+func (b *builder) areControls(names []string) bool {
+	for _, name := range names {
+		list := b.dir.devices[join.Key(name)]
+		if !b.dir.ownControls[join.Key(name)] && (len(list) == 0 || list[0].kind != controlRow) {
+			return false
+		}
+	}
+	return true
 }
 
 // A controlParts is the text of a control taken apart.

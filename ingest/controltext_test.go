@@ -58,3 +58,10 @@ func TestControlsInSectionTitles(t *testing.T) {
 		t.Errorf("rated %v and %v", j.Controls[0].Rated, j.Controls[1].Rated)
 	}
 }
+
+func TestSeveralControlsInOneCellAreAsked(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "zone | quantity | tap[W] | control\nBar | 4 | 3 | AT1\nOffices | 6 | 1.5 | AT2 / AT3"),
+		draw(layout.Controls, "Knobs", "control | control rating[W]\nAT1 | 15\nAT2 | 6\nAT3 | 6"))
+	want(t, "loudspeakers", describe(j), []string{"4 x 3 W zone Bar control AT1", "6 x 1.5 W zone Offices"})
+	want(t, "asked", asked(j), []string{"D3 control"})
+}

@@ -20,13 +20,14 @@ import (
 // an amplifier MA, "L1" the output that a list of lines gives L1, "VC-1" the
 // control of that tag.
 type directory struct {
-	amps     map[string]bool       // identities of amplifiers
-	lines    map[string]*lineEntry // by key of the name, and by its identity where that is one line
-	byRow    map[*row]*lineEntry
-	splits   map[string]channelText // what splitKnown made of a text
-	devices  map[string][]*row      // by key of the tag
-	ampRefs  map[string]bool        // keys of what loudspeakers and zones name as their amplifier
-	controls map[string]bool        // keys of what rows of other things name as their control
+	amps        map[string]bool       // identities of amplifiers
+	lines       map[string]*lineEntry // by key of the name, and by its identity where that is one line
+	byRow       map[*row]*lineEntry
+	splits      map[string]channelText // what splitKnown made of a text
+	devices     map[string][]*row      // by key of the tag
+	ampRefs     map[string]bool        // keys of what loudspeakers and zones name as their amplifier
+	ownControls map[string]bool        // keys of the controls that have rows of their own
+	controls    map[string]bool        // keys of what rows of other things name as their control
 }
 
 // A lineEntry is a line that a list of lines leads to an output.
@@ -45,7 +46,7 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ampRefs: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -66,6 +67,11 @@ func (b *builder) gatherDirectory() {
 			}
 		}
 	}
+	b.each(controlRow, func(r *row) {
+		if c := r.first(vocabulary.Control, vocabulary.Tag); c.had() {
+			b.dir.ownControls[join.Key(c.text)] = true
+		}
+	})
 	b.each(amplifierRow, b.knowAmps)
 	b.each(channelRow, b.knowAmps)
 	for i := range b.said {

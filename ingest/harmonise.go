@@ -33,6 +33,7 @@ func harmonise(tables []*table) {
 	byNames(tables)
 	controlLists(tables)
 	outputLists(tables)
+	countedOutputs(tables)
 	linesAsItems(tables)
 	for _, t := range tables {
 		t.outputList()

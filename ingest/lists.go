@@ -99,6 +99,41 @@ func outputLists(tables []*table) {
 	}
 }
 
+// countedOutputs takes a list that names an output, counts and watts for one of
+// loudspeakers, when another table of the book rates the same amplifiers.
+func countedOutputs(tables []*table) {
+	for _, t := range tables {
+		if t.kind != layout.Channels && t.kind != layout.Amplifiers || !t.has(vocabulary.Quantity) || t.has(vocabulary.Tap) || len(t.byField[vocabulary.ChannelWatts]) != 1 {
+			continue
+		}
+		for _, o := range tables {
+			if o == t || o.kind != layout.Channels && o.kind != layout.Amplifiers || o.has(vocabulary.Quantity) || !o.has(vocabulary.ChannelWatts) && !o.has(vocabulary.FrameWatts) {
+				continue
+			}
+			names := make(map[string]bool)
+			for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag, vocabulary.Channel} {
+				for _, c := range o.byField[f] {
+					o.eachText(c, func(text string) { names[join.Key(text)] = true })
+				}
+			}
+			cells, hits := 0, 0
+			for _, c := range slices.Concat(t.byField[vocabulary.Amplifier], t.byField[vocabulary.Channel]) {
+				t.eachText(c, func(text string) {
+					cells++
+					if names[join.Key(text)] && strings.ContainsFunc(text, isLetter) {
+						hits++
+					}
+				})
+			}
+			if hits > 0 && 3*hits >= cells {
+				t.kind = layout.Loudspeakers
+				t.become(t.byField[vocabulary.ChannelWatts][0], vocabulary.Tap, "another table rates the amplifiers")
+				break
+			}
+		}
+	}
+}
+
 // outputFields are the fields of columns that name outputs.
 var outputFields = []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit}
 

@@ -67,6 +67,7 @@ func (b *builder) hearRoutes() {
 			if c, ok := b.controlInRow(b.spoken[i:n]); ok {
 				b.carried = append(b.carried, c)
 			}
+			b.lineInRow(b.spoken[i:n])
 		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
@@ -361,6 +362,7 @@ func (b *builder) applyRoutes() {
 		}
 		b.serve(&r.service, channel, nil)
 	}
+	b.runSpokenLines()
 	for _, c := range b.carried {
 		b.rateLines(c)
 		for _, tag := range c.controls {
@@ -382,58 +384,6 @@ func (b *builder) applyRoutes() {
 			b.serve(&c.at, nil, k)
 		}
 	}
-}
-
-// rateAmplifiers notes the ratings of several amplifiers in one note ("P1 to P4:
-// 60 W") as sentences about each of them.
-func (b *builder) rateAmplifiers(list []carried) {
-	for _, c := range list {
-		p, err := notation.ParseWatts(c.watts.text, notation.Auto)
-		if err != nil {
-			continue
-		}
-		for _, name := range c.amps {
-			b.said = append(b.said, said{notation.RatedAmplifier{Name: name, W: p.W, Worded: true}, c.watts.source})
-		}
-	}
-}
-
-// rateLines gives the outputs of lines that a note rates their ratings.
-func (b *builder) rateLines(c carried) {
-	for _, name := range c.lines {
-		var found *schedule.Channel
-		for _, ch := range b.job.Channels {
-			if join.Key(ch.Name) != join.Key(name) {
-				continue
-			}
-			if found != nil {
-				found = nil // several outputs of that name
-				break
-			}
-			found = ch
-		}
-		if found == nil || len(b.channelRated[found]) > 0 {
-			continue
-		}
-		if out, s := b.rating(c.watts); len(out) > 0 {
-			b.noteChannelRating(found, out, s)
-		}
-	}
-}
-
-// controlInRow reads a line of cells outside the tables that begins with a
-// control that rows name and holds a power: "K1 | North door | 20 W max".
-func (b *builder) controlInRow(cells []spoken) (carried, bool) {
-	if len(cells) < 2 || !b.dir.controls[join.Key(cells[0].text)] {
-		return carried{}, false
-	}
-	for _, c := range cells[1:] {
-		if m := wattsIn.FindStringSubmatch(c.text); m != nil && len(m[0])+6 >= len(c.text) {
-			s := seen{text: m[1], source: schedule.Source{At: c.at, Written: c.text, How: schedule.FromTitle}}
-			return carried{controls: []string{cells[0].text}, watts: s}, true
-		}
-	}
-	return carried{}, false
 }
 
 // placesKnown reports whether rows name a place of a service.

@@ -119,3 +119,20 @@ func TestNotesRateAmplifiers(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : P1 à P2 : 60 W\ntag | room | tap[W] | amplifier\nS1 | Hall | 5 | P1\nS2 | Bar | 5 | P2\nS3 | Bar | 5 | P3"))
 	want(t, "channels", channelRatings(j), []string{"P1 / 1 60 W ? V", "P2 / 1 60 W ? V", "P3 / 1 ? W ? V"})
 }
+
+func TestRowsOfLinesOutsideTables(t *testing.T) {
+	drawn := draw(layout.Loudspeakers, "Heads", "zone | quantity | tap[W] | circuit: Line\nRink | 12 | 10 | L1\nBar | 4 | 3 | L2")
+	for row, cells := range [][]string{{"L1", "Ampli A sortie 1", "140 m", "2x2,5"}, {"L2", "Ampli B", "60 m", "2x1,5", "30 W"}} {
+		for i, text := range cells {
+			drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 31 + row, Col: 1 + i}})
+		}
+	}
+	j := jobOf(t, drawn)
+	want(t, "loudspeakers", describe(j), []string{"12 x 10 W zone Rink channel Ampli A / 1", "4 x 3 W zone Bar channel Ampli B / L2"})
+	want(t, "channels", channelRatings(j), []string{"Ampli A / 1 ? W ? V", "Ampli B / L2 30 W ? V"})
+	for i, m := range []float64{140, 60} {
+		if r := j.Loudspeakers[i].Run; r == nil || float64(r.Length.Low) != m || r.Reach != schedule.WholeLine || !r.Area.Had() {
+			t.Errorf("line %d: %+v", i+1, r)
+		}
+	}
+}

@@ -96,3 +96,10 @@ func TestListsOfOutputsAreNoLoudspeakers(t *testing.T) {
 		})
 	}
 }
+
+func TestListsOfLoudspeakersAreNoOutputs(t *testing.T) {
+	j := jobOf(t, draw(layout.Channels, "Zones", "zone | quantity: Speakers | channel rating: Power[W] | amplifier | channel\nHall | 6 | 3 | F1 | 1\nBar | 4 | 5 | F1 | 2"),
+		draw(layout.Amplifiers, "Rack", "amplifier | channels of the amplifier | channel rating[W]\nF1 | 2 | 120"))
+	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone Hall channel F1 / 1", "4 x 5 W zone Bar channel F1 / 2"})
+	want(t, "channels", channelRatings(j), []string{"F1 / 1 120 W ? V", "F1 / 2 120 W ? V"})
+}

@@ -1,0 +1,134 @@
+package ingest
+
+import (
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Outside the tables there are short lists without a header: "K1 | North door |
+// 20 W", "L1 | amp A output 1 | 140 m | 2 x 2.5 mm²". A row counts when its
+// first cell is a name that the tables use.
+
+// rateAmplifiers notes the ratings of several amplifiers in one note ("P1 to P4:
+// 60 W") as sentences about each of them.
+func (b *builder) rateAmplifiers(list []carried) {
+	for _, c := range list {
+		p, err := notation.ParseWatts(c.watts.text, notation.Auto)
+		if err != nil {
+			continue
+		}
+		for _, name := range c.amps {
+			b.said = append(b.said, said{notation.RatedAmplifier{Name: name, W: p.W, Worded: true}, c.watts.source})
+		}
+	}
+}
+
+// rateLines gives the outputs of lines that a note rates their ratings.
+func (b *builder) rateLines(c carried) {
+	for _, name := range c.lines {
+		var found *schedule.Channel
+		for _, ch := range b.job.Channels {
+			if join.Key(ch.Name) != join.Key(name) {
+				continue
+			}
+			if found != nil {
+				found = nil // several outputs of that name
+				break
+			}
+			found = ch
+		}
+		if found == nil || len(b.channelRated[found]) > 0 {
+			continue
+		}
+		if out, s := b.rating(c.watts); len(out) > 0 {
+			b.noteChannelRating(found, out, s)
+		}
+	}
+}
+
+// controlInRow reads a line of cells outside the tables that begins with a
+// control that rows name and holds a power: "K1 | North door | 20 W max".
+func (b *builder) controlInRow(cells []spoken) (carried, bool) {
+	if len(cells) < 2 || !b.dir.controls[join.Key(cells[0].text)] {
+		return carried{}, false
+	}
+	for _, c := range cells[1:] {
+		if m := wattsIn.FindStringSubmatch(c.text); m != nil && len(m[0])+6 >= len(c.text) {
+			s := seen{text: m[1], source: schedule.Source{At: c.at, Written: c.text, How: schedule.FromTitle}}
+			return carried{controls: []string{cells[0].text}, watts: s}, true
+		}
+	}
+	return carried{}, false
+}
+
+// A spokenLine is the cable of a line in such a row.
+type spokenLine struct {
+	key          string
+	name         spoken
+	length, size seen
+}
+
+// lineInRow reads a row that begins with a line that rows name: the output that
+// feeds it, its rating, its length and its size, each where its cell says so
+// with a word or a unit.
+func (b *builder) lineInRow(cells []spoken) {
+	k := join.Key(cells[0].text)
+	if len(cells) < 2 || !b.places.lines[k] || b.dir.lines[k] != nil {
+		return
+	}
+	line := spokenLine{key: k, name: cells[0]}
+	r := route{line: tidy(cells[0].text), named: true}
+	for _, c := range cells[1:] {
+		s := seen{text: c.text, field: vocabulary.Length, source: schedule.Source{At: c.at, Written: c.text, How: schedule.FromTitle}}
+		m := wattsIn.FindStringSubmatch(c.text)
+		l, err := notation.ParseLength(c.text, notation.Auto, notation.UnitUnknown)
+		_, _, metres := l.Metres()
+		p, sizeErr := notation.ParseConductor(c.text, notation.Auto, notation.HintNone)
+		switch feed := b.feedIn(s, c.text); {
+		case feed != nil && r.outlet.amp == "" && len(r.outlet.channels) == 0:
+			r.outlet, r.service.at = *feed, s
+		case m != nil && len(m[0])+6 >= len(c.text):
+			r.watts = s
+			r.watts.text = m[1]
+		case err == nil && metres:
+			line.length = s
+		case sizeErr == nil && (p.AWG != nil || p.AreaMM2 > 0) && strings.ContainsAny(strings.ToLower(c.text), "x×/#²ma"):
+			line.size = s
+		}
+	}
+	if r.outlet.amp != "" || len(r.outlet.channels) > 0 {
+		if len(r.outlet.channels) == 0 {
+			r.outlet.channels = []string{r.line}
+		}
+		b.routes = append(b.routes, r)
+		if line.length.had() {
+			b.spokenLines = append(b.spokenLines, line)
+		}
+	}
+}
+
+// runSpokenLines enters the cables of such rows: each carries all of its line.
+func (b *builder) runSpokenLines() {
+	for _, line := range b.spokenLines {
+		e := b.dir.lines[line.key]
+		l, ok := b.metres(line.length)
+		if e == nil || !ok || len(e.fed) == 0 {
+			continue
+		}
+		c := &schedule.Cable{At: line.name.at, Name: tidy(line.name.text), Key: line.key, Reach: schedule.WholeLine, Length: l.Quantity}
+		if line.size.had() {
+			b.readConductor(c, line.size, vocabulary.Gauge)
+		}
+		for _, fed := range e.fed {
+			if fed.Run == nil {
+				fed.Run = c
+			}
+			c.Channel = fed.Channel
+		}
+		b.enterCable(c)
+	}
+}
