@@ -1,0 +1,102 @@
+package ingest
+
+import (
+	"strings"
+
+	"lineaudit/ingest/join"
+)
+
+// collectChannels gathers which amplifier has which channels, so that a
+// channel named without an amplifier can be found, and a lettered channel of
+// an amplifier with numbered ones.
+func (b *builder) collectChannels() {
+	has := make(map[string]map[string]bool)
+	add := func(amp, ch string) {
+		if has[amp] == nil {
+			has[amp] = make(map[string]bool)
+		}
+		has[amp][ch] = true
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out != "" {
+				continue
+			}
+			o := b.outletOf(r)
+			name := o.amp
+			if r.kind == amplifierRow || r.kind == channelRow {
+				if own, _ := b.ampName(r); own.had() {
+					name = own.text
+				}
+			}
+			if name == "" {
+				continue
+			}
+			amp := b.ampNames.Find(name).Key
+			if has[amp] == nil {
+				has[amp] = make(map[string]bool)
+			}
+			for _, ch := range o.channels {
+				add(amp, channelID(ch))
+			}
+			if r.kind == amplifierRow {
+				if n := b.channelsOfRow(r); n > 0 {
+					b.slots[amp] = n
+				}
+			}
+		}
+	}
+	for _, amp := range sortedKeys(has) {
+		numbered := b.slots[amp] > 0 && !lettered(has[amp])
+		for ch := range has[amp] {
+			numbered = numbered || ch != "" && ch[0] >= '1' && ch[0] <= '9'
+		}
+		if numbered {
+			for ch := range has[amp] {
+				if n := letterNumber(ch); n > 0 {
+					b.letters[channelKey{amp, ch}] = itoa(n)
+					delete(has[amp], ch)
+					has[amp][itoa(n)] = true
+				}
+			}
+			for n := 1; n <= b.slots[amp]; n++ {
+				has[amp][itoa(n)] = true
+			}
+		}
+		for ch := range has[amp] {
+			b.ampsOf[ch] = append(b.ampsOf[ch], amp)
+		}
+	}
+}
+
+// letterNumber is the place in the alphabet of a channel named by one letter, else 0.
+func letterNumber(ch string) int {
+	if len(ch) == 1 && ch[0] >= 'a' && ch[0] <= 'p' {
+		return int(ch[0]-'a') + 1
+	}
+	return 0
+}
+
+// lettered reports whether there are channels and all of them are letters.
+func lettered(channels map[string]bool) bool {
+	for ch := range channels {
+		if letterNumber(ch) == 0 {
+			return false
+		}
+	}
+	return len(channels) > 0
+}
+
+// channelID is the comparable form of a channel's name: "CH 02" is "2".
+func channelID(name string) string {
+	n := join.Parse(join.Channel, name)
+	switch {
+	case n.Number != "" && n.Title == "":
+		return n.Number
+	case n.Number == "" && n.Title != "":
+		return strings.ReplaceAll(n.Title, " ", "")
+	case n.Full == "":
+		return strings.TrimSpace(join.Fold(name))
+	}
+	return n.Full
+}
