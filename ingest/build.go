@@ -117,6 +117,7 @@ func (b *builder) build() *schedule.Job {
 		}
 	}
 	b.sentenceRows()
+	b.zonesOfOutputs()
 	b.demoteSummaries()
 	b.gatherDirectory()
 	b.gatherPlaces()

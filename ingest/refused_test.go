@@ -37,3 +37,19 @@ func TestValuesThatCannotBeAreRefused(t *testing.T) {
 		t.Errorf("refused %+v", j.Refused)
 	}
 }
+
+// TestLoadsOfZonesOnOneOutput: an output that comes again for another zone
+// carries the loads of both.
+func TestLoadsOfZonesOnOneOutput(t *testing.T) {
+	j := jobOf(t, draw(layout.Channels, "Zones", `
+		zone | stated load[W] | amplifier | channel | channel rating
+		Lawn | 90 W | A1 | 1 | 120 W
+		Quay | 45 W | A1 | 1 | 120 W
+		Pond | 60 W | A1 | 2 | 120 W`))
+	var got []string
+	for _, l := range j.Loudspeakers {
+		got = append(got, l.Zone.Name+" "+show(l.RowTotal)+" W on "+l.Channel.Label())
+	}
+	want(t, "loads", got, []string{"Lawn 90 W on A1 / 1", "Quay 45 W on A1 / 1", "Pond 60 W on A1 / 2"})
+	want(t, "questions", asked(j), nil)
+}

@@ -408,3 +408,33 @@ func plus[T ~float64](a, b schedule.Quantity[T]) schedule.Quantity[T] {
 	}
 	return a
 }
+
+// zonesOfOutputs takes a list of outputs as one of zones where an output comes
+// again for another zone with a load of its own: each load is that of a zone,
+// and the output carries them all.
+func (b *builder) zonesOfOutputs() {
+	for _, t := range b.tables {
+		if t.kind != layout.Channels || !t.has(vocabulary.Zone) || !t.has(vocabulary.Load) && !t.has(vocabulary.TotalWatts) {
+			continue
+		}
+		zoneOf := make(map[string]string)
+		again := false
+		for _, r := range t.rows {
+			zone, ch := r.own(vocabulary.Zone), r.own(vocabulary.Channel)
+			if r.kind != channelRow || r.out != "" || !zone.had() || !ch.had() {
+				continue
+			}
+			key := join.Key(r.own(vocabulary.Amplifier).text) + "\x1f" + join.Key(ch.text)
+			if first, met := zoneOf[key]; met && first != join.Key(zone.text) && r.first(vocabulary.Load, vocabulary.TotalWatts).had() {
+				again = true
+			} else if !met {
+				zoneOf[key] = join.Key(zone.text)
+			}
+		}
+		for _, r := range t.rows {
+			if again && r.kind == channelRow && r.own(vocabulary.Zone).had() {
+				r.kind = zoneRow
+			}
+		}
+	}
+}
