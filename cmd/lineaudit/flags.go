@@ -33,6 +33,7 @@ type settings struct {
 	limits       grid.Limits // of each file
 	timeLimit    time.Duration
 	quiet        bool
+	progress     bool
 	explain      string
 }
 
@@ -87,6 +88,7 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	fs.Int64Var(&size, "size-limit", s.limits.MaxBytes>>20, "largest file that is read, MiB")
 	fs.Int64Var(&unpacked, "unpacked-limit", s.limits.MaxInflated>>20, "most that the parts of one workbook may unpack to, MiB")
 	fs.IntVar(&s.limits.MaxCells, "cell-limit", s.limits.MaxCells, "most cells with content in one file")
+	fs.BoolVar(&s.progress, "progress", false, "tell how far a long run is even where the error output is no terminal, every 10 seconds")
 	fs.BoolVarP(&s.quiet, "quiet", "q", false, "print the summary line alone")
 	fs.BoolVar(&version, "version", false, "print the version")
 	fs.BoolVarP(&help, "help", "h", false, "print this help")

@@ -7,9 +7,6 @@ import (
 	"fmt"
 	"sync"
 	"sync/atomic"
-	"time"
-
-	"github.com/jedib0t/go-pretty/v6/progress"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -86,14 +83,14 @@ func (p *pipeline) each(ctx context.Context, n int, step func(i int)) error {
 	return ctx.Err()
 }
 
-// readAll reads and audits every file, with progress on a terminal.
+// readAll reads and audits every file, and tells how far it is.
 func (p *pipeline) readAll(ctx context.Context, s screen) error {
 	p.outcomes = make([]report.File, len(p.files))
-	tick, stop := p.progress(s)
-	defer stop()
+	m := newMeter(s, p.set, len(p.files))
+	defer m.stop()
 	return p.each(ctx, len(p.files), func(i int) {
 		p.outcomes[i] = p.one(ctx, p.files[i])
-		tick()
+		m.add(&p.outcomes[i])
 	})
 }
 
@@ -172,41 +169,4 @@ func (p *pipeline) audit() *report.Audit {
 	a := &report.Audit{Files: p.outcomes, For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade, Shelf: p.shelf}
 	a.Archive = audit.Rank(a.Results())
 	return a
-}
-
-// progress shows how far the reading is, on a terminal and only when it takes
-// more than a moment.
-func (p *pipeline) progress(s screen) (tick, stop func()) {
-	if s.errWidth == 0 || p.set.quiet {
-		return func() {}, func() {}
-	}
-	w := progress.NewWriter()
-	w.SetOutputWriter(s.err)
-	w.SetAutoStop(false)
-	w.SetTrackerLength(max(10, min(40, s.errWidth-60)))
-	w.SetUpdateFrequency(200 * time.Millisecond)
-	w.SetStyle(progress.StyleBlocks)
-	w.Style().Visibility.Speed = false
-	tracker := &progress.Tracker{Message: "Reading schedules", Total: int64(len(p.files)), RemoveOnCompletion: true, DeferStart: false}
-	started := make(chan struct{})
-	timer := time.AfterFunc(700*time.Millisecond, func() {
-		w.AppendTracker(tracker)
-		go w.Render()
-		close(started)
-	})
-	return func() { tracker.Increment(1) }, func() {
-		if timer.Stop() {
-			return
-		}
-		<-started
-		tracker.MarkAsDone()
-		for !w.IsRenderInProgress() {
-			time.Sleep(5 * time.Millisecond)
-		}
-		w.Stop()
-		for w.IsRenderInProgress() {
-			time.Sleep(5 * time.Millisecond)
-		}
-		fmt.Fprint(s.err, "\r\x1b[K")
-	}
 }
