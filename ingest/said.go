@@ -416,7 +416,7 @@ func (b *builder) hangOnOnly() {
 }
 
 func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
-	if len(s.AtV) == 1 && !b.ampLine[a].Had() {
+	if len(s.AtV) == 1 && !b.ampLine[a].Had() && len(s.Ways) != 1 {
 		b.ampLineV(a, schedule.Exactly(schedule.Volts(s.AtV[0]), s.source))
 	}
 	if len(s.Zones) > 0 && len(a.Channels) == 0 {
@@ -434,6 +434,9 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 		}
 		if w.W > 0 && len(b.channelRated[c]) == 0 {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
+		}
+		if len(s.AtV) == 1 && len(s.Ways) == 1 && !c.LineVolts.Had() {
+			c.LineVolts = schedule.Exactly(schedule.Volts(s.AtV[0]), s.source) // "way 2: 25 V": of that way alone
 		}
 	}
 	if s.TotalW > 0 && len(b.frameRated[a]) == 0 {
@@ -457,7 +460,8 @@ func (b *builder) applyToLoose(s *said, at seen) {
 		if c.Amplifier != nil {
 			continue
 		}
-		if len(s.AtV) == 1 && !c.LineVolts.Had() {
+		named := slices.ContainsFunc(s.Ways, func(w notation.NamedWatts) bool { return channelID(w.Name) == channelID(c.Name) })
+		if len(s.AtV) == 1 && !c.LineVolts.Had() && (named || len(s.Ways) == 0) {
 			c.LineVolts = schedule.Exactly(schedule.Volts(s.AtV[0]), s.source)
 		}
 		if len(b.channelRated[c]) > 0 {

@@ -58,6 +58,10 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 		}
 	}
 	t := b.readTap(filled[pick])
+	if lineV == 0 && len(filled) > 1 {
+		b.tapsOfUnknownLine(&t, filled)
+		return t
+	}
 	for i, s := range filled {
 		if i == pick || s.col.Volts == 0 {
 			continue
@@ -67,6 +71,20 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 		}
 	}
 	return t
+}
+
+// tapsOfUnknownLine is for a row with a tap for each of several line voltages
+// when nothing tells that of its line: the tap lies between them.
+func (b *builder) tapsOfUnknownLine(t *tapped, filled []seen) {
+	for _, s := range filled[1:] {
+		o := b.readTap(s)
+		if !o.watts.Had() || !t.watts.Had() || s.col.Volts == 0 {
+			return
+		}
+		t.watts.Low, t.watts.High = min(t.watts.Low, o.watts.Low), max(t.watts.High, o.watts.High)
+	}
+	t.volts = schedule.Quantity[schedule.Volts]{}
+	b.ask(filled[0].col.At, "line voltage", "taps are listed for several line voltages: which is that of these lines?", "the load of every line")
 }
 
 // tapInWords finds the taps of a row that has no cell for them among the words

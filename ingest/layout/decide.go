@@ -48,6 +48,20 @@ type decision struct {
 	total      float64
 }
 
+// addTapsOfOtherLines gives the field to every column of taps that names a line
+// voltage of its own: "Tap 70 V" beside "Tap 100 V".
+func (d *decision) addTapsOfOtherLines(cols []*heading) {
+	at := slices.Index(d.fields, vocabulary.Tap)
+	if at < 0 || cols[at].volts == 0 {
+		return
+	}
+	for i, h := range cols {
+		if i != at && h.volts > 0 && h.volts != cols[at].volts && h.of(vocabulary.Tap) >= named && h.cells.of(vocabulary.Tap) >= 0 {
+			d.fields[i], d.scores[i], d.runners[i] = vocabulary.Tap, h.of(vocabulary.Tap), vocabulary.Unknown
+		}
+	}
+}
+
 // decide finds the kind and the fields of all columns together: for each kind
 // the best assignment of fields to columns, and of these the best.
 func decide(cols []*heading, title map[Kind]float64, products []product) decision {
@@ -111,6 +125,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	}
 	best.confidence = min(1, max(0.3, 0.6+0.8*(best.total-second)))
 	best.runners = c.runnersUp(&best)
+	best.addTapsOfOtherLines(considered)
 	for range len(cols) - len(considered) {
 		best.fields = append(best.fields, vocabulary.Unknown)
 		best.scores = append(best.scores, 0)

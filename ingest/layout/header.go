@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -19,6 +20,9 @@ type finder struct {
 	budget int // header readings left, so that a sheet of prose cannot take for ever
 	watch  *watch.Watch
 }
+
+// reVoltsFirst matches a header that begins with the line voltage: "70 V tap".
+var reVoltsFirst = regexp.MustCompile(`(?i)^\d{2,3}(?:[.,]\d)?\s*-?\s*v(?:olts?)?[\s-]+\p{L}{3,}`)
 
 // A headerCell is how much a text looks like a header.
 type headerCell struct {
@@ -68,7 +72,7 @@ func (f *finder) readHeader(t string) headerCell {
 	if f.budget <= 0 && !vocabulary.Known(t) {
 		return headerCell{}
 	}
-	if t[0] >= '0' && t[0] <= '9' && lookText(t)&(lookVolts|lookWatts|lookLength|lookGauge|lookMoney|lookPercent|lookOhm) != 0 {
+	if t[0] >= '0' && t[0] <= '9' && !reVoltsFirst.MatchString(t) && lookText(t)&(lookVolts|lookWatts|lookLength|lookGauge|lookMoney|lookPercent|lookOhm) != 0 {
 		return headerCell{} // "100 V" is a value
 	}
 	f.budget--

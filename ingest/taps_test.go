@@ -1,0 +1,20 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// A transformer draws less at a lower line voltage: with a tap for each and no
+// word of the line, the load lies between, and the line voltage is asked.
+func TestTapsForSeveralLines(t *testing.T) {
+	table := "tag | tap[W]@100 | tap[W]@70 | channel\nLS-1 | 5 | 2.5 | 1\nLS-2 | 10 | 5 | 1"
+	j := jobOf(t, draw(layout.Loudspeakers, "L", table))
+	want(t, "loudspeakers", describe(j), []string{"LS-1 1 x 2.5..5 W channel 1", "LS-2 1 x 5..10 W channel 1"})
+	want(t, "questions", asked(j), []string{"B1 line voltage"})
+	j = jobOf(t, draw(layout.Loudspeakers, "L", "title line voltage: 70 V\n"+table))
+	want(t, "loudspeakers", describe(j), []string{"LS-1 1 x 2.5 W at 70 V channel 1", "LS-2 1 x 5 W at 70 V channel 1"})
+	j = jobOf(t, draw(layout.Loudspeakers, "L", "tag | tap[W]@70 | tap[W]@25 | channel\nLS-1 | 5 | | 1\nLS-2 | | 2 | 2"))
+	want(t, "loudspeakers", describe(j), []string{"LS-1 1 x 5 W at 70 V channel 1", "LS-2 1 x 2 W at 25 V channel 2"})
+}
