@@ -471,9 +471,26 @@ func (f *finder) mergesAt(n int) []grid.Range {
 	return out
 }
 
+// underLastGroup is the column down to which header words stand side by side
+// under the last group of a header row, which may reach over more columns than it is written in.
+func (f *finder) underLastGroup(d *draft, head, l *line) int {
+	to := d.to
+	if head.at(to) == nil || l.at(to) == nil || f.header(l.at(to)).score < headerScore {
+		return d.to
+	}
+	for {
+		c := l.at(to + 1)
+		if c == nil || head.at(to+1) != nil || f.header(c).score < headerScore {
+			return to
+		}
+		to++
+	}
+}
+
 // continues decides whether the line under a header row is a second row of it.
 func (f *finder) continues(d *draft, head, l *line, at int) bool {
-	sub := strip{slots: l.between(d.from, d.to), from: d.from, to: d.to}
+	beyond := f.underLastGroup(d, head, l)
+	sub := strip{slots: l.between(d.from, beyond), from: d.from, to: beyond}
 	if sentences(sub.slots) {
 		return false
 	}

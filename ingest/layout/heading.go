@@ -60,8 +60,11 @@ func (h *heading) read(s *vocabulary.Scorer) {
 		offer(strings.Join(h.parts[len(h.parts)-2:], " "), 0.99)
 		// A group that says nothing by itself leaves its columns alone.
 		own := 0.75
-		if s.Header(h.parts[0]).Best().Score < 0.5 {
+		switch group := s.Header(h.parts[0]).Best(); {
+		case group.Score < 0.5:
 			own = 0.98
+		case group.Score >= sureWords && keyed[group.Field]:
+			own = 0.6 // "Tag" under "Amplifier" is the amplifier's
 		}
 		offer(last, own)
 		if s.Header(last).Explained < 0.5 {
@@ -72,6 +75,9 @@ func (h *heading) read(s *vocabulary.Scorer) {
 	}
 	h.readWithCells(s)
 }
+
+// keyed are the fields whose words, over several columns, say whose figures and names these are.
+var keyed = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Control: true, vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Cable: true, vocabulary.CableType: true}
 
 // enoughAlike is the share of a column's cells that must be of one sort before
 // the sort helps to read the header, and saidByCells what a reading so had is worth.
