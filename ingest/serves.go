@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -31,8 +32,9 @@ type places struct {
 	zones, rooms map[string]bool // by key, number and title
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
-	doubled      map[string]bool // keys of zones of which each building has its own
-	roomsZones   bool            // no loudspeaker names a zone: its room stands for one
+	doubled      map[string]bool    // keys of zones of which each building has its own
+	columns      map[*table]*column // what placeColumn found
+	roomsZones   bool               // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.
@@ -207,6 +209,11 @@ func (b *builder) serviceOf(r *row) *service {
 			cells = cells[1:] // where it hangs; what hangs behind it, the loudspeakers say
 		}
 	}
+	if c := b.placeColumn(r.t); c != nil && !cells[0].had() {
+		s := r.at(c)
+		s.field = vocabulary.Room
+		cells = append(cells, s)
+	}
 	for _, s := range cells {
 		if !s.had() || s.field == vocabulary.To && r.kind == cableRow {
 			continue
@@ -219,6 +226,36 @@ func (b *builder) serviceOf(r *row) *service {
 		}
 	}
 	return nil
+}
+
+// placeColumn is a column that was hardly understood and names a known place in
+// each row: what the outputs or controls of the table serve. It is nil if there
+// is none.
+func (b *builder) placeColumn(t *table) *column {
+	if c, ok := b.places.columns[t]; ok {
+		return c
+	}
+	var found *column
+	for _, c := range t.columns {
+		if c.Confidence >= unsureHeader || c.Field != vocabulary.Unknown && c.Field != vocabulary.Floor && c.Field != vocabulary.Building && c.Field != vocabulary.Model {
+			continue
+		}
+		cells, hits := 0, 0
+		t.eachText(c, func(text string) {
+			cells++
+			if strings.ContainsFunc(text, unicode.IsLetter) && (namesPlace(b.places.zones, join.Zone, text) || namesPlace(b.places.rooms, join.Room, text)) {
+				hits++
+			}
+		})
+		if found == nil && cells > 0 && hits == cells && cells == t.devices() {
+			found = c
+		}
+	}
+	if b.places.columns == nil {
+		b.places.columns = make(map[*table]*column)
+	}
+	b.places.columns[t] = found
+	return found
 }
 
 // listOfPlaces takes a cell apart that names several places, or one that is

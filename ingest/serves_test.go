@@ -103,3 +103,10 @@ func TestListsOfLoudspeakersAreNoOutputs(t *testing.T) {
 	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone Hall channel F1 / 1", "4 x 5 W zone Bar channel F1 / 2"})
 	want(t, "channels", channelRatings(j), []string{"F1 / 1 120 W ? V", "F1 / 2 120 W ? V"})
 }
+
+func TestColumnOfPlacesUnderAHeaderThatSaysLittle(t *testing.T) {
+	knobs := draw(layout.Controls, "Knobs", "control | floor: For | control rating[W]\nK1 | 01 Rink (GF) | 10\nK2 | 02 Shop (GF) | 10")
+	knobs.Columns[1].Confidence = 0.3
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag | zone | tap[W]\nS1 | 1 | 5\nS2 | 2 | 3"), knobs)
+	want(t, "loudspeakers", describe(j), []string{"S1 1 x 5 W zone 1 control K1", "S2 1 x 3 W zone 2 control K2"})
+}
