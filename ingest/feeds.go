@@ -32,11 +32,12 @@ type directory struct {
 
 // A lineEntry is a line that a list of lines leads to an output.
 type lineEntry struct {
-	name   seen
-	row    *row
-	outlet *outlet
-	rows   int                     // how many rows say something of it: its pieces, when several
-	fed    []*schedule.Loudspeaker // what is said to hang on it
+	name    seen
+	row     *row
+	outlet  *outlet
+	rows    int                     // how many rows say something of it: its pieces, when several
+	fed     []*schedule.Loudspeaker // what is said to hang on it
+	several bool                    // other rows give lines of this name other outputs
 }
 
 // feedFields are the fields of cells that may say what a device hangs on, in
@@ -192,12 +193,20 @@ func (b *builder) knowLine(r *row) {
 	if !o.had() {
 		return
 	}
-	if e := b.dir.lines[join.Key(name.text)]; e != nil {
-		e.rows++
-		b.dir.byRow[r] = e
+	e := &lineEntry{name: name, row: r, outlet: o, rows: 1}
+	if zoned := lineInZone(name.text, r.own(vocabulary.Zone).text); zoned != "" && b.dir.lines[zoned] == nil {
+		b.dir.lines[zoned] = e
+	}
+	if first := b.dir.lines[join.Key(name.text)]; first != nil {
+		if !first.outlet.is(o) { // each zone has its circuit A
+			first.several = true
+			b.dir.byRow[r] = e
+			return
+		}
+		first.rows++
+		b.dir.byRow[r] = first
 		return
 	}
-	e := &lineEntry{name: name, row: r, outlet: o, rows: 1}
 	b.dir.byRow[r] = e
 	b.dir.lines[join.Key(name.text)] = e
 	if id := lineIdentity(name.text); id != "" {
@@ -207,6 +216,20 @@ func (b *builder) knowLine(r *row) {
 			b.dir.lines[id] = e
 		}
 	}
+}
+
+// lineInZone is the key of a line of which each zone has its own; "" without a zone.
+func lineInZone(line, zone string) string {
+	n := join.Parse(join.Zone, zone)
+	if n.Number == "" && n.Title == "" {
+		return ""
+	}
+	return "zone\x00" + n.Number + "\x00" + n.Title + lineIdentity(line)
+}
+
+// is reports whether two outlets name the same output in the same words.
+func (o *outlet) is(p *outlet) bool {
+	return join.Key(o.amp) == join.Key(p.amp) && slices.EqualFunc(o.channels, p.channels, func(a, b string) bool { return channelID(a) == channelID(b) })
 }
 
 // notOutputs are the kinds of names that are no outputs of amplifiers.
@@ -237,6 +260,12 @@ func (b *builder) lineOf(r *row) *lineEntry {
 		}
 		if e == nil && s.field != vocabulary.Cable {
 			e = b.dir.lines[lineIdentity(s.text)]
+		}
+		if e != nil && e.several {
+			zone := r.zoneText().text
+			if e = b.dir.lines[lineInZone(s.text, zone)]; e == nil {
+				continue // which one is meant is not said
+			}
 		}
 		if e != nil && (e.row == nil || e.row.t != r.t) {
 			return e

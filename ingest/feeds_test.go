@@ -105,3 +105,29 @@ func TestTagsThatOthersHangOnAreControls(t *testing.T) {
 		S2 | Hall | 5 | S1`))
 	want(t, "loudspeakers", describe(j), []string{"S1 1 x 5 W zone Hall control K1 channel A1 / 1", "S2 1 x 5 W zone Hall control K1 channel A1 / 1"})
 }
+
+// In a voice alarm each zone has its circuits A and B: the zone says which is meant.
+func TestCircuitsOfEachZone(t *testing.T) {
+	amps := draw(layout.Amplifiers, "A", `
+		amplifier | circuit | zone | channel rating[W]
+		VA1 | A | 1 | 100
+		VA2 | B | 1 | 100
+		VA3 | A | 2 | 50
+		VA4 | B | 2 | 50`)
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		zone | quantity | tap[W] | circuit
+		1 | 4 | 6 | Circuit A
+		1 | 4 | 6 | Circuit B
+		2 | 6 | 3 | Circuit A
+		2 | 6 | 3 | Circuit B`), amps)
+	want(t, "loudspeakers", describe(j), []string{"4 x 6 W zone 1 channel VA1 / A", "4 x 6 W zone 1 channel VA2 / B",
+		"6 x 3 W zone 2 channel VA3 / A", "6 x 3 W zone 2 channel VA4 / B"})
+	j = jobOf(t, draw(layout.Loudspeakers, "L", `
+		room | quantity | tap[W] | circuit
+		Foyer | 4 | 6 | Circuit A`), amps)
+	for _, l := range j.Loudspeakers {
+		if l.Channel != nil && l.Channel.Amplifier != nil {
+			t.Errorf("a circuit A of no zone hangs on %s", l.Channel.Label())
+		}
+	}
+}
