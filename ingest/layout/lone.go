@@ -1,0 +1,169 @@
+package layout
+
+import (
+	"regexp"
+	"strings"
+	"unicode/utf8"
+
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Lines of a table in which one or two cells are filled: titles of sections,
+// notes, footers of pages, sentences that go on, or devices of which little is known.
+
+// few reports whether a line has so few cells that it may be a title or a note.
+func (b *bodyReader) few(slots []slot) bool {
+	switch {
+	case len(slots) == 1:
+		return true
+	case len(slots) == 2:
+		return len(b.cols) >= 3
+	}
+	return len(slots) == 3 && len(b.cols) >= 6 && slots[2].col-slots[0].col == 2 && strings.HasSuffix(text(slots[0].cell), ":")
+}
+
+// lone decides what a line with one or two cells is; ok is false when it is a
+// device like others.
+func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok bool) {
+	s := bl.slots[0]
+	t := oneLine(written(s.cell))
+	field := b.field(s.col)
+	wide := b.f.lastColumn(bl.l.n, s.col) > s.col
+	k := lookOf(s.cell)
+	if len(bl.slots) == 2 && field == vocabulary.Item && b.numberedTitle(bl.slots[1]) {
+		return Title, "a numbered title", true
+	}
+	if s.cell.Kind != grid.String {
+		return "", "", false
+	}
+	if len(bl.slots) > 1 {
+		second := bl.slots[1]
+		sf := b.field(second.col)
+		key := strings.HasSuffix(t, ":")
+		switch {
+		case key:
+			return Title, "a key and its value", true
+		case wide && second.cell.Kind == grid.String && !figureFields[sf]:
+			return Title, "a title", true
+		case figureFields[sf] && b.isFigure(second):
+			return "", "", false
+		case field == vocabulary.Unknown, sectionField(t) == vocabulary.Unknown, naming(field, sectionField(t)):
+			return "", "", false
+		case len(b.cols) >= 4 && !naming(sf, vocabulary.Unknown):
+			return Title, "a title", true
+		}
+		return "", "", false
+	}
+	if field == vocabulary.Describe && i > 0 && b.lines[i-1].class == Device && unfinished(b.lines[i-1].slots) {
+		return Note, goesOn, true
+	}
+	if isNoteText(t) || reFooter.MatchString(t) {
+		return Note, "a note", true
+	}
+	if wide {
+		return Title, "a title over several columns", true
+	}
+	if len(b.cols) < 3 {
+		if sectionField(t) != vocabulary.Unknown && !naming(field, sectionField(t)) {
+			return Title, "a title", true
+		}
+		return "", "", false
+	}
+	if k&(lookNumber|lookWatts|lookVolts|lookLength|lookMissing|lookDitto|lookStruck) != 0 {
+		return "", "", false
+	}
+	if figureFields[field] && !b.isFigure(s) {
+		return Title, "a title", true
+	}
+	sect := sectionField(t)
+	if silentFields[field] && field != vocabulary.Item && field != vocabulary.Unknown {
+		return Note, "only a remark", true
+	}
+	if b.lonely[s.col]*10 >= b.filled[s.col]*8 && b.lonely[s.col] >= 1 && len(b.lines) > b.lonely[s.col] {
+		return Title, "a title: its column is filled on lines of their own", true
+	}
+	switch {
+	case naming(field, sect) || sect == vocabulary.Unknown && (field == vocabulary.Zone || field == vocabulary.Room) && b.usual(s, k):
+		return "", "", false // a device of which only the place is known
+	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:
+		return "", "", false
+	case field == vocabulary.Tag && b.usual(s, k) && k&(lookTag|lookTagRange) != 0 && b.usual(s, k&(lookZone|lookAmp|lookControl|lookChannel|lookJoint)):
+		return "", "", false
+	}
+	return Title, "a title", true
+}
+
+// numberedTitle reports whether the words behind an item's number name a part
+// of the system, or are written as titles are.
+func (b *bodyReader) numberedTitle(s slot) bool {
+	if s.cell.Kind != grid.String {
+		return false
+	}
+	words := oneLine(text(s.cell))
+	return sectionField(words) != vocabulary.Unknown || strings.ToUpper(words) == words && lookOf(s.cell)&lookRoom != 0
+}
+
+// goesOn is the reason of a line on which the sentence of the row above goes on.
+const goesOn = "the description of the row above goes on"
+
+// unfinished reports whether a text of a line ends in the middle of a sentence.
+func unfinished(slots []slot) bool {
+	for _, s := range slots {
+		if t := oneLine(text(s.cell)); len(t) > 20 && strings.ContainsAny(t[len(t)-1:], ",;:-(") {
+			return true
+		}
+	}
+	return false
+}
+
+// naming reports whether a section word names what its own column holds.
+func naming(column, section vocabulary.Field) bool {
+	return section != vocabulary.Unknown && column == section
+}
+
+// usual reports whether a cell looks like the others of its column.
+func (b *bodyReader) usual(s slot, k look) bool {
+	i := b.index[s.col-b.d.from]
+	if i < 0 || b.cols[i].cells.cells == 0 || k == 0 {
+		return false
+	}
+	same := 0
+	for _, o := range b.cols[i].cells.looks {
+		if o&k&^lookWords != 0 || o == k {
+			same++
+		}
+	}
+	return 2*same >= b.cols[i].cells.cells
+}
+
+// rePage finds the number of a page, as print leaves it between rows.
+var rePage = regexp.MustCompile(`(?i)^(?:page|seite|página|pagina|blad|feuille|foglio|sheet|pag\.?|p\.)\s*\d+(?:\s*(?:of|von|/|-|–|de|di|van|sur|to|bis|à|a)\s*\d+)?$`)
+
+// reFooter finds the issue of a drawing or list, as print leaves it under a page.
+var reFooter = regexp.MustCompile(`(?i)^(?:rev(?:ision)?|issue|issued|index|version|ausgabe|stand|r[ée]vision|indice|revisi[óo]n|versi[óo]n|revisione|versione|revisie|versie|datum|date|fecha|data)\b[\s.:]*\S{1,12}(?:\s+\S*\d\S*){0,2}$`)
+
+// isNoteText reports whether a text is a remark rather than a title: it
+// begins with a word for one, is long, or is a sentence.
+func isNoteText(t string) bool {
+	n := utf8.RuneCountInString(t)
+	if rePage.MatchString(t) {
+		return true
+	}
+	if n <= 120 && sectionField(t) != vocabulary.Unknown {
+		return false
+	}
+	if n > 90 || strings.HasPrefix(t, "*") || strings.HasPrefix(t, "†") {
+		return true
+	}
+	words := strings.Fields(vocabulary.Fold(t))
+	if len(words) == 0 {
+		return false
+	}
+	list := wordList()
+	first := list[words[0]]&classNote != 0 || len(words) > 1 && list[words[0]+" "+words[1]]&classNote != 0
+	if first && (len(words) > 3 || len(words) == 1 || strings.Contains(t, ":")) {
+		return true
+	}
+	return strings.HasSuffix(t, ".") && len(words) > 6 || len(words) > 12
+}

@@ -1,0 +1,86 @@
+package layout
+
+import (
+	"lineaudit/ingest/vocabulary"
+)
+
+// Titles of sections, outermost first, are in force for the rows below them.
+
+// plainField is what a title without a telling word names in this table: the
+// room where zones are named otherwise, else the zone.
+func (b *bodyReader) plainField(above []Fact) vocabulary.Field {
+	zone, room := false, false
+	for _, c := range b.t.Columns {
+		zone = zone || c.Field == vocabulary.Zone
+		room = room || c.Field == vocabulary.Room
+	}
+	for _, fact := range above {
+		zone = zone || fact.Field == vocabulary.Zone
+	}
+	for i := range b.lines {
+		if bl := &b.lines[i]; bl.class == Title {
+			switch sectionField(oneLine(text(bl.slots[0].cell))) {
+			case vocabulary.Zone:
+				zone = true
+			case vocabulary.Room:
+				room = true
+			}
+		}
+	}
+	switch {
+	case !zone:
+		return vocabulary.Zone
+	case !room:
+		return vocabulary.Room
+	}
+	return vocabulary.Unknown
+}
+
+// push puts the facts of a title on the stack of sections. A title replaces
+// the last one of its own kind and what stood inside it; a title right under another stands inside that.
+func push(stack, facts []Fact, fresh bool) []Fact {
+	next := append([]Fact(nil), stack...)
+	for i, fact := range facts {
+		if fact.Field == vocabulary.Unknown && fact.Key == "" && level[fact.Field] == 0 {
+			if !fresh && i == 0 {
+				next = cut(next, 8)
+			}
+			next = append(next, fact)
+			continue
+		}
+		same := -1
+		for j, s := range next {
+			if s.Field == fact.Field {
+				same = j
+			}
+		}
+		switch {
+		case same >= 0:
+			next = next[:same]
+		case !fresh && i == 0:
+			next = cut(next, level[fact.Field])
+		}
+		next = append(next, fact)
+	}
+	return next
+}
+
+// cut drops the sections at the level or inside it.
+func cut(stack []Fact, at int) []Fact {
+	for i, s := range stack {
+		if l := level[s.Field]; l >= at || l == 0 {
+			return stack[:i]
+		}
+	}
+	return stack
+}
+
+// endControl takes the control in force off the stack: a title said that what follows has none.
+func endControl(stack []Fact) []Fact {
+	for i, s := range stack {
+		if s.Field == vocabulary.Control {
+			return stack[:i:i]
+		}
+	}
+	return stack
+}
