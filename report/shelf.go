@@ -2,14 +2,13 @@ package report
 
 import (
 	"encoding/binary"
-	"errors"
 	"iter"
 	"math"
-	"os"
 	"slices"
 	"sync"
 
 	"lineaudit/audit"
+	"lineaudit/report/scratch"
 )
 
 // A Shelf holds the rows of tables that only repeat what a job says - every
@@ -17,7 +16,7 @@ import (
 // many of them to hold in memory. Rows come back as they went in, job by job.
 type Shelf struct {
 	mu   sync.Mutex
-	file *os.File
+	file *scratch.File
 	size int64 // bytes written or about to be
 	jobs map[*audit.Result]*shelved
 	err  error // the first that reading or writing met
@@ -33,7 +32,7 @@ type shelved struct {
 
 // NewShelf makes a shelf in the folder for temporary files. Its caller must close it.
 func NewShelf() (*Shelf, error) {
-	f, err := os.CreateTemp("", "lineaudit-*.rows")
+	f, err := scratch.New("lineaudit-*.rows")
 	if err != nil {
 		return nil, err
 	}
@@ -41,9 +40,7 @@ func NewShelf() (*Shelf, error) {
 }
 
 // Close takes the file away.
-func (s *Shelf) Close() error {
-	return errors.Join(s.file.Close(), os.Remove(s.file.Name()))
-}
+func (s *Shelf) Close() error { return s.file.Close() }
 
 // Err returns what went wrong with the file, if anything: tables then lack rows.
 func (s *Shelf) Err() error {

@@ -23,6 +23,7 @@ type Stage struct {
 	tmp     string // where everything is until Commit, inside out
 	made    bool   // out did not exist before
 	inputs  []string
+	release func()   // lets go of the folder
 	written []string // slash paths relative to out
 }
 
@@ -41,11 +42,16 @@ func New(out string, inputs []string) (*Stage, error) {
 	if err := os.MkdirAll(out, 0o755); err != nil {
 		return nil, fmt.Errorf("output folder: %w", err)
 	}
-	tmp, err := os.MkdirTemp(out, ".unfinished-")
+	release, err := lock(out)
 	if err != nil {
+		return nil, fmt.Errorf("output folder %s: %w", out, err)
+	}
+	s.release = release
+	sweep(out)
+	if s.tmp, err = os.MkdirTemp(out, unfinishedPrefix); err != nil {
+		release()
 		return nil, fmt.Errorf("output folder: %w", err)
 	}
-	s.tmp = tmp
 	return s, nil
 }
 
@@ -73,20 +79,25 @@ func (s *Stage) Drop(name string) {
 // Commit moves everything to its place and takes away what an earlier run wrote
 // there and this one did not. On an error everything stands as it did before.
 func (s *Stage) Commit() error {
+	defer s.release()
 	defer os.RemoveAll(s.tmp)
 	for _, name := range s.written {
 		if err := s.refuseInput(s.dest(name)); err != nil {
 			return err
 		}
 	}
-	old := s.manifest()
-	if err := s.writeManifest(); err != nil {
+	mixed := s.noted() // of a run that did not finish: not to be returned to
+	old := append(s.manifest(), mixed...)
+	if err := errors.Join(s.writeManifest(), s.note(old)); err != nil {
 		return fmt.Errorf("output folder: %w", err)
 	}
 	var m moves
 	for _, name := range append(slices.Clone(s.written), manifest) {
 		if err := s.place(&m, name); err != nil {
 			m.undo()
+			if len(mixed) == 0 {
+				os.Remove(s.dest(Unfinished))
+			}
 			return fmt.Errorf("output folder: %w; close the file if another program has it open, or name another folder with --out; nothing was changed", err)
 		}
 	}
@@ -95,6 +106,9 @@ func (s *Stage) Commit() error {
 			os.Remove(s.dest(name))
 			os.Remove(filepath.Dir(s.dest(name))) // only if it is empty now
 		}
+	}
+	if err := os.Remove(s.dest(Unfinished)); err != nil {
+		return fmt.Errorf("output folder: everything is in its place, but %s could not be taken away: %w", Unfinished, err)
 	}
 	return nil
 }
@@ -161,6 +175,7 @@ func (m *moves) undo() {
 // Discard takes away everything that was written and not committed.
 func (s *Stage) Discard() {
 	os.RemoveAll(s.tmp)
+	s.release()
 	if s.made {
 		os.Remove(s.out) // only if it is empty
 	}

@@ -3,6 +3,7 @@ package stage_test
 import (
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -183,4 +184,74 @@ func TestLinksAreNotFollowed(t *testing.T) {
 	if got := names(t, elsewhere); len(got) > 0 {
 		t.Errorf("written elsewhere: %v", got)
 	}
+}
+
+// A run that is ended by force between its first and its last move leaves a
+// note that its files are of two runs; the next run makes the folder right.
+func TestEndedWhileMoving(t *testing.T) {
+	out := filepath.Join(t.TempDir(), "out")
+	first, _ := stage.New(out, nil)
+	write(t, first, "audit.xlsx", "1")
+	write(t, first, "marked/old name.xlsx", "1")
+	if err := first.Commit(); err != nil {
+		t.Fatal(err)
+	}
+	// What the second run leaves when it is ended: its note, a folder of files
+	// on their way, one file in its place.
+	const note = stage.Unfinished
+	second, _ := stage.New(out, nil)
+	write(t, second, "audit.xlsx", "2")
+	write(t, second, "second only.csv", "2")
+	if err := second.Commit(); err != nil {
+		t.Fatal(err)
+	}
+	os.Remove(filepath.Join(out, ".lineaudit"))
+	text := stage.UnfinishedText + "audit.xlsx\nmarked/old name.xlsx\nsecond only.csv\n../mine.txt\n"
+	os.WriteFile(filepath.Join(out, note), []byte(text), 0o644)
+	os.MkdirAll(filepath.Join(out, ".unfinished-123"), 0o755)
+	os.WriteFile(filepath.Join(out, ".unfinished-123", "zones.csv"), nil, 0o644)
+	os.MkdirAll(filepath.Join(out, "marked"), 0o755)
+	os.WriteFile(filepath.Join(out, "marked", "old name.xlsx"), []byte("1"), 0o644)
+	mine := filepath.Join(filepath.Dir(out), "mine.txt")
+	os.WriteFile(mine, nil, 0o644)
+	third, err := stage.New(out, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	write(t, third, "audit.xlsx", "3")
+	if err := third.Commit(); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := names(t, out), []string{".lineaudit", "audit.xlsx"}; !slices.Equal(got, want) {
+		t.Errorf("left: %v, want %v", got, want)
+	}
+	if _, err := os.Stat(mine); err != nil {
+		t.Error("a file outside the folder was taken away")
+	}
+}
+
+// Two runs at once do not mix their files.
+func TestOneRunAtATime(t *testing.T) {
+	switch runtime.GOOS {
+	case "linux", "darwin", "windows":
+	default:
+		t.Skip("no lock here")
+	}
+	out := filepath.Join(t.TempDir(), "out")
+	first, err := stage.New(out, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := stage.New(out, nil); err == nil || !strings.Contains(err.Error(), "another run is writing") {
+		t.Errorf("error %v", err)
+	}
+	write(t, first, "a.csv", "1")
+	if err := first.Commit(); err != nil {
+		t.Fatal(err)
+	}
+	second, err := stage.New(out, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	second.Discard()
 }

@@ -10,11 +10,12 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
-	"os"
 	"slices"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
+
+	"lineaudit/report/scratch"
 )
 
 const contentTypes = "[Content_Types].xml"
@@ -22,13 +23,12 @@ const contentTypes = "[Content_Types].xml"
 // Write writes the workbook with its parts in order. Later are the rows of
 // sheets, by name, that were not written to them yet; it may be nil.
 func Write(w io.Writer, f *excelize.File, later map[string]Rows) (err error) {
-	tmp, err := os.CreateTemp("", "lineaudit-*.xlsx")
+	tmp, err := scratch.New("lineaudit-*.xlsx")
 	if err != nil {
 		return err
 	}
 	defer func() {
-		tmp.Close()
-		if gone := os.Remove(tmp.Name()); err == nil {
+		if gone := tmp.Close(); err == nil {
 			err = gone
 		}
 	}()

@@ -1,0 +1,4 @@
+package stage
+
+// UnfinishedText is what the note of an unfinished run begins with.
+const UnfinishedText = unfinishedText
