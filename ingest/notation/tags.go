@@ -67,6 +67,9 @@ func parseTags(s string) (Tags, error) {
 	case Ditto(text):
 		return Tags{}, fail(what, text, ErrDitto)
 	}
+	if list, but, ok := cutException(text); ok {
+		return exceptTags(what, text, list, but)
+	}
 	r := tagReading{}
 	for _, part := range splitTags(text) {
 		if err := r.add(part); err != nil {
@@ -86,6 +89,57 @@ func parseTags(s string) (Tags, error) {
 		return Tags{}, fail(what, text, ErrNotUnderstood)
 	}
 	return r.tags, nil
+}
+
+// cutException splits "LS-20..LS-24 less LS-22" at the word for an exception,
+// with figures on both sides of it.
+func cutException(text string) (list, but string, ok bool) {
+	const figures = "0123456789"
+	tokens := lexCodes(text)
+	runes := []rune(text)
+	for i := 1; i < len(tokens); i++ {
+		t := tokens[i]
+		if t.kind != wordToken || !t.gap && tokens[i-1].kind != markToken {
+			continue
+		}
+		_, n, except := words("exception").at(tokens, i)
+		if !except && isNegation(t) {
+			n, except = 1, true
+		}
+		if !except || i+n >= len(tokens) {
+			continue
+		}
+		list, but = strings.TrimRight(string(runes[:t.at]), " ,;(-"), strings.Trim(string(runes[tokens[i+n].at:]), " .,;)")
+		return list, but, strings.ContainsAny(list, figures) && strings.ContainsAny(but, figures)
+	}
+	return "", "", false
+}
+
+// exceptTags are the tags of a list without those excepted, which may be
+// written by their figures alone.
+func exceptTags(what, text, list, but string) (Tags, error) {
+	all, err := parseTags(list)
+	if err != nil {
+		return Tags{}, err
+	}
+	none, err := parseTags(but)
+	if err != nil {
+		return Tags{}, err
+	}
+	for _, x := range none.List {
+		i := slices.IndexFunc(all.List, func(tag string) bool { return strings.EqualFold(tag, x) })
+		if n, ok := numberOf(x); i < 0 && ok {
+			i = slices.IndexFunc(all.List, func(tag string) bool {
+				t, numbered := splitTag(tag)
+				return numbered && t.number == n && t.suffix == ""
+			})
+		}
+		if i < 0 || len(all.List) == 1 {
+			return Tags{}, fail(what, text, ErrNotUnderstood)
+		}
+		all.List = slices.Delete(slices.Clone(all.List), i, i+1)
+	}
+	return all, nil
 }
 
 // isOneTag reports whether a text is one tag that would not be split again.
@@ -110,7 +164,7 @@ func tagWord(word string) (kind string, ok bool) {
 // rangeMark stands for every way to write a range that is no hyphen.
 const rangeMark = "→"
 
-var rangeWords = strings.NewReplacer("...", rangeMark, "..", rangeMark, " t/m ", rangeMark, "\n", ";")
+var rangeWords = strings.NewReplacer("...", rangeMark, "..", rangeMark, " t/m ", rangeMark, " t.e.m. ", rangeMark, " au ", rangeMark, "÷", rangeMark, " ~ ", rangeMark, "\n", ";")
 
 // splitTags splits a cell at separators, and writes range words as rangeMark.
 func splitTags(text string) []string {

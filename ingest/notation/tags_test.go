@@ -86,6 +86,26 @@ func TestParseTags(t *testing.T) {
 	}
 }
 
+// A list with an exception; common practice, no source.
+func TestParseTagsExcept(t *testing.T) {
+	for _, in := range []string{"LS-20..LS-24 less LS-22", "LS-20 to LS-24 excl. 22", "LS-20..LS-24 (not LS-22)", "LS-20..24 ohne LS-22", "LS-20 à LS-24 sauf LS-22", "LS-20 a LS-24 excepto LS-22", "LS-20..LS-24 escluso LS-22", "LS-20 t/m LS-24 behalve 22"} {
+		got, err := ParseTags(in)
+		if want := "LS-20; LS-21; LS-23; LS-24"; err != nil || got.String() != want {
+			t.Errorf("%q: %v, %v; want %s", in, got, err, want)
+		}
+	}
+	for _, in := range []string{"LS-20..LS-24 less LS-30", "LS-1 less LS-1"} {
+		if got, err := ParseTags(in); err == nil {
+			t.Errorf("%q: %v", in, got)
+		}
+	}
+	for _, in := range []string{"LS-1 ÷ LS-3", "LS-1 au LS-3", "LS-1 t.e.m. LS-3", "LS-1 ~ LS-3"} {
+		if got, err := ParseTags(in); err != nil || len(got.List) != 3 {
+			t.Errorf("%q: %v, %v", in, got, err)
+		}
+	}
+}
+
 func FuzzParseTags(f *testing.F) {
 	for _, s := range []string{"LS-1..LS-8", "S101-S108, S110", "SPK 1/2/3", "SP1,3,5", "LS1a-LS1d", "LS1 t/m LS3", "C-001;C-002", "LS1 LS2", "1-6", "LS1-8"} {
 		f.Add(s)
