@@ -106,6 +106,7 @@ func (b *builder) build() *schedule.Job {
 	b.cableBooks()
 	b.outputTables()
 	b.bareTitles()
+	b.stateTitles()
 	b.firstSections()
 	b.nameSections()
 	b.sheetZones()

@@ -369,8 +369,8 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 		src := l.Tag.Source
 		src.How, src.Because = schedule.Computed, "one tag, one loudspeaker"
 		l.Count = schedule.Exactly[schedule.Pieces](1, src)
-	case r.kind == zoneRow:
-		// a zone without a count is a zone of unknown size
+	case r.kind == zoneRow, !t.had() && l.RowTotal.Had() && !l.Tag.Had() && !l.Model.Had() && !r.t.has(vocabulary.Tap):
+		// a zone or a place with a load but without a count is of unknown size
 	case !r.t.has(vocabulary.Quantity) || len(l.Tags) == 1:
 		because := "one row, one loudspeaker"
 		if r.t.has(vocabulary.Quantity) {

@@ -281,6 +281,10 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	text, _ := b.readable(&ch, notation.ChannelColumn)
 	text = o.cutRating(text, ch)
 	o.at = ch
+	if !amp.had() && strings.ContainsFunc(text, isLetter) && anyDigit(text) && b.namesAmp(text) && b.wholeOutputsIn(ch) {
+		o.amp, o.ampAt, o.at = text, ch, seen{}
+		return // an amplifier of the job, in a column of outputs
+	}
 	c := b.channelRef(text)
 	if i := strings.IndexByte(text, '('); !c.ok && i > 0 { // "A-3 (to follow)"
 		text = strings.TrimSpace(text[:i])
@@ -321,6 +325,15 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	if o.amp != "" {
 		o.amp, o.ampAt = withKindWord(text, o.amp), ch
 	}
+}
+
+// wholeOutputsIn reports whether other cells of the column name an amplifier of
+// the job with its output.
+func (b *builder) wholeOutputsIn(s seen) bool {
+	return s.col != nil && slices.ContainsFunc(s.t.rows, func(r *row) bool {
+		_, known := b.splitKnown(r.at(s.col).text)
+		return known
+	})
 }
 
 // oneName reports whether "E-1" is the name of one output rather than output 1

@@ -6,6 +6,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -48,9 +49,15 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			return status
 		}
 	}
+	if r.title != nil && r.title.Field == vocabulary.Status {
+		return sureStatus(r.title.Text)
+	}
 	for i := len(r.Sections) - 1; i >= 0; i-- {
 		f := &r.Sections[i]
 		if status := statusInBrackets(f.Text); status != schedule.Installed {
+			return status
+		}
+		if status := statusAhead(f.Text); status != schedule.Installed {
 			return status
 		}
 		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
@@ -151,6 +158,21 @@ func statusInBrackets(text string) schedule.Status {
 	return schedule.Installed
 }
 
+// statusAhead is a sure status with which a title begins, apart from the rest:
+// "Spare - on the shelf".
+func statusAhead(text string) schedule.Status {
+	head, _, ok := cutAny(text, " - ", " – ", ": ", ", ")
+	if !ok {
+		return schedule.Installed
+	}
+	for _, m := range notation.Statuses(head) {
+		if status, known := statuses[m.Kind]; known && m.Sure && strings.EqualFold(m.Text, head) {
+			return status
+		}
+	}
+	return schedule.Installed
+}
+
 // sureStatus is the first sure status in a text.
 func sureStatus(text string) schedule.Status {
 	for _, m := range notation.Statuses(text) {
@@ -208,4 +230,39 @@ func (b *builder) statusByLegend(r *row) (schedule.Status, bool) {
 		}
 	}
 	return schedule.Installed, false
+}
+
+// stateTitles finds rows of one cell that say what has become of the rows below
+// ("Spare - on the shelf", "Installed"), where rows of a list are fuller.
+func (b *builder) stateTitles() {
+	for _, t := range b.tables {
+		var title *layout.Fact
+		for _, r := range t.rows {
+			if r.Class != layout.Device || r.isTitle || r.title != nil {
+				continue
+			}
+			if n, text := r.stated(); n == 1 && len(t.columns) > 2 && saysOnlyState(text) {
+				r.isTitle = true
+				title = &layout.Fact{Field: vocabulary.Status, Text: text, At: r.At}
+			}
+			r.title = title
+		}
+	}
+}
+
+// saysOnlyState reports whether a text is a state and a remark on it, and no
+// device in such a state.
+func saysOnlyState(text string) bool {
+	if countWords(text) > fewWords || statusInBrackets(text) != schedule.Installed {
+		return statusInBrackets(text) != schedule.Installed && countWords(text) <= fewWords && kindInWords(text) == noKind
+	}
+	if statusAhead(text) != schedule.Installed {
+		return true
+	}
+	for _, m := range notation.Statuses(text) {
+		if m.Sure && len(m.Text)+2 >= len(strings.TrimSpace(text)) {
+			return true
+		}
+	}
+	return false
 }

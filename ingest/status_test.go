@@ -95,3 +95,15 @@ func TestWordsThatMayBeStates(t *testing.T) {
 		})
 	}
 }
+
+func TestRowsThatAreTitlesOfAState(t *testing.T) {
+	j := jobOf(t, draw(layout.Zones, "Zones", "zone | quantity | tap[W] | channel\nInstalled | | |\nHall | 4 | 5 | A1.1\nSpare - on the shelf | | |\nHorn | 2 | 10 |\nPhase 2 (not yet fitted) | | |\nTerrace | 4 | 10 | A1.2"))
+	var got []string
+	for _, l := range j.Loudspeakers {
+		got = append(got, l.Zone.Name+" "+l.Status.String())
+	}
+	want(t, "states", got, []string{"Hall installed", "Horn spare", "Terrace future"})
+	if len(j.Zones) != 3 {
+		t.Errorf("%d zones", len(j.Zones))
+	}
+}
