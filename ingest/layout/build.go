@@ -196,6 +196,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if len(cols) == 0 {
 		return nil
 	}
+	if outputs := f.patched(cols); outputs != nil {
+		return f.buildPatched(d, cols, outputs)
+	}
 	paired := f.twins(cols)
 	if paired != nil {
 		cols = paired.cols(cols)

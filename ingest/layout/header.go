@@ -159,7 +159,7 @@ func promising(l *line, atBreak bool, known func(string) bool) bool {
 			continue
 		}
 		digits := strings.ContainsAny(t, "0123456789")
-		if !digits {
+		if !digits || atBreak && reChOnly.MatchString(t) {
 			words++
 		}
 		if !atBreak && !digits && known(oneLine(clean(t))) {
@@ -197,7 +197,7 @@ func contrast(s *strip, below []line) (columns int) {
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
-	labels := valueLabels(s, below)
+	labels := max(valueLabels(s, below), outputLabels(s, below))
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
 	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {

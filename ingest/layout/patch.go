@@ -1,0 +1,104 @@
+package layout
+
+import (
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A patch sheet has a row for each amplifier and a column for each of its
+// outputs, with the name of what hangs on it in the cell. It becomes a row for each output.
+
+// isOutput reports whether header words name one output: "Ch 1", "Ausgang B".
+func isOutput(words string) bool {
+	return len(words) <= 16 && sectionField(words) == vocabulary.Channel && !reJoint.MatchString(words)
+}
+
+// outputLabels counts the cells of a strip that name outputs and stand over words.
+func outputLabels(s *strip, below []line) int {
+	labels := 0
+	for _, sl := range s.slots {
+		if !isOutput(oneLine(text(sl.cell))) {
+			continue
+		}
+		for i := range below {
+			if c := below[i].at(sl.col); c != nil && lookOf(c)&(lookRoom|lookZone|lookStatus|lookMissing) == 0 {
+				return 0
+			}
+		}
+		labels++
+	}
+	if labels < 2 {
+		return 0
+	}
+	return labels
+}
+
+// patched finds the columns of a patch sheet, in order; nil when the table is none.
+func (f *finder) patched(cols []*heading) []int {
+	var out []int
+	for i, h := range cols {
+		if len(h.parts) == 0 || h.forced != vocabulary.Unknown || !isOutput(h.parts[len(h.parts)-1]) || h.cells.cells > 0 && h.cells.share(lookRoom|lookZone|lookStatus) < 0.8 {
+			continue
+		}
+		out = append(out, i)
+	}
+	if len(out) < 2 || out[len(out)-1]-out[0] != len(out)-1 || !setting(cols).claimed(vocabulary.Amplifier) {
+		return nil
+	}
+	return out
+}
+
+// buildPatched makes a table of outputs of a patch sheet.
+func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
+	rest := append(append([]*heading{}, cols[:outputs[0]]...), cols[outputs[len(outputs)-1]+1:]...)
+	dec := decide(rest, map[Kind]float64{Amplifiers: 1.5}, nil)
+	t := &Table{Sheet: f.p.sheet, Kind: Amplifiers, Confidence: 0.8, HeaderRows: d.header, Transposed: f.p.turned}
+	for i, h := range rest {
+		t.Columns = append(t.Columns, h.column(f.p, dec, i))
+	}
+	f.records(d, t, rest)
+	t.Kind, t.Matrix = Channels, true
+	first := cols[outputs[0]]
+	var labels []string
+	for _, i := range outputs {
+		labels = append(labels, cols[i].parts[len(cols[i].parts)-1])
+	}
+	at, header := f.p.ref(first.at, first.col), strings.Join(labels, ", ")
+	channel := len(t.Columns)
+	t.Columns = append(t.Columns,
+		Column{At: at, Header: header, Field: vocabulary.Channel, Confidence: 0.85, Evidence: "the headers name outputs"},
+		Column{At: at, Header: header, Field: vocabulary.Zone, Confidence: 0.8, Evidence: "names under the outputs"})
+	var out []Record
+	for _, r := range t.Records {
+		lines := f.p.within(r.Rows.First, r.Rows.First)
+		r.Values = pad(r.Values, len(t.Columns))
+		if r.Class != Device && r.Class != Struck && r.Class != Hidden || len(lines) == 0 {
+			out = append(out, r)
+			continue
+		}
+		made := false
+		for k, i := range outputs {
+			c := lines[0].at(cols[i].col)
+			if c == nil || text(c) == "" || isMissing(text(c)) {
+				continue
+			}
+			one := r
+			one.Values = pad(r.Values, len(t.Columns))
+			one.At = f.p.ref(r.Rows.First, cols[i].col)
+			one.Values[channel] = Value{Cell: headerCellOf(f, cols[i]), At: f.p.ref(cols[i].at, cols[i].col), Text: labels[k], How: schedule.Stated}
+			one.Values[channel+1] = Value{Cell: c, At: one.At, Text: text(c), How: schedule.Stated}
+			if lookOf(c)&lookStatus != 0 { // "spare" is no zone
+				one.Values[channel+1] = Value{At: one.At}
+			}
+			out = append(out, one)
+			made = true
+		}
+		if !made {
+			out = append(out, r)
+		}
+	}
+	t.Records = out
+	return t
+}
