@@ -127,7 +127,9 @@ func parseConductor(s string, style Style, hint SizeHint) (Conductor, error) {
 	}
 	r := &conductorReading{style: style, hint: hint}
 	r.c.Parallel = 1
-	rest := strings.ReplaceAll(numeralsAsFigures(text), "\n", " ")
+	written, approximate := plainConductor(text)
+	r.c.Doubts |= approximate
+	rest := strings.ReplaceAll(numeralsAsFigures(written), "\n", " ")
 	rest = strings.ReplaceAll(rest, "*", "x")
 	rest = r.takeClass(rest)
 	rest = r.takeFireClass(rest)
