@@ -114,7 +114,7 @@ type timed struct {
 
 func ran(t *testing.T, program string, workers int, dir string) (timed, string) {
 	out := filepath.Join(t.TempDir(), "out")
-	cmd := exec.Command(program, "--workers", strconv.Itoa(workers), "--quiet", "--out", out, dir)
+	cmd := exec.Command(program, "--workers", strconv.Itoa(workers), "--time-limit", "3600", "--quiet", "--out", out, dir)
 	cmd.Env = append(os.Environ(), "GOMAXPROCS="+strconv.Itoa(workers))
 	start := time.Now()
 	if text, err := cmd.CombinedOutput(); err != nil {

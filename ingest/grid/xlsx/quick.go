@@ -5,6 +5,7 @@ import "bytes"
 // quickCells takes cells in the one form that nearly all of them have,
 //
 //	<c r="B3" s="2" t="s"><f>...</f><v>17</v></c>
+//	<c r="B3" s="2" t="inlineStr"><is><t>Rink 2</t></is></c>
 //
 // with each attribute, the formula and the value optional, straight from the
 // bytes at hand. It stops in front of anything else; the long way gives the
@@ -73,7 +74,7 @@ func quickCell(b []byte, c *stored) int {
 			c.style, ok = digits(b[v:e])
 		case 't':
 			c.typ = typeOf(b[v:e])
-			ok = c.typ != typeUnknown && c.typ != typeInline && e > v
+			ok = c.typ != typeUnknown && e > v
 		}
 		if !ok {
 			return 0
@@ -90,6 +91,13 @@ func quickCell(b []byte, c *stored) int {
 		return 0
 	}
 	i++
+	if c.typ == typeInline {
+		n := quickInline(b[i:], c)
+		if n == 0 {
+			return 0
+		}
+		return i + n
+	}
 	if bytes.HasPrefix(b[i:], []byte("<f>")) {
 		e := bytes.IndexByte(b[i+3:], '<')
 		if e < 0 || !bytes.HasPrefix(b[i+3+e:], []byte("</f>")) {
@@ -111,4 +119,24 @@ func quickCell(b []byte, c *stored) int {
 		return 0
 	}
 	return i + 4
+}
+
+// quickInline reads a text that stands in its cell as one piece, and the end
+// of the cell; it returns their length, 0 if it is in another form.
+func quickInline(b []byte, c *stored) int {
+	i := len("<is><t>")
+	switch {
+	case bytes.HasPrefix(b, []byte("<is><t>")):
+	case bytes.HasPrefix(b, []byte(`<is><t xml:space="preserve">`)):
+		i = len(`<is><t xml:space="preserve">`)
+	default:
+		return 0
+	}
+	e := bytes.IndexByte(b[i:], '<')
+	const end = "</t></is></c>"
+	if e < 0 || !bytes.HasPrefix(b[i+e:], []byte(end)) {
+		return 0
+	}
+	c.has, c.value = true, b[i:i+e]
+	return i + e + len(end)
 }

@@ -141,7 +141,11 @@ func (r *sheetReader) keepText(c *stored) error {
 	from := len(r.texts)
 	var ok bool
 	if r.texts, ok = appendText(r.texts, c.value, c.cdata); !ok {
-		return r.s.broken("holds a character or an entity that XML does not allow, in cell " + grid.A1(c.row, c.col))
+		const reason = "holds a character or an entity that XML does not allow"
+		if c.typ == typeInline {
+			return r.s.broken(reason)
+		}
+		return r.s.broken(reason + ", in cell " + grid.A1(c.row, c.col))
 	}
 	text := string(r.texts[from:])
 	r.texts = r.texts[:from]
