@@ -350,6 +350,15 @@ func namesLineVolts(w string) bool {
 	return false
 }
 
+// lookOfValue is how a value looks: as its cell does, or as its own text where it
+// is a part of what the cell says, or of another.
+func lookOfValue(v *Value) look {
+	if v.Cell == nil || v.Because != "" {
+		return lookText(oneLine(v.Text))
+	}
+	return lookOf(v.Cell)
+}
+
 // columnFigures reports whether the columns of a field hold figures.
 func columnFigures(t *Table, f vocabulary.Field) bool {
 	figures, cells := 0, 0
@@ -365,10 +374,7 @@ func columnFigures(t *Table, f vocabulary.Field) bool {
 			if cells++; cells > 100 {
 				break
 			}
-			k := lookOf(r.Values[j].Cell)
-			if r.Values[j].Because != "" { // a part of what the cell says, or of another
-				k = lookText(oneLine(r.Values[j].Text))
-			}
+			k := lookOfValue(&r.Values[j])
 			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookFraction|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
 				figures++
 			}

@@ -73,3 +73,12 @@ Amp EB2|way 1 40 W|way 2 60 W
 		t.Errorf("no devices: %s, down to row %d, want %s\n%s", strings.Join(last, ", "), table.Range.Row2, want, show(r))
 	}
 }
+
+// A tap taken out of the words of another cell has no cell of its own.
+func TestFiguresOfValuesWithoutACell(t *testing.T) {
+	table := &Table{Columns: []Column{{Field: vocabulary.Tap}}, Records: []Record{
+		{Class: Device, Values: []Value{{Text: "3 W"}}}, {Class: Device, Values: []Value{{Text: "6 W"}}}}}
+	if !columnFigures(table, vocabulary.Tap) {
+		t.Error("watts without a cell are no figures")
+	}
+}
