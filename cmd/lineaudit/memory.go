@@ -9,11 +9,12 @@ import (
 
 // Garbage may grow to rareCollection per cent of what is in use before it is
 // collected, which makes the reading of many small files cheap, but only while
-// all memory together stays below a limit: usualMemory, and for the cells of
-// the largest file so many times its size.
+// all memory together stays below a limit: usualMemory, or what the results of
+// very many files take, and for the cells of the largest file so many times its size.
 const (
 	rareCollection = 400
 	usualMemory    = 208 << 20
+	perFile        = 16 << 10
 	timesItsSize   = 40
 )
 
@@ -28,7 +29,7 @@ func paceCollection(files []source.File) (restore func()) {
 		}
 		largest = max(largest, info.Size())
 	}
-	percent, limit := debug.SetGCPercent(rareCollection), debug.SetMemoryLimit(usualMemory+timesItsSize*largest)
+	percent, limit := debug.SetGCPercent(rareCollection), debug.SetMemoryLimit(max(usualMemory, perFile*int64(len(files)))+timesItsSize*largest)
 	return func() {
 		debug.SetGCPercent(percent)
 		debug.SetMemoryLimit(limit)
