@@ -32,19 +32,20 @@ const (
 )
 
 var (
-	reSetWatts  = regexp.MustCompile(`(?i)(?:` + setPattern + `|@\s*)` + wattsPattern)
-	reSetAfter  = regexp.MustCompile(`(?i)\b(?:auf|op|sur|a|à|su)\s+` + wattsPattern + `\s*(?:geschaltet|gestellt|eingestellt|angezapft|ingesteld|gezet|afgetakt)`)
-	reAtWatts   = regexp.MustCompile(`(?i)\b(?:at|à|a|je|de|da|van|von|zu|@)\s+` + wattsPattern)
-	reFullPower = regexp.MustCompile(`(?i)\b(?:at|on|auf|à|a|op)\s+(?:full|voller|volle|pleine|plena|piena|vol)\s+(?:power|leistung|puissance|potencia|potenza|vermogen)`)
-	rePhraseW   = regexp.MustCompile(`(?i)` + wattsPattern)
-	rePhraseN   = regexp.MustCompile(`(?i)^\(?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
-	reSame      = regexp.MustCompile(`(?i)^(?:ditto|do\b\.?|as (?:above|item|before)|same|wie (?:vor|oben)|desgl|dito|idem|ídem|íd\b\.?|id\b\.?|come sopra|c\.s\.|als (?:boven|voren)|zelfde)`)
-	reOutput    = regexp.MustCompile(`(?i)\b(?:output|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
-	reAmplifier = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
-	reLineIn    = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)
-	reZoneIn    = regexp.MustCompile(`(?i)\b((?:zone|zona|rufkreis|sector)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))(?:\s*\(([^)]{3,40})\))?`)
-	rePlaceIn   = regexp.MustCompile(`(?:^|[\s,;])(?i:in (?:der|den|dem|het|de|the)|in|im|inside|dans (?:le|la|les)|dans|en|nel|nella|nei|nelle|nello)\s+([\p{L}][^,;()]{2,60})`)
-	rePlaceAt   = regexp.MustCompile(`(?:^|[\s,;])(?i:to|at|am|an der|an|auf der|zum|zur|au|aux|à la|al|alla|allo|bij|op (?:de|het)|for|für (?:die|das|den)|pour|para|per|voor)\s+(?:(?i:the|la|le|les|el|il|de|het|die|den)\s+)?([\p{L}][^,;()]{2,60})`)
+	reSetWatts   = regexp.MustCompile(`(?i)(?:` + setPattern + `|@\s*)` + wattsPattern)
+	reSetAfter   = regexp.MustCompile(`(?i)\b(?:auf|op|sur|a|à|su)\s+` + wattsPattern + `\s*(?:geschaltet|gestellt|eingestellt|angezapft|ingesteld|gezet|afgetakt)`)
+	reAtWatts    = regexp.MustCompile(`(?i)\b(?:at|à|a|je|de|da|van|von|zu|@)\s+` + wattsPattern)
+	reFullPower  = regexp.MustCompile(`(?i)\b(?:at|on|auf|à|a|op)\s+(?:full|voller|volle|pleine|plena|piena|vol)\s+(?:power|leistung|puissance|potencia|potenza|vermogen)`)
+	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
+	reListBefore = regexp.MustCompile(`\d\s*(?:w|watts?)?\s*[/|-]\s*$`) // "6/3/1.5 W" lists what is offered
+	rePhraseN    = regexp.MustCompile(`(?i)^\(?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
+	reSame       = regexp.MustCompile(`(?i)^(?:ditto|do\b\.?|as (?:above|item|before)|same|wie (?:vor|oben)|desgl|dito|idem|ídem|íd\b\.?|id\b\.?|come sopra|c\.s\.|als (?:boven|voren)|zelfde)`)
+	reOutput     = regexp.MustCompile(`(?i)\b(?:output|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
+	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
+	reLineIn     = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)
+	reZoneIn     = regexp.MustCompile(`(?i)\b((?:zone|zona|rufkreis|sector)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))(?:\s*\(([^)]{3,40})\))?`)
+	rePlaceIn    = regexp.MustCompile(`(?:^|[\s,;])(?i:in (?:der|den|dem|het|de|the)|in|im|inside|dans (?:le|la|les)|dans|en|nel|nella|nei|nelle|nello)\s+([\p{L}][^,;()]{2,60})`)
+	rePlaceAt    = regexp.MustCompile(`(?:^|[\s,;])(?i:to|at|am|an der|an|auf der|zum|zur|au|aux|à la|al|alla|allo|bij|op (?:de|het)|for|für (?:die|das|den)|pour|para|per|voor)\s+(?:(?i:the|la|le|les|el|il|de|het|die|den)\s+)?([\p{L}][^,;()]{2,60})`)
 )
 
 // phraseOf takes a description apart.
@@ -65,8 +66,8 @@ func phraseOf(t string) phrase {
 		}
 	}
 	p.full = reFullPower.MatchString(t)
-	if all := rePhraseW.FindAllStringSubmatch(rest, 3); len(all) == 1 {
-		p.watts = all[0][1] + " W"
+	if all := rePhraseW.FindAllStringSubmatchIndex(rest, 3); len(all) == 1 && !reListBefore.MatchString(rest[:all[0][0]]) {
+		p.watts = rest[all[0][2]:all[0][3]] + " W"
 	}
 	if m := reOutput.FindStringSubmatch(t); m != nil {
 		p.output = m[1]

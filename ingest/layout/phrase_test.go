@@ -15,7 +15,8 @@ func TestPhraseOf(t *testing.T) {
 		{"4 no. wall cabinets tapped 6W", phrase{count: "4", set: "6 W"}},
 		{"6 ceilings at 3W", phrase{count: "6", set: "3 W", watts: "3 W"}},
 		{"6 x 10 W Säule", phrase{count: "6", watts: "10 W"}},
-		{"12/8/4/2W réglé 8", phrase{watts: "2 W"}}, // a list of taps counts nothing
+		{"12/8/4/2W réglé 8", phrase{}}, // a list of taps counts nothing and is no rating
+		{"Deckenlautsprecher 6/3/1,5 W, eingestellt auf 3 W", phrase{set: "3 W"}},
 		{"wie vor, jedoch auf 20 W geschaltet, am Steg (Linie 2)", phrase{same: true, set: "20 W", line: "Linie 2", room: "Steg"}},
 		{"HP de plafond 6 W, réglé sur 1,5 W, dans les vestiaires", phrase{set: "1,5 W", watts: "6 W", room: "vestiaires"}},
 		{"Difusor de techo 6 W, puesto a 3 W, en galería, salida 1 de la etapa MG", phrase{set: "3 W", watts: "6 W", room: "galería", output: "1", amp: "MG"}},
