@@ -149,3 +149,32 @@ func FuzzFigure(f *testing.F) {
 		}
 	})
 }
+
+// Any house book is read into sound rows or into errors that name their place.
+func FuzzRead(f *testing.F) {
+	f.Add("Ratings", ratings)
+	f.Add("Limits", "rule|limit|value|unit|use|source\nline-loss|caution|0,5|dB|any|ours\nline-loss|fault|-1|dB|any|")
+	f.Add("Names", "written|means|kind|field|files\nSpkr|loudspeaker|header||*.csv\nA|[|value|zone|[")
+	f.Add("Waivers", "rule|file|cell|reason\n*|*|A1|agreed")
+	f.Fuzz(func(t *testing.T, name, text string) {
+		h, errs := Read("house.xlsx", []*grid.Book{{File: "house.xlsx", Format: grid.XLSX, Sheets: []*grid.Sheet{sheet(name, text)}}})
+		if h == nil && len(errs) == 0 {
+			t.Fatal("no book and no error")
+		}
+		for _, e := range errs {
+			if e.Text == "" {
+				t.Errorf("an error without words at %v", e.At)
+			}
+		}
+		if h == nil {
+			return
+		}
+		for _, r := range h.Ratings {
+			for _, w := range r.Rated {
+				if !(w.Watts.Low >= 0) || w.Watts.Low-w.Watts.Low != 0 {
+					t.Errorf("%q is rated %v W", r.Model.Value, w.Watts.Low)
+				}
+			}
+		}
+	})
+}

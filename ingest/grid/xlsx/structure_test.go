@@ -2,6 +2,7 @@ package xlsx
 
 import (
 	"archive/zip"
+	"errors"
 	"fmt"
 	"reflect"
 	"strings"
@@ -278,4 +279,20 @@ func TestStoredAndStreamed(t *testing.T) {
 		t.Fatal(err)
 	}
 	wantPlain(t, mustRead(t, []byte(out.String())))
+}
+
+// A part in a form that is not known is a reason and what to do, and reaches
+// no other reader.
+func TestOddPart(t *testing.T) {
+	for name, files := range map[string][]file{
+		"texts":      workbookFiles(sheetOf(plainRows), file{name: "xl/sharedStrings.xml", text: head + `<SST xmlns="` + mainSpace + `"><si><t>Zone</t></si></SST>`}),
+		"sheet":      workbookFiles(head + `<sheet/>`),
+		"sheet list": workbookFiles(sheetOf(plainRows), file{name: "xl/workbook.xml", text: head + `<book/>`}),
+	} {
+		_, err := Read("x.xlsx", pack(t, files), grid.DefaultLimits())
+		var u *grid.Unreadable
+		if !errors.As(err, &u) || !strings.Contains(u.Reason, "no spreadsheet program writes") || u.Advice == "" {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
 }

@@ -22,22 +22,14 @@ var errOdd = errors.New("a part in an unknown form")
 //
 // Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
-	book, err := scan(file, data, lim)
+	book, err := read(file, data, lim, true)
 	if errors.Is(err, errOdd) {
-		return readByLibrary(file, data, lim)
+		return nil, &grid.Unreadable{
+			Reason: "the workbook is in a form that no spreadsheet program writes today",
+			Advice: "open it in a spreadsheet program and save it as .xlsx",
+		}
 	}
 	return book, err
-}
-
-// scan is read; a fault of its own, which ends in a panic, is one more form
-// that it does not know.
-func scan(file string, data []byte, lim grid.Limits) (book *grid.Book, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			book, err = nil, fmt.Errorf("%w: %v", errOdd, p)
-		}
-	}()
-	return read(file, data, lim, true)
 }
 
 // read reads with the scanner; quick is false only where a test wants every
