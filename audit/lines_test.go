@@ -41,6 +41,23 @@ func TestLineFromRuns(t *testing.T) {
 	}
 }
 
+// A line of unknown voltage has no loss, but its length is known all the same.
+func TestLengthOfALineOfUnknownVoltage(t *testing.T) {
+	j := loadCase(t, "testdata/lines/spice-06.csv").job
+	j.LineVolts = schedule.Quantity[schedule.Volts]{}
+	for _, c := range j.Channels {
+		c.LineVolts = schedule.Quantity[schedule.Volts]{}
+	}
+	for _, l := range j.Loudspeakers {
+		l.TapVolts = schedule.Quantity[schedule.Volts]{}
+	}
+	l := Check(j, DefaultSettings()).Lines[0]
+	near(t, "length", l.LengthM.High, 320, 1e-12)
+	if l.WorstDB.Known {
+		t.Errorf("a loss of %v dB at an unknown voltage", l.WorstDB)
+	}
+}
+
 // TestLineReadings works one length out by hand: 200 m of 1.5 mm2 copper at
 // 1/58 ohm mm2/m, 10 x 10 W at 70.7 V.
 func TestLineReadings(t *testing.T) {

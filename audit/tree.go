@@ -361,7 +361,7 @@ func (g *graph) describe(n *network, root, first int) {
 		}
 		n.missing = append(n.missing, g.c.cableGaps(&b.d)...)
 	}
-	n.line.Material, n.line.AreaMM2 = materials, area
+	n.line.Material, n.line.AreaMM2, n.line.LengthM = materials, area, n.tree.longest()
 	n.missing = append(n.missing, g.c.rowGaps(&node{members: n.members})...)
 }
 

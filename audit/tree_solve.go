@@ -134,17 +134,9 @@ func (c *circuit) solve(t *tree, high, spread bool) *treeSolution {
 func (n *network) fill(c *circuit, t *tree, s *treeSolution) {
 	l := &n.line
 	l.Nodes = append(l.Nodes[:0], Node{Parent: -1, Kind: "amplifier", Place: channelLabel(l.Channel), At: channelAt(l.Channel), Volts: t.volts})
-	lengths := make([]Interval, len(t.nodes))
-	longest, loop := Interval{}, Interval{}
+	loop := Interval{}
 	for i := range t.nodes {
 		b := &t.nodes[i]
-		lengths[i] = b.d.length.scaled(float64(max(1, b.pieces)))
-		if b.parent >= 0 {
-			lengths[i] = lengths[i].plus(lengths[b.parent])
-		}
-		if lengths[i].Known && lengths[i].High > longest.High {
-			longest = lengths[i]
-		}
 		loop = loop.hull(Exact(s.loops[i]))
 		node := Node{Parent: b.parent + 1, Kind: c.kindOf(n, b), Place: c.placeName(n, b), At: placeOf(b.d.k.Length.Source, b.d.k.At),
 			LengthM: b.d.length.High * float64(max(1, b.pieces)), AreaMM2: b.d.areaOf().Low,
@@ -158,13 +150,29 @@ func (n *network) fill(c *circuit, t *tree, s *treeSolution) {
 		l.Nodes = append(l.Nodes, node)
 	}
 	l.Nodes[0].ThroughW, l.Nodes[0].Watts = s.watts, 0
-	l.LengthM = longest
 	if loop.Known && n.judged.bounded() {
 		l.LoopOhm = Exact(loop.High)
 	}
 	if s.worst >= 0 {
 		n.worst = l.Nodes[s.worst+1].Place
 	}
+}
+
+// longest is the length of the longest way from the output to a loudspeaker, in m.
+func (t *tree) longest() Interval {
+	lengths := make([]Interval, len(t.nodes))
+	longest := Interval{}
+	for i := range t.nodes {
+		b := &t.nodes[i]
+		lengths[i] = b.d.length.scaled(float64(max(1, b.pieces)))
+		if b.parent >= 0 {
+			lengths[i] = lengths[i].plus(lengths[b.parent])
+		}
+		if lengths[i].Known && lengths[i].High > longest.High {
+			longest = lengths[i]
+		}
+	}
+	return longest
 }
 
 func channelLabel(ch *schedule.Channel) string {
