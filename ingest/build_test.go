@@ -463,6 +463,18 @@ func TestTitleOverTheFirstOfSeveralTables(t *testing.T) {
 	want(t, "loudspeakers", describe(j), []string{"4 x 15 W", "10 x 3 W zone Boathouse B"})
 }
 
+func TestAmplifierFedFromTheMains(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "L", `
+		tag | description | tap[W] | amplifier
+		PA-001 | Mixer amplifier 2 x 120 W 100 V | | mains
+		PA-002 | Ceiling speaker | 3 | PA-001 output 1
+		PA-003 | Ceiling speaker | 3 | PA-001 output 2`))
+	want(t, "loudspeakers", describe(j), []string{"PA-002 1 x 3 W channel PA-001 / 1", "PA-003 1 x 3 W channel PA-001 / 2"})
+	if len(j.Amplifiers) != 1 {
+		t.Errorf("%d amplifiers", len(j.Amplifiers))
+	}
+}
+
 func TestTotalsOfNamedRows(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "L", `
 		room | quantity | tap[W] | circuit

@@ -96,7 +96,7 @@ func (b *builder) knowAmps(r *row) {
 		return
 	}
 	s := r.say(vocabulary.Amplifier)
-	if !s.had() && r.kind == amplifierRow {
+	if r.kind == amplifierRow && (!s.had() || feedsOthers(r)) {
 		if s = r.own(vocabulary.Tag); !s.had() {
 			s = b.namedIn(r.own(vocabulary.Describe))
 		}

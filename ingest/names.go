@@ -1,11 +1,11 @@
 package ingest
 
 import (
+	"slices"
 	"strings"
 
-	"slices"
-
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -124,8 +124,11 @@ func (b *builder) collectZone(r *row) {
 func (b *builder) ampName(r *row) (name, other seen) {
 	var all []seen
 	fields := []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag}
-	if r.kind == channelRow {
+	switch {
+	case r.kind == channelRow:
 		fields = fields[:1]
+	case feedsOthers(r):
+		fields = fields[1:]
 	}
 	for _, f := range fields {
 		if s := r.own(f); s.had() {
@@ -157,6 +160,18 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		other = all[1]
 	}
 	return name, other
+}
+
+// feedsOthers reports whether other rows of the list name the tag of an amplifier's
+// row as what feeds them; what its own row names there feeds it ("mains").
+func feedsOthers(r *row) bool {
+	tag := join.Key(r.own(vocabulary.Tag).text)
+	if r.t.kind != layout.Mixed || tag == "" || !r.own(vocabulary.Amplifier).had() {
+		return false
+	}
+	return slices.ContainsFunc(r.t.rows, func(o *row) bool {
+		return o != r && strings.HasPrefix(join.Key(o.own(vocabulary.Amplifier).text), tag)
+	})
 }
 
 // namedIn is the amplifier that rows name and a description holds: "Mixer
