@@ -139,8 +139,8 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 // later and earlier are words of headers for what is so now, and for what was
 // meant to be or had been: of two columns of taps the first kind counts.
 var (
-	later   = regexp.MustCompile(`(?i)\b(?:final|as built|as fitted|as set|actual|current|now|new|revised|installed|commissioned|ist|neu|aktuell|jetzt|endg[üu]ltig|actuelle?|r[ée]el\w*|nouve\w+|d[ée]finiti\w+|posée?|definitiv[oa]|nuev[oa]|real|attuale|nuov[oa]|reale|huidig\w*|nieuw\w*|definitief|werkelijk\w*)\b`)
-	earlier = regexp.MustCompile(`(?i)\b(?:design|designed|proposed|recommended|specified|target|planned|drawing|tender|old|previous|original|was|before|soll|geplant|alt|alter|vorher|planung|pr[ée]vue?|ancien\w*|projet|initiale?|demand[ée]e?|previst[oa]|antigu[oa]|proyecto|inicial|anterior|progetto|vecchi[oa]|iniziale|richiest[oa]|gewenst\w*|oud|oude|ontwerp|gepland\w*|oorspronkelijk\w*)\b`)
+	later   = regexp.MustCompile(`(?i)\b(?:final|as left|as wired|on site|vor ort|en place|as built|as fitted|as set|actual|current|now|new|revised|installed|commissioned|ist|neu|aktuell|jetzt|endg[üu]ltig|actuelle?|r[ée]el\w*|nouve\w+|d[ée]finiti\w+|posée?|definitiv[oa]|nuev[oa]|real|attuale|nuov[oa]|reale|huidig\w*|nieuw\w*|definitief|werkelijk\w*)\b`)
+	earlier = regexp.MustCompile(`(?i)\b(?:design|designed|as found|vorgefunden\w*|trouv[ée]e?|encontrad[oa]|trovat[oa]|aangetroffen|proposed|recommended|specified|target|planned|drawing|tender|old|previous|original|was|before|soll|geplant|alt|alter|vorher|planung|pr[ée]vue?|ancien\w*|projet|initiale?|demand[ée]e?|previst[oa]|antigu[oa]|proyecto|inicial|anterior|progetto|vecchi[oa]|iniziale|richiest[oa]|gewenst\w*|oud|oude|ontwerp|gepland\w*|oorspronkelijk\w*)\b`)
 )
 
 // twoTaps leaves the tap that was planned, or was, aside where another column
@@ -148,7 +148,10 @@ var (
 func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	var taps []int
 	for i, h := range cols {
-		if h.forced == vocabulary.Unknown && h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5 {
+		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
+		// "As left" beside "Design tap" needs no word for a tap
+		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && (later.MatchString(h.words) || earlier.MatchString(h.words))
+		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}
 	}

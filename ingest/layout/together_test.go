@@ -18,6 +18,8 @@ func TestColumnsSettleEachOther(t *testing.T) {
 	}{
 		{"the final of two taps", "LS ID|Room|Design tap|Final tap|Output\nOP1|Cloaks|3W|3W|1-1\nOP2|Foyer|6W|3W|1-1\nOP3|Foyer|6W|3W|1-1\nOP4|Hall|7.5W|15W|1-2",
 			[]vocabulary.Field{vocabulary.Tag, vocabulary.Room, no, vocabulary.Tap, vocabulary.Channel}},
+		{"as left, without a word for a tap", "Zone|Speakers|Location|Design tap|As left|VC\nZ1|S1-S4|House|6W|3W|\nZ1|S5-S6|Fernery|3W|3W|\nZ2|S7|Lobby|6W|3W|VC1\nZ2|S8|Office|3W|1.5W|VC2",
+			[]vocabulary.Field{vocabulary.Zone, vocabulary.Tag, vocabulary.Room, no, vocabulary.Tap, vocabulary.Control}},
 		{"de: Ist and Soll", "LS-Nr.|Raum|Abgriff Soll (W)|Abgriff Ist (W)|Kanal\nL1|Foyer|6|3|1\nL2|Foyer|6|3|1\nL3|Halle|10|10|2",
 			[]vocabulary.Field{vocabulary.Tag, vocabulary.Room, no, vocabulary.Tap, vocabulary.Channel}},
 		{"the most that an amplifier gives", "Groep|Omschrijving|St.|Trafo (W)|Eindversterker|Max W\n1|Hal|8|3|EV-1|60\n2|Kas|12|1,5|EV-1|60\n3|Baan|6|20|EV-3|240",
