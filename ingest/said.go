@@ -26,50 +26,6 @@ type said struct {
 	source schedule.Source
 }
 
-// spokenOn gathers the texts on a sheet that stand in no table: those of its
-// titles and notes, in reading order.
-func spokenOn(s *layout.Sheet) []spoken {
-	var cells []spoken
-	seen := map[schedule.Ref]bool{}
-	add := func(at schedule.Ref, text string) {
-		text = strings.TrimSpace(text)
-		if at.Row > 0 && text != "" && !seen[at] {
-			seen[at] = true
-			cells = append(cells, spoken{at, text})
-		}
-	}
-	fact := func(f *layout.Fact) {
-		text := f.Text
-		if f.Cell != nil && f.Cell.Text != "" {
-			text = f.Cell.Text
-		}
-		if f.Key != "" && !strings.Contains(text, f.Key) {
-			text = f.Key + ": " + text
-		}
-		add(f.At, text)
-	}
-	for i := range s.Facts {
-		fact(&s.Facts[i])
-	}
-	for _, t := range s.Tables {
-		for i := range t.Titles {
-			fact(&t.Titles[i])
-		}
-		for i := range t.Records {
-			if r := &t.Records[i]; r.Class == layout.Note {
-				add(r.At, r.Text)
-			}
-		}
-	}
-	for _, o := range s.Outside {
-		if o.Class == layout.Note {
-			add(o.At, o.Text)
-		}
-	}
-	slices.SortStableFunc(cells, func(x, y spoken) int { return x.at.Compare(y.at) })
-	return cells
-}
-
 // saidIn finds the sentences about amplifiers in the texts of a sheet, each
 // alone or all of a row together.
 func saidIn(cells []spoken, w *watch.Watch) []said {

@@ -155,3 +155,17 @@ func TestLineVoltageInPassing(t *testing.T) {
 		})
 	}
 }
+
+func TestWordsBelowTheListCount(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		room | quantity | tap[W] | channel
+		Hall | 4 | 20 | 1
+		Shop | 2 | 3 | 2
+		100 V Linie | | |`))
+	if v, ok := j.LineVolts.Exact(); !ok || v != 100 {
+		t.Errorf("line %s, want 100 V", show(j.LineVolts))
+	}
+	if len(j.Loudspeakers) != 2 {
+		t.Errorf("%d loudspeakers", len(j.Loudspeakers))
+	}
+}

@@ -297,7 +297,7 @@ func (r *channelReading) setChannels(tokens []token) bool {
 			if !flush() {
 				return false
 			}
-		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i):
+		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i) && !isRoman(tokens[i:i+1]):
 			return false
 		case t.gap && id != "":
 			return false

@@ -46,6 +46,10 @@ func (r *channelReading) plainCodes(tokens []token) []token {
 				i++ // 100 V line 1
 				continue
 			}
+		case t.kind == wordToken && (len(out) == 0 || out[len(out)-1].kind == markToken) && (i+1 == len(tokens) || tokens[i+1].kind == markToken):
+			if e, known := words("numeral").phrases[t.text]; known {
+				t.kind, t.raw, t.text = figureToken, e.kind, e.kind
+			}
 		case t.kind == wordToken && len(out) > 0 && out[len(out)-1].kind == wordToken && t.gap:
 			e, known := words("numeral").phrases[t.text]
 			if kind, sure, _, ok := nameAt(out, len(out)-1); known && ok && sure && (kind == KeyAmplifier || kind == KeyChannel || kind == KeyLine) {

@@ -1,0 +1,73 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+)
+
+// spokenOn gathers the texts on a sheet that stand in no table: those of its
+// titles and notes, in reading order.
+func spokenOn(s *layout.Sheet) []spoken {
+	var cells []spoken
+	seen := map[schedule.Ref]bool{}
+	add := func(at schedule.Ref, text string) {
+		text = strings.TrimSpace(text)
+		if at.Row > 0 && text != "" && !seen[at] {
+			seen[at] = true
+			cells = append(cells, spoken{at, text})
+		}
+	}
+	fact := func(f *layout.Fact) {
+		text := f.Text
+		if f.Cell != nil && f.Cell.Text != "" {
+			text = f.Cell.Text
+		}
+		if f.Key != "" && !strings.Contains(text, f.Key) {
+			text = f.Key + ": " + text
+		}
+		add(f.At, text)
+	}
+	for i := range s.Facts {
+		fact(&s.Facts[i])
+	}
+	for _, t := range s.Tables {
+		for i := range t.Titles {
+			fact(&t.Titles[i])
+		}
+		last := lastDevice(t)
+		for i := range t.Records {
+			r := &t.Records[i]
+			if r.Class == layout.Note || i > last && (r.Class == layout.Title || r.Class == layout.Device || r.Class == layout.NoDevice) {
+				add(r.At, r.Text)
+			}
+		}
+	}
+	for _, o := range s.Outside {
+		if o.Class == layout.Note {
+			add(o.At, o.Text)
+		}
+	}
+	slices.SortStableFunc(cells, func(x, y spoken) int { return x.at.Compare(y.at) })
+	return cells
+}
+
+// lastDevice is the last record of a table that says more than one thing of a
+// device; what follows in single cells and titles without rows is said of the list.
+func lastDevice(t *layout.Table) int {
+	for i := len(t.Records) - 1; i >= 0; i-- {
+		r := &t.Records[i]
+		stated := 0
+		for k := range r.Values {
+			if r.Values[k].How == schedule.Stated && r.Values[k].Text != "" {
+				stated++
+			}
+		}
+		if r.Class == layout.Device && stated > 1 {
+			return i
+		}
+	}
+	return len(t.Records)
+}
