@@ -84,7 +84,7 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	s.limits = grid.DefaultLimits()
 	var seconds int
 	var size, unpacked int64
-	fs.IntVar(&seconds, "time-limit", 60, "seconds that one file may take; one that takes longer is listed as unreadable")
+	fs.IntVar(&seconds, "time-limit", 60, "seconds that one file may take, and one more for every 1,000 rows that it holds; one that takes longer is listed as unreadable")
 	fs.Int64Var(&size, "size-limit", s.limits.MaxBytes>>20, "largest file that is read, MiB")
 	fs.Int64Var(&unpacked, "unpacked-limit", s.limits.MaxInflated>>20, "most that the parts of one workbook may unpack to, MiB")
 	fs.IntVar(&s.limits.MaxCells, "cell-limit", s.limits.MaxCells, "most cells with content in one file")

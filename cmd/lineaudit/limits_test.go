@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
 	"lineaudit/report"
 )
@@ -32,10 +33,37 @@ func TestAFileHasItsTime(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		limited, cancel := p.limited(context.Background())
+		limited, cancel := p.limited(context.Background(), time.Now(), 0)
 		if read := p.interpret(limited, book); (string(read.Kind) == "unreadable") != late || late && !strings.Contains(read.Reason, "--time-limit") {
 			t.Errorf("with %v it is understood as %s, %s", limit, read.Kind, read.Reason)
 		}
 		cancel()
+	}
+}
+
+// A register gets time for what it holds, and no file has time without end: the
+// rows that one may hold are bounded.
+func TestTimeGrowsWithRows(t *testing.T) {
+	s := &settings{timeLimit: time.Minute}
+	for _, tt := range []struct {
+		rows int
+		want time.Duration
+	}{{0, time.Minute}, {500, 60*time.Second + 500*time.Millisecond}, {200_000, 260 * time.Second}, {grid.DefaultLimits().MaxRows, 26 * time.Minute}} {
+		if got := s.allowed(tt.rows); got != tt.want {
+			t.Errorf("%d rows may take %v, want %v", tt.rows, got, tt.want)
+		}
+	}
+	p := &pipeline{set: s}
+	start := time.Now().Add(-2 * time.Minute) // what waiting for a busy machine has taken so far
+	for rows, late := range map[int]bool{0: true, 1000: true, 200_000: false} {
+		ctx, cancel := p.limited(context.Background(), start, rows)
+		if (ctx.Err() != nil) != late {
+			t.Errorf("%d rows after two minutes: %v", rows, ctx.Err())
+		}
+		cancel()
+	}
+	book := &grid.Book{Sheets: []*grid.Sheet{{Rows: make([]grid.Row, 3)}, {Rows: make([]grid.Row, 4)}}}
+	if n := rowsOf(book); n != 7 {
+		t.Errorf("%d rows on two sheets of 3 and 4", n)
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"sync"
 	"sync/atomic"
+	"time"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -102,7 +103,8 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 			out = report.File{Name: f.Name, Kind: report.Unreadable, Reason: fmt.Sprintf("the audit failed on it (%v); please report the file", v)}
 		}
 	}()
-	limited, cancel := p.limited(ctx)
+	start := time.Now()
+	limited, cancel := p.limited(ctx, start, 0)
 	defer cancel()
 	out = report.File{Name: f.Name}
 	book, err := f.Read(limited, p.reading)
@@ -111,6 +113,8 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 		p.identify(ctx, f, &out)
 		return out
 	}
+	limited, longer := p.limited(ctx, start, rowsOf(book))
+	defer longer()
 	read := p.interpret(limited, book)
 	out.Kind, out.Reason = report.Kind(read.Kind), read.Reason
 	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
@@ -128,9 +132,30 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 	return out
 }
 
-// limited is a context that ends when a file has had its time.
-func (p *pipeline) limited(ctx context.Context) (context.Context, context.CancelFunc) {
-	return context.WithTimeoutCause(ctx, p.set.timeLimit, source.TimedOut(p.set.timeLimit))
+// perThousandRows is the time that a file gets beyond the limit of the flag for
+// every 1,000 rows that it turned out to hold: about seven times what a register
+// of 200,000 rows needs on an idle machine. Rows are bounded (grid.Limits), so
+// that the time is.
+const perThousandRows = time.Second
+
+// allowed is the time that a file with so many rows may take.
+func (s *settings) allowed(rows int) time.Duration {
+	return s.timeLimit + time.Duration(rows)*perThousandRows/1000
+}
+
+// limited is a context that ends when a file with so many rows, begun at start,
+// has had its time. Until its rows are read it has none.
+func (p *pipeline) limited(ctx context.Context, start time.Time, rows int) (context.Context, context.CancelFunc) {
+	allowed := p.set.allowed(rows)
+	return context.WithDeadlineCause(ctx, start.Add(allowed), source.TimedOut(allowed))
+}
+
+// rowsOf is the number of rows of a book that hold something.
+func rowsOf(b *grid.Book) (n int) {
+	for _, s := range b.Sheets {
+		n += len(s.Rows)
+	}
+	return n
 }
 
 // told is why a file could not be read and what to do about it.

@@ -10,6 +10,7 @@ import (
 	"io/fs"
 	"os"
 	"slices"
+	"time"
 
 	"lineaudit/audit"
 	"lineaudit/ingest/grid"
@@ -168,16 +169,19 @@ func (p *pipeline) copy(ctx context.Context, w io.Writer, f source.File, finding
 			err = fmt.Errorf("marking failed (%v)", v)
 		}
 	}()
-	ctx, cancel := p.limited(ctx)
+	start := time.Now()
+	limited, cancel := p.limited(ctx, start, 0)
 	defer cancel()
-	content, err := f.Bytes(ctx, p.reading)
+	content, err := f.Bytes(limited, p.reading)
 	if err != nil {
 		return "", err
 	}
-	b, err := source.Parse(ctx, f.Name, content, p.reading)
+	b, err := source.Parse(limited, f.Name, content, p.reading)
 	if err != nil {
 		return "", err
 	}
+	ctx, longer := p.limited(ctx, start, rowsOf(b))
+	defer longer()
 	again := func(copied []byte) (*grid.Book, error) { return source.Parse(ctx, f.Name, copied, p.reading) }
 	return marked.Write(w, marked.Source{Book: b, Data: content, Read: again}, findings)
 }
