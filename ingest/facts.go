@@ -251,7 +251,7 @@ func (b *builder) voltsInTitles() {
 		}
 	}
 	for _, s := range b.spoken {
-		if v, general, ok := notation.LineVoltageIn(s.text); ok && (general || countWords(s.text) <= 3) && !notation.SpeaksOfAmplifier(s.text) {
+		if v, general, ok := notation.LineVoltageIn(s.text); ok && (general || countWords(s.text) <= 3 && len(notation.PowersIn(s.text, notation.Auto)) == 0) && !notation.SpeaksOfAmplifier(s.text) {
 			notes = append(notes, schedule.Exactly(schedule.Volts(v), schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}))
 		}
 	}

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"lineaudit/ingest/remember"
 	"unicode/utf8"
 )
 
@@ -189,8 +191,14 @@ func TestUnderstandsWithoutTheList(t *testing.T) {
 	blind := *full
 	blind.phrases, blind.sorted, blind.single = map[string][]phrase{}, map[string][]phrase{}, map[string][]phrase{}
 	keep := lex
+	forget := func() { // what was made of texts with the other list
+		headers = remember.New(8192, func(text string, _ int) *Header { return (&Scorer{}).read(text) })
+		words = remember.New(16_384, func(text string, dotted int) reading { return lex().read(word{text, dotted == 1}) })
+		conceptLists = remember.New(8192, func(text string, _ int) []string { return (&Scorer{}).concepts(text) })
+	}
 	lex = func() *lexicon { return &blind }
-	defer func() { lex = keep }()
+	forget()
+	defer func() { lex = keep; forget() }()
 	rows, err := records("headers.csv", 4)
 	if err != nil {
 		t.Fatal(err)
