@@ -104,6 +104,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 // build makes the job.
 func (b *builder) build() *schedule.Job {
 	b.cableBooks()
+	b.zonesAsOutputs()
 	b.outputTables()
 	b.bareTitles()
 	b.stateTitles()
@@ -141,6 +142,7 @@ func (b *builder) build() *schedule.Job {
 	b.zonesInTurn()
 	b.hangOnOnly()
 	b.applySaid()
+	b.hearLists()
 	b.link()
 	b.leaveOut()
 	b.totals()

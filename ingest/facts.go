@@ -251,7 +251,9 @@ func (b *builder) voltsInTitles() {
 		}
 	}
 	for _, s := range b.spoken {
-		if v, general, ok := notation.LineVoltageIn(s.text); ok && (general || countWords(s.text) <= 3 && len(notation.PowersIn(s.text, notation.Auto)) == 0) && !notation.SpeaksOfAmplifier(s.text) {
+		v, general, ok := notation.LineVoltageIn(s.text)
+		few := countWords(s.text) <= 3 && len(notation.PowersIn(s.text, notation.Auto)) == 0
+		if ok && ((general || few) && !notation.SpeaksOfAmplifier(s.text) || ofAllLines(s.text)) {
 			notes = append(notes, schedule.Exactly(schedule.Volts(v), schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}))
 		}
 	}
@@ -267,6 +269,17 @@ func (b *builder) voltsInTitles() {
 		b.job.LineVolts = list[0]
 		return
 	}
+}
+
+// ofAllLines reports whether some sentence of a note that names a line voltage
+// speaks of no amplifier: "All speakers on 70 V. Amp A: 2 outputs."
+func ofAllLines(note string) bool {
+	for sentence := range strings.SplitSeq(note, ". ") {
+		if _, general, ok := notation.LineVoltageIn(sentence); ok && general && !notation.SpeaksOfAmplifier(sentence) {
+			return true
+		}
+	}
+	return false
 }
 
 // date is a date in ISO form when its cell holds one, else as written.

@@ -49,6 +49,11 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			return status
 		}
 	}
+	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room} {
+		if s := r.own(f); s.source.How == schedule.Stated && spareWord(s.text) { // in place of a room
+			return sureStatus(s.text)
+		}
+	}
 	if r.title != nil && r.title.Field == vocabulary.Status {
 		return sureStatus(r.title.Text)
 	}
@@ -100,7 +105,10 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		return schedule.Installed
 	case f == vocabulary.Notes && s.missing == notation.MissingByOthers:
 		return schedule.ByOthers
-	case f == vocabulary.Tap && anyDigit(s.text), s.cell != nil && s.cell.Number != 0:
+	case f == vocabulary.Tap && anyDigit(s.text):
+		_, status := tapWithState(s.text)
+		return status
+	case s.cell != nil && s.cell.Number != 0:
 		return schedule.Installed
 	case f == vocabulary.Quantity && anyDigit(s.text):
 		// "2 reserve" are spares, "3 + 1 spare" is a count
@@ -156,6 +164,21 @@ func statusInBrackets(text string) schedule.Status {
 		}
 	}
 	return schedule.Installed
+}
+
+// tapState is one tap and a remark in brackets, which counts nothing.
+var tapState = regexp.MustCompile(`^\s*(\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\[\]][^()\[\]]*[)\]]\s*$`)
+
+// tapWithState parts a tap from the state of all of its row in brackets: "2 W
+// (spare - in store)". In "5 W (1 spare)" or "5 W, 2 W (removed)" the state is
+// that of some only: such a text is left whole, as is one without a state.
+func tapWithState(text string) (watts string, status schedule.Status) {
+	if m := tapState.FindStringSubmatch(text); m != nil {
+		if status := statusInBrackets(text); status != schedule.Installed {
+			return m[1], status
+		}
+	}
+	return text, schedule.Installed
 }
 
 // statusAhead is a sure status with which a title begins, apart from the rest:

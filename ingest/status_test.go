@@ -107,3 +107,19 @@ func TestRowsThatAreTitlesOfAState(t *testing.T) {
 		t.Errorf("%d zones", len(j.Zones))
 	}
 }
+
+func TestStateBehindATap(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", `
+		tag | zone | tap
+		LS-1 | Dock | 2W (spare - in store)
+		LS-2 | Dock | 15W
+		LS-3 | Dock | 5 W (1 spare)`))
+	for _, l := range j.Loudspeakers {
+		if want := map[string]schedule.Status{"LS-1": schedule.Spare, "LS-2": schedule.Installed, "LS-3": schedule.Installed}[l.Tag.Value]; l.Status != want {
+			t.Errorf("%s is %s, want %s", l.Tag.Value, l.Status, want)
+		}
+		if l.Tag.Value == "LS-1" && show(l.Tap) != "2" {
+			t.Errorf("tap %s", show(l.Tap))
+		}
+	}
+}

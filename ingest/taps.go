@@ -131,6 +131,9 @@ func (b *builder) readTap(s seen) tapped {
 		return tapped{watts: schedule.Exactly[schedule.Watts](0, s.source), source: s.source}
 	}
 	text, style := b.readable(&s, notation.TapColumn)
+	if watts, status := tapWithState(text); status != schedule.Installed {
+		text = watts // what the state means, statusOf says
+	}
 	p, err := notation.ParseTap(text, style)
 	if err != nil {
 		if list := groupsIn(text, style); len(list) > 0 {
