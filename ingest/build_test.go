@@ -475,6 +475,20 @@ func TestAmplifierFedFromTheMains(t *testing.T) {
 	}
 }
 
+func TestOutputsOfABridgedPairAreNoRoom(t *testing.T) {
+	j := jobOf(t, draw(layout.Amplifiers, "A", `
+		amplifier | channels of the amplifier | channel rating[W]
+		A1 | 4 | 120`), draw(layout.Loudspeakers, "L", `
+		tag | tap[W] | channel
+		LS-1 | 5 | A1 ch 1+2 bridged
+		LS-2 | 5 | A1 ch 3`))
+	var got []string
+	for _, c := range j.Channels {
+		got = append(got, c.Label())
+	}
+	want(t, "channels", got, []string{"A1 / 1+2", "A1 / 3", "A1 / 4"})
+}
+
 func TestTotalsOfNamedRows(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "L", `
 		room | quantity | tap[W] | circuit

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -304,9 +305,11 @@ func (b *builder) unusedChannels() {
 		names := make(map[string]bool)
 		letters := true
 		for _, c := range a.Channels {
-			id := channelID(c.Name)
-			names[id] = true
-			letters = letters && letterNumber(id) > 0
+			for one := range strings.SplitSeq(c.Name, "+") { // a bridged pair uses up two
+				id := channelID(one)
+				names[id] = true
+				letters = letters && letterNumber(id) > 0
+			}
 		}
 		letters = letters && len(a.Channels) > 0
 		for _, c := range a.Channels {
