@@ -1,7 +1,6 @@
 package layout
 
 import (
-	"regexp"
 	"slices"
 
 	"lineaudit/ingest/vocabulary"
@@ -136,13 +135,6 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 	}
 }
 
-// later and earlier are words of headers for what is so now, and for what was
-// meant to be or had been: of two columns of taps the first kind counts.
-var (
-	later   = regexp.MustCompile(`(?i)\b(?:final|as left|as wired|on site|vor ort|en place|as built|as fitted|as set|actual|current|now|new|revised|installed|commissioned|ist|neu|aktuell|jetzt|endg[üu]ltig|actuelle?|r[ée]el\w*|nouve\w+|d[ée]finiti\w+|posée?|definitiv[oa]|nuev[oa]|real|attuale|nuov[oa]|reale|huidig\w*|nieuw\w*|definitief|werkelijk\w*)\b`)
-	earlier = regexp.MustCompile(`(?i)\b(?:design|designed|as found|vorgefunden\w*|trouv[ée]e?|encontrad[oa]|trovat[oa]|aangetroffen|proposed|recommended|specified|target|planned|drawing|tender|old|previous|original|was|before|soll|geplant|alt|alter|vorher|planung|pr[ée]vue?|ancien\w*|projet|initiale?|demand[ée]e?|previst[oa]|antigu[oa]|proyecto|inicial|anterior|progetto|vecchi[oa]|iniziale|richiest[oa]|gewenst\w*|oud|oude|ontwerp|gepland\w*|oorspronkelijk\w*)\b`)
-)
-
 // twoTaps leaves the tap that was planned, or was, aside where another column
 // has the one that is.
 func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
@@ -150,7 +142,7 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	for i, h := range cols {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
 		// "As left" beside "Design tap" needs no word for a tap
-		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && (later.MatchString(h.words) || earlier.MatchString(h.words))
+		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier) != 0
 		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}
@@ -161,7 +153,8 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	tap, ignored := slices.Index(fields, vocabulary.Tap), slices.Index(fields, vocabulary.Ignored)
 	for k, i := range taps {
 		o := taps[1-k]
-		if past, now := earlier.MatchString(cols[i].words), earlier.MatchString(cols[o].words); past && !now || !past && !now && later.MatchString(cols[o].words) && !later.MatchString(cols[i].words) {
+		this, other := classWithin(cols[i].words), classWithin(cols[o].words)
+		if this&^other&classEarlier != 0 || (this|other)&classEarlier == 0 && other&^this&classLater != 0 {
 			for j := range base[i] {
 				base[i][j] = min(base[i][j], 0)
 			}

@@ -31,11 +31,13 @@ const (
 	classCable
 	classHiZ
 	classForeign
+	classLater   // what is so now
+	classEarlier // what was meant to be, or had been
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
-	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign}
+	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign, "later": classLater, "earlier": classEarlier}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {
