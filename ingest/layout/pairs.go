@@ -16,8 +16,8 @@ import (
 // reLetter takes a header apart into words and the letter, or word for a side, behind them.
 var reLetterEnd = regexp.MustCompile(`^(.*?)[\s:._-]*(?:\b([A-D])|\b(left|right|links|rechts|gauche|droite|izq(?:uierda)?|der(?:echa)?|sinistra|destra)\.?)$`)
 
-// reLetterMid takes "Circuit A qty" apart into the circuit, its letter and what is told of it.
-var reLetterMid = regexp.MustCompile(`(?i)^((?:circuit|cct|ckt|line|loop|linie|kreis|schleife|ligne|boucle|circuito|línea|linea|lijn|kring|lus)\s*[-.]?\s*([A-D]))\b[\s:._-]*(\S.*)$`)
+// reLetterMid takes "Circuit A qty" apart into a word, its letter and what is told of it.
+var reLetterMid = regexp.MustCompile(`^((\pL+)[\s.-]*([A-D]))\b[\s:._-]*(\S.*)$`)
 
 // onWords are words that stand over a count: so many "on A".
 var onWords = map[string]bool{"on": true, "auf": true, "an": true, "sur": true, "en": true, "su": true, "op": true, "to": true}
@@ -40,8 +40,8 @@ func lettered(h *heading) (metric, letter, label string) {
 		return "", "", ""
 	}
 	last := h.parts[len(h.parts)-1]
-	if m := reLetterMid.FindStringSubmatch(last); m != nil {
-		return vocabulary.Fold(m[3]), strings.ToUpper(m[2]), m[1]
+	if m := reLetterMid.FindStringSubmatch(last); m != nil && sectionField(m[2]+" "+m[3]) == vocabulary.Circuit {
+		return vocabulary.Fold(m[4]), m[3], m[1]
 	}
 	if m := reLetterEnd.FindStringSubmatch(last); m != nil && (m[2] != "" || m[3] != "") {
 		metric = m[1]
