@@ -11,12 +11,6 @@ import (
 // an amplifier with numbered ones.
 func (b *builder) collectChannels() {
 	has := make(map[string]map[string]bool)
-	add := func(amp, ch string) {
-		if has[amp] == nil {
-			has[amp] = make(map[string]bool)
-		}
-		has[amp][ch] = true
-	}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -37,7 +31,7 @@ func (b *builder) collectChannels() {
 				has[amp] = make(map[string]bool)
 			}
 			for _, ch := range o.channels {
-				add(amp, channelID(ch))
+				has[amp][channelID(ch)] = true
 			}
 			if r.kind == amplifierRow {
 				if n := b.channelsOfRow(r); n > 0 {

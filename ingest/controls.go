@@ -103,7 +103,7 @@ func (b *builder) addControl(r *row) {
 			if len(tags) == 1 {
 				list = append(list, b.control(name, tag))
 			} else {
-				list = append(list, b.controlByKey(controlKey(tag), tag, name.source.At))
+				list = append(list, b.controlByKey(join.Key(tag), tag, name.source.At))
 			}
 		}
 	} else {
@@ -131,9 +131,6 @@ func (b *builder) addControl(r *row) {
 		}
 	}
 }
-
-// controlKey is the key of one tag of a range.
-func controlKey(tag string) string { return join.Key(tag) }
 
 // first is what the first of some fields says that is filled.
 func (r *row) first(fields ...vocabulary.Field) seen {

@@ -177,23 +177,14 @@ func (b *builder) controlRemark(r *row) controlMention {
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostRemark {
 		return controlMention{}
 	}
-	folded := join.Fold(s.text)
-	if !controlWords.in(folded) || negations.in(folded) {
+	list, err := notation.ParseControls(s.text, notation.Auto)
+	if err != nil || list[0].Name == "" && list[0].W == 0 {
 		return controlMention{}
 	}
-	m := controlMention{at: s, any: true}
-	if w := wattsIn.FindStringSubmatch(s.text); w != nil {
+	m := controlMention{at: s, any: true, name: list[0].Name}
+	if list[0].W > 0 {
 		m.rating = s
-		m.rating.text, m.rating.cell = w[1], nil
-	}
-	for _, word := range strings.FieldsFunc(wattsIn.ReplaceAllString(s.text, " "), func(r rune) bool { return strings.ContainsRune(" ,;:()", r) }) {
-		if controlTag.MatchString(word) && (anyDigit(word) || strings.Contains(word, "-")) {
-			m.name = word
-			break
-		}
-	}
-	if m.name == "" && !m.rating.had() {
-		return controlMention{}
+		m.rating.text, m.rating.cell = plain(list[0].W)+" W", nil
 	}
 	return m
 }

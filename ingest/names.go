@@ -89,8 +89,8 @@ func (b *builder) collectRow(r *row) {
 		b.ampNames.Add(o.amp, 0)
 	}
 	if r.kind == controlRow {
-		for _, name := range b.ownControlNames(r) {
-			b.controlNames.Add(name, r.t.number)
+		if name := b.ownControlName(r); name.had() {
+			b.controlNames.Add(name.text, r.t.number)
 		}
 	} else if c := b.controlText(r); c.name != "" {
 		b.controlNames.Add(c.name, 0)
@@ -186,16 +186,7 @@ func (b *builder) namedIn(s seen) seen {
 	return s
 }
 
-// ownControlNames are the tags of the controls that a row of controls
-// describes: one, or several for a range of tags.
-func (b *builder) ownControlNames(r *row) []string {
-	s := b.ownControlName(r)
-	if !s.had() {
-		return nil
-	}
-	return []string{s.text}
-}
-
+// ownControlName is the tag of the control that a row of controls describes.
 func (b *builder) ownControlName(r *row) seen {
 	tag, ctl := r.own(vocabulary.Tag), r.own(vocabulary.Control)
 	if _, at := b.servedTags(r); at.had() && at.col == ctl.col {
@@ -229,8 +220,8 @@ func (b *builder) findModelColumns() {
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.kind == controlRow && r.out == "" {
-				for _, n := range b.ownControlNames(r) {
-					defined[join.Key(n)] = true
+				if n := b.ownControlName(r); n.had() {
+					defined[join.Key(n.text)] = true
 				}
 			}
 		}

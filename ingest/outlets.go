@@ -253,10 +253,6 @@ func (b *builder) otherFeed(r *row) seen {
 	return seen{}
 }
 
-// gluedOutlet is an amplifier and the letter of its channel without anything
-// between them. Lines have such names too ("L1A"), so the letters are those of amplifiers.
-var gluedOutlet = regexp.MustCompile(`^((?i:A|V|E|F|PA|AMP)\d{1,2})([A-H])$`)
-
 // longestName is the most letters that the name of an output has; what is
 // longer is a sentence.
 const longestName = 24
@@ -289,9 +285,6 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	if i := strings.IndexByte(text, '('); !c.ok && i > 0 { // "A-3 (to follow)"
 		text = strings.TrimSpace(text[:i])
 		c = b.channelRef(text)
-	}
-	if m := gluedOutlet.FindStringSubmatch(text); m != nil && c.ok && c.ref.Amplifier == "" && !amp.had() {
-		c.ref.Amplifier, c.ref.Channels = m[1], []string{m[2]} // "A1B" is channel B of A1
 	}
 	if known, ok := b.splitKnown(text); ok && (!c.ok || !b.namesAmp(c.ref.Amplifier)) && (!amp.had() || b.sameAmp(known.Amplifier, amp.text)) {
 		c = channelText{known, true}

@@ -327,8 +327,7 @@ func (b *builder) feedIn(s seen, text string) *outlet {
 		return nil
 	}
 	switch notation.KeyOf(text).Kind {
-	case notation.KeyChannel, notation.KeyAmplifier:
-	case notation.KeyLine:
+	case notation.KeyChannel, notation.KeyAmplifier, notation.KeyLine:
 	default:
 		if !b.wordedOutput(text) {
 			return nil

@@ -300,7 +300,7 @@ func keyedNumber(text string, weak bool) string {
 				continue
 			}
 			m := numberValue.FindStringSubmatch(folded[from:])
-			if m == nil || strings.Count(m[1], "0")+digitsIn(m[1]) < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
+			if m == nil || digitsIn(m[1]) < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
 				continue
 			}
 			if i < at || i == at && len(m[1]) > len(best) {
@@ -314,7 +314,7 @@ func keyedNumber(text string, weak bool) string {
 func digitsIn(s string) int {
 	n := 0
 	for _, c := range s {
-		if c >= '1' && c <= '9' {
+		if c >= '0' && c <= '9' {
 			n++
 		}
 	}

@@ -285,7 +285,7 @@ func (s seen) asText() schedule.Text {
 	if !s.had() {
 		return schedule.Text{}
 	}
-	return schedule.Text{Value: strings.Join(strings.Fields(s.text), " "), Source: s.source}
+	return schedule.Text{Value: tidy(s.text), Source: s.source}
 }
 
 // said returns the row's own or inherited text for a field.

@@ -51,8 +51,6 @@ var (
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]
 	offWords      = wordClasses["off"]
-	controlWords  = wordClasses["control word"]
-	negations     = wordClasses["negation"]
 )
 
 // readWords reads the data, which is part of the program: an error in it is a
