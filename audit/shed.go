@@ -64,7 +64,7 @@ func (l *Line) told(findings []*Finding) bool {
 
 // RestsOn reports whether the finding is one of losses on the line.
 func (f *Finding) RestsOn(l *Line) bool {
-	if f.Rule.Name != "line-loss" {
+	if f.Rule != lineLoss {
 		return false
 	}
 	same := func(a, b schedule.Ref) bool { return a.File == b.File && a.Sheet == b.Sheet && a.Row == b.Row }

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -59,7 +60,7 @@ func TestLinesLeadToOutputs(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			j := jobOf(t, draw(layout.Loudspeakers, "Heads", heads), draw(tt.kind, "Lines", tt.lines))
 			want(t, "loudspeakers", describe(j), wanted)
-			runs := ""
+			var runs strings.Builder
 			for i, l := range j.Loudspeakers {
 				m := 0.0
 				if l.Run != nil {
@@ -69,12 +70,12 @@ func TestLinesLeadToOutputs(t *testing.T) {
 					}
 				}
 				if i > 0 {
-					runs += " "
+					runs.WriteString(" ")
 				}
-				runs += fmt.Sprint(m)
+				runs.WriteString(fmt.Sprint(m))
 			}
-			if runs != tt.runs {
-				t.Errorf("lengths of the lines %s, want %s", runs, tt.runs)
+			if runs.String() != tt.runs {
+				t.Errorf("lengths of the lines %s, want %s", runs.String(), tt.runs)
 			}
 		})
 	}

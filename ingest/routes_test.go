@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -86,13 +87,14 @@ func TestControlsAmongWords(t *testing.T) {
 			j := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.table))
 			var got []string
 			for _, c := range j.Controls {
-				text := c.Name + " " + show(c.Rated) + " W:"
+				var text strings.Builder
+				text.WriteString(c.Name + " " + show(c.Rated) + " W:")
 				for _, l := range j.Loudspeakers {
 					if l.Control == c {
-						text += " " + l.Tag.Value
+						text.WriteString(" " + l.Tag.Value)
 					}
 				}
-				got = append(got, text)
+				got = append(got, text.String())
 			}
 			want(t, "controls", got, tt.want)
 		})

@@ -86,12 +86,13 @@ func TestSaidOfZonesInTurn(t *testing.T) {
 		{"more zones than outputs", "Hall Bar Shop", "2", []string{"LS-1 -", "LS-2 -", "LS-3 -"}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			table := "title : Amplifier " + tt.outputs + " x 60 W, one output per zone\ntag | zone | tap[W]"
+			var table strings.Builder
+			table.WriteString("title : Amplifier " + tt.outputs + " x 60 W, one output per zone\ntag | zone | tap[W]")
 			for i, z := range strings.Fields(tt.zones) {
-				table += fmt.Sprintf("\nLS-%d | %s | 5", i+1, strings.ReplaceAll(z, "-", " "))
+				table.WriteString(fmt.Sprintf("\nLS-%d | %s | 5", i+1, strings.ReplaceAll(z, "-", " ")))
 			}
 			var got []string
-			for _, l := range jobOf(t, draw(layout.Loudspeakers, "Heads", table)).Loudspeakers {
+			for _, l := range jobOf(t, draw(layout.Loudspeakers, "Heads", table.String())).Loudspeakers {
 				fed := "-"
 				if l.Channel != nil {
 					fed = l.Channel.Name

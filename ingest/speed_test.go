@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 )
 
@@ -24,7 +25,7 @@ func manyJobs(jobs, rows int) *layout.Table {
 
 // A register of 200,000 rows is built in time that grows with its rows: ten
 // times the rows of a tenth, give or take what a busy machine does. Both are
-// timed in the same test, the shorter one as the best of three.
+// timed in the same test, each as the best of a few.
 func TestLargeRegister(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes seconds")
@@ -41,14 +42,18 @@ func TestLargeRegister(t *testing.T) {
 		tenth = min(tenth, time.Since(start))
 	}
 	table := manyJobs(n, 100)
-	start := time.Now()
-	jobs := jobsOf(&Options{}, table)
-	took := time.Since(start)
+	took := time.Duration(math.MaxInt64)
+	var jobs []*schedule.Job
+	for range 2 {
+		start := time.Now()
+		jobs = jobsOf(&Options{}, table)
+		took = min(took, time.Since(start))
+	}
 	t.Logf("%d jobs in %v, a tenth in %v", len(jobs), took, tenth)
 	if len(jobs) != n || len(jobs[n-1].Loudspeakers) != 100 {
 		t.Fatalf("%d jobs", len(jobs))
 	}
-	if took > 60*tenth { // quadratic time would be 100 times
+	if took > 30*tenth || took > slower*2*time.Minute { // quadratic time would be 100 times
 		t.Errorf("took %v, a tenth of it %v: more than its rows", took, tenth)
 	}
 }

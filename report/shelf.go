@@ -4,7 +4,6 @@ import (
 	"encoding/binary"
 	"iter"
 	"math"
-	"slices"
 	"sync"
 
 	"lineaudit/audit"
@@ -20,6 +19,8 @@ type Shelf struct {
 	size int64 // bytes written or about to be
 	jobs map[*audit.Result]*shelved
 	err  error // the first that reading or writing met
+
+	places map[string]int // of the job tables, by name
 }
 
 // shelved says where the rows of one job lie: those of table i end at ends[i],
@@ -36,7 +37,11 @@ func NewShelf() (*Shelf, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Shelf{file: f, jobs: map[*audit.Result]*shelved{}}, nil
+	s := &Shelf{file: f, jobs: map[*audit.Result]*shelved{}, places: map[string]int{}}
+	for i, t := range (&Audit{}).jobTables() {
+		s.places[t.Name] = i
+	}
+	return s, nil
 }
 
 // Close takes the file away.
@@ -170,10 +175,6 @@ func (a *Audit) jobTables() []Table {
 		a.list("outcomes", outcomeRows), a.list("loads", loadRows)}
 }
 
-// jobTableNames are their names, in the same order.
-var jobTableNames = []string{"loudspeakers", "zones", "channels", "controls", "amplifiers", "lines", "passed",
-	"assumptions", "extent", "left out", "unshown", "outcomes", "loads"}
-
 // list is a list of which no one but other tables know.
 func (a *Audit) list(name string, rows jobRows) Table {
 	return Table{Name: name, Rows: a.eachJob(name, rows)}
@@ -195,7 +196,7 @@ func (a *Audit) eachJob(name string, rows jobRows) iter.Seq[[]Value] {
 // ofJob is the rows of one result in a table, from the shelf if it is there.
 func (a *Audit) ofJob(r *audit.Result, name string, rows jobRows) iter.Seq[[]Value] {
 	if p := a.shelved(r); p != nil {
-		return a.Shelf.rows(p, slices.Index(jobTableNames, name))
+		return a.Shelf.rows(p, a.Shelf.places[name])
 	}
 	return func(yield func([]Value) bool) { rows(r, func(v ...Value) bool { return yield(v) }) }
 }
@@ -206,7 +207,7 @@ func (a *Audit) count(name string, n func(r *audit.Result) int) int {
 	sum := 0
 	for _, r := range a.Results() {
 		if p := a.shelved(r); p != nil {
-			sum += int(p.counts[slices.Index(jobTableNames, name)])
+			sum += int(p.counts[a.Shelf.places[name]])
 		} else {
 			sum += n(r)
 		}

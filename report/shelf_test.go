@@ -103,9 +103,3 @@ func TestShelfTellsOfFailure(t *testing.T) {
 		t.Error("no error")
 	}
 }
-
-func TestShelfKnowsItsTables(t *testing.T) {
-	if listed, told := report.JobTables(); !slices.Equal(listed, told) {
-		t.Errorf("listed %v, told %v", listed, told)
-	}
-}

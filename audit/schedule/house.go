@@ -59,6 +59,3 @@ type HouseError struct {
 	At   Ref
 	Text string // lower case, without the place
 }
-
-// Error returns the place and what is wrong there.
-func (e HouseError) Error() string { return e.At.String() + ": " + e.Text }

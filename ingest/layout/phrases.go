@@ -121,13 +121,14 @@ func phraseRows(t *Table, col int) []phraseRow {
 			out = append(out, phraseRow{Record: r})
 			continue
 		}
-		whole := r.Values[col].Text
+		var whole strings.Builder
+		whole.WriteString(r.Values[col].Text)
 		for k := i + 1; k < len(t.Records) && t.Records[k].Reason == goesOn; k++ {
-			whole += " " + t.Records[k].Text
+			whole.WriteString(" " + t.Records[k].Text)
 		}
-		parts := rePhraseParts.Split(whole, -1)
+		parts := rePhraseParts.Split(whole.String(), -1)
 		if len(parts) > 1 && slices.ContainsFunc(parts, func(s string) bool { return phraseOf(s).count == "" }) {
-			parts = []string{oneLine(whole)}
+			parts = []string{oneLine(whole.String())}
 		}
 		for _, part := range parts {
 			one := phraseRow{Record: r, p: phraseOf(part)}

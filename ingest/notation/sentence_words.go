@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -157,10 +158,8 @@ func ratingCompound(word string) bool {
 		if !ok || rest == "" {
 			continue
 		}
-		for _, power := range []string{"leistung", "nennleistung", "vermogen", "rating", "power"} {
-			if rest == power {
-				return true
-			}
+		if slices.Contains([]string{"leistung", "nennleistung", "vermogen", "rating", "power"}, rest) {
+			return true
 		}
 	}
 	return false
