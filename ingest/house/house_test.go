@@ -115,7 +115,7 @@ func TestErrors(t *testing.T) {
 	}
 	var got []string
 	for _, e := range errs {
-		got = append(got, e.At.String() + ": " + e.Text)
+		got = append(got, e.At.String()+": "+e.Text)
 	}
 	for _, w := range want {
 		found := false
