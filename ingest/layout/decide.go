@@ -79,19 +79,12 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 			if f != vocabulary.Unknown && placed[i] == f {
 				base[i][j] += placeBonus
 			}
-			switch {
-			case f == vocabulary.ControlWatts && base[i][j] > 0:
-				base[i][j] += controlRows * float64(setting(considered).withControls(h))
-			case f == vocabulary.ChannelWatts && base[i][j] > 0:
-				base[i][j] -= controlRows * float64(max(0, setting(considered).withControls(h)))
-			}
 		}
 	}
 	for _, p := range products {
 		p.apply(considered, base, fields)
 	}
 	dampen(considered, base, fields)
-	withControls(considered, base, fields)
 	counts(considered, base, fields)
 	countTotals(considered, base, fields)
 	ownNames(considered, base, fields)

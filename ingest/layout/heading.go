@@ -159,10 +159,6 @@ func (h *heading) of(f vocabulary.Field) float64 {
 // best is the best score of any field by the words alone.
 func (h *heading) best() (vocabulary.Field, float64) { return h.top, h.score }
 
-// controlRows is what it adds to a rating of controls, and takes from one of
-// channels, that it stands just in the rows that have a control.
-const controlRows = 0.25
-
 // sureWords is the score from which header words hold whatever the cells look
 // like; deniedBy is how far cells may speak against a field that its words name
 // before it is no rival to others.

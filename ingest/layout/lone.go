@@ -160,8 +160,7 @@ func isNoteText(t string) bool {
 	if len(words) == 0 {
 		return false
 	}
-	list := wordList()
-	first := list[words[0]]&classNote != 0 || len(words) > 1 && list[words[0]+" "+words[1]]&classNote != 0
+	first := classAhead(words)&classNote != 0
 	if first && (len(words) > 3 || len(words) == 1 || strings.Contains(t, ":")) {
 		return true
 	}

@@ -8,7 +8,6 @@ import (
 	"unicode/utf8"
 
 	"lineaudit/ingest/grid"
-	"lineaudit/ingest/vocabulary"
 )
 
 // A look is what a cell looks like, apart from what its column means. A cell
@@ -391,12 +390,9 @@ func isDitto(s string) bool {
 	return len(s) <= 24 && classOf(s)&classDitto != 0 && classOf(s)&classStatus == 0
 }
 
-// blankWords are what programs write for a group without a name.
-var blankWords = map[string]bool{"blank": true, "leer": true, "vide": true, "en blanco": true, "vuoto": true, "leeg": true, "null": true}
-
 // isBlankWord reports whether a text is such a word in brackets: "(blank)".
 func isBlankWord(s string) bool {
-	return len(s) > 2 && len(s) < 16 && s[0] == '(' && s[len(s)-1] == ')' && blankWords[vocabulary.Fold(s)]
+	return len(s) > 2 && len(s) < 16 && s[0] == '(' && s[len(s)-1] == ')' && classOf(s)&classBlank != 0
 }
 
 // isMissing reports whether a text says that there is no value.

@@ -69,8 +69,13 @@ func (f *finder) powerGroup(h *heading) bool {
 	if len(h.parts) < 2 {
 		return false
 	}
-	group := f.s.Header(h.parts[0])
-	return group.Unit == "W" || max(group.Of(vocabulary.Tap), group.Of(vocabulary.TapList)) >= named
+	return f.ofPowers(h.parts[0])
+}
+
+// ofPowers reports whether a header speaks of powers or taps.
+func (f *finder) ofPowers(words string) bool {
+	h := f.s.Header(words)
+	return h.Unit == "W" || max(h.Of(vocabulary.Tap), h.Of(vocabulary.TapList)) >= named
 }
 
 // stepwise reports whether numbers only rise or only fall, as the taps of a transformer are listed.
@@ -100,15 +105,12 @@ func (s *sample) ticked() bool {
 	return true
 }
 
-// noWords are words for no under a header that a row may tick.
-var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, "nee": true, "not fitted": true, "nicht vorhanden": true, "none": true, "false": true}
-
 // isTick reports whether a cell ticks its header.
 func isTick(c *grid.Cell) bool {
 	if c == nil || noCount(c) || c.Kind == grid.Boolean && c.Number == 0 && strings.EqualFold(text(c), "false") {
 		return false
 	}
-	return !noWords[vocabulary.Fold(text(c))]
+	return classOf(text(c))&classNo == 0
 }
 
 // ticksAndTap are the tap that a row ticks and its cell: all that are ticked, one behind the
@@ -168,11 +170,7 @@ func (f *finder) tapsUnderGroup(sub *strip, head *line, at int) bool {
 		return false
 	}
 	group := head.at(sub.slots[0].col)
-	if group == nil {
-		return false
-	}
-	r := f.s.Header(oneLine(text(group)))
-	if r.Unit != "W" && max(r.Of(vocabulary.Tap), r.Of(vocabulary.TapList)) < named {
+	if group == nil || !f.ofPowers(oneLine(text(group))) {
 		return false
 	}
 	var values []float64

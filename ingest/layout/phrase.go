@@ -39,7 +39,6 @@ var (
 	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
 	reListBefore = regexp.MustCompile(`\d\s*(?:w|watts?)?\s*[/|-]\s*$`) // "6/3/1.5 W" lists what is offered
 	rePhraseN    = regexp.MustCompile(`(?i)^\(?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
-	reSame       = regexp.MustCompile(`(?i)^(?:ditto|do\b\.?|as (?:above|item|before)|same|wie (?:vor|oben)|desgl|dito|idem|ídem|íd\b\.?|id\b\.?|come sopra|c\.s\.|als (?:boven|voren)|zelfde)`)
 	reOutput     = regexp.MustCompile(`(?i)\b(?:output|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
 	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
 	reLineIn     = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)
@@ -50,7 +49,7 @@ var (
 
 // phraseOf takes a description apart.
 func phraseOf(t string) phrase {
-	p := phrase{device: vocabulary.DeviceIn(t), same: reSame.MatchString(t)}
+	p := phrase{device: vocabulary.DeviceIn(t), same: classAhead(strings.Fields(vocabulary.Fold(t)))&classDitto != 0}
 	rest := t
 	if m := reSetAfter.FindStringSubmatchIndex(t); m != nil {
 		p.set, rest = t[m[2]:m[3]]+" W", t[:m[0]]+" "+t[m[1]:]

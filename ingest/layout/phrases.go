@@ -191,7 +191,7 @@ func (r *phraseRow) classify(units int) {
 		r.Class, r.Reason = NoDevice, "names a cable"
 	case r.p.device == vocabulary.OtherDevice && r.p.set == "":
 		r.Class, r.Reason = NoDevice, "names other equipment"
-	case units >= 0 && noPieces[vocabulary.Fold(r.Values[units].Text)]:
+	case units >= 0 && classOf(r.Values[units].Text)&classNoPiece != 0:
 		r.Class, r.Reason = NoDevice, "is not counted in pieces: "+quote(r.Values[units].Text)
 	case r.p.device == vocabulary.NoDevice && !r.p.same && r.p.watts == "" && r.p.set == "":
 		r.Class, r.Reason = NoDevice, "names no device"
@@ -209,14 +209,6 @@ func (r *phraseRow) classify(units int) {
 	}
 }
 
-// pieceUnits and noPieces are what bills write in their column of units.
-var (
-	pieceUnits = map[string]bool{"nr": true, "no": true, "nos": true, "ea": true, "each": true, "item": true, "pcs": true, "pc": true, "st": true, "stk": true, "stuck": true, "u": true, "ud": true,
-		"uds": true, "un": true, "pz": true, "cad": true, "n": true, "stuks": true, "pce": true, "ens": true}
-	noPieces = map[string]bool{"m": true, "ml": true, "lm": true, "lfm": true, "ft": true, "lf": true, "km": true, "mtr": true, "mts": true, "hr": true, "hrs": true, "h": true, "std": true, "day": true,
-		"days": true, "sum": true, "psch": true, "psc": true, "pa": true, "lot": true, "ls": true, "ff": true, "fft": true, "forf": true, "corpo": true, "pst": true, "m2": true, "kg": true}
-)
-
 // unitColumn finds the column of a bill that says what each row is counted in, -1 if there is none.
 func unitColumn(t *Table) int {
 	for j := range t.Columns {
@@ -224,7 +216,7 @@ func unitColumn(t *Table) int {
 		for i := range t.Records {
 			if r := &t.Records[i]; r.Class == Device && r.Values[j].Text != "" {
 				cells++
-				if w := vocabulary.Fold(r.Values[j].Text); pieceUnits[w] || noPieces[w] {
+				if classOf(r.Values[j].Text)&(classPiece|classNoPiece) != 0 {
 					hits++
 				}
 			}

@@ -159,40 +159,6 @@ func (s setting) filledAlike(of *heading, f vocabulary.Field) bool {
 	return false
 }
 
-// withControls tells a control's rating from a channel's by the rows that have
-// one: 1 when the column is blank just where there is no control, -1 when it is
-// filled there, 0 when that tells nothing.
-func (s setting) withControls(of *heading) int {
-	for _, h := range s {
-		if h == of || h.of(vocabulary.Control) < named || h.top != vocabulary.Control && h.cells.share(lookControl) < 0.5 {
-			continue
-		}
-		if h.cells.total >= h.rows || len(h.cells.lines) != h.cells.total || len(of.cells.lines) != of.cells.total {
-			return 0 // every row has a control, or not every cell was looked at
-		}
-		has := map[int]bool{}
-		for _, n := range h.cells.lines {
-			has[n] = true
-		}
-		with, without := 0, 0
-		for _, n := range of.cells.lines {
-			if has[n] {
-				with++
-			} else {
-				without++
-			}
-		}
-		switch {
-		case without == 0 && with >= 2 && with*10 >= len(h.cells.lines)*8:
-			return 1
-		case without >= 2:
-			return -1
-		}
-		return 0
-	}
-	return 0
-}
-
 // ampTag is how amplifiers are usually numbered: A for amplifier, V for
 // Verstärker, E for Endstufe or etapa, F for finale, and the words themselves.
 var ampTag = regexp.MustCompile(`(?i)^(a|v|e|f|pa|amp|ampli|end|eta)[-_. ]?\d{1,2}$`)

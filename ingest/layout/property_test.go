@@ -51,7 +51,7 @@ func accounted(book *grid.Book, r *Reading) error {
 			seen := map[int]Class{}
 			for _, rec := range t.Records {
 				n := rec.Rows.First
-				if c, ok := seen[n]; ok && !(t.Matrix && (c == rec.Class || c == Device && rec.Class == Total)) {
+				if c, ok := seen[n]; ok && !(t.Matrix && (c == rec.Class && c != Total || c == Device && rec.Class == Total)) {
 					return fmt.Errorf("table %d: line %d has two records", k, n)
 				}
 				if _, ok := seen[n]; !ok {

@@ -8,56 +8,6 @@ import (
 
 // What the columns of a table say of each other.
 
-// withControls tells the ratings of controls from those of outputs by the rows
-// in which they stand: a control's rating stands where a control does.
-func withControls(cols []*heading, base [][]float64, fields []vocabulary.Field) {
-	at := -1
-	for i, h := range cols {
-		if h.top == vocabulary.Control && h.score >= 0.6 && h.cells.total <= maxSample && h.cells.cells > 0 {
-			at = i
-		}
-	}
-	if at < 0 {
-		return
-	}
-	control := cols[at]
-	without := control.rows - control.cells.cells
-	if without < 2 || control.rows > maxSample {
-		return // no row without one: nothing to tell by
-	}
-	has := map[int]bool{}
-	for _, n := range control.cells.lines {
-		has[n] = true
-	}
-	add := func(i int, f vocabulary.Field, w float64) {
-		if j := slices.Index(fields, f); base[i][j] > 0 {
-			base[i][j] += w
-		}
-	}
-	for i, h := range cols {
-		if i == at || h.cells.cells == 0 || h.cells.total > maxSample || h.cells.share(anyPower|lookNumber) < 0.8 {
-			continue
-		}
-		both, alone := 0, 0
-		for _, n := range h.cells.lines {
-			if has[n] {
-				both++
-			} else {
-				alone++
-			}
-		}
-		switch {
-		case alone == 0 && 10*both >= 9*control.cells.cells:
-			add(i, vocabulary.ControlWatts, 0.3)
-			add(i, vocabulary.ChannelWatts, -0.2)
-			add(i, vocabulary.RatedWatts, -0.2)
-		case 2*alone >= without:
-			add(i, vocabulary.ControlWatts, -0.35)
-			add(i, vocabulary.ChannelWatts, 0.1)
-		}
-	}
-}
-
 // counts tells the number of outputs from the number of one: in a list with one
 // row for each amplifier, of which nothing hangs, figures that do not run on are counts.
 func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {

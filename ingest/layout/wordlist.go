@@ -33,11 +33,16 @@ const (
 	classForeign
 	classLater   // what is so now
 	classEarlier // what was meant to be, or had been
+	classNo
+	classPiece
+	classNoPiece
+	classBlank
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
-	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign, "later": classLater, "earlier": classEarlier}
+	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
+	"later": classLater, "earlier": classEarlier, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {
@@ -62,6 +67,15 @@ var wordList = sync.OnceValue(func() map[string]class {
 func classOf(s string) class { return classes.Of(s, 0) }
 
 func readClass(s string) class { return wordList()[vocabulary.Fold(s)] }
+
+// classAhead returns the classes of the one to three words that a text begins with.
+func classAhead(words []string) class {
+	c, list := class(0), wordList()
+	for n := 1; n <= min(3, len(words)); n++ {
+		c |= list[strings.Join(words[:n], " ")]
+	}
+	return c
+}
 
 // classWithin returns the classes of the single words and neighbouring pairs of words of a text.
 func classWithin(s string) class { return classesIn.Of(s, 0) }

@@ -120,9 +120,6 @@ func (s *Scorer) read(text string) *Header {
 	if asked && best[Mounting].Score >= 0.5 { // "Fitted (Y/N)"
 		offer(Candidate{Status, 0.92, fmt.Sprintf("header %q asks for yes or no", text), ""})
 	}
-	if f, ok := unitFields[h.Unit]; ok && len(words) == 1 && len(words[0].text) == 1 { // "q (mm²)", "Z (Ω)"
-		offer(Candidate{f, 0.72, fmt.Sprintf("header %q names a unit", text), ""})
-	}
 	if h.Unit == "m" || h.Unit == "ft" { // "Cable route, m" is as long as it says, unless it is a height
 		said := best[Route].Score
 		for _, f := range []Field{Cable, CableType, Circuit} {
@@ -143,9 +140,6 @@ func (s *Scorer) read(text string) *Header {
 // otherOrder is what a phrase is worth whose words stand in another order:
 // "voltage, line", but also "potencia etapa" where "etapa de potencia" was meant.
 const otherOrder = 0.87
-
-// unitFields are what headers that hardly say more than a unit mean.
-var unitFields = map[string]Field{"mm2": Gauge, "AWG": Gauge, "ohm": Impedance, "V": LineVoltage, "m": Length, "ft": Length}
 
 // understand reads the words one by one and offers the fields that their
 // concepts make together.

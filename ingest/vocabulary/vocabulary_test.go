@@ -46,6 +46,7 @@ var headerCases = []struct {
 	{"Potencia del altavoz", Tap, true}, {"Número de altavoces", Quantity, false}, {"Longitud del cable", Length, true}, {"Potencia nominal por canal", ChannelWatts, true},
 	{"Potenza del diffusore", Tap, true}, {"Numero dei diffusori", Quantity, true}, {"Lunghezza del cavo", Length, true}, {"Potenza per canale (W)", ChannelWatts, true},
 	{"Vermogen van luidspreker", Tap, true}, {"Lengte van kabel", Length, true}, {"Doorsnede kabel", Gauge, true}, {"Nummer versterker", Amplifier, true},
+	{"q (mm²)", Gauge, true}, {"Z (Ω)", Impedance, true},
 	{"% loaded", Ignored, false}, {"Load % of amp", Ignored, true}, {"No. of channels", ChannelCount, false}, {"Channel count of amp", ChannelCount, true},
 }
 
@@ -189,7 +190,7 @@ func TestData(t *testing.T) {
 func TestUnderstandsWithoutTheList(t *testing.T) {
 	full := lex()
 	blind := *full
-	blind.phrases, blind.sorted, blind.single = map[string][]phrase{}, map[string][]phrase{}, map[string][]phrase{}
+	blind.phrases, blind.stemmed, blind.sorted, blind.single = map[string][]phrase{}, map[string][]phrase{}, map[string][]phrase{}, map[string][]phrase{}
 	keep := lex
 	forget := func() { // what was made of texts with the other list
 		headers = remember.New(8192, func(text string, _ int) *Header { return (&Scorer{}).read(text) })
@@ -205,6 +206,9 @@ func TestUnderstandsWithoutTheList(t *testing.T) {
 	}
 	want := map[string]map[Field]bool{}
 	for _, r := range rows {
+		if Field(r[0]) == Ignored {
+			continue // lumens and postcodes are known by name or not at all
+		}
 		for x := range strings.SplitSeq(r[3], ";") {
 			x = strings.TrimSpace(x)
 			if want[x] == nil {
