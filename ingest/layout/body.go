@@ -1,8 +1,12 @@
 package layout
 
 import (
+	"strings"
+	"unicode"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -126,21 +130,32 @@ func figure(c *grid.Cell) (float64, bool) {
 	return leadingNumber(t)
 }
 
-// settle looks at the lines together: a title with no device after it is a
-// note, and a table ends where its rows end.
+// settle looks at the lines together: a table ends where its rows end. A title
+// with no device after it, and a lone cell that states something of the list,
+// "F1 = 2x240W", are notes.
 func (b *bodyReader) settle() {
-	last := -1
-	for i := range b.lines {
-		switch b.lines[i].class {
-		case Device, Struck, Hidden, Total:
-			last = i
+	for i := len(b.lines) - 1; i >= 0; i-- {
+		switch bl := &b.lines[i]; {
+		case bl.class == Title, bl.class == Device && len(bl.slots) == 1 && len(b.cols) >= 3 && b.isStatement(bl.slots[0]):
+			bl.class, bl.reason = Note, "words below the table"
+		case bl.class == Device, bl.class == Struck, bl.class == Hidden, bl.class == Total:
+			return
 		}
 	}
-	for i := last + 1; i < len(b.lines); i++ {
-		if b.lines[i].class == Title {
-			b.lines[i].class, b.lines[i].reason = Note, "words below the table"
-		}
+}
+
+// isStatement reports whether a cell says what something gives or carries: a
+// power among other words, where the column holds names.
+func (b *bodyReader) isStatement(s slot) bool {
+	switch b.field(s.col) {
+	case vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tap, vocabulary.TapList:
+		return false // a device of which little is known
 	}
+	if s.cell.Kind != grid.String || b.usual(s, lookOf(s.cell)&(lookWatts|lookModel)) {
+		return false
+	}
+	t := oneLine(text(s.cell))
+	return strings.ContainsAny(t, " =:") && unicode.IsLetter([]rune(t)[0]) && len(notation.PowersIn(t, notation.Auto)) > 0
 }
 
 // emit makes the records: values, what was carried down, the sections in force.
