@@ -3,6 +3,7 @@ package layout
 import (
 	"fmt"
 	"math/bits"
+	"regexp"
 	"slices"
 	"strconv"
 
@@ -164,6 +165,10 @@ func (s *sample) short() bool {
 	}
 	return s.cells >= 3 && 10*n >= 8*s.cells
 }
+
+// reNumbered finds texts that end as tags and numbers do, in a figure or in one
+// letter: "LS 1", "1-01", "S3b", "LS-A", and not in a power or a voltage.
+var reNumbered = regexp.MustCompile(`(?i)(?:\d|\d[a-ln-uxyz]|[^\d\s][\s-]\pL)[).]?$`)
 
 // cutNumber parts a tag into what stands before its last number and that number, 0 if it has none.
 func cutNumber(t string) (string, int) {
@@ -345,6 +350,9 @@ func (s *sample) speak(f vocabulary.Field) float64 {
 		}
 		if s.running {
 			e += 0.6
+		}
+		if s.cells >= 2 && !slices.ContainsFunc(s.texts, reNumbered.MatchString) {
+			e -= 0.5 // "Horn 15 W", "ceiling"
 		}
 		if s.tags >= 3 {
 			switch { // LS-1, LS-2 ... against CS-6, CS-6, H-15
