@@ -93,13 +93,7 @@ func (b *builder) addAmplifier(r *row) {
 				b.noteFrame(a, out, s)
 			}
 		}
-		for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.RatedWatts, vocabulary.Describe} {
-			s := r.own(f)
-			if !s.had() || f == vocabulary.Describe && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 || !strings.ContainsAny(s.text, "wW")) {
-				continue
-			}
-			b.addAmpRating(r, a, s, f)
-		}
+		b.addAmpRating(r, a)
 		if len(b.outletOf(r).channels) > 0 {
 			list := b.channelsAt(r, a)
 			for _, c := range list {
@@ -120,27 +114,23 @@ func (b *builder) addAmplifier(r *row) {
 	}
 }
 
-// addAmpRating notes a rating written in an amplifier's row.
-func (b *builder) addAmpRating(r *row, a *schedule.Amplifier, s seen, f vocabulary.Field) {
-	if f == vocabulary.Describe {
-		text, style := b.readable(&s, notDate)
-		rating, err := notation.ParseRating(text, style)
-		if err != nil {
-			return // a description need not hold a rating
+// addAmpRating notes the ratings written in an amplifier's row. Beside the name
+// of an output they are that output's: see fillChannel.
+func (b *builder) addAmpRating(r *row, a *schedule.Amplifier) {
+	if len(b.outletOf(r).channels) > 0 {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.RatedWatts} {
+		if out, s := b.rating(r.own(f)); len(out) > 0 {
+			b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
 		}
-		s.source.How, s.source.Because = schedule.Stated, "in the description"
-		b.ampRated[a] = append(b.ampRated[a], ratedSeen{rating.Outputs, s})
+	}
+	if len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 {
 		return
 	}
-	out, s := b.rating(s)
-	if len(out) == 0 {
-		return
+	if out, s := b.ratingInRow(r); len(out) > 0 {
+		b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
 	}
-	perRow := len(b.outletOf(r).channels) > 0
-	if perRow {
-		return // the rating of the row's channel: see fillChannel
-	}
-	b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
 }
 
 // noteFrame notes the rating of a whole frame. "4 x 250 W" in a column of
@@ -174,17 +164,17 @@ func (b *builder) channelsOfRow(r *row) int {
 			return n.Count
 		}
 	}
-	for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.RatedWatts, vocabulary.Describe} {
+	for _, f := range slices.Concat([]vocabulary.Field{vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.RatedWatts}, ratingFields) {
 		s := r.own(f)
 		if !s.had() || s.cell != nil && s.cell.Kind == 2 {
 			continue
 		}
-		rating, err := notation.ParseRating(s.text, notation.Auto)
-		if err != nil || len(rating.Outputs) == 0 {
+		outputs := ratingInText(s.text, notation.Auto)
+		if len(outputs) == 0 {
 			continue
 		}
-		n := rating.Outputs[0].Channels
-		for _, o := range rating.Outputs {
+		n := outputs[0].Channels
+		for _, o := range outputs {
 			if o.Channels != n {
 				return 0 // sold in several forms: which one is not said
 			}

@@ -123,6 +123,7 @@ func (b *builder) build() *schedule.Job {
 	b.demoteSummaries()
 	b.gatherDirectory()
 	b.gatherPlaces()
+	b.linesFed()
 	b.hearRoutes()
 	b.gatherLengthUnits()
 	b.collectNames()

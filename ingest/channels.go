@@ -151,6 +151,10 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	} else if r.kind == channelRow || r.kind == amplifierRow {
 		if out, s := b.rating(r.own(vocabulary.RatedWatts)); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
+		} else if kindInWords(r.own(vocabulary.Describe).text) == amplifierRow || kindInWords(r.own(vocabulary.Kind).text) == amplifierRow {
+			if out, s := b.ratingInRow(r); len(out) > 0 {
+				b.noteChannelRating(c, out, s)
+			}
 		}
 	}
 	if o := b.outletOf(r); o.rating.had() && len(o.channels) <= 1 {

@@ -252,7 +252,7 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 func (b *builder) ratingInWords(r *row, c *schedule.Control) {
 	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Kind, vocabulary.Notes} {
 		s := r.own(f)
-		if !s.had() || f == vocabulary.Notes && kindInWords(s.text) != controlRow {
+		if !s.had() || f == vocabulary.Notes && kindInWords(s.text) != controlRow && !pureRating(tidy(s.text)) {
 			continue
 		}
 		text, style := b.readable(&s, notDate)

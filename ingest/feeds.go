@@ -26,6 +26,7 @@ type directory struct {
 	splits      map[string]channelText // what splitKnown made of a text
 	devices     map[string][]*row      // by key of the tag
 	ampRefs     map[string]bool        // keys of what loudspeakers and zones name as their amplifier
+	feeders     map[string]bool        // identities of the amplifiers that rows of other things name
 	ownControls map[string]bool        // keys of the controls that have rows of their own
 	controls    map[string]bool        // keys of what rows of other things name as their control
 }
@@ -47,7 +48,7 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -55,6 +56,9 @@ func (b *builder) gatherDirectory() {
 			}
 			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
 				b.dir.ampRefs[join.Key(a.text)] = true
+			}
+			if r.kind == loudspeakerRow || r.kind == zoneRow || r.kind == controlRow {
+				b.gatherFeeders(r)
 			}
 			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
 				b.dir.controls[join.Key(c.text)] = true
@@ -97,8 +101,12 @@ func (b *builder) knowAmps(r *row) {
 	}
 	s := r.say(vocabulary.Amplifier)
 	if r.kind == amplifierRow && (!s.had() || feedsOthers(r)) {
-		if s = r.own(vocabulary.Tag); !s.had() {
-			s = b.namedIn(r.own(vocabulary.Describe))
+		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feeders[ampIdentity(s.text)] {
+			if name := b.equipmentName(r); name.had() {
+				s = name
+			} else if !s.had() {
+				s = r.own(vocabulary.Describe)
+			}
 		}
 	}
 	if !s.had() {

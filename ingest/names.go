@@ -135,6 +135,14 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			all = append(all, s)
 		}
 	}
+	if r.kind == amplifierRow && (len(all) == 0 || len(all) == 1 && all[0].field == vocabulary.Tag && !b.dir.feeders[ampIdentity(all[0].text)]) {
+		if s := b.equipmentName(r); s.had() { // as other rows name it
+			if len(all) > 0 {
+				other = all[0]
+			}
+			return s, other
+		}
+	}
 	if len(all) == 0 {
 		o := b.outletOf(r)
 		if o.amp != "" {
@@ -147,7 +155,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		}
 		for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Model} {
 			if s := r.own(f); s.had() {
-				return b.namedIn(s), seen{}
+				return s, seen{}
 			}
 		}
 		return seen{}, seen{}
@@ -174,25 +182,13 @@ func feedsOthers(r *row) bool {
 	})
 }
 
-// namedIn is the amplifier that rows name and a description holds: "Mixer
-// amplifier AMP1, 3 outputs" is AMP1. Else it is the description.
-func (b *builder) namedIn(s seen) seen {
-	for _, word := range strings.FieldsFunc(s.text, func(r rune) bool { return strings.ContainsRune(" ,;:()", r) }) {
-		if b.dir.ampRefs[join.Key(word)] {
-			s.text = word
-			return s
-		}
-	}
-	return s
-}
-
 // ownControlName is the tag of the control that a row of controls describes.
 func (b *builder) ownControlName(r *row) seen {
 	tag, ctl := r.own(vocabulary.Tag), r.own(vocabulary.Control)
 	if _, at := b.servedTags(r); at.had() && at.col == ctl.col {
 		ctl = seen{} // the loudspeakers that it controls
 	}
-	for _, s := range []seen{tag, ctl, r.own(vocabulary.Item), r.own(vocabulary.Model), r.own(vocabulary.ControlModel)} {
+	for _, s := range []seen{tag, ctl, r.own(vocabulary.Item), r.own(vocabulary.Model), r.own(vocabulary.ControlModel), r.own(vocabulary.Kind), r.own(vocabulary.Describe)} {
 		if s.had() && b.dir.controls[join.Key(s.text)] {
 			return s // as other rows name it
 		}
