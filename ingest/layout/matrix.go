@@ -42,6 +42,8 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		}
 	}
 	x := &crosstab{}
+	sums := sumsOfTypes(cols)
+	counted := hasField(cols, vocabulary.Quantity) && sums == nil
 	strong, words, blanks := 0, 0, 0
 	votes := map[vocabulary.Field]int{}
 	for i, h := range cols {
@@ -49,7 +51,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			continue
 		}
 		label := h.parts[len(h.parts)-1]
-		if isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
+		if h == sums || isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
 			continue
 		}
 		if h.unit != "" && h.unit != "W" && h.unit != "pcs" {
@@ -71,7 +73,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		case watts && (device || len(strings.Fields(label)) > 1) || device && best < 0.9 && named != vocabulary.Quantity && len(strings.Fields(label)) > 1, tag:
 			votes[vocabulary.Model]++
 			strong++
-		case device && !hasField(cols, vocabulary.Quantity) && (best < 0.75 || named == vocabulary.Tag || named == vocabulary.Describe || named == vocabulary.Mounting || named == vocabulary.Model):
+		case device && !counted && (best < 0.75 || named == vocabulary.Tag || named == vocabulary.Describe || named == vocabulary.Mounting || named == vocabulary.Model):
 			votes[vocabulary.Model]++
 			strong++
 		case named == vocabulary.Mounting && best < 0.8: // "ceiling", "wall" as names of types
@@ -90,8 +92,11 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	}
 	x.absorb(cols)
 	x.dropSums(cols)
+	if x.sum == nil {
+		x.sum = sums
+	}
 	n := len(x.cols)
-	if n < 2 || 2*strong < n && (words < 3 || hasField(cols, vocabulary.Quantity) || hasField(cols, vocabulary.Tap) && !typed(cols)) {
+	if n < 2 || 2*strong < n && (words < 3 || counted || hasField(cols, vocabulary.Tap) && !typed(cols)) {
 		return nil
 	}
 	if strong == 0 && blanks*8 < n*len(body) && n < 4 {
@@ -197,6 +202,40 @@ func (x *crosstab) dropSums(cols []*heading) {
 		x.cols = x.cols[:n-1]
 		x.sum = cols[x.cols[len(x.cols)-1]+1]
 	}
+}
+
+// sumsOfTypes finds the column of quantities that are the sums of the columns
+// under names of devices, nil if there is none.
+func sumsOfTypes(cols []*heading) *heading {
+	at := map[int]float64{}
+	types := 0
+	for _, h := range cols {
+		if len(h.parts) == 0 || classWithin(h.parts[len(h.parts)-1])&classDevice == 0 || h.cells.countShare() < 0.8 {
+			continue
+		}
+		types++
+		for j, v := range h.cells.numbers {
+			at[h.cells.lines[h.cells.numberAt[j]]] += v
+		}
+	}
+	if types < 2 {
+		return nil
+	}
+	for _, h := range cols {
+		if field, score := h.best(); field != vocabulary.Quantity || score < 0.8 {
+			continue
+		}
+		hits := 0
+		for j, v := range h.cells.numbers {
+			if at[h.cells.lines[h.cells.numberAt[j]]] == v {
+				hits++
+			}
+		}
+		if hits >= 3 && 10*hits >= 8*len(h.cells.numbers) {
+			return h
+		}
+	}
+	return nil
 }
 
 func hasField(cols []*heading, field vocabulary.Field) bool {

@@ -48,7 +48,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		if dec.fields[i] == x.field || dec.fields[i] == vocabulary.Quantity && !x.marks {
 			dec.fields[i], dec.scores[i] = vocabulary.Unknown, 0
 		}
-		if dec.fields[i] == vocabulary.Unknown && i == 0 && len(rest[i].parts) == 0 {
+		if dec.fields[i] == vocabulary.Unknown && i == 0 && (len(rest[i].parts) == 0 || x.namesAcross(rest[i])) {
 			dec.fields[i], dec.scores[i] = rowLabel(x.field, rest[i]), 0.5
 		}
 	}
@@ -178,7 +178,17 @@ func (f *finder) markedRecords(t, base *Table, cols []*heading, x *crosstab, cou
 	}
 }
 
-// rowLabel is what a first column without a header names.
+// namesAcross reports whether a header speaks of what stands across, as one in
+// the corner may: "Type" over zones, beside names of types.
+func (x *crosstab) namesAcross(h *heading) bool {
+	said := h.of(x.field)
+	if x.field == vocabulary.Model {
+		said = max(said, h.of(vocabulary.Describe), h.of(vocabulary.Kind))
+	}
+	return said >= 0.5 && h.cells.share(lookDevice) < 0.5 == (x.field == vocabulary.Model)
+}
+
+// rowLabel is what a first column without a header of its own names.
 func rowLabel(across vocabulary.Field, h *heading) vocabulary.Field {
 	switch {
 	case across != vocabulary.Model:
