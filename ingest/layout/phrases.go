@@ -110,6 +110,32 @@ var rePhraseWord = regexp.MustCompile(`\p{L}{4,}`)
 // rePhraseParts parts a cell that describes several groups of devices.
 var rePhraseParts = regexp.MustCompile(`\s*(?:\n|\r|;|\s\+\s|\s&\s)\s*`)
 
+// rePhraseNext finds where the next group of a list may begin: "4 horns at 15 W,
+// 2 horns at 10 W".
+var rePhraseNext = regexp.MustCompile(`(?:,\s+|\s(?:and|und|et|y|e|en)\s+)(\(?\d)`)
+
+// groupsOf divides a text into the groups of devices that it describes, each
+// with a count; one that does not is a part by itself.
+func groupsOf(text string) []string {
+	parts := rePhraseParts.Split(text, -1)
+	if len(parts) == 1 {
+		parts = nil
+		start := 0
+		for _, m := range rePhraseNext.FindAllStringSubmatchIndex(text, -1) {
+			parts, start = append(parts, text[start:m[0]]), m[2]
+		}
+		parts = append(parts, text[start:])
+	}
+	counted := func(s string) bool {
+		p := phraseOf(s)
+		return p.count != "" && (p.set != "" || p.watts != "" || p.same)
+	}
+	if len(parts) > 1 && slices.ContainsFunc(parts, func(s string) bool { return !counted(s) }) {
+		return []string{oneLine(text)}
+	}
+	return parts
+}
+
 // phraseRows takes the records apart where their sentence describes several
 // groups with a count each, and joins sentences that go on in the row below.
 func phraseRows(t *Table, col int) []phraseRow {
@@ -126,10 +152,7 @@ func phraseRows(t *Table, col int) []phraseRow {
 		for k := i + 1; k < len(t.Records) && t.Records[k].Reason == goesOn; k++ {
 			whole.WriteString(" " + t.Records[k].Text)
 		}
-		parts := rePhraseParts.Split(whole.String(), -1)
-		if len(parts) > 1 && slices.ContainsFunc(parts, func(s string) bool { return phraseOf(s).count == "" }) {
-			parts = []string{oneLine(whole.String())}
-		}
+		parts := groupsOf(whole.String())
 		for _, part := range parts {
 			one := phraseRow{Record: r, p: phraseOf(part)}
 			if one.p.same {

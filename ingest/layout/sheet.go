@@ -398,6 +398,10 @@ func (sr *sheetReader) leftovers(miss string) {
 			continue
 		}
 		if reason := sr.dropped(l.n, free[0].col); reason != "" {
+			if fact, ok := sr.definition(l.n, free); ok {
+				sr.facts = append(sr.facts, fact)
+				continue
+			}
 			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: NoDevice, Reason: reason, Text: summary(free)})
 			continue
 		}
@@ -418,6 +422,20 @@ func (sr *sheetReader) leftovers(miss string) {
 			sr.outside = append(sr.outside, sr.leave(l.n, rest))
 		}
 	}
+}
+
+// definition reads a line of a short list that says what a part of the system
+// is: its tag, and a text with a power, "AMP-1 | two channel 150W/ch @ 70V".
+func (sr *sheetReader) definition(n int, slots []slot) (Fact, bool) {
+	if len(slots) != 2 || lookOf(slots[0].cell)&(lookTag|lookAmp|lookControl) == 0 {
+		return Fact{}, false
+	}
+	v := slots[1]
+	t := oneLine(text(v.cell))
+	if v.cell.Kind != grid.String || len(t) > maxText || !reLabelWatts.MatchString(t) {
+		return Fact{}, false
+	}
+	return Fact{Key: oneLine(text(slots[0].cell)), Text: t, At: sr.p.ref(n, v.col), Cell: v.cell}, true
 }
 
 // leave makes an Outside of what a line holds beside all tables.

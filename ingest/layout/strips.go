@@ -35,7 +35,7 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 			small := len(s.slots) == 1 || len(out[n-1].slots) == 1
 			wordy := s.data == 0 && out[n-1].data == 0
 			if wordy && (is[i] || outIs[n-1]) && bridgedBelow(l, below, out[n-1].to, s.from) ||
-				near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) {
+				near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) && !f.keyedBy(&s, out[:n-1]) {
 				out[n-1] = f.joinStrips(l, out[n-1], s)
 				outIs[n-1] = true
 				continue
@@ -92,6 +92,19 @@ func (f *finder) halves(s strip) []strip {
 		return out
 	}
 	return []strip{s}
+}
+
+// keyedBy reports whether a header begins with words that also stand in a table
+// further left: "Control | Rated W" behind a list with a column "Control" is
+// the list of the controls, whatever stands between the two.
+func (f *finder) keyedBy(s *strip, earlier []strip) bool {
+	if len(s.slots) < 2 || !f.worthATable(s) {
+		return false
+	}
+	first := vocabulary.Fold(oneLine(text(s.slots[0].cell)))
+	return slices.ContainsFunc(earlier, func(e strip) bool {
+		return slices.ContainsFunc(e.slots, func(x slot) bool { return vocabulary.Fold(oneLine(text(x.cell))) == first })
+	})
 }
 
 // separate decides whether two headers beside each other belong to two tables.
