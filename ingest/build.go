@@ -21,6 +21,7 @@ type builder struct {
 	facts       []layout.Fact // what the title blocks say, in reading order
 	said        []said        // what sentences say of amplifiers
 	loose       []said        // of two amplifiers or more that no row names
+	bare        []bareRating  // what sentences rate by name and watts alone
 	spoken      []spoken      // the texts outside the tables
 	routes      []route       // what they say of places and outputs
 	carried     []carried     // what they say of controls
@@ -124,6 +125,7 @@ func (b *builder) build() *schedule.Job {
 	b.gatherDirectory()
 	b.gatherPlaces()
 	b.linesFed()
+	b.hearNames()
 	b.hearRoutes()
 	b.gatherLengthUnits()
 	b.collectNames()
@@ -143,7 +145,6 @@ func (b *builder) build() *schedule.Job {
 	b.zonesInTurn()
 	b.hangOnOnly()
 	b.applySaid()
-	b.hearLists()
 	b.link()
 	b.leaveOut()
 	b.totals()

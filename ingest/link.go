@@ -23,6 +23,7 @@ func (b *builder) link() {
 	b.claimedLoads()
 	b.unusedChannels()
 	b.lineVolts()
+	b.loadsNotRatings()
 	b.ratings()
 	b.pendingTaps()
 	b.reaches()

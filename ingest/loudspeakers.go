@@ -130,6 +130,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	if len(t.groups) > 1 {
 		out = b.groups(l, &t)
 	}
+	if z := l.LowImpedance; z.Low != z.High && !b.lookOnly {
+		b.ask(z.At, string(vocabulary.Impedance), "without a transformer: what is its impedance?", "what this loudspeaker draws from its line")
+	}
 	if spare > 0 {
 		s := *l
 		s.Status, s.Run = schedule.Spare, nil

@@ -4,7 +4,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -33,10 +32,9 @@ type route struct {
 	watts   seen // the output's rating; nothing if none is said
 }
 
-// A carried is what a note says that controls carry, or lines give.
+// A carried is what a note says that controls carry, or amplifiers give.
 type carried struct {
 	controls []string
-	lines    []string
 	amps     []string
 	watts    seen
 	at       service // the places that they are on, if the note says so
@@ -118,8 +116,8 @@ func statements(text string) []string {
 	}
 }
 
-// carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls or lines that rows
-// name, with the power behind them.
+// carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls that rows name, or
+// several amplifiers, with the power behind them.
 func (b *builder) carriedIn(s seen) []carried {
 	var out []carried
 	start := 0
@@ -141,8 +139,6 @@ func (b *builder) carriedIn(s seen) []carried {
 				switch k := join.Key(tag); {
 				case b.dir.controls[k]:
 					c.controls = append(c.controls, tag)
-				case b.places.lines[k] && strings.ContainsFunc(tag, unicode.IsLetter):
-					c.lines = append(c.lines, tag)
 				case b.dir.ampRefs[k]:
 					c.amps = append(c.amps, tag)
 				default:
@@ -150,7 +146,7 @@ func (b *builder) carriedIn(s seen) []carried {
 				}
 			}
 		}
-		if len(c.controls)+len(c.lines)+len(c.amps) == 0 || len(c.amps) == 1 {
+		if len(c.controls)+len(c.amps) == 0 || len(c.amps) == 1 {
 			return nil
 		}
 		out = append(out, c)
@@ -363,7 +359,6 @@ func (b *builder) applyRoutes() {
 	}
 	b.runSpokenLines()
 	for _, c := range b.carried {
-		b.rateLines(c)
 		for _, tag := range c.controls {
 			k := b.controls[b.controlNames.Find(tag).Key]
 			if k == nil && c.at.had() && b.placesKnown(&c.at) {

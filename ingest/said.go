@@ -24,6 +24,7 @@ import (
 type said struct {
 	notation.RatedAmplifier
 	source schedule.Source
+	bare   bool // watts beside a name and no word that says what they are
 }
 
 // saidIn finds the sentences about amplifiers in the texts of a sheet, each
@@ -66,7 +67,12 @@ func sentence(text string, at schedule.Ref) []said {
 	}
 	var out []said
 	for _, a := range list {
-		out = append(out, said{a, schedule.Source{At: at, Written: text, How: schedule.FromTitle}})
+		s := said{RatedAmplifier: a, source: schedule.Source{At: at, Written: text, How: schedule.FromTitle}}
+		s.bare = !a.Worded && a.Outputs == 0 && !a.PerOutput
+		if a.Name == "" && s.bare && slices.ContainsFunc(a.Ways, func(w notation.NamedWatts) bool { return !usualOutput(w.W) }) {
+			continue // loads, more likely
+		}
+		out = append(out, s)
 	}
 	return out
 }
@@ -410,8 +416,17 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	}
 }
 
-// applyToLoose is for channels without an amplifier.
+// applyToLoose is for channels without an amplifier, and for those of any
+// amplifier that the sentence names.
 func (b *builder) applyToLoose(s *said, at seen) {
+	for _, w := range s.Ways {
+		if c := b.channelNamed(w.Name); c != nil && w.W > 0 && len(b.channelRated[c]) == 0 {
+			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
+			if s.bare {
+				b.bare = append(b.bare, bareRating{c, w.W, at})
+			}
+		}
+	}
 	for _, c := range b.job.Channels {
 		if c.Amplifier != nil {
 			continue
@@ -423,11 +438,6 @@ func (b *builder) applyToLoose(s *said, at seen) {
 		if len(b.channelRated[c]) > 0 {
 			continue
 		}
-		for _, w := range s.Ways {
-			if w.W > 0 && channelID(w.Name) == channelID(c.Name) {
-				b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
-			}
-		}
 		if n, err := strconv.Atoi(channelID(c.Name)); err == nil && s.Outputs > 0 && n > s.Outputs {
 			continue // an output that the amplifier has not
 		}
@@ -435,6 +445,33 @@ func (b *builder) applyToLoose(s *said, at seen) {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)
 		}
 	}
+}
+
+// channelNamed is the only channel of a name: its own, or that of the line
+// that it feeds; nil if there is none or several.
+func (b *builder) channelNamed(name string) *schedule.Channel {
+	var found *schedule.Channel
+	for _, c := range b.job.Channels {
+		if channelID(c.Name) != channelID(name) {
+			continue
+		}
+		if found != nil {
+			return nil
+		}
+		found = c
+	}
+	if e := b.dir.lines[join.Key(name)]; found == nil && e != nil && !e.several && len(e.outlet.channels) == 1 {
+		var a *schedule.Amplifier
+		if e.outlet.amp != "" {
+			a = b.amps[b.ampNames.Find(e.outlet.amp).Key]
+		}
+		k := channelKey{channel: channelID(e.outlet.channels[0])}
+		if a != nil {
+			k.amp = a.Key
+		}
+		found = b.channels[k]
+	}
+	return found
 }
 
 // sentenceName is the name that a text of an amplifier gives it as a sentence:

@@ -14,11 +14,12 @@ func TestListsOfRatings(t *testing.T) {
 		want        []string
 	}{
 		{"outputs", "Line 1: 60 W, line 2: 120 W", []string{"1 60 W ? V", "2 120 W ? V"}},
-		{"one that the table has not", "Line 1: 60 W, line 9: 120 W", []string{"1 ? W ? V", "2 ? W ? V"}},
+		{"one that the table has not", "Line 1: 60 W, line 9: 120 W", []string{"1 60 W ? V", "2 ? W ? V"}},
+		{"usual watts that are the loads", "Line 1: 10 W, line 2: 15 W", []string{"1 ? W ? V", "2 ? W ? V"}},
 		{"loads, not ratings", "Line 1: 17 W, line 2: 23 W", []string{"1 ? W ? V", "2 ? W ? V"}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+tt.title+"\ntag | tap[W] | channel\nLS-1 | 5 | 1\nLS-2 | 5 | 2"))
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+tt.title+"\ntag | tap[W] | channel\nLS-1 | 10 | 1\nLS-2 | 15 | 2"))
 			want(t, "channels", channelRatings(j), tt.want)
 		})
 	}

@@ -319,6 +319,9 @@ func jobColumn(t *table) *column {
 				if _, ok := notation.Missing(v.Text); ok {
 					continue
 				}
+				if len(notation.PowersIn(v.Text, notation.Auto)) > 0 {
+					break // a device, whatever the header says
+				}
 				k := join.Key(v.Text)
 				if first != "" && k != first {
 					return c

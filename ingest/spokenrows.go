@@ -22,30 +22,7 @@ func (b *builder) rateAmplifiers(list []carried) {
 			continue
 		}
 		for _, name := range c.amps {
-			b.said = append(b.said, said{notation.RatedAmplifier{Name: name, W: p.W, Worded: true}, c.watts.source})
-		}
-	}
-}
-
-// rateLines gives the outputs of lines that a note rates their ratings.
-func (b *builder) rateLines(c carried) {
-	for _, name := range c.lines {
-		var found *schedule.Channel
-		for _, ch := range b.job.Channels {
-			if join.Key(ch.Name) != join.Key(name) {
-				continue
-			}
-			if found != nil {
-				found = nil // several outputs of that name
-				break
-			}
-			found = ch
-		}
-		if found == nil || len(b.channelRated[found]) > 0 {
-			continue
-		}
-		if out, s := b.rating(c.watts); len(out) > 0 {
-			b.noteChannelRating(found, out, s)
+			b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: name, W: p.W, Worded: true}, source: c.watts.source})
 		}
 	}
 }

@@ -99,6 +99,8 @@ type saidOf struct {
 	RatedAmplifier
 	worded  bool // a word for an amplifier stood there
 	outputs bool // watts were said of each output
+	counted bool // outputs were counted in words: "3 circuits"
+	direct  bool // its watts go into a few ohms, not onto a line
 }
 
 // clause reads one clause and joins it to those before.
@@ -171,7 +173,7 @@ func (r *sentenceReading) finish() []RatedAmplifier {
 			continue
 		}
 		wayed := slices.ContainsFunc(a.Ways, func(w NamedWatts) bool { return w.W > 0 })
-		if a.Name == "" && !a.worded && !wayed && !(a.outputs && a.W > 0) {
+		if a.Name == "" && !a.worded && !wayed && !(a.W > 0 && (a.outputs || a.counted && a.PerOutput)) {
 			continue
 		}
 		a.Worded = a.worded

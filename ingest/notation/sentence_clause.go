@@ -15,6 +15,7 @@ type clauseReading struct {
 	each    bool     // "each"
 	outputs bool     // "each output", which waits for its watts
 	zones   int      // zones counted
+	fed     bool     // outputs were named before their amplifier: "A circuits on amplifier 1"
 	foreign bool     // a loudspeaker, control or cable is spoken of
 	glued   bool     // "of", "de" stood directly before
 	was     bool     // the next watts are those of before
@@ -28,7 +29,7 @@ func (c *clauseReading) last() *saidOf { return &c.group[len(c.group)-1] }
 // amplifier or one for an output.
 func (c *clauseReading) leadingNames() {
 	names, n := c.names(0)
-	if n == 0 || n >= len(c.tokens) || isOtherKind(c.tokens[0].text) || n == 1 && isAmpCode(c.tokens[0].text) || !c.opensRating(n) {
+	if n == 0 || n >= len(c.tokens) || isOtherKind(c.tokens[0].text) || n == 1 && (isAmpCode(c.tokens[0].text) || c.letteredOutputs() > 0) || !c.opensRating(n) {
 		return
 	}
 	for i, name := range names {
@@ -137,13 +138,18 @@ func isOtherKind(letters string) bool {
 func (c *clauseReading) step() {
 	ofBefore := c.glued
 	c.glued = false
-	for _, read := range []func() bool{c.amplifier, c.outputsCounted, c.codedOutput, c.laterName} {
+	for _, read := range []func() bool{c.amplifier, c.outputsCounted, c.codedOutput, c.laterName, c.lettered} {
 		if read() {
 			return
 		}
 	}
 	if w, n := c.power(c.at); n > 0 {
 		c.at += n
+		if k := c.intoOhms(); k > 0 {
+			c.at += k // 250 W at 4 Ω: no rating of a line
+			c.pending, c.last().direct = 0, c.last().W == 0
+			return
+		}
 		c.watts(w, n, ofBefore)
 		return
 	}
@@ -189,6 +195,7 @@ func (c *clauseReading) outputsCounted() bool {
 		if a := c.last(); a.Outputs <= 1 || count > 1 { // 3 x 60 W, one output per zone
 			a.Outputs = count
 		}
+		c.last().counted = true
 		if c.at < len(c.tokens) && (c.tokens[c.at].is("x") || c.tokens[c.at].is("*")) {
 			if w, k := c.power(c.at + 1); k > 0 { // 4 channels x 250 W
 				c.at += 1 + k
@@ -218,6 +225,19 @@ func (c *clauseReading) outputsCounted() bool {
 	c.at = next + 1 + m
 	a.Outputs, a.W, a.PerOutput = count, w, true
 	return true
+}
+
+// intoOhms is the number of tokens of the impedance behind a power, "@ 4 Ω"; 0
+// if there is none.
+func (c *clauseReading) intoOhms() int {
+	i := c.at
+	for i < len(c.tokens) && (c.tokens[i].is("@") || c.tokens[i].is("/") || c.tokens[i].is("(") || c.tokens[i].kind == wordToken && isAt(c.tokens[i].text)) {
+		i++
+	}
+	if _, n := c.unit(i, resistanceUnits.class); n > 0 {
+		return i - c.at + n
+	}
+	return 0
 }
 
 func isAt(word string) bool {
@@ -280,9 +300,13 @@ func (c *clauseReading) phrase() bool {
 				c.last().PerZone = true
 				return true
 			}
-			c.last().Outputs = c.zones
+			c.last().Outputs, c.last().PerZone = c.zones, true
 			c.eachOutput()
 		case "all outputs":
+			if list := c.list(false); len(list) > 0 { // toutes les lignes A
+				c.addWays(list)
+				return true
+			}
 			if c.last().W > 0 && !c.last().PerOutput {
 				c.last().TotalW, c.last().W = c.last().W, 0 // 480 W all channels
 				c.last().outputs = true
@@ -388,6 +412,9 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		a.Doubts |= OtherPower // the first power counts
 	default:
 		a.W = w
+		if of && c.zones > 0 && a.Outputs == 0 { // 3 zones of 60 W
+			a.Outputs, a.PerZone = c.zones, true
+		}
 		a.PerOutput = a.PerOutput || of && a.Outputs > 0 || c.each
 		a.outputs = a.outputs || c.outputs
 	}
@@ -463,6 +490,9 @@ func (c *clauseReading) named(name string) {
 		c.pending = 0
 	}
 	a := c.last()
+	if a.Name == "" && len(a.Ways) > 0 {
+		c.fed, c.pending = true, 0 // what follows is said of the amplifier
+	}
 	a.Name, a.worded = name, true
 }
 
@@ -485,15 +515,22 @@ func (c *clauseReading) bareFigure(i int) bool {
 	return i+1 >= len(c.tokens) || !c.tokens[i+1].is("x") && !c.tokens[i+1].is("*") && c.outputWord(i+1) == 0
 }
 
-// settle gives what was said of all amplifiers of the clause to each of them.
+// settle gives what was said of several amplifiers of the clause together, or
+// of all of them, to each.
 func (c *clauseReading) settle() {
+	for i := len(c.group) - 2; i >= 0; i-- { // P1 and P2: 120 W
+		a, next := &c.group[i], &c.group[i+1]
+		if !a.direct && a.W == 0 && len(a.Ways) == 0 && a.Outputs == 0 && a.TotalW == 0 && next.W > 0 {
+			a.W, a.PerOutput, a.Outputs, a.Doubts = next.W, next.PerOutput, next.Outputs, a.Doubts|next.Doubts
+		}
+	}
 	last := *c.last()
 	for i := range c.group {
 		a := &c.group[i]
-		if a.W == 0 && len(a.Ways) == 0 && a.Outputs == 0 && last.W > 0 {
-			a.W, a.PerOutput, a.Outputs, a.Doubts = last.W, last.PerOutput, last.Outputs, a.Doubts|last.Doubts
+		if c.fed && a.W == 0 && last.W > 0 && c.each { // A circuits on VA1, B circuits on VA2, both 250 W a circuit
+			a.W, a.PerOutput = last.W, last.PerOutput
 		}
-		if len(a.AtV) == 0 {
+		if len(a.AtV) == 0 && !a.direct {
 			a.AtV = slices.Clone(last.AtV)
 		}
 		a.worded = a.worded || last.worded

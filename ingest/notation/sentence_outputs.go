@@ -2,6 +2,33 @@ package notation
 
 import "strings"
 
+// letteredOutputs is the number of tokens of outputs of one letter before their
+// word, "A circuits"; 0 if there are none. "60 W A CIRCUIT" has none.
+func (c *clauseReading) letteredOutputs() int {
+	t := c.tokens[c.at]
+	if t.kind != wordToken || len([]rune(t.raw)) != 1 || t.raw != strings.ToUpper(t.raw) || c.at+1 >= len(c.tokens) || !c.tokens[c.at+1].gap {
+		return 0
+	}
+	if e, n, ok := words("said").at(c.tokens, c.at); ok && n > 1 && e.kind == "each output" {
+		return 0
+	}
+	if n := c.outputWord(c.at + 1); n > 0 {
+		return 1 + n
+	}
+	return 0
+}
+
+// lettered reads such outputs.
+func (c *clauseReading) lettered() bool {
+	n := c.letteredOutputs()
+	if n > 0 {
+		name := c.tokens[c.at].raw
+		c.at += n
+		c.addWays([]string{name})
+	}
+	return n > 0
+}
+
 // namedOutputs reads a word for an output with names behind it: "ch 1 and 2".
 func (c *clauseReading) namedOutputs() bool {
 	n := c.outputWord(c.at)
@@ -16,11 +43,21 @@ func (c *clauseReading) namedOutputs() bool {
 			return true
 		}
 	}
-	list := c.list(false)
+	c.addWays(c.list(false))
+	return true
+}
+
+// addWays adds outputs to the amplifier being read, or to the next where
+// outputs stand before theirs: "A circuits on amplifier 1, B circuits on
+// amplifier 2".
+func (c *clauseReading) addWays(list []string) {
+	if len(list) > 0 && c.fed && c.last().Name != "" {
+		c.group = append(c.group, saidOf{})
+		c.pending = 0
+	}
 	for _, name := range list {
 		c.addWay(name)
 	}
-	return true
 }
 
 // codedOutput reads an output with its amplifier in front, "A1.2 = 60 W".

@@ -51,9 +51,22 @@ func TestParseRatingSentence(t *testing.T) {
 		{"Verstärker TR, 4 Ausgänge, 240 W", []RatedAmplifier{{Name: "TR", Outputs: 4, W: 240, Doubts: FrameOrOutput}}},
 		{"Booster B1: zone 1, 2 (80 W)", []RatedAmplifier{{Name: "B1", W: 80, Zones: []string{"1", "2"}}}},
 		{"25 VOLT SYSTEM, ONE 50 WATT BOOSTER, ALL ON ONE PAIR", []RatedAmplifier{{W: 50, AtV: []float64{25}}}},
+		{"Amplifier A, 250 W, feeds all A circuits; amplifier B, 250 W, feeds all B circuits", []RatedAmplifier{
+			{Name: "A", W: 250, Ways: []NamedWatts{{Name: "A"}}}, {Name: "B", W: 250, Ways: []NamedWatts{{Name: "B"}}}}},
+		{"Ampli 1 (240 W) : toutes les lignes A - Ampli 2 (240 W) : toutes les lignes B", []RatedAmplifier{
+			{Name: "1", W: 240, Ways: []NamedWatts{{Name: "A"}}}, {Name: "2", W: 240, Ways: []NamedWatts{{Name: "B"}}}}},
+		{"Lines 1-3 120W each, line 4 60W", []RatedAmplifier{ways("", nil, NamedWatts{"1", 120}, NamedWatts{"2", 120}, NamedWatts{"3", 120}, NamedWatts{"4", 60})}},
+		{"Lines 1 and 2 on Amp A (120 W), line 3 on Amp B (60 W)", []RatedAmplifier{
+			{Name: "A", W: 120, Ways: []NamedWatts{{Name: "1"}, {Name: "2"}}, Doubts: FrameOrOutput}, {Name: "B", W: 60, Ways: []NamedWatts{{Name: "3"}}}}},
+		{"Amp P1 and P2 are 120 W each, amp P3 is standby", []RatedAmplifier{n("P1", 0, 120), n("P2", 0, 120)}},
+		{"Zentrale: 3 Kreise, je 40 W", []RatedAmplifier{n("", 3, 40)}},
+		{"Centrale: 3 circuiti da 60 W", []RatedAmplifier{n("", 3, 60)}},
+		{"1 versterker met 3 zones van 60 W", []RatedAmplifier{{Amplifiers: 1, Outputs: 3, W: 60, PerOutput: true, PerZone: true}}},
+		{"CH1: 250 W @ 4 Ω, CH2: 120 W @ 70 V", []RatedAmplifier{{Name: "CH2", W: 120, AtV: []float64{70}}}},
 		{"Amp: 30 watts", []RatedAmplifier{{W: 30}}},
 		{"100 V, amp 20 W", []RatedAmplifier{{W: 20, AtV: at100}}},
-		{"A circuits on amplifier VA1, B circuits on amplifier VA2, both 250 W a circuit", []RatedAmplifier{n("VA1", 0, 250), n("VA2", 0, 250)}},
+		{"A circuits on amplifier VA1, B circuits on amplifier VA2, both 250 W a circuit", []RatedAmplifier{
+			{Name: "VA1", W: 250, PerOutput: true, Ways: []NamedWatts{{Name: "A"}}}, {Name: "VA2", W: 250, PerOutput: true, Ways: []NamedWatts{{Name: "B"}}}}},
 	} {
 		t.Run(tt.in, func(t *testing.T) {
 			got, err := ParseRatingSentence(tt.in, Auto)
@@ -145,7 +158,7 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"Amp X: way 1 = dome floor, way 2 = foyer":              "X 1=0W 2=0W",
 		"Amp A (120 W) zones 1 to 3; amp B (60 W) zones 4 to 6": "A 120W zone 1 zone 2 zone 3; B 60W zone 4 zone 5 zone 6",
 		"AMP-1 2 x 120 W / 100 V, AMP-2 2 x 60 W / 100 V":       "AMP-1 2x 120W each 100V; AMP-2 2x 60W each 100V", "AMP 1 : 120 W - AMP 2 : 240 W sous 100 V": "1 120W 100V; 2 240W 100V",
-		"2. AMP-1: FOUR CHANNEL, 75 W/CH. AMP-2: TWO CHANNEL, 300 W/CH.": "AMP-1 4x 75W each; AMP-2 2x 300W each", "Amp: 2 zones, 30W per zone": "2x 30W each",
+		"2. AMP-1: FOUR CHANNEL, 75 W/CH. AMP-2: TWO CHANNEL, 300 W/CH.": "AMP-1 4x 75W each; AMP-2 2x 300W each", "Amp: 2 zones, 30W per zone": "2x 30W each per zone",
 		"Versterker: zone 1 uitgang 1 (60W), zone 2 uitgang 2 (120W)": "1=60W 2=120W zone 1 zone 2",
 		"Amplifier 4 x 60 W, one output per zone":                     "4x 60W each per zone", "Verstärker 3 x 60 W, je Zone ein Ausgang": "3x 60W each per zone", "Amplificateur 100 V, 3 x 60 W, une sortie par zone": "3x 60W each 100V per zone",
 		"Amplifier 4 channel, 60W per channel (ch = zone)": "4x 60W each per zone", "Verstärker, 2 Linienausgänge je 120 W / 100 V": "2x 120W each 100V",

@@ -170,11 +170,12 @@ func ratingCompound(word string) bool {
 func splitFigures(tokens []token, style Style) []token {
 	var out []token
 	for i, t := range tokens {
-		spaced := t.kind == figureToken && strings.Contains(t.raw, " ") && i > 0 && tokens[i-1].kind == wordToken
+		spaced := t.kind == figureToken && strings.Contains(t.raw, " ") && i > 0
 		if spaced {
-			_, output := words("output").phrases[tokens[i-1].text]
-			_, name := words("name").phrases[tokens[i-1].text]
-			spaced = output || name || !t.gap
+			word := beforeList(tokens, i)
+			_, output := words("output").phrases[word.text]
+			_, name := words("name").phrases[word.text]
+			spaced = output || name || !t.gap && tokens[i-1].kind == wordToken
 		}
 		if !spaced {
 			out = append(out, t)
@@ -191,6 +192,22 @@ func splitFigures(tokens []token, style Style) []token {
 		}
 	}
 	return out
+}
+
+// beforeList is the word before the list or range of figures that ends at
+// tokens[i]: that for lines of "lines 1-3"; none if something else stands there.
+func beforeList(tokens []token, i int) token {
+	for i--; i >= 0; i-- {
+		t := tokens[i]
+		switch {
+		case t.kind == figureToken, t.is("-"), t.is("+"), t.is("&"), t.is(","), t.kind == wordToken && (isAnd(t.text) || isRangeWord(t.text)):
+		case t.kind == wordToken:
+			return t
+		default:
+			return token{}
+		}
+	}
+	return token{}
 }
 
 // longestCode is the longest name that a sentence gives an amplifier or an

@@ -1,0 +1,29 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// Amplifiers and lines may bear any names: a note is read by those that rows
+// use. The notes are common practice, no source.
+func TestNotesByTheNamesInUse(t *testing.T) {
+	for _, tt := range []struct {
+		name, note, rows string
+		want             []string
+	}{
+		{"a name of two words", "HV 1: 60 W, HV 2: 2 x 120 W", "LS-1 | 5 | HV 1 | 1\nLS-2 | 5 | HV 2 | 2", []string{"HV 1 / 1 60 W ? V", "HV 2 / 2 120 W ? V", "HV 2 / 1 120 W ? V"}},
+		{"a plain word", "North rack: 2 outputs of 15 W. South rack: 2 outputs of 60 W.", "LS-1 | 5 | North | 1\nLS-2 | 5 | South | 1",
+			[]string{"North / 1 15 W ? V", "South / 1 60 W ? V", "North / 2 15 W ? V", "South / 2 60 W ? V"}},
+		{"two names and one rating", "M1 and M2 are 120 W each, M3 is standby", "LS-1 | 5 | M1 | 1\nLS-2 | 5 | M2 | 1", []string{"M1 / 1 120 W ? V", "M2 / 1 120 W ? V"}},
+		{"lines", "PA system: HR-1, HR-2: 100 W amp channel", "LS-1 | 5 | | HR-1\nLS-2 | 5 | | HR-2", []string{"HR-1 100 W ? V", "HR-2 100 W ? V"}},
+		{"loads of lines", "L1 5 W, L2 10 W", "LS-1 | 5 | | L1\nLS-2 | 10 | | L2", []string{"L1 ? W ? V", "L2 ? W ? V"}},
+		{"into a few ohms", "L1: 250 W @ 4 ohm, L2: 120 W", "LS-1 | 5 | | L1\nLS-2 | 10 | | L2", []string{"L1 ? W ? V", "L2 120 W ? V"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+tt.note+"\ntag | tap[W] | amplifier | channel\n"+tt.rows))
+			want(t, "channels", channelRatings(j), tt.want)
+		})
+	}
+}
