@@ -94,7 +94,7 @@ func BenchmarkThousandJobs(b *testing.B) {
 	for b.Loop() {
 		timed("inflate", func(i int) { inflate(b, files[i%len(files)]) })
 		timed("rules", func(i int) {
-			r, _ := examine(jobs[i%len(jobs)], s)
+			r, _ := examine(nil, jobs[i%len(jobs)], s)
 			speakers += loudspeakers(r.Job)
 		})
 		timed("both", func(i int) { Check(jobs[i%len(jobs)], s) })

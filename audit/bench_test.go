@@ -36,7 +36,7 @@ func benchmarkExamine(b *testing.B, n int, faults bool) {
 	s := DefaultSettings()
 	b.ReportAllocs()
 	for b.Loop() {
-		examine(j, s)
+		examine(nil, j, s)
 	}
 }
 
@@ -51,8 +51,8 @@ func BenchmarkRemedies100(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		b.StopTimer()
-		r, x := examine(j, s)
+		r, x := examine(nil, j, s)
 		b.StartTimer()
-		x.remedy(r)
+		x.remedy(r, triesAJob)
 	}
 }

@@ -11,8 +11,11 @@ import (
 // Check audits one job: it runs every rule, computes the remedies and returns
 // everything worked out on the way. It depends on the job and the settings
 // alone, changes neither, and gives the same result every time.
-func Check(job *schedule.Job, s *Settings) *Result {
-	r, x := examine(job, s)
+func Check(job *schedule.Job, s *Settings) *Result { return check(nil, job, s) }
+
+// check is Check with a question whether to stop; see CheckUntil.
+func check(stop func() error, job *schedule.Job, s *Settings) *Result {
+	r, x := examine(stop, job, s)
 	if x.circuit == nil {
 		return r
 	}
@@ -21,14 +24,14 @@ func Check(job *schedule.Job, s *Settings) *Result {
 		x.uses(r)
 		return nil
 	})
-	x.remedy(r)
+	x.remedy(r, triesAJob)
 	return r
 }
 
 // examine is Check without remedies.
-func examine(job *schedule.Job, s *Settings) (*Result, *Examination) {
+func examine(stop func() error, job *schedule.Job, s *Settings) (*Result, *Examination) {
 	r := &Result{Job: job, Settings: s}
-	x := &Examination{Job: job, result: r}
+	x := &Examination{Job: job, result: r, stop: stop}
 	if !x.attempt("circuit", func() error {
 		x.circuit = newCircuit(job, s)
 		x.networks = x.circuit.networksOf()
@@ -55,6 +58,7 @@ func examine(job *schedule.Job, s *Settings) (*Result, *Examination) {
 // attempt runs a step. An error or a panic from it means that the step broke:
 // never a finding, nor the lack of one.
 func (x *Examination) attempt(name string, step func() error) (ok bool) {
+	x.pause()
 	findings, passed, unshown := len(x.result.Findings), len(x.result.Passed), len(x.result.Unshown)
 	broke := func(what any) {
 		x.result.Broken = append(x.result.Broken, fmt.Sprintf("%s: %v", name, what))
@@ -63,7 +67,11 @@ func (x *Examination) attempt(name string, step func() error) (ok bool) {
 		x.result.Unshown = x.result.Unshown[:unshown]
 	}
 	defer func() {
-		if p := recover(); p != nil {
+		switch p := recover().(type) {
+		case nil:
+		case ended:
+			panic(p)
+		default:
 			broke(p)
 			ok = false
 		}

@@ -229,10 +229,8 @@ func (c *circuit) findSoleControls() {
 		if z := indexOf(c.zoneAt, l.Zone); z >= 0 {
 			c.serves[z], c.names[z] = several, true
 		}
-		for z, ctl := range c.serves {
-			if ctl >= 0 && c.job.Controls[ctl] == l.Control {
-				c.serves[z] = several
-			}
+		if z := indexOf(c.zoneAt, l.Control.Zone); z >= 0 && c.serves[z] >= 0 && c.job.Controls[c.serves[z]] == l.Control {
+			c.serves[z] = several
 		}
 	}
 	for z, ctl := range c.serves {

@@ -19,7 +19,10 @@ type Examination struct {
 	result   *Result
 	asked    map[question]int // position in result.Questions, plus one
 	taken    map[schedule.Ref][]schedule.Assumption
-	cures    []cure // remedies that were kept, with their changes
+	cures    []cure       // remedies that were kept, with their changes
+	stop     func() error // nil never stops
+	steps    int          // since the beginning; see step
+	tried    int          // devices that remedies were tried on; see triesAJob
 }
 
 // A question is what makes two questions one.
@@ -69,6 +72,7 @@ type equipment struct{ kind, name string }
 // the interval only straddles limits the highest of them is possible; without
 // an upper bound nothing is shown, and the gaps become questions.
 func (x *Examination) judge(c *claim) Verdict {
+	x.step()
 	certain, possible := x.weigh(c)
 	switch {
 	case !c.measured.Known, math.IsNaN(c.measured.Low), math.IsNaN(c.measured.High):

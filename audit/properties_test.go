@@ -448,9 +448,9 @@ func TestRemediesHold(t *testing.T) {
 	kinds := map[string]int{}
 	overloads, cured := 0, 0
 	eachRandomJob(t, func(t *testing.T, rng *rand.Rand, j *schedule.Job) {
-		r, x := examine(j, DefaultSettings())
+		r, x := examine(nil, j, DefaultSettings())
 		before := grave(r)
-		x.remedy(r)
+		x.remedy(r, triesAJob)
 		for _, f := range r.Findings {
 			load := x.circuit.sameNode(f)
 			known := load.load.Watts.bounded() && load.lowRows+load.oddRows == 0

@@ -27,8 +27,9 @@ type cure struct {
 	change  func(*schedule.Job)
 }
 
-// remedy computes the remedies of all findings of a result.
-func (x *Examination) remedy(r *Result) {
+// remedy computes the remedies of the findings of a result, the worst first,
+// until changes were tried on so many devices.
+func (x *Examination) remedy(r *Result, tries int) {
 	if x.circuit == nil {
 		return
 	}
@@ -36,13 +37,30 @@ func (x *Examination) remedy(r *Result) {
 	for _, w := range r.Waived {
 		before[w.Finding.Rule.Name+"\x1f"+w.Finding.key] = w.Finding.Grade
 	}
-	for _, f := range r.Findings {
+	for i, f := range r.Findings {
+		if x.tried > tries {
+			left := counted(float64(len(r.Findings)-i), "finding")
+			for _, f := range r.Findings[i:] {
+				f.NoRemedy = "No remedy was worked out: each is tried on the whole job, which is done for its worst findings only, not for its last " + left + "."
+			}
+			return
+		}
 		p := &repair{x: x, c: x.circuit, f: f, before: before}
 		x.attempt("remedies of "+f.Rule.Name, func() error { p.find(); return nil })
 		if len(f.Remedies) == 0 {
 			f.NoRemedy = p.onSite()
 		}
 	}
+}
+
+// triesAJob is how many devices remedies of one job are tried on, about: all of
+// its devices count at each try. It is some ten seconds of work; a job of 500
+// devices may have 10,000 tries.
+const triesAJob = 5_000_000
+
+// devices is the number of devices of a job.
+func devices(j *schedule.Job) int {
+	return len(j.Loudspeakers) + len(j.Zones) + len(j.Controls) + len(j.Channels) + len(j.Amplifiers) + len(j.Cables)
 }
 
 // grave lists the findings of grade fault and danger by rule and key.
@@ -139,6 +157,8 @@ func (p *repair) amplifier() int {
 // try applies a change to a copy of the job and examines it again. It returns
 // the new state when the finding is gone and nothing grave was added, else nil.
 func (p *repair) try(change func(*schedule.Job)) *circuit {
+	p.x.pause()
+	p.x.tried += devices(p.x.Job)
 	job := p.x.Job.Clone()
 	change(job)
 	p.change = change
@@ -147,7 +167,7 @@ func (p *repair) try(change func(*schedule.Job)) *circuit {
 	for _, l := range job.Loudspeakers {
 		l.Measured, l.RowTotal = schedule.Quantity[schedule.Ohms]{}, keepTotal(l)
 	}
-	after, x := examine(job, p.c.set)
+	after, x := examine(p.x.stop, job, p.c.set)
 	if len(after.Broken) > 0 {
 		return nil
 	}

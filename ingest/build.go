@@ -58,6 +58,8 @@ type builder struct {
 	onChannel    []channelControl
 	looseTags    map[string][]*schedule.Loudspeaker // tags without the word for a loudspeaker; nil until asked for
 
+	speaks map[*row]*row // which row tells the control of which; see speaker and forget
+
 	lookOnly bool // while a row that does not count is worked out: create nothing
 }
 
@@ -99,7 +101,8 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 		ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),
-		origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool)}
+		origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool),
+		speaks: make(map[*row]*row)}
 }
 
 // build makes the job.
@@ -158,6 +161,7 @@ func (b *builder) build() *schedule.Job {
 
 // each calls do for every row of a kind that counts.
 func (b *builder) each(kind deviceKind, do func(*row)) {
+	b.forget()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			b.opts.watch.Step()

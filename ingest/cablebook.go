@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"math"
+	"slices"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -50,6 +51,26 @@ func (t *table) follow(from, to *column) {
 			byEnd[join.Key(s.text)] = r
 		}
 	}
+	// What is upstream of a row is worked out once: a line may be as long as the sheet.
+	feeds := make(map[*row]*feed)
+	upstream := func(r *row) *feed {
+		var path []*row
+		for at := r; at != nil && feeds[at] == nil; at = byEnd[join.Key(feeds[at].root.text)] {
+			feeds[at] = &feed{root: at.at(from)} // in a ring it is where the ring closes
+			path = append(path, at)
+		}
+		for _, at := range slices.Backward(path) {
+			f := feeds[at]
+			own := f.root
+			if up := byEnd[join.Key(own.text)]; up != nil {
+				f.root, f.control = feeds[up].root, feeds[up].control
+			}
+			if notation.KeyOf(own.text).Kind == notation.KeyControl {
+				f.control = own
+			}
+		}
+		return feeds[r]
+	}
 	for _, r := range t.rows {
 		if r.Class != layout.Device || !r.at(from).had() {
 			continue
@@ -58,19 +79,12 @@ func (t *table) follow(from, to *column) {
 		if up != nil && up != r {
 			behind[up] = append(behind[up], r)
 		}
-		f := &feed{}
-		for at, steps := r, 0; at != nil && steps <= len(t.rows); steps++ {
-			f.root = at.at(from)
-			if !f.control.had() && notation.KeyOf(f.root.text).Kind == notation.KeyControl {
-				f.control = f.root
-			}
-			at = byEnd[join.Key(f.root.text)]
-		}
+		f := *upstream(r)
 		if f.root.source.At == f.control.source.At {
 			f.root = seen{} // a control that nothing leads to
 		}
 		f.root.field = vocabulary.Channel
-		r.feed = f
+		r.feed = &f
 	}
 	for r := range behind {
 		r.passes = !r.own(vocabulary.Tap).had() && notation.KeyOf(r.at(to).text).Kind != notation.KeyLoudspeaker && sumOfRows(r, behind[r])

@@ -34,6 +34,7 @@ var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, 
 
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
+	r = b.speaker(r)
 	c := controlMention{}
 	if r.feed != nil && r.feed.control.had() && !r.own(vocabulary.Control).had() {
 		return controlMention{name: tidy(r.feed.control.text), at: r.feed.control, any: true}
@@ -48,17 +49,9 @@ func (b *builder) controlText(r *row) controlMention {
 			c.at = w
 		}
 	}
-	if d, by := b.hangsOn(r); d != nil && r.kind != cableRow {
-		if d.kind == controlRow {
-			c.name, c.at, c.any = b.ownControlName(d).text, by, true
-			return c
-		}
-		if d.kind == loudspeakerRow && !s.had() && !r.asked {
-			r.asked = true
-			c = b.controlText(d)
-			r.asked = false
-			return c
-		}
+	if d, by := b.hangsOn(r); d != nil && d.kind == controlRow && r.kind != cableRow {
+		c.name, c.at, c.any = b.ownControlName(d).text, by, true
+		return c
 	}
 	if !s.had() && !c.any && s.missing == notation.MissingNone {
 		return b.controlRemark(r)

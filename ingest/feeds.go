@@ -366,6 +366,40 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 	return nil, seen{}
 }
 
+// loopedOn finds the loudspeaker that a row is looped on from, nil if it hangs
+// on something else or says of itself.
+func (b *builder) loopedOn(r *row) *row {
+	if d, _ := b.hangsOn(r); d != nil && d.kind == loudspeakerRow && r.kind != cableRow {
+		return d
+	}
+	return nil
+}
+
+// speaker finds the row that tells the control of a row: the row itself, or,
+// where that is looped on from a loudspeaker and names no control, what tells
+// that one's. In a ring it is where the ring closes.
+func (b *builder) speaker(r *row) *row {
+	var path []*row
+	for b.speaks[r] == nil {
+		b.opts.watch.Step()
+		path = append(path, r)
+		b.speaks[r] = r
+		if r.feed != nil && r.feed.control.had() && !r.own(vocabulary.Control).had() || r.say(vocabulary.Control).had() {
+			break
+		}
+		d := b.loopedOn(r)
+		if d == nil {
+			break
+		}
+		r = d
+	}
+	last := b.speaks[r]
+	for _, p := range path {
+		b.speaks[p] = last
+	}
+	return last
+}
+
 // subItem is the number of an item that belongs to another: "3a", "3.1".
 var subItem = regexp.MustCompile(`^(\d+)(?:[a-h]|[.-]\d{1,2})$`)
 
@@ -380,10 +414,23 @@ func (b *builder) subItemOf(r *row) *row {
 	if m == nil {
 		return nil
 	}
-	for _, o := range r.t.rows {
-		if o.kind == controlRow && o.out == "" && o.own(vocabulary.Item).text == m[1] {
+	if r.t.items == nil {
+		r.t.items = make(map[string][]*row)
+		for _, o := range r.t.rows {
+			if item := o.own(vocabulary.Item); item.had() {
+				r.t.items[item.text] = append(r.t.items[item.text], o)
+			}
+		}
+	}
+	for _, o := range r.t.items[m[1]] {
+		b.opts.watch.Step()
+		if o.kind == controlRow && o.out == "" {
 			return o
 		}
 	}
 	return nil
 }
+
+// forget lets go of what was remembered while one pass over the rows went on:
+// the next may find rows to be of another kind.
+func (b *builder) forget() { clear(b.speaks) }

@@ -51,8 +51,10 @@ func (b *builder) zoneName(r *row) (name, other seen) {
 func (b *builder) collectNames() {
 	b.findModelColumns()
 	b.outputsOfOne()
+	b.forget()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
+			b.opts.watch.Step()
 			if r.out == "" {
 				b.collectRow(r)
 			}

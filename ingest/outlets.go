@@ -41,8 +41,17 @@ func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
 // outletOf finds the amplifier and the channel of a row. One cell may name
 // both ("A1.2"), and a table without a column for channels may number circuits.
 func (b *builder) outletOf(r *row) *outlet {
-	if r.outlet == nil {
-		r.outlet = b.findOutlet(r)
+	// What it is looped on from goes first, the far end of the chain foremost:
+	// a line may be as long as the sheet, too long for functions within functions.
+	var chain []*row
+	for d := r; d != nil && d.outlet == nil && !d.asked; d = b.loopedOn(d) {
+		b.opts.watch.Step()
+		d.asked = true
+		chain = append(chain, d)
+	}
+	for _, d := range slices.Backward(chain) {
+		d.asked = false
+		d.outlet = b.findOutlet(d)
 	}
 	return r.outlet
 }

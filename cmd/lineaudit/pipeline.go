@@ -120,10 +120,10 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
 	out.NotTables = read.LeftOut
 	for _, job := range read.Jobs {
-		if limited.Err() != nil {
-			return report.File{Name: f.Name, Kind: report.Unreadable, Reason: told(context.Cause(limited)), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
+		result, err := audit.CheckUntil(func() error { return ended(limited) }, job, p.limits)
+		if err != nil {
+			return report.File{Name: f.Name, Kind: report.Unreadable, Reason: told(err), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
 		}
-		result := audit.Check(job, p.limits)
 		if p.shelf != nil {
 			result = p.shelf.Keep(result)
 		}
@@ -182,11 +182,19 @@ func (p *pipeline) interpret(ctx context.Context, book *grid.Book) (read *ingest
 		}
 	}()
 	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units, Stop: func() error {
-		if ctx.Err() == nil {
-			return nil
+		if err := ended(ctx); err != nil {
+			return errors.New(told(err))
 		}
-		return errors.New(told(context.Cause(ctx)))
+		return nil
 	}})
+}
+
+// ended is why work under the context has to end, nil while it may go on.
+func ended(ctx context.Context) error {
+	if ctx.Err() == nil {
+		return nil
+	}
+	return context.Cause(ctx)
 }
 
 // audit ranks the results and gathers what the reports need.

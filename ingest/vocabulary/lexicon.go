@@ -46,6 +46,7 @@ type lexicon struct {
 
 	total, number, count int              // the concepts of these names
 	byLength             [32][]string     // every word that may be misspelt, by length
+	letters              [32][]uint32     // and the letters of each; see lettersOf
 	fields               map[string]Field // folded name of a field
 }
 
@@ -138,6 +139,9 @@ func loadLexicon() (*lexicon, error) {
 	}
 	for i := range l.byLength {
 		slices.Sort(l.byLength[i])
+		for _, w := range l.byLength[i] {
+			l.letters[i] = append(l.letters[i], lettersOf(w))
+		}
 	}
 	return l, nil
 }

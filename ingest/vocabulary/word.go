@@ -1,6 +1,7 @@
 package vocabulary
 
 import (
+	"math/bits"
 	"slices"
 	"strings"
 )
@@ -224,9 +225,13 @@ func (l *lexicon) misspelt(text string) (reading, bool) {
 		return reading{}, false
 	}
 	best := limit + 1
+	letters := lettersOf(text)
 	var words []string
 	for length := max(3, n-limit); length <= n+limit; length++ {
-		for _, known := range l.byLength[length] {
+		for i, known := range l.byLength[length] {
+			if bits.OnesCount32(letters^l.letters[length][i]) > 2*limit {
+				continue // too many other letters, however they stand
+			}
 			if n <= 5 && known[0] != text[0] {
 				continue
 			}

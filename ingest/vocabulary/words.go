@@ -167,6 +167,16 @@ func distance(a, b string, limit int) int {
 	return last[len(b)]
 }
 
+// lettersOf is the set of letters of a word, a bit each (a few share one). A
+// letter that is changed makes two words differ by two of them at most, one that
+// is added or dropped by one, two that are swapped by none.
+func lettersOf(word string) (set uint32) {
+	for i := range len(word) {
+		set |= 1 << (word[i] & 31)
+	}
+	return set
+}
+
 // isContraction reports whether short is long with letters left out of its
 // middle: the first three and the last are kept ("Leistg", "Bezeichng").
 func isContraction(short, long string) bool {
