@@ -120,16 +120,15 @@ func (b *builder) addAmpRating(r *row, a *schedule.Amplifier) {
 	if len(b.outletOf(r).channels) > 0 {
 		return
 	}
-	for _, f := range []vocabulary.Field{vocabulary.ChannelWatts, vocabulary.RatedWatts} {
-		if out, s := b.rating(r.own(f)); len(out) > 0 {
-			b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
-		}
+	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
+		b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
 	}
-	if len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 {
+	b.noteBeside(a, r.own(vocabulary.RatedWatts))
+	if len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 || len(b.beside[a]) > 0 {
 		return
 	}
 	if out, s := b.ratingInRow(r); len(out) > 0 {
-		b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+		b.besideOf(a, ratedSeen{out, s})
 	}
 }
 

@@ -45,6 +45,7 @@ type builder struct {
 	channelRated map[*schedule.Channel][]ratedSeen
 	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
 	frameRated   map[*schedule.Amplifier][]ratedSeen
+	beside       map[*schedule.Amplifier][]ratedSeen // ratings written behind their names
 	controlRated map[*schedule.Control][]ratedSeen
 	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
 	ampTitle     []ratedSeen                                               // said for all channels in a title block

@@ -157,6 +157,9 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 			}
 		}
 	}
+	if o := b.outletOf(r); o.ampRated.had() && c.Amplifier != nil {
+		b.noteBeside(c.Amplifier, o.ampRated)
+	}
 	if o := b.outletOf(r); o.rating.had() && len(o.channels) <= 1 {
 		if out, s := b.rating(o.rating); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
@@ -197,6 +200,24 @@ func (b *builder) noteChannelRating(c *schedule.Channel, out []notation.RatedOut
 		}
 	}
 	b.channelRated[c] = append(b.channelRated[c], ratedSeen{out, s})
+}
+
+// noteBeside notes a rating that stands beside the name of an amplifier, once
+// for each text: see ratingsBeside.
+func (b *builder) noteBeside(a *schedule.Amplifier, s seen) {
+	if slices.ContainsFunc(b.beside[a], func(had ratedSeen) bool { return had.at.text == s.text }) {
+		return
+	}
+	if out, s := b.rating(s); len(out) > 0 {
+		b.besideOf(a, ratedSeen{out, s})
+	}
+}
+
+func (b *builder) besideOf(a *schedule.Amplifier, r ratedSeen) {
+	if b.beside == nil {
+		b.beside = make(map[*schedule.Amplifier][]ratedSeen)
+	}
+	b.beside[a] = append(b.beside[a], r)
 }
 
 // headroom reads a share that a brief wants free. What is free in watts, or the

@@ -22,6 +22,7 @@ func (b *builder) link() {
 	b.controlLinks()
 	b.claimedLoads()
 	b.unusedChannels()
+	b.ratingsBeside()
 	b.lineVolts()
 	b.loadsNotRatings()
 	b.ratings()
@@ -300,7 +301,7 @@ func (b *builder) unusedChannels() {
 	}
 	for _, a := range b.job.Amplifiers {
 		n := b.slots[a.Key]
-		if n == 0 && len(a.Channels) == 0 && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0) {
+		if n == 0 && len(a.Channels) == 0 && (len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 || len(b.beside[a]) > 0) {
 			n = 1
 		}
 		names := make(map[string]bool)

@@ -33,7 +33,8 @@ type outlet struct {
 	at       seen
 	bridged  bool
 	ab       bool
-	rating   seen // a rating written behind the name
+	rating   seen // a rating written behind the name of the output
+	ampRated seen // one written behind that of the amplifier, beside its outputs
 }
 
 func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
@@ -361,6 +362,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		return // a sentence that speaks of an amplifier
 	}
 	text, _ := b.readable(&amp, notation.ChannelColumn)
+	rated := o.rating
 	text = o.cutRating(text, amp)
 	if text == "" {
 		return
@@ -380,6 +382,9 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		// a sentence that speaks of an amplifier
 	case o.amp == "":
 		o.amp, o.ampAt = text, amp
+	}
+	if !pair && o.rating.source.At == amp.source.At && o.rating.had() {
+		o.ampRated, o.rating = o.rating, rated
 	}
 }
 

@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"slices"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/notation"
 )
@@ -76,6 +78,30 @@ func holdsAt(volts []float64, lineV float64) bool {
 		}
 	}
 	return false
+}
+
+// ratingsBeside settles the ratings that stand behind the names of amplifiers:
+// "Amp 1 (240 W)" beside several outputs is what all of them give together.
+func (b *builder) ratingsBeside() {
+	for _, a := range b.job.Amplifiers {
+		for _, r := range b.beside[a] {
+			b.rateWhole(a, r)
+		}
+	}
+}
+
+// rateWhole notes a power said of an amplifier by its name: that of its output,
+// or of all of them together where there are several and nothing says "each".
+func (b *builder) rateWhole(a *schedule.Amplifier, r ratedSeen) {
+	each := slices.ContainsFunc(r.outputs, func(o notation.RatedOutput) bool { return o.Channels > 0 && !o.Total || o.PerChannel })
+	switch {
+	case each || len(a.Channels) <= 1 && b.slots[a.Key] <= 1:
+		b.ampRated[a] = append(b.ampRated[a], r)
+	case len(b.frameRated[a]) == 0:
+		b.frameRated[a] = append(b.frameRated[a], r)
+		b.ask(r.at.source.At, "channel rating", "“"+short(r.at.source.Written)+"”: is it of each output or of all together? It is taken as of all.",
+			"the rating of the channels of "+a.Name)
+	}
 }
 
 // ratings settles the ratings of channels, frames and controls.

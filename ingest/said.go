@@ -404,15 +404,8 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 	if s.TotalW > 0 && len(b.frameRated[a]) == 0 {
 		b.frameRated[a] = append(b.frameRated[a], ratedSeen{[]notation.RatedOutput{{W: s.TotalW, Total: true}}, at})
 	}
-	if s.W == 0 || len(b.ampRated[a]) > 0 {
-		return
-	}
-	switch {
-	case s.PerOutput || s.Outputs == 1 || s.Outputs == 0 && b.slots[a.Key] <= 1 && len(a.Channels) <= 1:
-		b.ampRated[a] = append(b.ampRated[a], ratedSeen{[]notation.RatedOutput{{Channels: s.Outputs, W: s.W, PerChannel: s.PerOutput}}, at})
-	default:
-		b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: is "+plain(s.W)+" W of each output or of all together?",
-			"the rating of the channels of "+a.Name)
+	if s.W > 0 && len(b.ampRated[a]) == 0 {
+		b.rateWhole(a, ratedSeen{[]notation.RatedOutput{{Channels: s.Outputs, W: s.W, PerChannel: s.PerOutput, Total: s.Outputs > 1 && !s.PerOutput}}, at})
 	}
 }
 
