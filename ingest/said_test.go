@@ -140,6 +140,8 @@ func TestLineVoltageInPassing(t *testing.T) {
 		{"a note that denies", rows + "\n# cinema speakers: not on the 100 V line", "?"},
 		{"a note about an exception", rows + "\n# all speakers 100 V except the foyer", "?"},
 		{"a note about an amplifier", rows + "\n# amplifier 2 of the school: line 100 V", "?"},
+		{"a note about something else, the only one", rows + "\n# colours are watts on the 100 V side", "100"},
+		{"a description", "tag | description | tap[W] | channel\nLS-1 | ceiling loudspeaker with 70 V transformer | 5 | 1\nLS-2 | horn | 15 | 1", "70"},
 		{"two voltages", "title : Pier 100 V\ntitle : Kiosk 70 V\n" + rows, "?"},
 		{"a header with the rating", "tag | tap[W] | channel | channel rating[W]@70\nLS-1 | 5 | A1.1 | 60", "70"},
 		{"a section", "tag | tap[W] | channel\nsection line voltage: 100 V\nLS-1 | 5 | A1.1", "100"},

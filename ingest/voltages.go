@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -70,6 +71,57 @@ func (b *builder) lineVolts() {
 		}
 	}
 	b.job.LineVolts = agreed(all, "the line voltage of all parts that state one")
+	if len(all) == 0 {
+		b.voltsInPassing()
+	}
+}
+
+// wordFields are the fields of cells whose words may name the line voltage of
+// their device: "ceiling loudspeaker with 70 V transformer".
+var wordFields = []vocabulary.Field{vocabulary.Describe, vocabulary.Kind, vocabulary.Model, vocabulary.Notes, vocabulary.Item, vocabulary.Unknown}
+
+// voltsInPassing takes the line voltage that texts name in passing, where none
+// is stated and all that name one agree. What is said of a single device may
+// not hold for the others, which makes it an assumption.
+func (b *builder) voltsInPassing() {
+	var found seen
+	var volts float64
+	agree := true
+	hear := func(s seen) {
+		if v, _, ok := notation.LineVoltageIn(s.text); ok && len(s.text) <= longestSpoken {
+			agree = agree && (volts == 0 || sameClass(v, volts))
+			if volts == 0 {
+				volts, found = v, s
+			}
+		}
+	}
+	for _, s := range b.spoken {
+		if notation.SpeaksOfAmplifier(s.text) {
+			continue // see applySaid
+		}
+		hear(seen{text: s.text, source: schedule.Source{At: s.at, Written: s.text}})
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			for _, f := range wordFields {
+				for _, c := range t.byField[f] {
+					if s := r.at(c); s.had() && r.Class != layout.Struck {
+						hear(s)
+					}
+				}
+			}
+			if n, text := r.stated(); n == 1 && r.Class == layout.Device { // a line below the list
+				hear(seen{text: text, source: schedule.Source{At: r.At, Written: text}})
+			}
+		}
+	}
+	if volts == 0 || !agree || len(b.job.Loudspeakers) == 0 {
+		return
+	}
+	src := found.source
+	src.How, src.Because = schedule.LikelierReading, "the only line voltage that is named, in passing"
+	b.job.LineVolts = schedule.Exactly(schedule.Volts(volts), src)
+	b.take(found, "line voltage", plain(volts)+" V", schedule.LikelierReading, src.Because)
 }
 
 // ratedVolts is the one line voltage that ratings are stated at.
