@@ -40,6 +40,18 @@ func (b *builder) collectChannels() {
 			}
 		}
 	}
+	for i := range b.said {
+		s := &b.said[i]
+		if owned := b.waysOwned(s); s.Name != "" && len(owned) > 0 {
+			amp := b.ampNames.Find(s.ampText()).Key
+			if has[amp] == nil {
+				has[amp] = make(map[string]bool)
+			}
+			for _, ch := range owned {
+				has[amp][ch] = true
+			}
+		}
+	}
 	for _, amp := range sortedKeys(has) {
 		numbered := b.slots[amp] > 0 && !lettered(has[amp])
 		for ch := range has[amp] {

@@ -27,3 +27,31 @@ func TestNotesByTheNamesInUse(t *testing.T) {
 		})
 	}
 }
+
+// An amplifier that no row names is known by the outputs or the zones that a
+// note says it feeds.
+func TestNotesOfWhatAmplifiersFeed(t *testing.T) {
+	for _, tt := range []struct {
+		name, note, rows string
+		want             []string
+	}{
+		{"lines by number", "Amp A (240 W) feeds lines 1 and 2. Amp B (120 W) feeds line 3.", "LS-1 | 5 | 1 |\nLS-2 | 5 | 2 |\nLS-3 | 5 | 3 |",
+			[]string{"A / 1 ? W ? V", "A / 2 ? W ? V", "B / 3 120 W ? V"}},
+		{"circuits by letter", "All A circuits are on amplifier 1 (240 W), all B circuits are on amplifier 2 (240 W)", "LS-1 | 5 | A |\nLS-2 | 5 | B |",
+			[]string{"Amp 1 / A 240 W ? V", "Amp 2 / B 240 W ? V"}},
+		{"circuits by their first letter", "A circuits on amplifier X1, B circuits on amplifier X2, both 250 W a circuit", "LS-1 | 5 | A1 |\nLS-2 | 5 | A2 |\nLS-3 | 5 | B1 |",
+			[]string{"X1 / A1 250 W ? V", "X1 / A2 250 W ? V", "X2 / B1 250 W ? V"}},
+		{"zones", "Booster B1: zone 1, 2 (80 W). Booster B2: zone 3 (40 W).", "LS-1 | 5 | | 1 Pier\nLS-2 | 5 | | 2 Shed\nLS-3 | 5 | | 3 Crane",
+			[]string{"B1 / 1 80 W ? V", "B2 / 1 40 W ? V"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+tt.note+"\ntag | tap[W] | channel | zone\n"+tt.rows))
+			want(t, "channels", channelRatings(j), tt.want)
+			for _, l := range j.Loudspeakers {
+				if l.Channel == nil || l.Channel.Amplifier == nil {
+					t.Errorf("%s hangs on no amplifier", l.Tag.Value)
+				}
+			}
+		})
+	}
+}

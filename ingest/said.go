@@ -93,6 +93,11 @@ func (b *builder) hearAmplifiers() {
 		if b.said[i].Name != "" {
 			b.ampNames.Refer(b.said[i].ampText())
 		}
+		for _, zone := range b.said[i].Zones {
+			if namesPlace(b.places.zones, join.Zone, zone) {
+				b.zoneNames.Refer(zone)
+			}
+		}
 	}
 }
 
@@ -118,7 +123,7 @@ func (b *builder) keepSaid() {
 	only := len(known) == 0 && len(named) == 1
 	b.said = slices.DeleteFunc(b.said, func(s said) bool {
 		k := b.ampNames.Find(s.ampText()).Key
-		if s.Name == "" || known[k] || only && named[k] {
+		if s.Name == "" || known[k] || only && named[k] || b.feedsKnown(&s) {
 			return false
 		}
 		if s.Worded && s.W > 0 && len(known) == 0 {
@@ -143,10 +148,62 @@ func (b *builder) keepSaid() {
 			a.Name = s.Name
 			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
 		}
-		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) {
+		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) && len(b.waysOwned(s)) == 0 {
 			b.slots[a.Key] = n
 		}
 	}
+}
+
+// looseOutputs are the outputs that rows name without an amplifier.
+func (b *builder) looseOutputs() map[string]bool {
+	if b.looseIDs == nil {
+		b.looseIDs = make(map[string]bool)
+		for _, t := range b.tables {
+			for _, r := range t.rows {
+				if o := b.outletOf(r); r.out == "" && o.amp == "" {
+					for _, ch := range o.channels {
+						b.looseIDs[channelID(ch)] = true
+					}
+				}
+			}
+		}
+	}
+	return b.looseIDs
+}
+
+// waysOwned are the outputs that rows name without an amplifier and a sentence
+// gives to one: "Amp A feeds lines 1 and 2", or by their first letter, "all A
+// circuits are on amplifier 1" where the outputs are A1, A2, A3.
+func (b *builder) waysOwned(s *said) []string {
+	loose := b.looseOutputs()
+	var out []string
+	for _, w := range s.Ways {
+		id := channelID(w.Name)
+		if loose[id] {
+			out = append(out, id)
+			continue
+		}
+		for _, k := range sortedKeys(loose) {
+			if len(id) == 1 && strings.HasPrefix(k, id) && strings.Trim(k[1:], "0123456789") == "" && len(k) > 1 && letterNumber(id) > 0 {
+				out = append(out, k)
+			}
+		}
+	}
+	return out
+}
+
+// feedsKnown reports whether a sentence names an amplifier together with
+// outputs or zones that rows name: then it is known by what it feeds.
+func (b *builder) feedsKnown(s *said) bool {
+	if !s.Worded || s.Name == "" {
+		return false
+	}
+	for _, name := range s.Zones {
+		if f := b.zoneNames.Find(name); f.Key == "" || f.Match == join.Unclear || !namesPlace(b.places.zones, join.Zone, name) {
+			return false
+		}
+	}
+	return len(s.Zones) > 0 || len(b.waysOwned(s)) > 0
 }
 
 // ampsInTables are the keys of the amplifiers that rows name.
@@ -390,6 +447,9 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 		}
 	}
 	for _, w := range s.Ways {
+		if k := (channelKey{a.Key, channelID(w.Name)}); b.channels[k] == nil && len(b.waysOwned(&said{RatedAmplifier: notation.RatedAmplifier{Ways: []notation.NamedWatts{w}}})) > 0 {
+			continue // all circuits of one letter
+		}
 		c := b.channel(a, w.Name, s.source.At)
 		if c == nil {
 			continue
