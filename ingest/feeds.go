@@ -27,6 +27,7 @@ type directory struct {
 	devices     map[string][]*row      // by key of the tag
 	ampRefs     map[string]bool        // keys of what loudspeakers and zones name as their amplifier
 	feeders     map[string]bool        // identities of the amplifiers that rows of other things name
+	feederKeys  map[string]bool        // keys of all that these rows name as what feeds them
 	ownControls map[string]bool        // keys of the controls that have rows of their own
 	controls    map[string]bool        // keys of what rows of other things name as their control
 }
@@ -48,7 +49,7 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -101,7 +102,7 @@ func (b *builder) knowAmps(r *row) {
 	}
 	s := r.say(vocabulary.Amplifier)
 	if r.kind == amplifierRow && (!s.had() || feedsOthers(r)) {
-		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feeders[ampIdentity(s.text)] {
+		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feederKeys[join.Key(s.text)] {
 			if name := b.equipmentName(r); name.had() {
 				s = name
 			} else if !s.had() {

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -238,6 +239,10 @@ func (t *table) amplifierColumns() {
 	}
 }
 
+// publicAddress finds the short word for a whole system, which is one for an
+// amplifier too: a "PA zone" is a zone.
+var publicAddress = regexp.MustCompile(`(?i)\bP\.?A\b\.?`)
+
 // outputColumns takes columns of a list of loudspeakers for outputs or lines
 // where no other column has them: "Amp zone", and cables that several
 // loudspeakers share without a length of their own.
@@ -246,7 +251,7 @@ func (t *table) outputColumns() {
 		return
 	}
 	for _, c := range t.byField[vocabulary.Zone] {
-		if join.HasWord(join.Amplifier, c.Header) && t.namesFew(c) {
+		if join.HasWord(join.Amplifier, publicAddress.ReplaceAllString(c.Header, "")) && t.namesFew(c) {
 			t.become(c, vocabulary.Channel, "its header names amplifiers: their outputs")
 			return
 		}

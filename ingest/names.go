@@ -137,7 +137,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			all = append(all, s)
 		}
 	}
-	if r.kind == amplifierRow && (len(all) == 0 || len(all) == 1 && all[0].field == vocabulary.Tag && !b.dir.feeders[ampIdentity(all[0].text)]) {
+	if r.kind == amplifierRow && (len(all) == 0 || len(all) == 1 && all[0].field == vocabulary.Tag && !b.dir.feederKeys[join.Key(all[0].text)]) {
 		if s := b.equipmentName(r); s.had() { // as other rows name it
 			if len(all) > 0 {
 				other = all[0]
