@@ -151,6 +151,7 @@ func (b *builder) build() *schedule.Job {
 	b.hangOnOnly()
 	b.applySaid()
 	b.link()
+	b.billedCables()
 	b.leaveOut()
 	b.totals()
 	b.describeTables()

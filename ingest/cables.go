@@ -86,10 +86,13 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	l, hasLength := b.metres(s)
 	c.At = r.At
 	hasSize := b.conductor(r, c)
+	if !s.had() {
+		s, l, hasLength = b.lengthBesideSize(r)
+	}
 	if !hasLength && !hasSize || b.lookOnly {
 		return nil
 	}
-	if name := r.own(vocabulary.Cable); name.had() {
+	if name := r.own(vocabulary.Cable); name.had() && !sized(name) {
 		c.Name, c.Key = tidy(name.text), join.Key(name.text)
 	}
 	repeats := hasLength && r.t.runsRepeated()
@@ -114,6 +117,36 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 		return nil
 	}
 	return c
+}
+
+// lengthBesideSize is the length that stands in one cell with the size of the
+// conductors: "2x2,5 - 60 m".
+func (b *builder) lengthBesideSize(r *row) (seen, length, bool) {
+	for _, f := range sizeFields {
+		for _, col := range r.t.byField[f] {
+			s := r.at(col)
+			_, rest, ok := notation.ConductorIn(s.text, col.style)
+			if !s.had() || !ok {
+				continue
+			}
+			rest = strings.Trim(rest, " -–,;/()")
+			if l, err := notation.ParseLength(rest, col.style, notation.UnitUnknown); err == nil && l.Unit != notation.UnitUnknown {
+				s.text, s.cell = rest, nil
+				q, ok := b.metres(s)
+				return s, q, ok
+			}
+		}
+	}
+	return seen{}, length{}, false
+}
+
+// sizeFields are the fields of cells that say what a cable is like.
+var sizeFields = []vocabulary.Field{vocabulary.Gauge, vocabulary.CableType, vocabulary.Conductors, vocabulary.Cable}
+
+// sized reports whether a cell names the size of a conductor.
+func sized(s seen) bool {
+	_, _, ok := notation.ConductorIn(s.text, s.col.style)
+	return ok
 }
 
 // oneLine reports whether the cable of a whole line is in the job already,
@@ -218,9 +251,13 @@ func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
 // whether it says anything.
 func (b *builder) conductor(r *row, c *schedule.Cable) bool {
 	had := false
-	for _, f := range []vocabulary.Field{vocabulary.Gauge, vocabulary.CableType, vocabulary.Conductors} {
+	for _, f := range sizeFields {
 		for _, col := range r.t.byField[f] {
-			if s := r.at(col); s.had() && b.readConductor(c, s, f) {
+			s := r.at(col)
+			if !s.had() || f == vocabulary.Cable && !sized(s) {
+				continue // its name
+			}
+			if b.readConductor(c, s, f) {
 				had = true
 			}
 		}
@@ -277,6 +314,11 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 		return false // a number of cores
 	}
 	p, err := notation.ParseConductor(text, style, b.hintOf(s))
+	if err != nil {
+		if in, _, ok := notation.ConductorIn(text, style); ok {
+			p, err = in, nil
+		}
+	}
 	if err != nil {
 		if f == vocabulary.Gauge {
 			b.misread(s, err)

@@ -1,0 +1,44 @@
+package ingest
+
+import (
+	"fmt"
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+)
+
+func cablesOf(j *schedule.Job) []string {
+	var out []string
+	for _, c := range j.Cables {
+		to := ""
+		if c.Channel != nil {
+			to = " channel " + c.Channel.Label()
+		}
+		out = append(out, fmt.Sprintf("%s %s m %s mm²%s", c.Name, show(c.Length), show(c.Area), to))
+	}
+	return out
+}
+
+// Metres in a bill are the cable of the line that their description names.
+func TestCableInABill(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "Bill", `
+		item | description | quantity | ignored | tap | channel
+		1 | Ceiling loudspeaker in the foyer, line 1 | 8 | pcs | 3 W | 1
+		2 | Horn in the yard, line 2 | 2 | pcs | 15 W | 2
+		- 3 | Cable 2 x 1.5 mm² laid for line 1 | 140 | m | |
+		- 4 | The same, 2 x 2.5 mm², line 2 | 95 | m | |
+		- 5 | Conduit, 20 mm, line 2 | 95 | m | |
+		- 6 | Cable 2 x 2.5 mm², stock | 50 | m | |`))
+	want(t, "cables", cablesOf(j), []string{"3 140 m 1.5 mm² channel 1", "4 95 m 2.5 mm² channel 2"})
+	want(t, "taken", takenAs(j)[len(takenAs(j))-2:], []string{"B4 length = 140 m of the whole line 1", "B5 length = 95 m of the whole line 2"})
+}
+
+func TestSizeAndLengthInOneCell(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Lines", `
+		zone | quantity | tap | channel | cable
+		Hall | 8 | 3 W | 1 | 2x2,5 - 60 m
+		Yard | 2 | 15 W | 2 | 2x4 mm² / 150 m
+		Office | 1 | 3 W | 3 | 2x1,5`))
+	want(t, "cables", cablesOf(j), []string{" 60 m 2.5 mm² channel 1", " 150 m 4 mm² channel 2", " ? m 1.5 mm² channel 3"})
+}

@@ -1,0 +1,37 @@
+package notation
+
+import (
+	"regexp"
+	"strings"
+)
+
+// sizeIn finds what may be the size of a conductor among other words: cores and
+// area ("2 x 1,5 mm²", "3G1.5"), an area with its unit, a gauge ("16/2", "#14",
+// "18 AWG").
+var sizeIn = regexp.MustCompile(`(?i)(?:\d+\s*[x×]\s*)?\d+\s*[x×gc]\s*\d+(?:[.,]\d+)?(?:\s*(?:mm²|mm2|mm\^2|sq\.?\s?mm|qmm|²|awg))?|\d+(?:[.,]\d+)?\s*(?:mm²|mm2|sq\.?\s?mm|qmm|awg)|#\s*\d{1,2}|\b\d{2}/\d\b`)
+
+// powerBehind finds a unit that makes something else of figures: "2 x 120 W".
+var powerBehind = regexp.MustCompile(`(?i)^\s*(?:k?w|v|ohm|Ω|m|mm|cm|ft)(?:[^\pL²2]|$)`)
+
+// ConductorIn finds the one size of a conductor that a text names among other
+// words, "Two-core cable 2.5 mm², amplifier to output 2", and returns it with
+// the text around it. It returns false where there is none or several.
+func ConductorIn(s string, style Style) (c Conductor, rest string, ok bool) {
+	text := Clean(s)
+	if len(text) > maxText {
+		return Conductor{}, "", false
+	}
+	found := sizeIn.FindAllStringIndex(text, -1)
+	if len(found) != 1 {
+		return Conductor{}, "", false
+	}
+	m := found[0]
+	c, err := ParseConductor(text[m[0]:m[1]], style, HintNone)
+	if err != nil || !c.HasSize() || powerBehind.MatchString(text[m[1]:]) {
+		return Conductor{}, "", false
+	}
+	if metal, _, err := ParseMaterial(text); err == nil && c.Material == MaterialUnknown {
+		c.Material = metal
+	}
+	return c, strings.Join(strings.Fields(text[:m[0]]+" "+text[m[1]:]), " "), true
+}
