@@ -154,6 +154,13 @@ func (t *table) outputNames() map[string]bool {
 	if len(cols) == 0 {
 		return nil
 	}
+	if t.has(vocabulary.Amplifier) {
+		for _, c := range t.byField[vocabulary.Zone] {
+			if t.bareNames(c) {
+				cols = append(cols, c) // the groups of an amplifier are its outputs
+			}
+		}
+	}
 	names, whole := make(map[string]bool), make(map[string]bool)
 	rows := 0
 	for i := range t.Records {
@@ -176,6 +183,16 @@ func (t *table) outputNames() map[string]bool {
 		return nil
 	}
 	return names
+}
+
+// bareNames reports whether a column holds nothing but numbers and letters of zones.
+func (t *table) bareNames(c *column) bool {
+	bare, cells := true, 0
+	t.eachText(c, func(text string) {
+		cells++
+		bare = bare && join.Parse(join.Zone, text).Bare()
+	})
+	return bare && cells > 0
 }
 
 // eachText hands the texts of the devices in a column to do.

@@ -288,7 +288,7 @@ func (b *builder) billedAmplifier(r *row) bool {
 // speaks of, where it says that each has one and no row names any: the output
 // of the zone's number, else one after the other.
 func (b *builder) zonesInTurn() {
-	i := slices.IndexFunc(b.said, func(s said) bool { return s.PerZone && s.Outputs > 1 })
+	i := slices.IndexFunc(b.said, func(s said) bool { return s.Outputs > 1 && (s.PerZone || b.bareZones(s.Outputs)) })
 	if i < 0 || len(b.said) > 1 || len(b.job.Channels) > 0 || len(b.job.Zones) == 0 {
 		return
 	}
@@ -316,6 +316,15 @@ func (b *builder) zonesInTurn() {
 		}
 	}
 	b.take(seen{text: s.source.Written, field: vocabulary.Channel, source: s.source}, "channel", "one output for each zone, in turn", schedule.LikelierReading, "the zones are not named beside the outputs")
+}
+
+// bareZones reports whether the zones have no names but the numbers of n outputs.
+func (b *builder) bareZones(n int) bool {
+	return !slices.ContainsFunc(b.job.Zones, func(z *schedule.Zone) bool {
+		name := join.Parse(join.Zone, z.Name)
+		number, err := strconv.Atoi(name.Number)
+		return err != nil || !name.Bare() || number < 1 || number > n
+	})
 }
 
 // numberedWays reports whether the outputs that a sentence names are numbers,
