@@ -144,6 +144,7 @@ func (b *builder) build() *schedule.Job {
 	b.nearEnds()
 	b.zoneGroups()
 	b.each(channelRow, b.addChannelCable)
+	b.each(amplifierRow, b.addChannelCable)
 	b.each(cableRow, b.addCable)
 	b.each(measurementRow, b.addMeasurement)
 	b.applyRoutes()

@@ -24,6 +24,7 @@ func harmonise(tables []*table) {
 		t.zonesInTitles()
 		t.statusColumn()
 		t.ratingsWithoutControls()
+		t.controlsNotJobs()
 	}
 	constantZones(tables)
 	ratingsByRows(tables)
@@ -317,7 +318,7 @@ func isState(text string) bool {
 func (t *table) ratingsWithoutControls() {
 	cols := t.byField[vocabulary.ControlWatts]
 	if t.kind != layout.Loudspeakers || len(cols) != 1 || !t.has(vocabulary.Tap) || t.has(vocabulary.RatedWatts) ||
-		t.has(vocabulary.Control) || t.has(vocabulary.ControlModel) || t.title(vocabulary.Control).had() || strings.Contains(cols[0].Evidence, "control") {
+		t.has(vocabulary.Control) || t.has(vocabulary.ControlModel) || t.title(vocabulary.Control).had() || strings.Contains(cols[0].Evidence, "control") || join.HasWord(join.Control, cols[0].Header) {
 		return
 	}
 	for i := range t.Records {
@@ -328,6 +329,30 @@ func (t *table) ratingsWithoutControls() {
 		}
 	}
 	t.become(cols[0], vocabulary.RatedWatts, "no control is named")
+}
+
+// controlsNotJobs takes a column of jobs or clients in a list of loudspeakers for
+// one of controls where its cells are such: the words for an order and for what
+// operates something are near ("commande").
+func (t *table) controlsNotJobs() {
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones || t.has(vocabulary.Control) {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Job, vocabulary.JobNo, vocabulary.Client, vocabulary.Author} {
+		for _, c := range slices.Clone(t.byField[f]) {
+			cells, hits := 0, 0
+			t.eachText(c, func(text string) {
+				cells++
+				if list, err := notation.ParseControls(text, notation.Auto); err == nil && len(list) == 1 && (list[0].Name != "" || list[0].W > 0) {
+					hits++
+				}
+			})
+			if hits > 0 && hits == cells {
+				t.become(c, vocabulary.Control, "its cells name controls")
+				return
+			}
+		}
+	}
 }
 
 // become gives a column a field.

@@ -244,6 +244,7 @@ func (b *builder) loadsNotRatings() {
 	var order []schedule.Ref
 	for _, r := range b.bare {
 		at := r.at.source.At
+		at.Col = 0 // what stands in one row is one list
 		if groups[at] == nil {
 			order = append(order, at)
 		}

@@ -39,6 +39,9 @@ func kindOf(r *row) deviceKind {
 	case layout.Cables:
 		return cableRow
 	case layout.Types:
+		if words := wordKind(r); (words == amplifierRow || words == controlRow) && !r.own(vocabulary.Tap).had() {
+			return words // a list of equipment
+		}
 		return typeRow
 	case layout.Measurements:
 		return measurementRow

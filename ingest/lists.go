@@ -298,19 +298,22 @@ func (t *table) namesFew(c *column) bool {
 
 // numberedAnew reports whether the same output stands beside several names of a column.
 func (t *table) numberedAnew(c *column) bool {
+	return slices.ContainsFunc(t.byField[vocabulary.Channel], func(ch *column) bool { return t.besideSeveral(ch, c) })
+}
+
+// besideSeveral reports whether a name of one column stands beside several of another.
+func (t *table) besideSeveral(c, of *column) bool {
 	beside := make(map[string]string)
-	for _, ch := range t.byField[vocabulary.Channel] {
-		for i := range t.Records {
-			r := &t.Records[i]
-			out, name := join.Key(r.Values[ch.i].Text), join.Key(r.Values[c.i].Text)
-			if r.Class != layout.Device || out == "" || name == "" {
-				continue
-			}
-			if had, ok := beside[out]; ok && had != name {
-				return true
-			}
-			beside[out] = name
+	for i := range t.Records {
+		r := &t.Records[i]
+		name, other := join.Key(r.Values[c.i].Text), join.Key(r.Values[of.i].Text)
+		if r.Class != layout.Device || name == "" || other == "" {
+			continue
 		}
+		if had, ok := beside[name]; ok && had != other {
+			return true
+		}
+		beside[name] = other
 	}
 	return false
 }

@@ -231,6 +231,14 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			}
 		}
 		if o.amp != "" {
+			if ch := r.say(vocabulary.Channel); len(o.channels) == 0 && ch.had() && ch.source.At != s.source.At { // "Channel 2" below "Amplifier 1 - 2 x 120 W"
+				amp := s
+				amp.text = o.amp
+				inner := &outlet{}
+				if b.readChannel(inner, ch, amp); inner.amp == "" {
+					o.channels, o.at, o.bridged = inner.channels, inner.at, inner.bridged
+				}
+			}
 			return o
 		}
 	}

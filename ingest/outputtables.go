@@ -3,14 +3,17 @@ package ingest
 import (
 	"slices"
 
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
 // zonesAsOutputs takes a column of zones for one of outputs where each of its
-// cells is the word and number of an output ("CH 1"), beside a column of
-// amplifiers in a table that has no other for their outputs.
+// cells is the word and number of an output ("CH 1"), or where its header is a
+// word for outputs too and its cells are bare numbers that begin anew in each
+// amplifier ("Groep": 1), beside a column of amplifiers in a table that has no
+// other for their outputs.
 func (b *builder) zonesAsOutputs() {
 	for _, t := range b.tables {
 		cols := t.byField[vocabulary.Zone]
@@ -18,12 +21,16 @@ func (b *builder) zonesAsOutputs() {
 			continue
 		}
 		devices := 0
+		worded := outputWords.in(join.Fold(cols[0].Header)) && t.besideSeveral(cols[0], t.byField[vocabulary.Amplifier][0])
 		other := slices.ContainsFunc(t.rows, func(r *row) bool {
 			s := r.at(cols[0])
 			if r.Class != layout.Device || !s.had() {
 				return false
 			}
 			devices++
+			if worded && join.Parse(join.Zone, s.text).Bare() {
+				return false
+			}
 			c := b.channelRef(s.text)
 			return !c.ok || c.ref.Amplifier != "" || len(c.ref.Channels) == 0 || notation.KeyOf(s.text).Kind != notation.KeyChannel
 		})

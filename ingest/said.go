@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"cmp"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -233,6 +234,15 @@ func (b *builder) ampsInTables() map[string]bool {
 func (b *builder) sentenceRows() {
 	for _, t := range b.tables {
 		for _, r := range t.rows {
+			if r.Class == layout.Device && r.out == "" && statesOnly(r) {
+				r.out, r.reason = schedule.NoteRow, "names and powers, and no device"
+				for i := range r.Values {
+					if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+						b.spoken = append(b.spoken, spoken{v.At, v.Text})
+					}
+				}
+				continue
+			}
 			if r.out == "" && r.kind == amplifierRow && b.billedAmplifier(r) {
 				continue
 			}
@@ -260,6 +270,23 @@ func (b *builder) sentenceRows() {
 			}
 		}
 	}
+}
+
+// statement is a name with a power: "POT-1: 30 W", "L2 = 2 x 60 W".
+var statement = regexp.MustCompile(`(?i)^\s*\pL.{0,30}?\s*[:=]\s*(?:\d+\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*k?w\b`)
+
+// statesOnly reports whether all cells of a row are such statements.
+func statesOnly(r *row) bool {
+	n := 0
+	for i := range r.Values {
+		if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+			if !statement.MatchString(v.Text) {
+				return false
+			}
+			n++
+		}
+	}
+	return n > 0
 }
 
 // billedAmplifier takes a row of a bill whose description says what an

@@ -1,0 +1,61 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// Groups of an amplifier are its outputs where their numbers begin anew in each.
+func TestGroupsOfAmplifiers(t *testing.T) {
+	anew := draw(layout.Loudspeakers, "Lijst", "room | quantity | tap | amplifier | zone: Groep\nEntree | 6 | 6 W | V1 | 1\nTerras | 4 | 15 W | V1 | 2\nLoods | 3 | 10 W | V2 | 1")
+	want(t, "loudspeakers", describe(jobOf(t, anew)), []string{"6 x 6 W zone Entree channel V1 / 1", "4 x 15 W zone Terras channel V1 / 2", "3 x 10 W zone Loods channel V2 / 1"})
+	through := draw(layout.Loudspeakers, "Lijst", "room | quantity | tap | amplifier | zone: Groep\nEntree | 6 | 6 W | V1 | 1\nTerras | 4 | 15 W | V1 | 2\nLoods | 3 | 10 W | V2 | 3")
+	want(t, "loudspeakers", describe(jobOf(t, through)), []string{"6 x 6 W zone 1 channel V1 / 1", "4 x 15 W zone 2 channel V1 / 1", "3 x 10 W zone 3 channel V2 / 1"})
+}
+
+func TestListOfGroupsAndWhatTheyGive(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "room | quantity | tap | zone\nKas A | 6 | 10 W | 1\nKas B | 4 | 6 W | 2\nPlein | 3 | 15 W | 3")
+	rack := draw(layout.Zones, "Rack", "zone: Groep | amplifier | tap: Vermogen\n1 | V1 | 120 W\n2 | V1 | 120 W\n3 | V2 | 60 W")
+	want(t, "channels", channelRatings(jobOf(t, heads, rack)), []string{"V1 / 1 120 W ? V", "V1 / 2 120 W ? V", "V2 / 3 60 W ? V"})
+}
+
+// A column of jobs whose cells are controls is one of controls.
+func TestControlsBelowAWordForJobs(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "HP", "room | quantity | tap | job: Commande\nCouloir | 6 | 3 W | Att. 1 (36 W)\nVestiaire | 4 | 1,5 W | Att. 2 (6 W)\nParvis | 3 | 15 W |"))
+	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone Couloir control Att. 1", "4 x 1.5 W zone Vestiaire control Att. 2", "3 x 15 W zone Parvis"})
+	if got := show(j.Controls[0].Rated) + " " + show(j.Controls[1].Rated); got != "36 6" {
+		t.Errorf("controls rated %s", got)
+	}
+}
+
+// Rows of a list of types that are amplifiers and controls are equipment.
+func TestEquipmentInAListOfTypes(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "tag | tap | channel | control\nP1 | 6 W | MA-1 A | VC-A\nP2 | 15 W | MA-1 B |")
+	kit := draw(layout.Types, "Kit", "tag | description | loudspeaker rating\nMA-1 | Amplifier, two channel | 2 x 60 W\nVC-A | Attenuator | 25 W")
+	j := jobOf(t, heads, kit)
+	want(t, "channels", channelRatings(j), []string{"MA-1 / A 60 W ? V", "MA-1 / B 60 W ? V"})
+	if got := show(j.Controls[0].Rated); got != "25" {
+		t.Errorf("control rated %s W", got)
+	}
+}
+
+// Cells of the last rows that are names with powers speak of what the list names.
+func TestStatementsBelowTheList(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Inst", `
+		room | quantity | tap[W] | circuit | control
+		Nave | 8 | 10 | L1 |
+		Aula | 4 | 6 | L2 | POT-1
+		POT-1: 30 W | L1: 120 W | L2: 60 W | |`))
+	want(t, "channels", channelRatings(j), []string{"L1 120 W ? V", "L2 60 W ? V"})
+	if len(j.Loudspeakers) != 2 || show(j.Controls[0].Rated) != "30" || len(j.Questions) != 0 {
+		t.Errorf("%d loudspeakers, control %s W, questions %v", len(j.Loudspeakers), show(j.Controls[0].Rated), asked(j))
+	}
+}
+
+// The cable of a line may stand beside the amplifier that feeds it.
+func TestCablesInAListOfAmplifiers(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "room | quantity | tap | circuit\nAula | 4 | 6 W | 1\nPista | 10 | 15 W | 2")
+	rack := draw(layout.Amplifiers, "Rack", "circuit | amplifier | channel rating | cable type | length[m]\n1 | F1 | 60 W | 2x1,5 | 55\n2 | F2 | 240 W | 2x2,5 | 110")
+	want(t, "cables", cablesOf(jobOf(t, heads, rack)), []string{"1 55 m 1.5 mm² channel F1 / 1", "2 110 m 2.5 mm² channel F2 / 2"})
+}
