@@ -55,8 +55,8 @@ func (x *Examination) remedy(r *Result, tries int) {
 
 // triesAJob is how many devices remedies of one job are tried on, about: all of
 // its devices count at each try. It is some ten seconds of work; a job of 500
-// devices may have 10,000 tries.
-const triesAJob = 5_000_000
+// devices may have 4,000 tries.
+const triesAJob = 2_000_000
 
 // devices is the number of devices of a job.
 func devices(j *schedule.Job) int {

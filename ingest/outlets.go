@@ -354,13 +354,16 @@ func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
 	if !ref.Doubts.Has(notation.DateOrPair) || len(ref.Amplifier) != 1 || ref.Amplifier[0] < 'A' || b.namesAmp(ref.Amplifier) || ch.col == nil {
 		return false
 	}
-	for _, r := range ch.t.rows {
-		s := r.at(ch.col)
-		if c := b.channelRef(s.text); s.had() && c.ok && c.ref.Amplifier != "" && !strings.EqualFold(c.ref.Amplifier, ref.Amplifier) {
-			return false
+	if ch.col.before == nil {
+		ch.col.before = make(map[string]bool)
+		for _, r := range ch.t.rows {
+			s := r.at(ch.col)
+			if c := b.channelRef(s.text); s.had() && c.ok && c.ref.Amplifier != "" {
+				ch.col.before[join.Fold(c.ref.Amplifier)] = true
+			}
 		}
 	}
-	return true
+	return len(ch.col.before) == 0 || len(ch.col.before) == 1 && ch.col.before[join.Fold(ref.Amplifier)]
 }
 
 // readAmp reads a cell or title that names an amplifier, and perhaps its

@@ -41,6 +41,9 @@ type column struct {
 	*layout.Column
 	i     int // its place in the records
 	style notation.Style
+	// before are the amplifiers that its cells name before an output, folded;
+	// nil until asked for.
+	before map[string]bool
 }
 
 // A row is one record and what became of it.

@@ -55,6 +55,7 @@ func factorIn(text string) float64 {
 // decide, else the arithmetic, else the place.
 func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) {
 	var all, since []*schedule.Loudspeaker
+	var places []rowsByName
 	totalsBefore := 0
 	for i, r := range t.rows {
 		if r.out == "" {
@@ -65,6 +66,7 @@ func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) 
 		if r.out != schedule.TotalRow {
 			continue
 		}
+		b.opts.watch.Step()
 		watts, count := b.statedSum(r)
 		if !watts.Had() && !count.Had() {
 			since = nil
@@ -77,7 +79,10 @@ func (b *builder) tableTotals(t *table, byRow map[*row][]*schedule.Loudspeaker) 
 		section := sectionRows(t, i, byRow)
 		words := join.Fold(r.Text)
 		grand := grandWords.in(words) && !subTotalWords.in(words)
-		named := namedRows(t, i, byRow)
+		if places == nil {
+			places = namesOfPlaces(t, byRow)
+		}
+		named := namedRows(t, i, places, byRow)
 		switch own := sameLines(t, i, byRow); {
 		case len(own) > 1:
 			total.Rows, total.Of = own, b.nameOfTotal(t, r, false)
@@ -152,25 +157,56 @@ func spaceWords(s string) string {
 	return " " + strings.Join(strings.FieldsFunc(join.Fold(s), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }), " ") + " "
 }
 
-// namedRows are the loudspeakers above row i on the line, in the zone or in the
-// place that the total's words name ("Total L1"); none where they name nothing.
-func namedRows(t *table, i int, byRow map[*row][]*schedule.Loudspeaker) []*schedule.Loudspeaker {
-	words := spacedWords(t.rows[i].Text)
-	for _, f := range placeFields {
-		var out []*schedule.Loudspeaker
-		others := false
-		for _, r := range t.rows[:i] {
+// rowsByName are the rows of a table that list loudspeakers, by what one column
+// of places says of each.
+type rowsByName struct {
+	names []string // as spacedWords, in the order of their first rows
+	rows  map[string][]int
+}
+
+// namesOfPlaces are these for each of placeFields, worked out once: a register
+// may have a total every few rows.
+func namesOfPlaces(t *table, byRow map[*row][]*schedule.Loudspeaker) []rowsByName {
+	out := make([]rowsByName, len(placeFields))
+	for k, f := range placeFields {
+		out[k].rows = make(map[string][]int)
+		for i, r := range t.rows {
 			if r.out != "" || len(byRow[r]) == 0 {
 				continue
 			}
 			name := spacedWords(r.own(f).text)
+			if out[k].rows[name] == nil {
+				out[k].names = append(out[k].names, name)
+			}
+			out[k].rows[name] = append(out[k].rows[name], i)
+		}
+	}
+	return out
+}
+
+// namedRows are the loudspeakers above row i on the line, in the zone or in the
+// place that the total's words name ("Total L1"); none where they name nothing,
+// or everything.
+func namedRows(t *table, i int, places []rowsByName, byRow map[*row][]*schedule.Loudspeaker) []*schedule.Loudspeaker {
+	words := spacedWords(t.rows[i].Text)
+	for k := range places {
+		var named []int
+		others := false
+		for _, name := range places[k].names {
+			rows := places[k].rows[name]
+			above, _ := slices.BinarySearch(rows, i)
 			if strings.ContainsFunc(name, unicode.IsLetter) && strings.Contains(words, name) {
-				out = append(out, byRow[r]...)
+				named = append(named, rows[:above]...)
 			} else {
-				others = true
+				others = others || above > 0
 			}
 		}
-		if len(out) > 0 && others {
+		if len(named) > 0 && others {
+			slices.Sort(named)
+			var out []*schedule.Loudspeaker
+			for _, n := range named {
+				out = append(out, byRow[t.rows[n]]...)
+			}
 			return out
 		}
 	}
