@@ -2,6 +2,7 @@ package text
 
 import (
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -39,13 +40,15 @@ func findDelimiter(text string) byte {
 }
 
 // evenness scores a way of cutting by the first records, at most so many: the
-// share of those of the most common width, times the share of cells without another delimiter in them, with
-// some favour for more columns. It is 0 when most records are not cut at all.
+// share of those of the most common width, times the share of cells without another delimiter in them, or with
+// quotes around it, with some favour for more columns and half as much for records in which quotes are
+// torn apart. It is 0 when most records are not cut at all.
 func evenness(s *splitter, most int) float64 {
 	var (
 		widths       = map[int]int{}
 		records      int
 		cells, clean int
+		torn         int // records in which a quoted cell of another way of cutting is cut
 		fields       []string
 		ok           bool
 	)
@@ -58,6 +61,9 @@ func evenness(s *splitter, most int) float64 {
 		}
 		records++
 		widths[len(fields)]++
+		if slices.ContainsFunc(fields, isTorn) {
+			torn++
+		}
 		for _, f := range fields {
 			cells++
 			if isClean(strings.TrimSpace(f)) {
@@ -65,6 +71,7 @@ func evenness(s *splitter, most int) float64 {
 			}
 		}
 	}
+	clean += s.kept
 	width, common := 0, 0
 	for w, n := range widths {
 		if n > common || n == common && w > width {
@@ -74,7 +81,19 @@ func evenness(s *splitter, most int) float64 {
 	if width < 2 {
 		return 0
 	}
-	return float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width)))
+	whole := 1 - float64(torn)/float64(records)/2
+	return float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width))) * whole
+}
+
+// isTorn reports whether a cell holds a quote that opens behind another
+// delimiter and is not closed: "LS-1,Pier,"3 x 5 W" cut at the ";" that follows.
+func isTorn(f string) bool {
+	for i := 1; i < len(f); i++ {
+		if f[i] == '"' && strings.IndexByte(",;\t|", f[i-1]) >= 0 {
+			return strings.Count(f, `"`)%2 == 1
+		}
+	}
+	return false
 }
 
 // isClean reports whether a cell holds no other delimiter, unless it is a

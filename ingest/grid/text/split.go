@@ -22,6 +22,7 @@ type splitter struct {
 	pos       int
 
 	wide               bool // a record had more cells than a sheet has columns; they were dropped
+	kept               int  // cells whose quotes keep another delimiter in
 	row, stray         int  // records cut so far; cells with quotes out of place
 	strayRow, strayCol int  // the first of them
 }
@@ -96,6 +97,9 @@ func (s *splitter) quoted(col int) string {
 			break
 		}
 		s.pos = after
+		if !isClean(strings.TrimSpace(s.text[from+1 : i])) {
+			s.kept++
+		}
 		return inner(s.text[from+1:i], doubled)
 	}
 	if s.stray++; s.stray == 1 {

@@ -64,6 +64,7 @@ func TestRead(t *testing.T) {
 		{"ditto marks side by side", "Zone,Tap,V\nPier,5,70\n\",\",\"\n\",\",70\nBoathouse,1,2\n", [][]string{{"Zone", "Tap", "V"}, {"Pier", "5", "70"}, {`"`, `"`, `"`}, {`"`, `"`, "70"}, {"Boathouse", "1", "2"}}},
 		{"a quoted delimiter is no ditto mark", "a,\",\",c\nd,\",\",f\ng,h,i\n", [][]string{{"a", ",", "c"}, {"d", ",", "f"}, {"g", "h", "i"}}},
 		{"text forced by an exporter", "Tag,Tap\n=\"0012\",5\n\"=\"\"0013\"\"\",6\n=\"a\"&\"b\",7\n", [][]string{{"Tag", "Tap"}, {"0012", "5"}, {"0013", "6"}, {`="a"&"b"`, "7"}}},
+		{"lists in quotes", "Tag,Tap,Remarks\n" + strings.Repeat(`LS-1,5,"`+strings.Repeat("3 x 5; ", 20)+"\"\n", 3), [][]string{{"Tag", "Tap", "Remarks"}, {"LS-1", "5", strings.Repeat("3 x 5; ", 20)}, {"LS-1", "5", strings.Repeat("3 x 5; ", 20)}, {"LS-1", "5", strings.Repeat("3 x 5; ", 20)}}},
 		{"ragged", "Title\nZone,Tap,V\nPier,5,70\nBoathouse,10,70\n,15\n", [][]string{{"Title"}, {"Zone", "Tap", "V"}, {"Pier", "5", "70"}, {"Boathouse", "10", "70"}, {"", "15"}}},
 		{"end mark of old systems", "a,b\r\nc,d\r\n\x1a", [][]string{{"a", "b"}, {"c", "d"}}},
 		{"blank behind a closing quote", "\"a\" ,\"b\"\n\"c\",\"d\" \n", [][]string{{"a", "b"}, {"c", "d"}}},
