@@ -117,6 +117,7 @@ func (b *builder) build() *schedule.Job {
 	b.firstSections()
 	b.nameSections()
 	b.sheetZones()
+	b.sheetAmps()
 	b.gatherLegend()
 	for _, t := range b.tables {
 		for _, r := range t.rows {

@@ -115,7 +115,8 @@ func (b *builder) addControl(r *row) {
 			r.out, r.reason = schedule.NotUnderstood, "no tag, model or rating of a control"
 			return
 		}
-		list = append(list, b.unnamedControl(r, m, zone))
+		r.control = b.unnamedControl(r, m, zone)
+		list = append(list, r.control)
 	}
 	for _, c := range list {
 		if c == nil {

@@ -10,7 +10,9 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
 )
 
 // Notes name amplifiers and lines as the rows do, and such names may be any
@@ -273,4 +275,40 @@ func (b *builder) wattsOn(c *schedule.Channel) float64 {
 		}
 	}
 	return sum
+}
+
+// sheetAmps takes the amplifier that the words above a list speak of for that of
+// the list, where each of several sheets has its own and no row names one.
+func (b *builder) sheetAmps() {
+	own := make(map[*table]*said)
+	sheets := make(map[string]bool)
+	for _, t := range b.tables {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden || len(t.HeaderRows) == 0 || t.Transposed {
+			continue
+		}
+		if t.has(vocabulary.Amplifier) || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) || t.sectioned(vocabulary.Amplifier) || t.sectioned(vocabulary.Channel) {
+			return
+		}
+		for i := range b.said {
+			s := &b.said[i]
+			if s.source.At.Sheet != t.Sheet || s.source.At.Row >= t.HeaderRows[0] || !s.Worded || s.Name == "" {
+				continue
+			}
+			if own[t] != nil && own[t].Name != s.Name {
+				return
+			}
+			own[t] = s
+		}
+		if own[t] != nil {
+			sheets[t.Sheet] = true
+		}
+	}
+	if len(sheets) < 2 {
+		return
+	}
+	for _, t := range b.tables {
+		if s := own[t]; s != nil && !t.title(vocabulary.Amplifier).had() {
+			t.titles = append(slices.Clip(t.titles), layout.Fact{Field: vocabulary.Amplifier, Text: s.ampText(), At: s.source.At})
+		}
+	}
 }

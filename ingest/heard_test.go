@@ -55,3 +55,10 @@ func TestNotesOfWhatAmplifiersFeed(t *testing.T) {
 		})
 	}
 }
+
+// Where each sheet is headed by an amplifier of its own, its list hangs on it.
+func TestAmplifierAboveTheListOfItsSheet(t *testing.T) {
+	north := draw(layout.Loudspeakers, "North", "title : System 1, amplifier A, 240 W\nroom | quantity | tap\nStand | 6 | 15 W")
+	south := draw(layout.Loudspeakers, "South", "title : System 2, amplifier B, 60 W\nroom | quantity | tap\nLocker | 4 | 3 W")
+	want(t, "channels", channelRatings(jobOf(t, north, south)), []string{"A / 1 240 W ? V", "B / 1 60 W ? V"})
+}

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -203,8 +204,15 @@ func (b *builder) ownControlName(r *row) seen {
 	case ctl.had():
 		return ctl
 	}
+	if item := r.own(vocabulary.Item); dottedItem.MatchString(item.text) {
+		return item
+	}
 	return seen{}
 }
+
+// dottedItem is the number of an item in a bill of chapters, "9.5": what has no
+// other name is known by it.
+var dottedItem = regexp.MustCompile(`^\d+(?:\.\d+)+$`)
 
 // usualRatings are ratings that controls are made for, in W. Source: the
 // ladders of published attenuator sheets (10, 35, 100; 5 to 100).

@@ -163,10 +163,15 @@ func (b *builder) controlsIn(s seen) []carried {
 	}
 	var out []carried
 	for _, k := range list {
+		place := b.placesIn(s, k.Place)
+		if rows := b.rowsOfItems(s.text); k.Name == "" && len(rows) > 0 && len(list) == 1 { // "Att. of the corridor: 6 W, item 3"
+			head, _, _ := cutAny(s.text, ":", " = ", ",")
+			k.Name, place = head, service{at: s, rows: rows}
+		}
 		if k.W == 0 || k.Name == "" {
 			continue
 		}
-		c := carried{controls: []string{k.Name}, watts: s, at: b.placesIn(s, k.Place)}
+		c := carried{controls: []string{k.Name}, watts: s, at: place}
 		c.watts.text = plain(k.W) + " W"
 		out = append(out, c)
 		if c.at.had() {
@@ -234,7 +239,7 @@ func (b *builder) routesIn(s seen) []route {
 }
 
 // had reports whether a service names anything.
-func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.tags) > 0 }
+func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.tags)+len(v.rows) > 0 }
 
 // lineFed reads "Line L1: amp 2": a line that rows name and the output that
 // feeds it. Where only an amplifier is named, the line is its output.
@@ -387,7 +392,7 @@ func (b *builder) placesKnown(v *service) bool {
 			return true
 		}
 	}
-	return len(v.rooms)+len(v.tags) > 0
+	return len(v.rooms)+len(v.tags)+len(v.rows) > 0
 }
 
 // channelOfRoute is the channel that a note names.

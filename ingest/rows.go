@@ -54,10 +54,11 @@ type row struct {
 	status  schedule.Status
 	out     schedule.RowKind // "" for a row that counts
 	reason  string
-	outlet  *outlet    // nil until asked for
-	asked   bool       // its outlet is being found
-	line    *lineEntry // the line of another table that it hangs on
-	service *service   // what the output or control that it describes serves; nil for one zone
+	outlet  *outlet           // nil until asked for
+	asked   bool              // its outlet is being found
+	line    *lineEntry        // the line of another table that it hangs on
+	control *schedule.Control // the control that it describes, where that has no name
+	service *service          // what the output or control that it describes serves; nil for one zone
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact

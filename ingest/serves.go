@@ -24,6 +24,7 @@ type service struct {
 	zones []string // names of zones, as written
 	rooms []string
 	tags  []string
+	rows  []*row // rows of loudspeakers that it names by their items
 	all   bool
 }
 
@@ -32,6 +33,7 @@ type places struct {
 	zones, rooms map[string]bool // by key, number and title
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
+	texts        map[string]seen    // zones and rooms by their folded names
 	doubled      map[string]bool    // keys of zones of which each building has its own
 	columns      map[*table]*column // what placeColumn found
 	roomsZones   bool               // no loudspeaker names a zone: its room stands for one
@@ -39,7 +41,7 @@ type places struct {
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.
 func (b *builder) gatherPlaces() {
-	b.places = places{zones: make(map[string]bool), rooms: make(map[string]bool), lines: make(map[string]bool), roomNames: join.NewSet(join.Room)}
+	b.places = places{zones: make(map[string]bool), rooms: make(map[string]bool), lines: make(map[string]bool), roomNames: join.NewSet(join.Room), texts: make(map[string]seen)}
 	zoned := false
 	for _, t := range b.tables {
 		for _, r := range t.rows {
@@ -66,9 +68,11 @@ func (b *builder) gatherPlaces() {
 			}
 			if z.had() {
 				enterPlace(b.places.zones, join.Zone, z.text)
+				b.places.texts[join.Fold(tidy(z.text))] = z
 			}
 			if room := r.say(vocabulary.Room); room.had() {
 				enterPlace(b.places.rooms, join.Room, room.text)
+				b.places.texts[join.Fold(tidy(room.text))] = room
 				b.places.roomNames.Add(room.text, r.t.number)
 			}
 		}
@@ -202,6 +206,11 @@ func (b *builder) serviceOf(r *row) *service {
 	if tags, at := b.servedTags(r); len(tags) > 0 {
 		return &service{at: at, tags: tags}
 	}
+	if r.kind == controlRow {
+		if v := b.servedItems(r); v != nil {
+			return v
+		}
+	}
 	cells := []seen{r.zoneText()}
 	if !cells[0].had() {
 		cells = []seen{r.say(vocabulary.Room), r.own(vocabulary.To), r.own(vocabulary.Describe)}
@@ -225,7 +234,86 @@ func (b *builder) serviceOf(r *row) *service {
 			return v
 		}
 	}
+	if r.kind == controlRow {
+		return b.placeMentioned(r)
+	}
 	return nil
+}
+
+// leastMention is the fewest letters of a place that is found among words.
+const leastMention = 4
+
+// placeMentioned is the one place that the description of a control names among
+// other words: "wall control 30 W for the loudspeakers of the corridors".
+func (b *builder) placeMentioned(r *row) *service {
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Notes} {
+		s := r.own(f)
+		if !s.had() || len(s.text) > longestSpoken {
+			continue
+		}
+		folded := join.Fold(s.text)
+		found := ""
+		for _, k := range sortedKeys(b.places.texts) {
+			i := strings.Index(folded, k)
+			if len(k) < leastMention || i < 0 || !apart(folded, i, i+len(k)) {
+				continue
+			}
+			if found != "" && !strings.Contains(k, found) && !strings.Contains(found, k) {
+				return nil // several
+			}
+			if len(k) > len(found) {
+				found = k
+			}
+		}
+		if found == "" {
+			continue
+		}
+		place := b.places.texts[found]
+		if place.field == vocabulary.Zone || b.places.roomsZones {
+			return &service{at: s, zones: []string{place.text}}
+		}
+		return &service{at: s, rooms: []string{place.text}}
+	}
+	return nil
+}
+
+// servedItems are the rows of loudspeakers that a control's row refers to by
+// their items: "for the loudspeakers of item C", "Pos. 3".
+func (b *builder) servedItems(r *row) *service {
+	if !r.t.has(vocabulary.Item) {
+		return nil
+	}
+	for _, c := range r.t.columns {
+		s := r.at(c)
+		if !s.had() || c.Field == vocabulary.Item {
+			continue
+		}
+		v := service{at: s}
+		for _, ref := range notation.ItemRefs(s.text) {
+			for _, o := range r.t.rows {
+				if o != r && o.kind == loudspeakerRow && o.out == "" && join.Key(o.own(vocabulary.Item).text) == join.Key(ref) {
+					v.rows = append(v.rows, o)
+				}
+			}
+		}
+		if len(v.rows) > 0 {
+			return &v
+		}
+	}
+	return nil
+}
+
+// rowsOfItems are the rows of loudspeakers whose items a text refers to.
+func (b *builder) rowsOfItems(text string) []*row {
+	var out []*row
+	for _, ref := range notation.ItemRefs(text) {
+		b.each(loudspeakerRow, func(r *row) {
+			if item := r.own(vocabulary.Item); item.had() && join.Key(item.text) == join.Key(ref) {
+				out = append(out, r)
+			}
+		})
+	}
+	return out
 }
 
 // placeColumn is a column that was hardly understood and names a known place in
@@ -428,6 +516,8 @@ func (b *builder) applyService(r *row) {
 	if r.kind == controlRow {
 		if name := b.ownControlName(r); name.had() {
 			control = b.controls[b.controlNames.Find(name.text).Key]
+		} else if r.control != nil {
+			control = r.control
 		}
 	}
 	if list := b.channelsOf(r); len(list) == 1 && control == nil {
@@ -449,7 +539,7 @@ func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule
 		tags[join.Key(tag)] = true
 	}
 	for _, l := range b.job.Loudspeakers {
-		served := v.all
+		served := v.all || slices.Contains(v.rows, b.origin[l])
 		if l.Room.Had() && len(rooms) > 0 {
 			served = served || rooms[b.places.roomNames.Find(l.Room.Value).Key]
 		}

@@ -110,3 +110,23 @@ func TestColumnOfPlacesUnderAHeaderThatSaysLittle(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag | zone | tap[W]\nS1 | 1 | 5\nS2 | 2 | 3"), knobs)
 	want(t, "loudspeakers", describe(j), []string{"S1 1 x 5 W zone 1 control K1", "S2 1 x 3 W zone 2 control K2"})
 }
+
+// A control may say what it is for by the item of a list, in its own row or in a
+// note, or by a place among other words.
+func TestWhatControlsAreForInWords(t *testing.T) {
+	for _, tt := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"an item", "item | description | room | quantity | tap[W]\nA | Ceiling loudspeaker | Foyer | 4 | 3\nB | Ceiling loudspeaker | Corridor | 6 | 1.5\nC | Volume control 12 W for the loudspeakers of item B | | 1 |",
+			[]string{"4 x 3 W zone Foyer", "6 x 1.5 W zone Corridor control control (row 4)"}},
+		{"a place", "item | description | room | quantity | tap[W]\n9.1 | Difusor de techo | galería | 4 | 3\n9.2 | Difusor de techo | pasillos | 6 | 1,5\n9.3 | Mando mural de 30 W para los difusores de los pasillos | | 1 |",
+			[]string{"4 x 3 W zone galería", "6 x 1.5 W zone pasillos control 9.3"}},
+		{"an item in a note", "title : Att. du couloir : 6 W, tous les HP du n° 2\nitem | room | quantity | tap[W]\n1 | Serre | 4 | 3\n2 | Couloir | 6 | 0,5",
+			[]string{"4 x 3 W zone Serre", "6 x 0.5 W zone Couloir control Att. du couloir"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			want(t, "loudspeakers", describe(jobOf(t, draw(layout.Mixed, "List", tt.text))), tt.want)
+		})
+	}
+}

@@ -151,6 +151,7 @@ func (r *sentenceReading) join(a saidOf) {
 	case onlyVolts || last != nil && a.Name == "" && !a.worded && a.W == 0 && a.Outputs == 0:
 		last.AtV = append(last.AtV, a.AtV...)
 		last.Ways = append(last.Ways, a.Ways...)
+		last.Zones = append(last.Zones, a.Zones...)
 		last.Doubts |= a.Doubts
 		if a.TotalW > 0 {
 			last.TotalW = a.TotalW

@@ -63,6 +63,7 @@ func TestParseRatingSentence(t *testing.T) {
 		{"Centrale: 3 circuiti da 60 W", []RatedAmplifier{n("", 3, 60)}},
 		{"1 versterker met 3 zones van 60 W", []RatedAmplifier{{Amplifiers: 1, Outputs: 3, W: 60, PerOutput: true, PerZone: true}}},
 		{"CH1: 250 W @ 4 Ω, CH2: 120 W @ 70 V", []RatedAmplifier{{Name: "CH2", W: 120, AtV: []float64{70}}}},
+		{"Amplifier 1: 120 W; Zone 1", []RatedAmplifier{{Name: "1", W: 120, Zones: []string{"1"}}}},
 		{"Amp: 30 watts", []RatedAmplifier{{W: 30}}},
 		{"100 V, amp 20 W", []RatedAmplifier{{W: 20, AtV: at100}}},
 		{"A circuits on amplifier VA1, B circuits on amplifier VA2, both 250 W a circuit", []RatedAmplifier{

@@ -1,0 +1,94 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+	"regexp"
+	"strings"
+)
+
+// Rows of tables that are sentences about amplifiers, not devices.
+
+// sentenceRows takes rows of a list of devices for what they are where they
+// are sentences about an amplifier: "Amp EB2 | way 1 40 W | way 2 60 W".
+func (b *builder) sentenceRows() {
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.Class == layout.Device && r.out == "" && statesOnly(r) {
+				r.out, r.reason = schedule.NoteRow, "names and powers, and no device"
+				for i := range r.Values {
+					if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+						b.spoken = append(b.spoken, spoken{v.At, v.Text})
+					}
+				}
+				continue
+			}
+			if r.out == "" && r.kind == amplifierRow && b.billedAmplifier(r) {
+				continue
+			}
+			if r.out != "" || r.kind == channelRow || r.kind == amplifierRow && t.kind != layout.Loudspeakers {
+				continue
+			}
+			if tap := r.own(vocabulary.Tap); tap.had() {
+				if p, err := notation.ParseTap(tap.text, notation.Auto); err == nil && !p.Doubts.Has(notation.SplitRead) {
+					continue
+				}
+			}
+			var texts []string
+			for i := range r.Values {
+				if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+					texts = append(texts, v.Text)
+				}
+			}
+			if len(texts) == 0 || !notation.SpeaksOfAmplifier(texts[0]) {
+				continue
+			}
+			list := sentence(strings.Join(texts, " "), r.At)
+			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(texts[0], list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
+				b.said = append(b.said, list...)
+				r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
+			}
+		}
+	}
+}
+
+// statement is a name with a power: "POT-1: 30 W", "L2 = 2 x 60 W".
+var statement = regexp.MustCompile(`(?i)^\s*\pL.{0,30}?\s*[:=]\s*(?:\d+\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*k?w\b`)
+
+// statesOnly reports whether all cells of a row are such statements.
+func statesOnly(r *row) bool {
+	n := 0
+	for i := range r.Values {
+		if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
+			if !statement.MatchString(v.Text) {
+				return false
+			}
+			n++
+		}
+	}
+	return n > 0
+}
+
+// billedAmplifier takes a row of a bill whose description says what an
+// amplifier gives, "Power amplifier, two outputs of 120 W", as that sentence,
+// if no column names the amplifier.
+func (b *builder) billedAmplifier(r *row) bool {
+	for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Tag, vocabulary.Model, vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.Channel} {
+		if r.own(f).had() {
+			return false
+		}
+	}
+	d := r.own(vocabulary.Describe)
+	if n, _ := b.pieces(r.own(vocabulary.Quantity)); n.Had() && n.High > 1 {
+		return false
+	}
+	list := sentence(d.text, d.source.At)
+	if !d.had() || len(list) != 1 || !list[0].Worded || list[0].W == 0 || list[0].Outputs < 2 && len(list[0].Ways) == 0 {
+		return false
+	}
+	b.said = append(b.said, list...)
+	r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
+	return true
+}
