@@ -93,6 +93,9 @@ func (a *Audit) AllFindings() []*audit.Finding {
 
 // JobName is what people call the job: its name, else its number, else its file.
 func JobName(j *schedule.Job) string {
+	if j.Number.How != schedule.Default && j.Number.Had() {
+		return j.Number.Value
+	}
 	return cmp.Or(j.Name.Value, j.Number.Value, j.File)
 }
 

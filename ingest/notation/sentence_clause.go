@@ -74,7 +74,7 @@ var verbs = []string{"is", "ist", "est", "es", "has", "hat", "ha", "heeft", "tie
 // names reads one name or several: "A1", "A1, A2", "E1 und E2", "A1-A3".
 func (c *clauseReading) names(i int) (list []string, n int) {
 	for {
-		name, taken := nameCode(c.tokens, i+n)
+		name, taken := c.code(i + n)
 		if taken == 0 {
 			break
 		}
@@ -98,6 +98,20 @@ func (c *clauseReading) names(i int) (list []string, n int) {
 		return []string{name}, taken
 	}
 	return list, n
+}
+
+// code reads a code at tokens[i], with a figure apart from its letters where a
+// mark follows it, and no unit: "VS 1: 4 outputs".
+func (c *clauseReading) code(i int) (name string, n int) {
+	name, n = nameCode(c.tokens, i)
+	figure := i + n
+	if n == 0 || figure+1 >= len(c.tokens) || hasDigit(name) || len(name) > 4 || c.tokens[figure].kind != figureToken || !c.tokens[figure].figure.whole || !c.tokens[figure].gap {
+		return name, n
+	}
+	if mark := c.tokens[figure+1]; mark.is(":") || mark.is("=") || mark.is("-") && mark.gap {
+		return name + " " + c.tokens[figure].raw, n + 1
+	}
+	return name, n
 }
 
 // isAmpCode reports whether letters alone say that an amplifier follows: "PA amp".
@@ -259,7 +273,7 @@ func (c *clauseReading) laterName() bool {
 	if before.kind == markToken && before.is("(") {
 		return false
 	}
-	name, n := nameCode(c.tokens, c.at)
+	name, n := c.code(c.at)
 	next := c.at + n
 	if n == 0 || next >= len(c.tokens) || isOtherKind(c.tokens[c.at].text) || isRackWord(c.tokens[c.at].text) {
 		return false
