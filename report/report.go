@@ -91,7 +91,7 @@ func (a *Audit) AllFindings() []*audit.Finding {
 	return all
 }
 
-// JobName is what people call the job: its name, else its number, else its file.
+// JobName is what people call the job: its number where one is written, else its name, else its file.
 func JobName(j *schedule.Job) string {
 	if j.Number.How != schedule.Default && j.Number.Had() {
 		return j.Number.Value
