@@ -168,7 +168,11 @@ func (b *builder) channelsOfRow(r *row) int {
 		if !s.had() || s.cell != nil && s.cell.Kind == 2 {
 			continue
 		}
-		outputs := ratingInText(s.text, notation.Auto)
+		text := s.text
+		if f == vocabulary.Model && timesBare.MatchString(text) {
+			text += " W"
+		}
+		outputs := ratingInText(text, notation.Auto)
 		if len(outputs) == 0 {
 			continue
 		}

@@ -411,6 +411,9 @@ func (b *builder) addCable(r *row) {
 	if len(list) > 0 {
 		c.Channel = list[0]
 	}
+	if len(list) == 1 {
+		b.fillChannel(r, list[0]) // a list of lines may rate their outputs
+	}
 	if m := b.controlText(r); m.name != "" {
 		c.Control = b.control(m.at, m.name)
 	}

@@ -160,12 +160,15 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	if o := b.outletOf(r); o.ampRated.had() && c.Amplifier != nil {
 		b.noteBeside(c.Amplifier, o.ampRated)
 	}
+	if r.kind == loudspeakerRow && c.Amplifier != nil {
+		b.ampInRemark(r, c.Amplifier)
+	}
 	if o := b.outletOf(r); o.rating.had() && len(o.channels) <= 1 {
 		if out, s := b.rating(o.rating); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
 		}
 	}
-	if r.kind == channelRow || r.kind == amplifierRow || r.kind == zoneRow {
+	if r.kind == channelRow || r.kind == amplifierRow || r.kind == zoneRow || r.kind == cableRow {
 		v, s := b.volts(r.own(vocabulary.LineVoltage))
 		set(b, &c.LineVolts, oneVolt(v, s), "line voltage", of)
 		if v.Kind == notation.LowImpedanceLine {
@@ -218,6 +221,22 @@ func (b *builder) besideOf(a *schedule.Amplifier, r ratedSeen) {
 		b.beside = make(map[*schedule.Amplifier][]ratedSeen)
 	}
 	b.beside[a] = append(b.beside[a], r)
+}
+
+// ampInRemark notes what a remark beside a loudspeaker says of the amplifier that
+// feeds it: "amp is a 60 W".
+func (b *builder) ampInRemark(r *row, a *schedule.Amplifier) {
+	s := r.own(vocabulary.Notes)
+	if !s.had() || !notation.SpeaksOfAmplifier(s.text) || slices.ContainsFunc(b.beside[a], func(had ratedSeen) bool { return had.at.text == s.text }) {
+		return
+	}
+	list := sentence(s.text, s.source.At)
+	if len(list) != 1 || !list[0].Worded || list[0].W == 0 || len(list[0].Ways) > 0 || list[0].Name != "" && !b.sameAmp(list[0].ampText(), a.Name) {
+		return
+	}
+	x := &list[0]
+	b.besideOf(a, ratedSeen{[]notation.RatedOutput{{Channels: x.Outputs, W: x.W, PerChannel: x.PerOutput}}, s})
+	b.take(s, "channel rating", plain(x.W)+" W", schedule.LikelierReading, "a remark beside a loudspeaker on it")
 }
 
 // headroom reads a share that a brief wants free. What is free in watts, or the

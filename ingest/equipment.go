@@ -1,12 +1,14 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -92,6 +94,26 @@ func (b *builder) equipmentName(r *row) seen {
 	return seen{}
 }
 
+// titledOutputs gives a list of outputs that names no amplifier the one that its
+// title names and other rows know: "Rack Z1" above outputs 1 to 4, where
+// loudspeakers hang on Z1.3.
+func (b *builder) titledOutputs() {
+	for _, t := range b.tables {
+		if t.kind != layout.Channels || t.has(vocabulary.Amplifier) || t.title(vocabulary.Amplifier).had() || slices.ContainsFunc(t.rows, func(r *row) bool {
+			c := b.channelRef(r.own(vocabulary.Channel).text)
+			return c.ok && c.ref.Amplifier != ""
+		}) {
+			continue
+		}
+		for _, f := range t.titles {
+			if name := b.feederIn(f.Text); name != "" {
+				t.titles = append(slices.Clip(t.titles), layout.Fact{Field: vocabulary.Amplifier, Text: name, At: f.At})
+				break
+			}
+		}
+	}
+}
+
 // linesFed makes rows of outputs of amplifiers without a name that say which
 // lines they feed: "Amplifier 60 W | Rack, line 1".
 func (b *builder) linesFed() {
@@ -146,7 +168,7 @@ func (b *builder) linesIn(text string) []string {
 
 // ratingFields are the fields of cells in which a row of equipment may state a
 // rating though no column is one of ratings.
-var ratingFields = []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.Describe, vocabulary.Kind, vocabulary.Item,
+var ratingFields = []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.ChannelCount, vocabulary.Describe, vocabulary.Kind, vocabulary.Item,
 	vocabulary.Model, vocabulary.Notes, vocabulary.Quantity, vocabulary.Unknown}
 
 // ratingInRow is the rating of an amplifier that its row states outside the
@@ -155,6 +177,12 @@ func (b *builder) ratingInRow(r *row) ([]notation.RatedOutput, seen) {
 	for _, f := range ratingFields {
 		for _, c := range r.t.byField[f] {
 			s := r.at(c)
+			if f == vocabulary.Model && timesBare.MatchString(s.text) {
+				text := s.text + " W"
+				b.take(s, "channel rating", text, schedule.LikelierReading, "a model of an amplifier: outputs and their watts")
+				s.source.How, s.source.Because = schedule.FromModelName, "outputs and their watts"
+				return ratingInText(text, notation.Auto), s
+			}
 			if !s.had() || !strings.ContainsAny(s.text, "wW") && (s.unit() != "w" || f != vocabulary.Tap) {
 				continue
 			}
@@ -174,6 +202,9 @@ func (b *builder) ratingInRow(r *row) ([]notation.RatedOutput, seen) {
 	}
 	return nil, seen{}
 }
+
+// timesBare is a number of outputs and the watts of each without their unit: "2X60".
+var timesBare = regexp.MustCompile(`^\d{1,2}\s*[xX×]\s*[2-9]\d\d?$|^\d{1,2}\s*[xX×]\s*1\d\d$`)
 
 // ratingInText is the one rating that a description of an amplifier states.
 func ratingInText(text string, style notation.Style) []notation.RatedOutput {

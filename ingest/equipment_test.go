@@ -51,3 +51,41 @@ func TestEquipmentOnLines(t *testing.T) {
 		Amplifier 120 W | Rack, line 2 | 1 | |`))
 	want(t, "channels", channelRatings(j), []string{"1 60 W ? V", "2 120 W ? V"})
 }
+
+// Ratings stand in columns of counts, in models and in remarks beside loudspeakers.
+func TestRatingsInOddPlaces(t *testing.T) {
+	heads := "tag | tap[W] | channel | notes\nP1 | 5 | 1/1 |\nP2 | 5 | 1/2 |\nP3 | 5 | 2/1 |"
+	for _, tt := range []struct {
+		name, heads, rack string
+		want              []string
+	}{
+		{"beside the count", heads, "item | model | channels of the amplifier\n1 | Dual | 2 x 240W\n2 | Solo | 1 x 60 W", []string{"1 / 1 240 W ? V", "1 / 2 240 W ? V", "2 / 1 60 W ? V"}},
+		{"a model", heads, "item | model | description\n1 | 2X60 | amplifier\n2 | 1x120 | amplifier", []string{"1 / 1 60 W ? V", "1 / 2 60 W ? V", "2 / 1 120 W ? V"}},
+		{"a remark", "tag | tap[W] | channel | notes\nP1 | 5 | 1/1 | amp is a 60W\nP2 | 5 | 1/1 |", "", []string{"1 / 1 60 W ? V"}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			tables := []*layout.Table{draw(layout.Loudspeakers, "Heads", tt.heads)}
+			if tt.rack != "" {
+				tables = append([]*layout.Table{draw(layout.Amplifiers, "Rack", tt.rack)}, tables...)
+			}
+			want(t, "channels", channelRatings(jobOf(t, tables...)), tt.want)
+		})
+	}
+}
+
+// A list of outputs may name its amplifier in its title alone.
+func TestAmplifierInTheTitleOfItsOutputs(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "tag | tap[W] | channel\nP1 | 5 | Z1.1\nP2 | 5 | Z1.2")
+	rack := draw(layout.Channels, "Rack", "title : Zentrale Z1\nchannel | channel rating\n1 | 60 W\n2 | 120 W\n3 | 60 W")
+	want(t, "channels", channelRatings(jobOf(t, heads, rack)), []string{"Z1 / 1 60 W ? V", "Z1 / 2 120 W ? V", "Z1 / 3 60 W ? V"})
+}
+
+// A list of lines with their cables may rate the outputs that feed them, and a
+// column of outputs whose cells are ratings is one of ratings.
+func TestRatingsBesideLines(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "tag | tap[W] | circuit\nP1 | 5 | L1\nP2 | 5 | L2")
+	lines := draw(layout.Cables, "Lines", "circuit | amplifier | channel rating | line voltage | length[m]\nL1 | X1-1 | 60 W | 100 V | 85\nL2 | X1-2 | 30 W | 100 V | 120")
+	want(t, "channels", channelRatings(jobOf(t, heads, lines)), []string{"X1 / 1 60 W 100 V", "X1 / 2 30 W 100 V"})
+	able := draw(layout.Loudspeakers, "Heads", "circuit | room | quantity | tap[W] | channel: Kan\nI | Hal | 4 | 5 | 60 W, 100 V\nII | Kas | 2 | 15 | 30 W, 100 V")
+	want(t, "channels", channelRatings(jobOf(t, able)), []string{"I 60 W 100 V", "II 30 W 100 V"})
+}

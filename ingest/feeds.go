@@ -20,16 +20,17 @@ import (
 // an amplifier MA, "L1" the output that a list of lines gives L1, "VC-1" the
 // control of that tag.
 type directory struct {
-	amps        map[string]bool       // identities of amplifiers
-	lines       map[string]*lineEntry // by key of the name, and by its identity where that is one line
-	byRow       map[*row]*lineEntry
-	splits      map[string]channelText // what splitKnown made of a text
-	devices     map[string][]*row      // by key of the tag
-	ampRefs     map[string]bool        // keys of what loudspeakers and zones name as their amplifier
-	feeders     map[string]bool        // identities of the amplifiers that rows of other things name
-	feederKeys  map[string]bool        // keys of all that these rows name as what feeds them
-	ownControls map[string]bool        // keys of the controls that have rows of their own
-	controls    map[string]bool        // keys of what rows of other things name as their control
+	amps          map[string]bool       // identities of amplifiers
+	lines         map[string]*lineEntry // by key of the name, and by its identity where that is one line
+	byRow         map[*row]*lineEntry
+	splits        map[string]channelText // what splitKnown made of a text
+	devices       map[string][]*row      // by key of the tag
+	ampRefs       map[string]bool        // keys of what loudspeakers and zones name as their amplifier
+	besideOutputs map[string]bool        // keys of the amplifiers that stand beside an output of theirs
+	feeders       map[string]bool        // identities of the amplifiers that rows of other things name
+	feederKeys    map[string]bool        // keys of all that these rows name as what feeds them
+	ownControls   map[string]bool        // keys of the controls that have rows of their own
+	controls      map[string]bool        // keys of what rows of other things name as their control
 }
 
 // A lineEntry is a line that a list of lines leads to an output.
@@ -49,7 +50,7 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -57,6 +58,9 @@ func (b *builder) gatherDirectory() {
 			}
 			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
 				b.dir.ampRefs[join.Key(a.text)] = true
+				if r.own(vocabulary.Channel).had() {
+					b.dir.besideOutputs[join.Key(a.text)] = true
+				}
 			}
 			if r.kind == loudspeakerRow || r.kind == zoneRow || r.kind == controlRow {
 				b.gatherFeeders(r)
@@ -73,6 +77,7 @@ func (b *builder) gatherDirectory() {
 			}
 		}
 	}
+	b.titledOutputs()
 	b.each(controlRow, func(r *row) {
 		if c := r.first(vocabulary.Control, vocabulary.Tag); c.had() {
 			b.dir.ownControls[join.Key(c.text)] = true

@@ -25,6 +25,7 @@ func harmonise(tables []*table) {
 		t.statusColumn()
 		t.ratingsWithoutControls()
 		t.controlsNotJobs()
+		t.ratingsNotOutputs()
 	}
 	constantZones(tables)
 	ratingsByRows(tables)
@@ -351,6 +352,25 @@ func (t *table) controlsNotJobs() {
 				t.become(c, vocabulary.Control, "its cells name controls")
 				return
 			}
+		}
+	}
+}
+
+// ratingsNotOutputs takes a column of outputs whose cells are ratings and name no
+// output for one of what the lines may carry ("Kan": 60 W, 100 V).
+func (t *table) ratingsNotOutputs() {
+	for _, c := range slices.Clone(t.byField[vocabulary.Channel]) {
+		cells, hits := 0, 0
+		t.eachText(c, func(text string) {
+			cells++
+			if _, err := notation.ParseRating(text, notation.Auto); err == nil && len(notation.PowersIn(text, notation.Auto)) > 0 {
+				if _, err := notation.ParseChannel(text); err != nil {
+					hits++
+				}
+			}
+		})
+		if hits > 0 && hits == cells && !t.has(vocabulary.ChannelWatts) {
+			t.become(c, vocabulary.ChannelWatts, "its cells are ratings")
 		}
 	}
 }

@@ -157,20 +157,26 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			return seen{}, seen{}
 		}
 		for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Model} {
-			if s := r.own(f); s.had() {
+			if s := r.own(f); s.had() && !(countWords(s.text) == 1 && kindInWords(s.text) == amplifierRow) { // "amplifier" names none
 				return s, seen{}
 			}
 		}
-		return seen{}, seen{}
+		return r.first(vocabulary.Describe, vocabulary.Kind), seen{}
 	}
 	name = all[0]
-	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) {
+	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) {
 		name.text = withKindWord(name.text, c.ref.Amplifier) // "AMP 1 CH 2" is a channel of AMP 1
 	}
 	if len(all) > 1 {
 		other = all[1]
 	}
 	return name, other
+}
+
+// besideOutputs reports whether a text stands as the amplifier beside outputs in
+// other rows: then "RK1-A" is the name of all of it.
+func (b *builder) besideOutputs(s seen) bool {
+	return b.dir.besideOutputs[join.Key(s.text)]
 }
 
 // feedsOthers reports whether other rows of the list name the tag of an amplifier's

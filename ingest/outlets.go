@@ -384,7 +384,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		c = channelText{known, true}
 	}
 	pair := c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
-		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel))
+		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel)) && !b.besideOutputs(amp)
 	switch {
 	case pair:
 		o.amp, o.channels, o.at, o.ampAt = withKindWord(text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp, amp

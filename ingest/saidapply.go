@@ -2,13 +2,14 @@ package ingest
 
 import (
 	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
-	"slices"
-	"strconv"
-	"strings"
 )
 
 // What sentences say of amplifiers, given to the parts of the job.

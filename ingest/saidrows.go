@@ -1,12 +1,13 @@
 package ingest
 
 import (
+	"regexp"
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
-	"regexp"
-	"strings"
 )
 
 // Rows of tables that are sentences about amplifiers, not devices.

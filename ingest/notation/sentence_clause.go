@@ -547,6 +547,9 @@ func (c *clauseReading) settle() {
 		if len(a.AtV) == 0 && !a.direct {
 			a.AtV = slices.Clone(last.AtV)
 		}
+		if a.Outputs == 1 && a.PerOutput && c.outputs {
+			a.Outputs = 0 // one output of 120 W per line: how many is not said
+		}
 		a.worded = a.worded || last.worded
 		a.PerOutput = a.PerOutput && a.W > 0 || c.each && a.W > 0
 		a.outputs = a.outputs || c.outputs && a.W > 0
