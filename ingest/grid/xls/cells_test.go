@@ -103,6 +103,19 @@ func TestCells(t *testing.T) {
 	}
 }
 
+// Some programs number the record of a formula as older formats do; nothing of
+// it is lost.
+func TestFormulasOfOtherVersions(t *testing.T) {
+	b, err := Read("a.xls", one(nil, cell(recFormula3, 0, 0, le64(7.5), make([]byte, 6), le16(0)), cell(recFormula4, 0, 1, []byte{0, 0, 0, 0, 0, 0, 0xff, 0xff}, make([]byte, 6), le16(0)), rec(recString, text8("Pier"))), grid.DefaultLimits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	gridtest.Compare(t, gridtest.Read(b), []gridtest.Cell{
+		{Sheet: "Sheet1", At: "A1", Kind: grid.Number, Text: "7.5", Number: 7.5, Formula: true},
+		{Sheet: "Sheet1", At: "B1", Kind: grid.String, Text: "Pier", Formula: true},
+	})
+}
+
 // Excel 5.0/95 stores bytes in the code page that the workbook names.
 func TestBIFF5(t *testing.T) {
 	data := book{

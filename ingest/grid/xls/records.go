@@ -8,6 +8,10 @@ import (
 
 // Record numbers, named as [MS-XLS] 2.3 names them.
 const (
+	recInteger2      = 0x0002 // cells of Excel 2, laid out otherwise
+	recNumber2       = 0x0003
+	recLabel2        = 0x0004
+	recBoolErr2      = 0x0005
 	recFormula       = 0x0006
 	recEOF           = 0x000a
 	recName          = 0x0018
@@ -35,6 +39,8 @@ const (
 	recBoolErr       = 0x0205
 	recString        = 0x0207
 	recRow           = 0x0208
+	recFormula3      = 0x0206 // of Excel 3 and 4, which some programs write on
+	recFormula4      = 0x0406
 	recDefaultHeight = 0x0225
 	recRK            = 0x027e
 	recFormat        = 0x041e

@@ -84,6 +84,12 @@ func (r *sheetReader) readAll() error {
 // read takes in one record of the sheet itself.
 func (r *sheetReader) read(rec record) error {
 	switch rec.id {
+	case recInteger2, recNumber2, recLabel2, recBoolErr2:
+		return damaged("it holds cells in the way of Excel 2 among others")
+	case recFormula3, recFormula4:
+		rec.id = recFormula
+	}
+	switch rec.id {
 	case recLabelSST, recLabel, recRString, recNumber, recRK, recMulRk, recBoolErr, recFormula:
 		if err := r.flushPending(); err != nil {
 			return err

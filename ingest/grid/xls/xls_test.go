@@ -106,6 +106,7 @@ func TestUnreadable(t *testing.T) {
 		{"shared text that is not there", `sheet "Sheet1": A1 refers to shared text 8 of 0`, one(nil, cell(recLabelSST, 0, 0, le32(7)))},
 		{"short number", "needs 14", one(nil, cell(recNumber, 0, 0, le32(7)))},
 		{"text longer than its record", "a text is cut off", one(nil, cell(recLabel, 0, 0, le16(9), []byte{0, 'a'}))},
+		{"cells of Excel 2 among others", "in the way of Excel 2", one(nil, cell(recNumber, 0, 0, le64(1)), rec(recNumber2, le16(1, 0), make([]byte, 11)))},
 		{"merge count", "needs 18", one(nil, rec(recMergeCells, le16(2), make([]byte, 8)))},
 		{"no sheet", "lists no sheet", book{biff8: true}.bytes()},
 		{"list beside the sheets", "does not begin where", book{biff8: true, shift: 1, sheets: [][]byte{join(rec(recEOF), rec(recBOF, le16(0x600, 0x10)))}}.bytes()},
