@@ -7,8 +7,10 @@ import (
 	"encoding/hex"
 	"io/fs"
 	"maps"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -138,22 +140,63 @@ func sums(t *testing.T, dir string) map[string]string {
 	return m
 }
 
+// One core or two, one worker or eight, and the files put on the disk in another
+// order: every output is the same, byte by byte.
 func TestSameBytesEveryTime(t *testing.T) {
-	before := sums(t, "../../samples/archive")
-	one, _, _ := audited(t, "../../samples/archive", "--workers", "1")
-	eight, _, _ := audited(t, "../../samples/archive", "--workers", "8")
-	a, b := sums(t, one), sums(t, eight)
-	for name, sum := range a {
-		if b[name] != sum {
-			t.Errorf("%s differs between one worker and eight", name)
+	const archive = "../../samples/archive"
+	before := sums(t, archive)
+	var first map[string]string
+	for _, way := range []struct {
+		cores    int
+		workers  string
+		shuffled uint64 // 0: as it lies
+	}{{1, "1", 0}, {2, "2", 0}, {1, "8", 0}, {2, "2", 1}, {2, "1", 2}} {
+		in := archive
+		if way.shuffled > 0 {
+			in = shuffled(t, archive, way.shuffled)
+		}
+		usual := runtime.GOMAXPROCS(way.cores)
+		out, _, _ := audited(t, in, "--workers", way.workers, "--date", "2026-11-25")
+		runtime.GOMAXPROCS(usual)
+		got := sums(t, out)
+		if first == nil {
+			first = got
+		}
+		for name, sum := range first {
+			if got[name] != sum {
+				t.Errorf("%s differs with %+v", name, way)
+			}
+		}
+		if len(got) != len(first) || len(got) < 20 {
+			t.Errorf("%d files with %+v, %d before", len(got), way, len(first))
 		}
 	}
-	if len(a) != len(b) || len(a) < 20 {
-		t.Errorf("%d and %d files", len(a), len(b))
-	}
-	if !maps.Equal(before, sums(t, "../../samples/archive")) {
+	if !maps.Equal(before, sums(t, archive)) {
 		t.Error("an input has changed")
 	}
+}
+
+// shuffled copies a folder, the files in a random order, under the same name.
+func shuffled(t *testing.T, dir string, seed uint64) string {
+	t.Helper()
+	names := slices.Sorted(maps.Keys(sums(t, dir)))
+	r := rand.New(rand.NewPCG(seed, 0))
+	r.Shuffle(len(names), func(i, j int) { names[i], names[j] = names[j], names[i] })
+	to := filepath.Join(t.TempDir(), filepath.Base(dir))
+	for _, name := range names {
+		b, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(name)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		path := filepath.Join(to, filepath.FromSlash(name))
+		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(path, b, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return to
 }
 
 func TestStoppedRunLeavesNothing(t *testing.T) {

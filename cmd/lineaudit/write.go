@@ -140,7 +140,7 @@ func (p *pipeline) mark(ctx context.Context, a *report.Audit, out *stage.Stage) 
 		j := jobs[i]
 		j.problem = fillFile(j.path, j.name, func(w io.Writer) error {
 			var err error
-			j.why, err = p.copy(ctx, w, p.files[j.at], j.findings)
+			j.why, err = p.copy(ctx, w, p.files[j.at], a.Files[j.at].SHA256, j.findings)
 			return err
 		})
 	})
@@ -162,8 +162,9 @@ func (p *pipeline) mark(ctx context.Context, a *report.Audit, out *stage.Stage) 
 	return copies, nil
 }
 
-// copy writes the marked copy of one file.
-func (p *pipeline) copy(ctx context.Context, w io.Writer, f source.File, findings []*audit.Finding) (why string, err error) {
+// copy writes the marked copy of one file, which must be what was audited: the
+// bytes with that checksum.
+func (p *pipeline) copy(ctx context.Context, w io.Writer, f source.File, sum string, findings []*audit.Finding) (why string, err error) {
 	defer func() {
 		if v := recover(); v != nil {
 			err = fmt.Errorf("marking failed (%v)", v)
@@ -179,6 +180,9 @@ func (p *pipeline) copy(ctx context.Context, w io.Writer, f source.File, finding
 	b, err := source.Parse(limited, f.Name, content, p.reading)
 	if err != nil {
 		return "", err
+	}
+	if b.SHA256 != sum {
+		return "", errors.New("the file has changed since it was audited; run again")
 	}
 	ctx, longer := p.limited(ctx, start, rowsOf(b))
 	defer longer()

@@ -25,7 +25,12 @@ const deepest = 64
 // cannot be opened is listed too, and Read says why. An error means that one
 // of paths is not there, or is that of ctx.
 func Find(ctx context.Context, paths []string, opt Options) (*Listing, error) {
-	w := &walker{ctx: ctx, lim: opt.limits(), seen: map[string]bool{}, exclude: map[string]bool{}}
+	return find(ctx, paths, opt, os.ReadDir)
+}
+
+// find is Find with the function that lists a folder, in whatever order.
+func find(ctx context.Context, paths []string, opt Options, readDir func(string) ([]fs.DirEntry, error)) (*Listing, error) {
+	w := &walker{ctx: ctx, lim: opt.limits(), readDir: readDir, seen: map[string]bool{}, exclude: map[string]bool{}}
 	for _, p := range opt.Exclude {
 		w.exclude[real(p)] = true
 	}
@@ -66,6 +71,7 @@ func Find(ctx context.Context, paths []string, opt Options) (*Listing, error) {
 type walker struct {
 	ctx     context.Context
 	lim     grid.Limits
+	readDir func(string) ([]fs.DirEntry, error)
 	out     Listing
 	seen    map[string]bool // real paths
 	exclude map[string]bool // real paths
@@ -116,11 +122,13 @@ func (w *walker) folder(p, name string, depth int) {
 		w.list(broken(name, p, &grid.Unreadable{Reason: fmt.Sprintf("the folder lies more than %d folders deep", deepest), Advice: "give it as a start of its own"}))
 		return
 	}
-	entries, err := os.ReadDir(p)
+	entries, err := w.readDir(p)
 	if err != nil {
 		w.list(broken(cmp.Or(name, "."), p, unopened(err)))
 		return
 	}
+	// What is reached first is listed: the order must not be that of the disk.
+	slices.SortFunc(entries, func(a, b fs.DirEntry) int { return cmp.Compare(a.Name(), b.Name()) })
 	for _, e := range entries {
 		at := filepath.Join(p, e.Name())
 		entry := path.Join(name, shown(e.Name()))
@@ -197,38 +205,39 @@ func loadFile(p string, lim grid.Limits) ([]byte, error) {
 		return nil, unopened(err)
 	}
 	if !info.Mode().IsRegular() { // opening a pipe would wait for its writer
-		return nil, &grid.Unreadable{Reason: "it is a device, pipe or socket, not a file"}
-	}
-	if lim.MaxBytes > 0 && info.Size() > lim.MaxBytes {
-		return nil, grid.TooLarge("%d MiB, the limit is %d", info.Size()>>20, lim.MaxBytes>>20)
+		return nil, &grid.Unreadable{Reason: "it is a device, pipe or socket, not a file", Advice: "put a file in its place"}
 	}
 	f, err := os.Open(p)
 	if err != nil {
 		return nil, unopened(err)
 	}
 	defer f.Close()
-	var r io.Reader = f
-	if lim.MaxBytes > 0 {
-		r = io.LimitReader(f, lim.MaxBytes+1)
+	return readWhole(f, lim)
+}
+
+// readWhole reads an open file, which must not change meanwhile: half of an old
+// file and half of a new one may look sound.
+func readWhole(f fs.File, lim grid.Limits) ([]byte, error) {
+	info, err := f.Stat()
+	if err != nil {
+		return nil, unopened(err)
 	}
-	data := make([]byte, 0, info.Size()+1)
-	for {
-		if len(data) == cap(data) {
-			data = append(data, 0)[:len(data)]
-		}
-		n, err := r.Read(data[len(data):cap(data)])
-		data = data[:len(data)+n]
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			return nil, unopened(err)
-		}
+	if lim.MaxBytes > 0 && info.Size() > lim.MaxBytes {
+		return nil, grid.TooLarge("%d MiB, the limit is %d", info.Size()>>20, lim.MaxBytes>>20)
 	}
-	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
-		return nil, grid.TooLarge("it grew past %d MiB while it was read", lim.MaxBytes>>20)
+	data := make([]byte, info.Size()+1) // one more, to see the end
+	n, err := io.ReadFull(f, data)
+	if err != io.EOF && err != io.ErrUnexpectedEOF && err != nil {
+		return nil, unopened(err)
 	}
-	return data, nil
+	after, err := f.Stat()
+	if err != nil {
+		return nil, unopened(err)
+	}
+	if int64(n) != info.Size() || after.Size() != info.Size() || !after.ModTime().Equal(info.ModTime()) {
+		return nil, &grid.Unreadable{Reason: "it changed while it was read", Advice: "wait until nobody writes to it, and run again"}
+	}
+	return data[:n], nil
 }
 
 // unopened says why the system does not hand out a file.

@@ -3,10 +3,14 @@
 package source
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
+	"net"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strings"
 	"syscall"
@@ -16,32 +20,98 @@ import (
 	"lineaudit/ingest/grid"
 )
 
-// A pipe, which nobody writes to, is not waited for; a folder that may not be
-// read is one file that cannot be read.
+// Pipes, which nobody writes to, sockets and devices are not waited for, inside
+// a folder, behind a link and named outright.
 func TestUnusualFiles(t *testing.T) {
 	root := t.TempDir()
 	if err := syscall.Mkfifo(filepath.Join(root, "pipe.csv"), 0o600); err != nil {
 		t.Skip(err)
 	}
+	socket, err := net.Listen("unix", filepath.Join(root, "socket.csv"))
+	if err != nil {
+		t.Skip(err)
+	}
+	defer socket.Close()
+	for name, target := range map[string]string{"zero.csv": "/dev/zero", "pipe too.csv": "pipe.csv"} {
+		if err := os.Symlink(target, filepath.Join(root, name)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	write(t, filepath.Join(root, "a.csv"), []byte(table))
+	files, skipped := names(mustFind(t, Options{}, root))
+	const why = ": not a file: a device, pipe or socket"
+	want(t, "files", files, []string{"a.csv"})
+	want(t, "skipped", skipped, []string{"pipe too.csv" + why, "pipe.csv" + why, "socket.csv" + why, "zero.csv" + why})
+	for _, start := range []string{filepath.Join(root, "pipe.csv"), filepath.Join(root, "socket.csv"), "/dev/zero"} {
+		if files, skipped := names(mustFind(t, Options{}, start)); len(files) != 0 || len(skipped) != 1 {
+			t.Errorf("%s: files %q, skipped %q", start, files, skipped)
+		}
+	}
+}
+
+// Names in another encoding than UTF-8 are shown without what cannot be shown,
+// and their files read; two that look the same then are kept apart.
+func TestNamesInOtherEncodings(t *testing.T) {
+	root := t.TempDir()
+	for _, name := range []string{"caf\xe9.csv", "caf\xe8.csv", "\x8fl\x81.csv", "a\x1b[31m\nb.csv", "\u202evsc.csv"} {
+		if err := os.WriteFile(filepath.Join(root, name), []byte(table), 0o644); err != nil {
+			t.Skip(err) // a system that takes UTF-8 alone
+		}
+	}
+	l := mustFind(t, Options{}, root)
+	files, _ := names(l)
+	want(t, "files", files, []string{"_l_.csv", "_vsc.csv", "a_[31m_b.csv", "caf_.csv", "caf_ (2).csv"})
+	for _, f := range l.Files {
+		if _, err := f.Read(context.Background(), Options{}); err != nil {
+			t.Errorf("%s: %v", f.Name, err)
+		}
+	}
+}
+
+// What may not be read is one file that cannot be read, with what to do. The
+// superuser may read everything, so that the test then goes on as somebody else.
+func TestForbidden(t *testing.T) {
+	if os.Getuid() == 0 {
+		dir := t.TempDir()
+		self, err := os.ReadFile(os.Args[0])
+		if err != nil {
+			t.Fatal(err)
+		}
+		program := filepath.Join(dir, "test")
+		for _, err := range []error{os.WriteFile(program, self, 0o755), os.Chmod(dir, 0o777), os.Chmod(filepath.Dir(dir), 0o755)} {
+			if err != nil {
+				t.Fatal(err)
+			}
+		}
+		cmd := exec.Command(program, "-test.run", "^TestForbidden$", "-test.v")
+		cmd.Dir, cmd.Env = dir, append(os.Environ(), "TMPDIR="+dir)
+		cmd.SysProcAttr = &syscall.SysProcAttr{Credential: &syscall.Credential{Uid: 65534, Gid: 65534}}
+		out, err := cmd.CombinedOutput()
+		if errors.Is(err, fs.ErrPermission) {
+			t.Skip("the test cannot become somebody else here: ", err)
+		}
+		if err != nil || !bytes.Contains(out, []byte("--- PASS: TestForbidden")) {
+			t.Fatalf("%v\n%s", err, out)
+		}
+		return
+	}
+	root := t.TempDir()
 	write(t, filepath.Join(root, "locked", "a.csv"), []byte(table))
 	write(t, filepath.Join(root, "secret.csv"), []byte(table))
-	l := mustFind(t, Options{}, root)
-	if files, skipped := names(l); len(files) != 2 || len(skipped) != 1 {
-		t.Errorf("files %q, skipped %q", files, skipped)
-	}
-	if os.Getuid() == 0 {
-		t.Skip("the superuser may read everything")
-	}
-	for _, name := range []string{"locked", "secret.csv"} {
+	write(t, filepath.Join(root, "secret.zip"), zipped(t, member{"pier.csv", []byte(table)}))
+	for _, name := range []string{"locked", "secret.csv", "secret.zip"} {
 		if err := os.Chmod(filepath.Join(root, name), 0); err != nil {
 			t.Fatal(err)
 		}
 		defer os.Chmod(filepath.Join(root, name), 0o700)
 	}
-	for _, f := range mustFind(t, Options{}, root).Files {
+	l := mustFind(t, Options{}, root)
+	files, _ := names(l)
+	want(t, "files", files, []string{"locked", "secret.csv", "secret.zip"})
+	for _, f := range l.Files {
 		_, err := f.Read(context.Background(), Options{})
 		var u *grid.Unreadable
-		if !errors.As(err, &u) || !strings.Contains(u.Reason, "permitted") {
+		if !errors.As(err, &u) || !strings.Contains(u.Reason, "permitted") || u.Advice == "" {
 			t.Errorf("%s: %v", f.Name, err)
 		}
 	}
