@@ -68,7 +68,7 @@ var aliases = map[Kind][]alias{
 	Amplifiers:   {{vocabulary.Tag, vocabulary.Amplifier}, {vocabulary.Tap, vocabulary.ChannelWatts}},
 	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}, {vocabulary.Circuit, vocabulary.Channel}},
 	Controls:     {{vocabulary.Tag, vocabulary.Control}, {vocabulary.RatedWatts, vocabulary.ControlWatts}, {vocabulary.Tap, vocabulary.ControlWatts}},
-	Cables:       {{vocabulary.Tag, vocabulary.Cable}},
+	Cables:       {{vocabulary.Tag, vocabulary.Cable}, {vocabulary.RatedWatts, vocabulary.ChannelWatts}},
 	Zones:        {{vocabulary.Tag, vocabulary.Zone}, {vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
 	Loudspeakers: {{vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
 	Mixed:        {{vocabulary.From, vocabulary.Channel}},

@@ -397,12 +397,12 @@ func (sr *sheetReader) leftovers(miss string) {
 		if len(free) == 0 {
 			continue
 		}
-		if reason := sr.dropped(l.n, free[0].col); reason != "" {
-			if fact, ok := sr.definition(l.n, free); ok {
-				sr.facts = append(sr.facts, fact)
-				continue
+		if t := sr.dropped(l.n, free[0].col); t != nil {
+			facts := sr.factsOfDropped(t, l, free)
+			sr.facts = append(sr.facts, facts...)
+			if len(facts) == 0 {
+				sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: NoDevice, Reason: t.drop, Text: summary(free)})
 			}
-			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: NoDevice, Reason: reason, Text: summary(free)})
 			continue
 		}
 		if l.hidden == grid.HiddenByHand {
@@ -450,14 +450,32 @@ func (sr *sheetReader) leave(n int, slots []slot) Outside {
 	return o
 }
 
-// dropped is why the table at a place was left out, or "".
-func (sr *sheetReader) dropped(row, col int) string {
+// dropped is the table at a place that was left out, nil if there is none.
+func (sr *sheetReader) dropped(row, col int) *placed {
 	for _, t := range sr.tables {
 		if t.drop != "" && t.area.Contains(row, col) {
-			return t.drop
+			return t
 		}
 	}
-	return ""
+	return nil
+}
+
+// mostTitleRows is the most lines of a title block.
+const mostTitleRows = 12
+
+// factsOfDropped are what a line of a table that was left out says by keys: a
+// title block looks like a table, "JOB NO | J12 | DATE | 19/02/2018", and so
+// does a short list of what the parts of the system are.
+func (sr *sheetReader) factsOfDropped(t *placed, l *line, slots []slot) []Fact {
+	if fact, ok := sr.definition(l.n, slots); ok {
+		return []Fact{fact}
+	}
+	next := slices.IndexFunc(sr.tables, func(o *placed) bool { return o.drop == "" })
+	if t.area.Row2-t.area.Row1 >= mostTitleRows || next < 0 || sr.tables[next].area.Row1 < t.area.Row1 {
+		return nil // no title of anything
+	}
+	facts, _ := sr.f.lineFacts(l, slots)
+	return slices.DeleteFunc(facts, func(f Fact) bool { return f.Key == "" || f.Field == vocabulary.Unknown })
 }
 
 // columnLooks are what the cells of each column of a body look like, by column.
