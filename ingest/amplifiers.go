@@ -121,7 +121,11 @@ func (b *builder) addAmpRating(r *row, a *schedule.Amplifier) {
 		return
 	}
 	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
-		b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+		if s.col != nil && !speaksOfOutputs(s.col.Header) && b.channelsOfRow(r) == 0 {
+			b.besideOf(a, ratedSeen{out, s}) // "Power": 240 W
+		} else {
+			b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
+		}
 	}
 	b.noteBeside(a, r.own(vocabulary.RatedWatts))
 	if len(b.ampRated[a]) > 0 || len(b.frameRated[a]) > 0 || len(b.beside[a]) > 0 {

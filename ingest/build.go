@@ -47,6 +47,7 @@ type builder struct {
 	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
 	frameRated   map[*schedule.Amplifier][]ratedSeen
 	beside       map[*schedule.Amplifier][]ratedSeen // ratings written behind their names
+	frames       []frameCell                         // ratings of amplifiers in rows of their outputs
 	controlRated map[*schedule.Control][]ratedSeen
 	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
 	ampTitle     []ratedSeen                                               // said for all channels in a title block

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/vocabulary"
 )
 
 // collectChannels gathers which amplifier has which channels, so that a
@@ -34,6 +35,9 @@ func (b *builder) collectChannels() {
 				has[amp][channelID(ch)] = true
 			}
 			if r.kind == amplifierRow {
+				for _, ch := range b.linesListed(r) {
+					has[amp][ch] = true
+				}
 				if n := b.channelsOfRow(r); n > 0 {
 					b.slots[amp] = n
 				}
@@ -73,6 +77,24 @@ func (b *builder) collectChannels() {
 			b.ampsOf[ch] = append(b.ampsOf[ch], amp)
 		}
 	}
+}
+
+// linesListed are the outputs that other rows name without an amplifier and the
+// row of an amplifier lists in one cell: "Ice 1, Ice 2".
+func (b *builder) linesListed(r *row) []string {
+	for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel, vocabulary.Zone, vocabulary.Notes, vocabulary.Describe} {
+		var out []string
+		parts := listMarks.Split(r.own(f).text, -1)
+		for _, part := range parts {
+			if id := channelID(part); id != "" && b.looseOutputs()[id] {
+				out = append(out, id)
+			}
+		}
+		if len(parts) > 1 && len(out) == len(parts) {
+			return out
+		}
+	}
+	return nil
 }
 
 // letterNumber is the place in the alphabet of a channel named by one letter, else 0.

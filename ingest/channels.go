@@ -147,7 +147,11 @@ func feedZone(z *schedule.Zone, c *schedule.Channel, o *outlet) {
 func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	of := "channel " + c.Label()
 	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
-		b.noteChannelRating(c, out, s)
+		if c.Amplifier != nil && speaksOfFrames(s.col) {
+			b.frames = append(b.frames, frameCell{c, ratedSeen{out, s}})
+		} else {
+			b.noteChannelRating(c, out, s)
+		}
 	} else if r.kind == channelRow || r.kind == amplifierRow {
 		if out, s := b.rating(r.own(vocabulary.RatedWatts)); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
@@ -221,6 +225,17 @@ func (b *builder) besideOf(a *schedule.Amplifier, r ratedSeen) {
 		b.beside = make(map[*schedule.Amplifier][]ratedSeen)
 	}
 	b.beside[a] = append(b.beside[a], r)
+}
+
+// speaksOfFrames reports whether a column of ratings is headed by a word for
+// amplifiers and none for their outputs: "Amp watts".
+func speaksOfFrames(c *column) bool {
+	return c != nil && join.HasWord(join.Amplifier, publicAddress.ReplaceAllString(c.Header, "")) && !speaksOfOutputs(c.Header)
+}
+
+// speaksOfOutputs reports whether a header has a word for an output of an amplifier.
+func speaksOfOutputs(header string) bool {
+	return join.HasWord(join.Channel, header) || outputWords.in(join.Fold(header))
 }
 
 // ampInRemark notes what a remark beside a loudspeaker says of the amplifier that

@@ -26,6 +26,7 @@ func harmonise(tables []*table) {
 		t.ratingsWithoutControls()
 		t.controlsNotJobs()
 		t.ratingsNotOutputs()
+		t.ratingsOfRooms()
 	}
 	constantZones(tables)
 	ratingsByRows(tables)
@@ -372,6 +373,35 @@ func (t *table) ratingsNotOutputs() {
 		if hits > 0 && hits == cells && !t.has(vocabulary.ChannelWatts) {
 			t.become(c, vocabulary.ChannelWatts, "its cells are ratings")
 		}
+	}
+}
+
+// ratingsOfRooms takes a rating of outputs in a list of loudspeakers for one of
+// controls where the same output has several, and the header may mean either.
+func (t *table) ratingsOfRooms() {
+	cols := t.byField[vocabulary.ChannelWatts]
+	if t.kind != layout.Loudspeakers || len(cols) != 1 || cols[0].RunnerUp != vocabulary.ControlWatts || t.has(vocabulary.ControlWatts) {
+		return
+	}
+	of := make(map[string]string)
+	for i := range t.Records {
+		r := &t.Records[i]
+		watts := r.Values[cols[0].i].Text
+		if _, missing := notation.Missing(watts); missing || watts == "" || r.Class != layout.Device {
+			continue
+		}
+		output := ""
+		for _, f := range outputFields {
+			for _, c := range t.byField[f] {
+				output += r.Values[c.i].Text + " "
+			}
+		}
+		k := join.Key(output)
+		if had, ok := of[k]; ok && k != "" && had != watts {
+			t.become(cols[0], vocabulary.ControlWatts, "one output has several")
+			return
+		}
+		of[k] = watts
 	}
 }
 

@@ -83,10 +83,40 @@ func holdsAt(volts []float64, lineV float64) bool {
 // ratingsBeside settles the ratings that stand behind the names of amplifiers:
 // "Amp 1 (240 W)" beside several outputs is what all of them give together.
 func (b *builder) ratingsBeside() {
+	b.ratingsOfFrames()
 	for _, a := range b.job.Amplifiers {
 		for _, r := range b.beside[a] {
 			b.rateWhole(a, r)
 		}
+	}
+}
+
+// A frameCell is a rating in a row of an output below a header that speaks of
+// amplifiers.
+type frameCell struct {
+	channel *schedule.Channel
+	rating  ratedSeen
+}
+
+// ratingsOfFrames settles these: where all outputs of an amplifier bear one figure
+// it is said of the amplifier, else each is that of its output.
+func (b *builder) ratingsOfFrames() {
+	of := make(map[*schedule.Amplifier][]frameCell)
+	for _, f := range b.frames {
+		of[f.channel.Amplifier] = append(of[f.channel.Amplifier], f)
+	}
+	for _, a := range b.job.Amplifiers {
+		list := of[a]
+		if len(list) == 0 {
+			continue
+		}
+		if slices.ContainsFunc(list, func(f frameCell) bool { return f.rating.at.text != list[0].rating.at.text }) {
+			for _, f := range list {
+				b.noteChannelRating(f.channel, f.rating.outputs, f.rating.at)
+			}
+			continue
+		}
+		b.rateWhole(a, list[0].rating)
 	}
 }
 

@@ -168,6 +168,9 @@ func (b *builder) controlsIn(s seen) []carried {
 			head, _, _ := cutAny(s.text, ":", " = ", ",")
 			k.Name, place = head, service{at: s, rows: rows}
 		}
+		if v := b.placeIn(s); k.Name == "" && k.W > 0 && v != nil && len(list) == 1 { // "Volume control in the library, 50 W"
+			k.Name, place = "control ("+tidy(b.placeNamed(v))+")", *v
+		}
 		if k.W == 0 || k.Name == "" {
 			continue
 		}

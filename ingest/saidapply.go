@@ -144,6 +144,9 @@ func (b *builder) hangOnOnly() {
 		}
 		one = s
 	}
+	if one != nil && len(notation.PowersIn(one.source.Written, notation.Auto)) > 1 {
+		return // of several things
+	}
 	if one == nil || len(b.job.Amplifiers) > 1 || len(b.job.Amplifiers) == 1 && one.Name == "" {
 		return
 	}

@@ -247,34 +247,51 @@ const leastMention = 4
 // other words: "wall control 30 W for the loudspeakers of the corridors".
 func (b *builder) placeMentioned(r *row) *service {
 	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Notes} {
-		s := r.own(f)
-		if !s.had() || len(s.text) > longestSpoken {
-			continue
-		}
-		folded := join.Fold(s.text)
-		found := ""
-		for _, k := range sortedKeys(b.places.texts) {
-			i := strings.Index(folded, k)
-			if len(k) < leastMention || i < 0 || !apart(folded, i, i+len(k)) {
-				continue
-			}
-			if found != "" && !strings.Contains(k, found) && !strings.Contains(found, k) {
-				return nil // several
-			}
-			if len(k) > len(found) {
-				found = k
+		if s := r.own(f); s.had() {
+			if v := b.placeIn(s); v != nil {
+				return v
 			}
 		}
-		if found == "" {
-			continue
-		}
-		place := b.places.texts[found]
-		if place.field == vocabulary.Zone || b.places.roomsZones {
-			return &service{at: s, zones: []string{place.text}}
-		}
-		return &service{at: s, rooms: []string{place.text}}
 	}
 	return nil
+}
+
+// placeIn is the one place that a text names among other words; nil if it names
+// none or several.
+func (b *builder) placeIn(s seen) *service {
+	if len(s.text) > longestSpoken {
+		return nil
+	}
+	folded := join.Fold(s.text)
+	found := ""
+	for _, k := range sortedKeys(b.places.texts) {
+		i := strings.Index(folded, k)
+		if len(k) < leastMention || i < 0 || !apart(folded, i, i+len(k)) {
+			continue
+		}
+		if found != "" && !strings.Contains(k, found) && !strings.Contains(found, k) {
+			return nil
+		}
+		if len(k) > len(found) {
+			found = k
+		}
+	}
+	if found == "" {
+		return nil
+	}
+	place := b.places.texts[found]
+	if place.field == vocabulary.Zone || b.places.roomsZones {
+		return &service{at: s, zones: []string{place.text}}
+	}
+	return &service{at: s, rooms: []string{place.text}}
+}
+
+// placeNamed is the name of the one place that a service names.
+func (b *builder) placeNamed(v *service) string {
+	for _, name := range slices.Concat(v.zones, v.rooms) {
+		return name
+	}
+	return ""
 }
 
 // servedItems are the rows of loudspeakers that a control's row refers to by
