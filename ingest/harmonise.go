@@ -27,6 +27,7 @@ func harmonise(tables []*table) {
 		t.controlsNotJobs()
 		t.ratingsNotOutputs()
 		t.ratingsOfRooms()
+		t.placesOfJobs()
 	}
 	constantZones(tables)
 	ratingsByRows(tables)

@@ -165,14 +165,21 @@ func (b *bodyReader) emit() {
 	var stack []Fact
 	for _, n := range b.d.above {
 		for _, l := range b.f.p.within(n, n) {
+			feeds := false // the line names an output, and behind it the place that it feeds
 			for _, fact := range b.f.titleFacts(&l, b.d.from, b.d.to) {
-				if level[fact.Field] > 1 {
+				if level[fact.Field] > 1 || feeds && fact.Field == vocabulary.Unknown && fact.Key == "" {
 					stack = append(stack, fact)
 				}
+				feeds = feeds || feeders[fact.Field]
 			}
 		}
 	}
 	plain := b.plainField(stack)
+	for i := range stack {
+		if stack[i].Field == vocabulary.Unknown {
+			stack[i].Field = plain
+		}
+	}
 	fresh := true // no device since the last title
 	t.Records = make([]Record, 0, len(b.lines))
 	values := make([]Value, len(b.lines)*len(b.cols))

@@ -3,6 +3,7 @@ package layout
 import (
 	"regexp"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
@@ -78,6 +79,9 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	if keys := f.keyValues(t, at, c); len(keys) > 0 {
 		return keys
 	}
+	if output, place, ok := feederAndPlace(t); ok {
+		return []Fact{{Field: vocabulary.Channel, Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}
+	}
 	if reJoint.MatchString(t) {
 		return []Fact{{Field: vocabulary.Channel, Text: t, At: at, Cell: c}} // "A1 / channel 1" is one thing
 	}
@@ -150,6 +154,40 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		facts = []Fact{{Text: t, At: at, Cell: c}}
 	}
 	return facts
+}
+
+// feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"
+// is the output "amp 1 ch 2 (100w)" and the place "exhibits".
+func feederAndPlace(t string) (output, place string, ok bool) {
+	if reParts.MatchString(t) {
+		return "", "", false
+	}
+	words := strings.Fields(t)
+	for n := min(len(words)-1, 4); n >= 2; n-- {
+		if !isOutputOf(words[:n]) {
+			continue
+		}
+		output, rest := strings.Join(words[:n], " "), words[n:]
+		if last := len(rest) - 1; last > 0 && reWattsOnly.MatchString(rest[last]) {
+			output += " (" + rest[last] + ")"
+			rest = rest[:last]
+		}
+		place = strings.Join(rest, " ")
+		return output, place, strings.ContainsFunc(place, unicode.IsLetter) && !strings.ContainsAny(place, "0123456789")
+	}
+	return "", "", false
+}
+
+// isOutputOf reports whether words name an amplifier and an output of it, and
+// nothing else: "amp 1 ch 2".
+func isOutputOf(words []string) bool {
+	for k := 1; k < len(words); k++ {
+		amp, output := strings.Join(words[:k], " "), strings.Join(words[k:], " ")
+		if reAmp.FindString(amp) == amp && reChOnly.FindString(output) == output {
+			return true
+		}
+	}
+	return false
 }
 
 // isHeading reports whether words are about the list itself ("Loudspeaker

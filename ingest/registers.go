@@ -1,0 +1,57 @@
+package ingest
+
+import (
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
+)
+
+// placesOfJobs takes a column of places in a register of jobs for that of their
+// sites: each job has one, with several rows in it, and zones stand beside.
+func (t *table) placesOfJobs() {
+	if t.has(vocabulary.Site) || !t.has(vocabulary.Zone) {
+		return
+	}
+	jobs := t.byField[vocabulary.JobNo]
+	if len(jobs) == 0 {
+		jobs = t.byField[vocabulary.Job]
+	}
+	if len(jobs) != 1 {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Building} {
+		for _, c := range t.byField[f] {
+			if t.onePlaceEach(jobs[0], c) {
+				t.become(c, vocabulary.Site, "each job has one of its own")
+				return
+			}
+		}
+	}
+}
+
+// onePlaceEach reports whether the rows of every job name one place, the jobs
+// more than one together, and most jobs have several rows.
+func (t *table) onePlaceEach(jobs, places *column) bool {
+	place, rows := make(map[string]string), make(map[string]int)
+	distinct := make(map[string]bool)
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device {
+			continue
+		}
+		job, at := join.Key(r.Values[jobs.i].Text), join.Key(r.Values[places.i].Text)
+		if was, ok := place[job]; job == "" || at == "" || ok && was != at {
+			return false
+		}
+		place[job] = at
+		rows[job]++
+		distinct[at] = true
+	}
+	several := 0
+	for _, n := range rows {
+		if n > 1 {
+			several++
+		}
+	}
+	return len(rows) > 1 && len(distinct) > 1 && 2*several >= len(rows)
+}
