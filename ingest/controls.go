@@ -283,13 +283,13 @@ func (b *builder) noteControlRating(c *schedule.Control, s seen) bool {
 // column for it, else words in the remarks.
 func (b *builder) overrideOf(r *row) schedule.Flag {
 	if s := r.own(vocabulary.Override); s.text != "" {
-		folded := strings.TrimSpace(join.Fold(s.text))
+		answer := notation.AnswerOf(s.text)
 		source := s.source
 		source.How = schedule.Stated
 		switch {
-		case noWords[folded] || s.missing == notation.MissingNotApplicable:
+		case answer == notation.No || s.missing == notation.MissingNotApplicable:
 			return schedule.Flag{Source: source}
-		case yesWords[folded] || len(notation.Override(s.text)) > 0:
+		case answer == notation.Yes || len(notation.Override(s.text)) > 0:
 			return schedule.Flag{Yes: true, Source: source}
 		case s.had():
 			b.ask(s.source.At, "override", "does “"+short(s.text)+"” mean that an emergency message gets past the control?", "whether the control is safe in an emergency")

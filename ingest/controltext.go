@@ -23,15 +23,6 @@ type controlMention struct {
 // ratingBehind finds a rating behind a name: "VC-3 (35 W)", "Amp 1 (4 x 125 W)".
 var ratingBehind = regexp.MustCompile(`(?i)^(.*?\S)[\s,;(/:–-]+((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
 
-// yesWords are cells that say that there is a control without naming it, in
-// the six languages.
-var yesWords = map[string]bool{"yes": true, "y": true, "x": true, "ja": true, "j": true, "oui": true, "o": true, "si": true, "s": true,
-	"true": true, "✓": true, "✔": true, "•": true, "1": true, "vc": true, "local": true}
-
-// noWords say that there is none.
-var noWords = map[string]bool{"no": true, "n": true, "nein": true, "non": true, "false": true, "0": true, "nee": true, "none": true, "ohne": true,
-	"sans": true, "sin": true, "senza": true, "geen": true, "kein": true, "keine": true, "✗": true, "direct": true, "direkt": true}
-
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
 	r = b.speaker(r)
@@ -59,12 +50,11 @@ func (b *builder) controlText(r *row) controlMention {
 	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
 		return c
 	}
-	folded := strings.TrimSpace(join.Fold(s.text))
-	if noWords[folded] {
+	if notation.AnswerOf(s.text) == notation.No {
 		return controlMention{}
 	}
 	c.at, c.any = s, true
-	if yesWords[folded] {
+	if notation.AnswerOf(s.text) == notation.Yes {
 		return c
 	}
 	if parts := slashMark.Split(listMarks.ReplaceAllString(s.text, "/"), -1); len(parts) > 1 && b.areControls(parts) {
@@ -78,7 +68,7 @@ func (b *builder) controlText(r *row) controlMention {
 			c.rating = s
 			c.rating.text, c.rating.cell = t.watts, nil
 		}
-		if yesWords[join.Fold(t.name)] {
+		if notation.AnswerOf(t.name) == notation.Yes {
 			return c // "Y - 35 W"
 		}
 	case s.cell != nil && s.cell.Kind == grid.Number || pureRating(tidy(s.text)):

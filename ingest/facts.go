@@ -52,7 +52,7 @@ func (b *builder) jobFacts() {
 				b.controlTitle = append(b.controlTitle, ratedSeen{out, s})
 			}
 		case vocabulary.Override:
-			if folded := strings.TrimSpace(join.Fold(s.text)); yesWords[folded] || len(notation.Override(s.text)) > 0 {
+			if notation.AnswerOf(s.text) == notation.Yes || len(notation.Override(s.text)) > 0 {
 				j.Override = schedule.Flag{Yes: true, Source: s.source}
 			}
 		}
@@ -61,6 +61,7 @@ func (b *builder) jobFacts() {
 	if !j.LineVolts.Had() {
 		b.voltsInTitles()
 	}
+	b.columnsOfJob()
 	b.numberInNotes()
 	b.siteInTitle()
 }
@@ -223,12 +224,11 @@ func (b *builder) emergencyWords(f *layout.Fact, s seen) {
 			if !m.Sure {
 				continue
 			}
-			folded := strings.TrimSpace(join.Fold(f.Text))
 			source := s.source
 			if source.How == schedule.NotHad {
 				source = schedule.Source{At: f.At, Written: f.Text, How: schedule.FromTitle}
 			}
-			b.job.Emergency = schedule.Flag{Yes: !noWords[folded], Source: source}
+			b.job.Emergency = schedule.Flag{Yes: notation.AnswerOf(f.Text) != notation.No, Source: source}
 			return
 		}
 	}

@@ -222,7 +222,7 @@ func feeding(l *schedule.Loudspeaker) []*schedule.Channel {
 // that there is none.
 func (r *row) saysNoControl() bool {
 	s := r.own(vocabulary.Control)
-	return s.missing == notation.MissingDash || s.missing == notation.MissingNotApplicable || noWords[join.Fold(s.text)]
+	return s.missing == notation.MissingDash || s.missing == notation.MissingNotApplicable || notation.AnswerOf(s.text) == notation.No
 }
 
 // controlLinks finds what feeds each control, and its zone and channel by

@@ -61,12 +61,7 @@ func (b *builder) siteInTitle() {
 // titlesAbove are the plain titles above the first table of each sheet, and of
 // sheets without a table that have a key only title blocks have.
 func (b *builder) titlesAbove() []*layout.Fact {
-	first := make(map[string]int) // the first row of a table of each sheet
-	for _, t := range b.tables {
-		if n := t.Range.Row1; first[t.Sheet] == 0 || n < first[t.Sheet] {
-			first[t.Sheet] = n
-		}
-	}
+	first := b.firstRows()
 	named := make(map[string]bool)
 	for i := range b.facts {
 		switch b.facts[i].Field {
@@ -78,11 +73,52 @@ func (b *builder) titlesAbove() []*layout.Fact {
 	for i := range b.facts {
 		f := &b.facts[i]
 		top, table := first[f.At.Sheet]
-		if (plainTitle(f) || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
+		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
 			out = append(out, f)
 		}
 	}
+	for _, s := range b.spoken { // a title that reads like a sentence
+		if top, table := first[s.at.Sheet]; table && s.at.Row == 1 && s.at.Row < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
+			out = append(out, &layout.Fact{Text: s.text, At: s.at})
+		}
+	}
 	return out
+}
+
+// firstRows are the first rows of tables, by sheet.
+func (b *builder) firstRows() map[string]int {
+	first := make(map[string]int)
+	for _, t := range b.tables {
+		if n := t.Range.Row1; first[t.Sheet] == 0 || n < first[t.Sheet] {
+			first[t.Sheet] = n
+		}
+	}
+	return first
+}
+
+// columnsOfJob takes what columns for the site and the number of the job say the
+// same in all rows: a list of one job that repeats its name.
+func (b *builder) columnsOfJob() {
+	for _, x := range []struct {
+		field vocabulary.Field
+		to    *schedule.Text
+	}{{vocabulary.Site, &b.job.Site}, {vocabulary.JobNo, &b.job.Number}, {vocabulary.Job, &b.job.Name}} {
+		var only seen
+		same := true
+		for _, t := range b.tables {
+			for _, r := range t.rows {
+				s := r.own(x.field)
+				if r.Class != layout.Device || !s.had() {
+					continue
+				}
+				same = same && (!only.had() || join.Key(s.text) == join.Key(only.text))
+				only = s
+			}
+		}
+		if only.had() && same && !x.to.Had() {
+			*x.to = only.asText()
+		}
+	}
 }
 
 // shortestPlace is the fewest letters of the name of a place.
@@ -115,8 +151,8 @@ func placeIn(title string) string {
 	if figureOfWatts.MatchString(title) || strings.HasPrefix(title, "[") {
 		return "" // what the system gives, or a picture
 	}
-	title = codeFirst.ReplaceAllString(strings.TrimSpace(title), "")
-	title = addressPhrase.ReplaceAllString(figureOfVolts.ReplaceAllString(title, " "), "PA")
+	title = codeFirst.ReplaceAllString(strings.TrimSpace(figureOfVolts.ReplaceAllString(title, " ")), "")
+	title = addressPhrase.ReplaceAllString(title, "PA")
 	var parts []string
 	for _, part := range titleBreaks.Split(title, -1) {
 		words := strings.Fields(part)
@@ -332,12 +368,7 @@ func asWritten(text, code string) string {
 // numberInNotes takes a job number behind a word for one in the texts above the
 // tables, where no key has it. A number that layout cut short is taken whole.
 func (b *builder) numberInNotes() {
-	top := make(map[string]int)
-	for _, t := range b.tables {
-		if n := t.Range.Row1; top[t.Sheet] == 0 || n < top[t.Sheet] {
-			top[t.Sheet] = n
-		}
-	}
+	top := b.firstRows()
 	had := b.job.Number.Value
 	for _, weak := range []bool{false, true} {
 		for _, s := range b.spoken {

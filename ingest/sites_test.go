@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
 )
 
 // What a title line is about was decided by a person who reads it; no source.
@@ -85,5 +86,20 @@ func TestKeyedNumber(t *testing.T) {
 	}
 	if got := keyedNumber("whole garden. Ref 7713/C.", true); got != "7713/C" {
 		t.Errorf("reference: %q", got)
+	}
+}
+
+// A list of one job may repeat the name of its site on every row, a title may
+// stand behind a word for a subject, or read like a sentence.
+func TestSiteOfOneJob(t *testing.T) {
+	for _, tt := range []struct{ name, text, want string }{
+		{"a column", "site | room | quantity | tap[W]\nFern Gardens | Hall | 4 | 3\nFern Gardens | Yard | 2 | 15", "Fern Gardens"},
+		{"a voltage is no site", "title line voltage: 100 volt\nroom | quantity | tap[W]\nHall | 4 | 3", "job"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			if got := jobOf(t, draw(layout.Loudspeakers, "Heads", tt.text)).Site.Value; got != tt.want {
+				t.Errorf("site %q, want %q", got, tt.want)
+			}
+		})
 	}
 }

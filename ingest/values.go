@@ -175,7 +175,7 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 		b.take(s, string(s.field), text, schedule.LikelierReading, "a count cannot be negative; it was probably typed in brackets")
 		s.source.How = schedule.LikelierReading
 	}
-	if s.t != nil && s.t.Matrix && tickWords[strings.ToLower(strings.TrimSpace(text))] {
+	if s.t != nil && s.t.Matrix && notation.AnswerOf(text) == notation.Yes && text != "1" {
 		return schedule.Exactly[schedule.Pieces](1, s.source), 0 // a tick in a table of counts
 	}
 	n, err := notation.ParseQuantity(text, style)
@@ -193,9 +193,6 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 	b.doubt(s, strconv.Itoa(n.Count), n.Doubts)
 	return schedule.Exactly(schedule.Pieces(n.Count), s.source), n.Spare
 }
-
-// tickWords are marks for one device in a table of counts.
-var tickWords = map[string]bool{"x": true, "✓": true, "✔": true, "•": true, "●": true, "yes": true, "y": true, "√": true}
 
 // ohms reads an impedance.
 func (b *builder) ohms(s seen) schedule.Quantity[schedule.Ohms] {

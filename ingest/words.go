@@ -51,6 +51,7 @@ var (
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]
 	offWords      = wordClasses["off"]
+	subjectWords  = wordClasses["subject"]
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

@@ -37,21 +37,26 @@ var lexicons = sync.OnceValue(func() map[string]*lexicon {
 		panic(err)
 	}
 	for _, name := range names {
-		file := path.Join("vocabulary", name.Name())
-		f, err := vocabularyFiles.Open(file)
-		if err != nil {
-			panic(err)
-		}
-		rows, err := csv.NewReader(f).ReadAll()
-		if err != nil {
-			panic(fmt.Sprintf("%s: %v", file, err))
-		}
-		for _, row := range rows[1:] {
+		for _, row := range vocabularyRows(name.Name()) {
 			addRow(out, row)
 		}
 	}
 	return out
 })
+
+// vocabularyRows are the rows of one file of the vocabulary below its header.
+func vocabularyRows(name string) [][]string {
+	file := path.Join("vocabulary", name)
+	f, err := vocabularyFiles.Open(file)
+	if err != nil {
+		panic(err)
+	}
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		panic(fmt.Sprintf("%s: %v", file, err))
+	}
+	return rows[1:]
+}
 
 func addRow(out map[string]*lexicon, row []string) {
 	class, kind, words, sure := row[0], row[1], row[3], row[4] == "y"
