@@ -225,6 +225,11 @@ func TestParse(t *testing.T) {
 		{"Excel 4", "a.xls", "\x09\x04\x06\x00\x00\x00\x10\x00\x00\x00", "", "Excel 2, 3 or 4", false},
 		{"junk", "a.csv", strings.Repeat("\x01\x02\x03\xfe", 50), "", "neither", false},
 		{"junk of another trade", "a.dat", strings.Repeat("\x01\x02\x03\xfe", 50), "", "neither", true},
+		{"one byte", "a.xlsx", "x", grid.Text, "", false},
+		{"lock file under another name", "a.xlsx", "\x05Clerk" + strings.Repeat(" ", 49) + wide("\x05Clerk") + strings.Repeat("\x00", 98), "", "neither", false},
+		{"companion of a Macintosh", "a.xlsx", "\x00\x05\x16\x07\x00\x02\x00\x00Mac OS X        ", "", "Macintosh", false},
+		{"zip of nothing", "a.xlsx", string(zipped(t)), "", "a zip", false},
+		{"zip of a text", "a.xlsx", string(zipped(t, member{"a.txt", []byte("x")})), "", "a zip", false},
 		{"zip without directory", "a.zip", "PK\x03\x04" + strings.Repeat("x", 100), "", "zip", false},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
