@@ -4,6 +4,7 @@
 package ingest
 
 import (
+	"fmt"
 	"path"
 	"strings"
 
@@ -47,8 +48,30 @@ type Options struct {
 	Units string              // unit of lengths where nothing tells: "m", "ft" or ""
 	// Stop is asked every few rows; an error from it ends the reading. nil never stops.
 	Stop func() error
+	// MaxRows bounds the rows of all tables of a file, which cost about 8 KiB of
+	// memory each until it is audited; MaxRows of this package if zero.
+	MaxRows int
 
 	watch *watch.Watch
+}
+
+// MaxRows is how many rows the tables of one file may have: twice those of the
+// largest register that this is meant for.
+const MaxRows = 400_000
+
+func (o *Options) mostRows() int {
+	if o.MaxRows > 0 {
+		return o.MaxRows
+	}
+	return MaxRows
+}
+
+// recordsIn is the number of rows of all tables.
+func recordsIn(l *layout.Reading) (n int) {
+	for _, t := range l.AllTables() {
+		n += len(t.Records)
+	}
+	return n
 }
 
 // Read understands one book. It returns the file with every job in it, or with
@@ -66,6 +89,10 @@ func Read(book *grid.Book, opts Options) *File {
 func read(book *grid.Book, opts *Options) *File {
 	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
 	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House), Watch: opts.watch})
+	if n := recordsIn(f.Layout); n > opts.mostRows() {
+		f.Kind, f.Reason, f.Layout = Unreadable, fmt.Sprintf("its tables have %d rows, more than the %d that one file may have; split it into several files", n, opts.mostRows()), nil
+		return f
+	}
 	f.Jobs = build(f.Name, f.Layout, opts)
 	noteReading(f.Jobs, book)
 	if why := notASchedule(f); why != "" {
