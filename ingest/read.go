@@ -48,16 +48,16 @@ type Options struct {
 	Units string              // unit of lengths where nothing tells: "m", "ft" or ""
 	// Stop is asked every few rows; an error from it ends the reading. nil never stops.
 	Stop func() error
-	// MaxRows bounds the rows of all tables of a file, which cost about 8 KiB of
+	// MaxRows bounds the rows of all tables of a file, which cost about 6 KiB of
 	// memory each until it is audited; MaxRows of this package if zero.
 	MaxRows int
 
 	watch *watch.Watch
 }
 
-// MaxRows is how many rows the tables of one file may have: twice those of the
+// MaxRows is how many rows the tables of one file may have: a quarter more than the
 // largest register that this is meant for.
-const MaxRows = 400_000
+const MaxRows = 250_000
 
 func (o *Options) mostRows() int {
 	if o.MaxRows > 0 {

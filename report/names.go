@@ -4,27 +4,59 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"path"
+	"regexp"
 	"strings"
 	"unicode"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 // MarkedNames returns, for each file, the path of its marked copy inside the
 // output folder: an .xlsx or .xlsm below "marked" that every system can hold,
 // never outside it. No two are the same, in any letter case.
 func MarkedNames(files []string) []string {
-	taken := map[string]bool{}
+	taken := map[string]kindOfName{}
 	out := make([]string, len(files))
 	for i, f := range files {
 		name := markedName(f)
-		ext := path.Ext(name)
-		for n := 2; taken[strings.ToLower(name)]; n++ {
-			name = fmt.Sprintf("%s %d%s", strings.TrimSuffix(markedName(f), ext), n, ext)
+		if underFile(name, taken) { // a folder that is called like a copy
+			name = "marked/" + shortSum(f) + "/" + path.Base(name)
 		}
-		taken[strings.ToLower(name)] = true
+		ext := path.Ext(name)
+		for stem, n := strings.TrimSuffix(name, ext), 2; taken[alike(name)] != free; n++ {
+			name = fmt.Sprintf("%s %d%s", stem, n, ext)
+		}
+		taken[alike(name)] = aFile
+		for dir := path.Dir(name); dir != "."; dir = path.Dir(dir) {
+			taken[alike(dir)] = aFolder
+		}
 		out[i] = name
 	}
 	return out
 }
+
+// A kindOfName says what a path already stands for.
+type kindOfName uint8
+
+const (
+	free kindOfName = iota
+	aFile
+	aFolder
+)
+
+// underFile reports whether a folder of the path has the name of a file.
+func underFile(name string, taken map[string]kindOfName) bool {
+	for dir := path.Dir(name); dir != "."; dir = path.Dir(dir) {
+		if taken[alike(dir)] == aFile {
+			return true
+		}
+	}
+	return false
+}
+
+// alike is the same for names that some system takes for one: letters are large
+// or small, and accents are a part of their letter or follow it.
+func alike(name string) string { return strings.ToLower(norm.NFC.String(name)) }
 
 // The lengths that all systems and most programs take: a name alone, and a
 // path with room for the folder that it lies in.
@@ -52,6 +84,9 @@ func markedName(file string) string {
 	return "marked/" + name + ext
 }
 
+// reserved are the names that Windows keeps for devices, whatever their ending.
+var reserved = regexp.MustCompile(`^(CON|PRN|AUX|NUL|CONIN\$|CONOUT\$|(COM|LPT)[0-9¹²³])$`)
+
 // portable makes a name that every system takes for a file or a folder.
 func portable(name string) string {
 	name = strings.Map(func(r rune) rune {
@@ -69,11 +104,7 @@ func portable(name string) string {
 	}
 	stem, _, _ := strings.Cut(strings.ToUpper(name), ".")
 	stem = strings.TrimSpace(stem)
-	switch stem {
-	case "CON", "PRN", "AUX", "NUL":
-		name = "_" + name
-	}
-	if len(stem) == 4 && (stem[:3] == "COM" || stem[:3] == "LPT") && unicode.IsDigit(rune(stem[3])) {
+	if reserved.MatchString(stem) {
 		name = "_" + name
 	}
 	if len(name) > longestName {

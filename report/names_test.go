@@ -24,6 +24,13 @@ func TestMarkedNames(t *testing.T) {
 		{"trailing. /x. .xlsx", "marked/trailing/x.xlsx"},
 		{"\x1b[31m\u202ered.xlsx", "marked/[31mred.xlsx"},
 		{"/", "marked/unnamed.xlsx"},
+		{`\\server\share\rink.xlsx`, "marked/server/share/rink.xlsx"},
+		{`\\?\D:\jobs\rink.xlsx`, "marked/-/D-/jobs/rink.xlsx"},
+		{"nul.tar.csv", "marked/_nul.tar.csv.xlsx"},
+		{"COM¹.xlsx", "marked/_COM¹.xlsx"},
+		{"conin$.xlsx", "marked/_conin$.xlsx"},
+		{"Console.xlsx", "marked/Console.xlsx"},
+		{"LPT10.xlsx", "marked/LPT10.xlsx"},
 		{"Kühlhaus 北.xlsx", "marked/Kühlhaus 北.xlsx"},
 	} {
 		if got := report.MarkedNames([]string{tt.in})[0]; got != tt.want {
@@ -46,5 +53,22 @@ func TestMarkedNamesAreShortAndApart(t *testing.T) {
 			}
 		}
 		seen[strings.ToLower(name)] = true
+	}
+}
+
+// Copies whose names some system takes for one are kept apart, and none needs a
+// folder where another has its file.
+func TestMarkedNamesOnEverySystem(t *testing.T) {
+	got := report.MarkedNames([]string{"K\u00fchlhaus.csv", "Ku\u0308hlhaus.csv", "x-.xlsx", "x?.xlsx/job.csv", "y?.xlsx/job.csv", "y-.xlsx", "Z.xlsx", "z.xlsx/a.xlsx"})
+	want := []string{"marked/K\u00fchlhaus.csv.xlsx", "marked/Ku\u0308hlhaus.csv 2.xlsx", "marked/x-.xlsx", "", "marked/y-.xlsx/job.csv.xlsx", "marked/y- 2.xlsx", "marked/Z.xlsx", ""}
+	for i, name := range got {
+		if want[i] != "" && name != want[i] {
+			t.Errorf("%q, want %q", name, want[i])
+		}
+		for _, other := range got {
+			if strings.HasPrefix(strings.ToLower(name), strings.ToLower(other)+"/") {
+				t.Errorf("%q lies in the file %q", name, other)
+			}
+		}
 	}
 }

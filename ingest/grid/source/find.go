@@ -33,6 +33,9 @@ func find(ctx context.Context, paths []string, opt Options, readDir func(string)
 	w := &walker{ctx: ctx, lim: opt.limits(), readDir: readDir, seen: map[string]bool{}, exclude: map[string]bool{}}
 	for _, p := range opt.Exclude {
 		w.exclude[real(p)] = true
+		if info, err := os.Stat(p); err == nil {
+			w.spared = append(w.spared, info)
+		}
 	}
 	names := labels(paths)
 	for i, p := range paths {
@@ -75,6 +78,7 @@ type walker struct {
 	out     Listing
 	seen    map[string]bool // real paths
 	exclude map[string]bool // real paths
+	spared  []fs.FileInfo   // what they are, however their names are spelled
 	links   []link          // folders behind links, for later
 	held    int64           // bytes of zips within zips kept in memory
 }
@@ -102,7 +106,7 @@ func real(p string) string {
 func (w *walker) visit(p, name string) bool {
 	r := real(p)
 	switch {
-	case w.exclude[r]:
+	case w.exclude[r], w.spares(p):
 		w.skip(name, "left out as asked")
 		return false
 	case w.seen[r]:
@@ -111,6 +115,16 @@ func (w *walker) visit(p, name string) bool {
 	}
 	w.seen[r] = true
 	return true
+}
+
+// spares reports whether the path leads to something that is left out. A disk
+// that takes OUT and out for one name does so without saying.
+func (w *walker) spares(p string) bool {
+	if len(w.spared) == 0 {
+		return false
+	}
+	info, err := os.Stat(p)
+	return err == nil && slices.ContainsFunc(w.spared, func(s fs.FileInfo) bool { return os.SameFile(s, info) })
 }
 
 // folder lists what is in the folder at p, whose name people see as name.
