@@ -82,8 +82,8 @@ func plainFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 			out = append(out, f)
 			continue
 		}
-		if list, err := notation.ParseRatingSentence(f.Key+": "+f.Text, notation.Auto); err == nil && len(list) > 1 {
-			f.Field = vocabulary.Unknown // of several amplifiers: see saidOn
+		if list, err := notation.ParseRatingSentence(f.Key+": "+f.Text, notation.Auto); err == nil && (len(list) > 1 || list[0].Name == "" && list[0].Outputs > 0) {
+			f.Field = vocabulary.Unknown // of several amplifiers, or of one without a name: see saidIn
 			out = append(out, f)
 			continue
 		}

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -188,6 +189,12 @@ func (b *builder) controlsIn(s seen) []carried {
 func (b *builder) routesIn(s seen) []route {
 	text := s.text
 	amp := ""
+	if list := b.linesTogether(s); len(list) > 0 {
+		return list
+	}
+	if list := b.fedBy(s); len(list) > 0 {
+		return list
+	}
 	if m := routeMark.FindStringIndex(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
 		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
 		if head := text[:m[0]]; b.places.lines[join.Key(head)] {
@@ -239,6 +246,76 @@ func (b *builder) routesIn(s seen) []route {
 		}
 	}
 	return out
+}
+
+// linesTogether reads "L1, L2: amp A 120 W": several lines that rows name and the
+// amplifier that feeds them.
+func (b *builder) linesTogether(s seen) []route {
+	head, rest, ok := cutAny(s.text, ":", " = ", "->", "→")
+	parts := listMarks.Split(head, -1)
+	if !ok || len(parts) < 2 {
+		return nil
+	}
+	for _, part := range parts {
+		if !b.places.lines[join.Key(part)] || !strings.ContainsFunc(part, unicode.IsLetter) {
+			return nil
+		}
+	}
+	watts, rest := cutWatts(s, rest)
+	feed := b.feedIn(s, rest)
+	if feed == nil || feed.amp == "" || len(feed.channels) > 0 {
+		return nil
+	}
+	if watts.had() {
+		b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: feed.amp, W: wattsOf(watts), Worded: true}, source: s.source})
+	}
+	var out []route
+	for _, part := range parts {
+		o := *feed
+		o.channels = []string{tidy(part)}
+		out = append(out, route{line: tidy(part), service: service{at: s}, outlet: o, named: true})
+	}
+	return out
+}
+
+// fedBy reads "Amp 1 (60 W): Hall, Yard": an amplifier, its rating and the places
+// that it feeds.
+func (b *builder) fedBy(s seen) []route {
+	head, rest, ok := cutAny(s.text, ":", " = ", "->", "→")
+	if !ok {
+		return nil
+	}
+	watts, name := cutWatts(s, head)
+	if name = strings.Trim(name, " ,;()–-"); !b.namesAmp(name) && !notation.SpeaksOfAmplifier(name) {
+		return nil
+	}
+	feed := b.feedIn(s, name)
+	place := b.placesIn(s, rest)
+	list := sentence(head, s.source.At)
+	if feed == nil || feed.amp == "" || !place.had() || len(list) != 1 || list[0].W == 0 || list[0].Outputs > 0 || list[0].PerOutput || len(list[0].Ways) > 0 {
+		return nil
+	}
+	return []route{{service: place, outlet: *feed, named: true, watts: watts}}
+}
+
+// cutWatts takes a power out of a text.
+func cutWatts(s seen, text string) (watts seen, rest string) {
+	m := wattsIn.FindStringSubmatchIndex(text)
+	if m == nil {
+		return seen{}, text
+	}
+	watts = s
+	watts.text = text[m[2]:m[3]]
+	return watts, strings.TrimSpace(text[:m[0]] + " " + text[m[1]:])
+}
+
+// wattsOf is the power that a text states, 0 if it is none.
+func wattsOf(s seen) float64 {
+	p, err := notation.ParseWatts(s.text, notation.Auto)
+	if err != nil {
+		return 0
+	}
+	return p.W
 }
 
 // had reports whether a service names anything.

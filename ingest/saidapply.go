@@ -78,6 +78,10 @@ func (b *builder) applySaid() {
 		} else if a := b.amps[b.ampNames.Find(s.ampText()).Key]; a != nil {
 			amps = []*schedule.Amplifier{a}
 		}
+		if s.Name == "" && s.Doubts.Has(notation.OtherPower) && len(amps) > 1 {
+			b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: which of the amplifiers has which of these powers?", "the rating of each amplifier")
+			continue
+		}
 		for _, a := range amps {
 			b.applyTo(a, s, at)
 		}
@@ -138,6 +142,9 @@ func (b *builder) hangOnOnly() {
 		}
 		if !s.Worded || s.W == 0 && s.TotalW == 0 && s.Name == "" {
 			continue
+		}
+		if s.PerZone {
+			return // one for each zone
 		}
 		if one != nil && one.Name != s.Name {
 			return
@@ -239,6 +246,9 @@ func (b *builder) applyToLoose(s *said, at seen) {
 		if s.W > 0 && s.Name == "" && (s.PerOutput || len(b.job.Channels) == 1) {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)
 		}
+	}
+	if w := max(s.W, s.TotalW); s.Name == "" && s.Worded && w > 0 && !s.PerOutput && len(s.Ways) == 0 && len(b.job.Channels) > 1 {
+		b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: which of the outputs share "+plain(w)+" W, or has each as much?", "the rating of the outputs")
 	}
 }
 

@@ -15,6 +15,7 @@ type clauseReading struct {
 	each    bool     // "each"
 	outputs bool     // "each output", which waits for its watts
 	zones   int      // zones counted
+	plural  bool     // outputs stood before "of", not counted
 	fed     bool     // outputs were named before their amplifier: "A circuits on amplifier 1"
 	foreign bool     // a loudspeaker, control or cable is spoken of
 	glued   bool     // "of", "de" stood directly before
@@ -112,6 +113,20 @@ func (c *clauseReading) code(i int) (name string, n int) {
 		return name + " " + c.tokens[figure].raw, n + 1
 	}
 	return name, n
+}
+
+// nameRange reads the names from one to another, "L1 to L3", and returns them
+// and the number of tokens of the range.
+func (c *clauseReading) nameRange(i int, from string, taken int) (list []string, n int) {
+	next := i + taken
+	if next+1 >= len(c.tokens) || c.tokens[next].kind != wordToken || !isRangeWord(c.tokens[next].text) {
+		return nil, 0
+	}
+	to, k := nameCode(c.tokens, next+1)
+	if k == 0 {
+		return nil, 0
+	}
+	return spreadName(from + "-" + to), taken + 1 + k
 }
 
 // isAmpCode reports whether letters alone say that an amplifier follows: "PA amp".
@@ -426,6 +441,9 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		a.Doubts |= OtherPower // the first power counts
 	default:
 		a.W = w
+		if of && c.plural && a.Outputs == 0 && len(a.Ways) == 0 { // outputs of 60 W
+			a.PerOutput, a.outputs = true, true
+		}
 		if of && c.zones > 0 && a.Outputs == 0 { // 3 zones of 60 W
 			a.Outputs, a.PerZone = c.zones, true
 		}
@@ -476,6 +494,14 @@ func (c *clauseReading) amplifier() bool {
 	}
 	if taken == 0 && next < len(c.tokens) && c.tokens[next].kind == figureToken && c.tokens[next].figure.whole && c.bareFigure(next) {
 		names, taken, quoted = []string{c.tokens[next].raw}, 1, 0 // Amp 1 = 70 V
+		for {                                                     // Amplifiers 1 and 2
+			i := next + taken
+			if i+1 >= len(c.tokens) || !(c.tokens[i].is(",") || c.tokens[i].is("+") || c.tokens[i].is("&") || isAnd(c.tokens[i].text)) ||
+				c.tokens[i+1].kind != figureToken || !c.tokens[i+1].figure.whole || !c.bareFigure(i+1) {
+				break
+			}
+			names, taken = append(names, c.tokens[i+1].raw), taken+2
+		}
 	}
 	if taken > 0 && isOtherKind(c.tokens[min(next+quoted, len(c.tokens)-1)].text) {
 		taken = 0

@@ -43,7 +43,9 @@ func (c *clauseReading) namedOutputs() bool {
 			return true
 		}
 	}
-	c.addWays(c.list(false))
+	list := c.list(false)
+	c.plural = len(list) == 0
+	c.addWays(list)
 	return true
 }
 

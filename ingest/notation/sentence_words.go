@@ -76,6 +76,10 @@ func (c *clauseReading) list(zones bool) []string {
 	at := c.at
 	for at < len(c.tokens) && len(out) < mostChannels {
 		name, n := nameCode(c.tokens, at)
+		if many, k := c.nameRange(at, name, n); n > 0 && len(many) > 0 {
+			out = append(out, many[:len(many)-1]...)
+			name, n = many[len(many)-1], k
+		}
 		if n == 0 && c.tokens[at].kind == figureToken && c.tokens[at].figure.whole && (c.bareFigure(at) || zones && c.outputWord(at+1) > 0) {
 			name, n = c.tokens[at].raw, 1
 			if to, k := c.rangeEnd(at); k > 0 {
