@@ -147,7 +147,7 @@ func feedZone(z *schedule.Zone, c *schedule.Channel, o *outlet) {
 func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	of := "channel " + c.Label()
 	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
-		if c.Amplifier != nil && speaksOfFrames(s.col) {
+		if o := b.outletOf(r); c.Amplifier != nil && speaksOfFrames(s.col) && o.at.source.At != o.ampAt.source.At {
 			b.frames = append(b.frames, frameCell{c, ratedSeen{out, s}})
 		} else {
 			b.noteChannelRating(c, out, s)
@@ -230,7 +230,11 @@ func (b *builder) besideOf(a *schedule.Amplifier, r ratedSeen) {
 // speaksOfFrames reports whether a column of ratings is headed by a word for
 // amplifiers and none for their outputs: "Amp watts".
 func speaksOfFrames(c *column) bool {
-	return c != nil && join.HasWord(join.Amplifier, publicAddress.ReplaceAllString(c.Header, "")) && !speaksOfOutputs(c.Header)
+	if c == nil || speaksOfOutputs(c.Header) {
+		return false
+	}
+	concepts := vocabulary.NewScorer().Concepts(publicAddress.ReplaceAllString(c.Header, ""))
+	return slices.Contains(concepts, "amplifier") || slices.Contains(concepts, "frame")
 }
 
 // speaksOfOutputs reports whether a header has a word for an output of an amplifier.

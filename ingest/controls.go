@@ -164,7 +164,7 @@ func (b *builder) fillControl(r *row, c *schedule.Control, zone *schedule.Zone, 
 			b.ask(n.At, "quantity", "are the "+itoa(spare)+" spare controls fitted?", "nothing that is counted")
 		}
 	}
-	switch s := r.first(vocabulary.ControlWatts, vocabulary.RatedWatts); {
+	switch s := r.first(vocabulary.ControlWatts, vocabulary.RatedWatts, vocabulary.ChannelWatts); {
 	case s.had():
 		b.noteControlRating(c, s)
 	case r.own(vocabulary.Tap).had():

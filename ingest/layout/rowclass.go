@@ -92,12 +92,21 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 }
 
 // otherEquipment reports whether a line of a list of loudspeakers names
-// equipment that loads no line, and no power.
+// equipment that loads no line, and no power, or a device of another trade.
 func (b *bodyReader) otherEquipment(slots []slot) bool {
 	if b.t.Kind != Loudspeakers && b.t.Kind != Mixed {
 		return false
 	}
 	other := false
+	for _, s := range slots {
+		switch b.field(s.col) {
+		case vocabulary.Describe, vocabulary.Kind, vocabulary.Model:
+			k, others := lookOf(s.cell), b.cols[b.index[s.col-b.d.from]].cells
+			if k&lookForeign != 0 && k&lookDevice == 0 && others.share(lookDevice) >= 0.4 {
+				return true // a luminaire among loudspeakers
+			}
+		}
+	}
 	for _, s := range slots {
 		t := oneLine(text(s.cell))
 		switch b.field(s.col) {

@@ -22,7 +22,7 @@ var (
 	reWithout   = regexp.MustCompile(`(?i)^(?:without|no|ohne|kein|sans|sin|senza|zonder|geen)\s+(?:volume\s+)?(?:control|knob|attenuator|regler|steller|atténuateur|atenuador|mando|attenuatore|regolatore|regelaar|knop)`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
-	reJobWord   = regexp.MustCompile(`(?i)^((?:job|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|progetto|commessa|cantiere|project|opdracht|werk)(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
+	reJobWord   = regexp.MustCompile(`(?i)^((?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|progetto|commessa|cantiere|project|opdracht|werk)(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
 	reRevWord   = regexp.MustCompile(`(?i)^(rev(?:ision|isie|isione|isión|ision)?|rév(?:ision)?|issue|version|versie|versión|index|indice|ind)[\s.:]+(\w{1,6})$`)
 	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)
 )

@@ -15,7 +15,7 @@ type clauseReading struct {
 	each    bool     // "each"
 	outputs bool     // "each output", which waits for its watts
 	zones   int      // zones counted
-	plural  bool     // outputs stood before "of", not counted
+	plural  bool     // outputs were spoken of and not counted: "outputs of 60 W", "outputs 60 W each"
 	fed     bool     // outputs were named before their amplifier: "A circuits on amplifier 1"
 	foreign bool     // a loudspeaker, control or cable is spoken of
 	glued   bool     // "of", "de" stood directly before
@@ -578,6 +578,6 @@ func (c *clauseReading) settle() {
 		}
 		a.worded = a.worded || last.worded
 		a.PerOutput = a.PerOutput && a.W > 0 || c.each && a.W > 0
-		a.outputs = a.outputs || c.outputs && a.W > 0
+		a.outputs = a.outputs || (c.outputs || c.plural && c.each) && a.W > 0
 	}
 }

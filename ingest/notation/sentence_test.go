@@ -26,6 +26,7 @@ func TestParseRatingSentence(t *testing.T) {
 	}{
 		{"PA1: two outputs, 60W each", []RatedAmplifier{n("PA1", 2, 60)}},
 		{"Verstärker VS 1: 4 Ausgänge, je 60 W / 100 V", []RatedAmplifier{n("VS 1", 4, 60, 100)}},
+		{"CONSOLE OUTPUTS 15 WATTS EACH AT 25V", []RatedAmplifier{n("", 0, 15, 25)}},
 		{"VS 1: 4 x 60 W, VS 2: 2 x 120 W", []RatedAmplifier{n("VS 1", 4, 60), n("VS 2", 2, 120)}},
 		{"Etapa ET1: 2 líneas; línea 1: 240 W, línea 2: 60 W", []RatedAmplifier{{Name: "ET1", Outputs: 2, Ways: []NamedWatts{{"1", 240}, {"2", 60}}}}},
 		{"Amp A 2 lines of 60 W", []RatedAmplifier{n("A", 2, 60)}},
