@@ -96,7 +96,7 @@ func TestEndedByForce(t *testing.T) {
 			}
 		}
 	}
-	if ended < kills || mixed == 0 {
+	if ended < kills+killsWhileMoving || mixed == 0 {
 		t.Errorf("ended by force %d times, %d of them while files were moved", ended, mixed)
 	}
 	if !maps.Equal(sums(t, in), before) {

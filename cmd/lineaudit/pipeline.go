@@ -113,6 +113,11 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 		p.identify(ctx, f, &out)
 		return out
 	}
+	return p.understood(ctx, start, out, book)
+}
+
+// understood fills in what is found out about a file, begun at start, from its cells.
+func (p *pipeline) understood(ctx context.Context, start time.Time, out report.File, book *grid.Book) report.File {
 	limited, longer := p.limited(ctx, start, rowsOf(book))
 	defer longer()
 	read := p.interpret(limited, book)
@@ -122,7 +127,7 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 	for _, job := range read.Jobs {
 		result, err := audit.CheckUntil(func() error { return ended(limited) }, job, p.limits)
 		if err != nil {
-			return report.File{Name: f.Name, Kind: report.Unreadable, Reason: told(err), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
+			return report.File{Name: out.Name, Kind: report.Unreadable, Reason: told(err), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
 		}
 		if p.shelf != nil {
 			result = p.shelf.Keep(result)
