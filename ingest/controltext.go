@@ -61,15 +61,18 @@ func (b *builder) controlText(r *row) controlMention {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
-	t := takeApart(s.text)
+	if s.col == nil && (len(notation.PowersIn(s.text, notation.Auto)) > 1 || r.t.has(vocabulary.Control) && r.t.title(vocabulary.Control).source.At == s.source.At) {
+		return controlMention{} // said of several controls: see controlsIn
+	}
+	t := notation.ParseControlCell(s.text)
 	switch {
-	case t.watts != "" && t.name != "":
+	case t.Watts != "":
 		if !c.rating.had() {
 			c.rating = s
-			c.rating.text, c.rating.cell = t.watts, nil
+			c.rating.text, c.rating.cell = t.Watts, nil
 		}
-		if notation.AnswerOf(t.name) == notation.Yes {
-			return c // "Y - 35 W"
+		if t.Name == "" || notation.AnswerOf(t.Name) == notation.Yes {
+			return c // "Y - 35 W", "wall control 35 W"
 		}
 	case s.cell != nil && s.cell.Kind == grid.Number || pureRating(tidy(s.text)):
 		if !c.rating.had() {
@@ -80,14 +83,14 @@ func (b *builder) controlText(r *row) controlMention {
 	if s.col != nil && b.modelColumns[s.col] {
 		if !c.model.had() {
 			c.model = s
-			c.model.text = t.name
+			c.model.text = t.Name
 		}
 		return c
 	}
-	c.name = t.name
-	if s.col == nil && t.place != "" {
+	c.name = t.Name
+	if s.col == nil && t.Place != "" {
 		c.place = s
-		c.place.text, c.place.cell = t.place, nil
+		c.place.text, c.place.cell = t.Place, nil
 	}
 	return c
 }
@@ -104,43 +107,7 @@ func (b *builder) areControls(names []string) bool {
 	return true
 }
 
-// A controlParts is the text of a control taken apart.
-type controlParts struct{ name, watts, place string }
-
-var (
-	controlWatts  = regexp.MustCompile(`(?i)[\s,;(/:–-]*\(?\b((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b[^)–]*?)(?:\)|$|\s+[–-]\s+)`)
-	controlJoiner = regexp.MustCompile(`(?i)[\s,;(/:–-]+(?:da|de|di|d'|of|with|rated|for|max\.?|maxi|up to|bis|mit|von|für|à|a|con|tot|van|met|jusqu'à)\.?$`)
-	controlBehind = regexp.MustCompile(`(?i)^(?:behind|via|through|after|on|derrière|sur|après|hinter|über|an|tras|detrás de|dietro|su|achter|op)\s+(?:the |a |an |le |la |l'|un |une |dem |der |einem |el |il |lo |de |het |een )?`)
-	controlTag    = regexp.MustCompile(`^(?:\p{L}{1,4}[-. ]?\d{1,3}\p{L}?|\p{Lu}{1,4}-\p{Lu}{1,3})$`)
-)
-
-// takeApart finds the name of a control, its rating and its place in a text:
-// "VC-1 (10 W) - Seed room", "R1 da 10 W", "behind attenuator T1, 12 W". The
-// words for a control in front of a tag are left out.
-func takeApart(text string) controlParts {
-	name := tidy(strings.TrimRight(text, " :"))
-	p := controlParts{}
-	if m := controlWatts.FindStringSubmatchIndex(name); m != nil && m[0] > 0 {
-		p.watts = strings.TrimRight(name[m[2]:m[3]], " ,;:-–")
-		p.place = strings.Trim(name[m[1]:], " ,;:()-–")
-		name = strings.TrimRight(name[:m[0]], " ,;(/:–-")
-		name = strings.TrimRight(controlJoiner.ReplaceAllString(name, ""), " ,;(/:–-")
-	} else if before, after, ok := cutAny(name, " - ", " – "); ok && controlTag.MatchString(before) {
-		name, p.place = before, after
-	}
-	name = controlBehind.ReplaceAllString(name, "")
-	words := strings.Fields(name)
-	for n := 1; n <= 2 && n < len(words); n++ {
-		tag, kind := strings.Join(words[len(words)-n:], " "), strings.Join(words[:len(words)-n], " ")
-		if k := join.Parse(join.Control, kind+" x"); controlTag.MatchString(tag) && k.Title == "x" && k.Number == "" {
-			name = tag
-			break
-		}
-	}
-	p.name = name
-	return p
-}
-
+// cutAny cuts a text at the first of some marks that it has.
 func cutAny(s string, marks ...string) (before, after string, ok bool) {
 	for _, m := range marks {
 		if before, after, ok = strings.Cut(s, m); ok {

@@ -6,31 +6,6 @@ import (
 	"lineaudit/ingest/layout"
 )
 
-// The texts are common practice, no source.
-func TestControlTexts(t *testing.T) {
-	for _, tt := range []struct{ text, name, watts, place string }{
-		{"VC-1", "VC-1", "", ""},
-		{"VC-1 (10 W) - Seed room", "VC-1", "10 W", "Seed room"},
-		{"VC-1 - 10 W - Seed room", "VC-1", "10 W", "Seed room"},
-		{"VC-2 rated 40 W - Tunnel", "VC-2", "40 W", "Tunnel"},
-		{"VC-3 - Tunnel", "VC-3", "", "Tunnel"},
-		{"Volume control VC-1 (10 W), Seed room", "VC-1", "10 W", "Seed room"},
-		{"hinter Regler R1, 12 W:", "R1", "12 W", ""},
-		{"derrière atténuateur T1, 12 W :", "T1", "12 W", ""},
-		{"R1 da 10 W", "R1", "10 W", ""},
-		{"AT2 de 35W", "AT2", "35W", ""},
-		{"VC 3", "VC 3", "", ""},
-		{"Att. du couloir", "Att. du couloir", "", ""},
-		{"WK-35", "WK-35", "", ""},
-		{"K2 50 W max", "K2", "50 W max", ""},
-		{"Knob by the door", "Knob by the door", "", ""},
-	} {
-		if p := takeApart(tt.text); p.name != tt.name || p.watts != tt.watts || p.place != tt.place {
-			t.Errorf("%q: %+v, want %q, %q, %q", tt.text, p, tt.name, tt.watts, tt.place)
-		}
-	}
-}
-
 func TestControlsInRemarks(t *testing.T) {
 	for _, tt := range []struct{ remark, control, rating string }{
 		{"local att. ATT-1, 6 W", "ATT-1", "6"},

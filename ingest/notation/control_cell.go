@@ -1,0 +1,81 @@
+package notation
+
+import (
+	"regexp"
+	"strings"
+)
+
+// A ControlCell is a cell or title about one control taken apart.
+type ControlCell struct {
+	Name  string // its tag or name as written; "" if only words for a control stand there
+	Watts string // its rating as written, "" if none
+	Place string // where it hangs, "" if not said
+}
+
+var (
+	controlWatts  = regexp.MustCompile(`(?i)[\s,;(/:–-]*\(?\b((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b[^)–]*?)(?:\)|$|\s+[–-]\s+)`)
+	wattsAhead    = regexp.MustCompile(`(?i)^\(?(\d+(?:[.,]\d+)?\s?k?W(?:atts?)?)\)?[\s,;:/–-]+(\S.*)$`)
+	controlJoiner = regexp.MustCompile(`(?i)[\s,;(/:–-]+(?:da|de|di|d'|of|with|rated|for|max\.?|maxi|up to|bis|mit|von|für|à|a|con|tot|van|met|jusqu'à)\.?$`)
+	controlBehind = regexp.MustCompile(`(?i)^(?:behind|via|through|after|on|derrière|sur|après|hinter|über|an|tras|detrás de|dietro|su|achter|op)\s+(?:the |a |an |le |la |l'|un |une |dem |der |einem |el |il |lo |de |het |een )?`)
+	controlTag    = regexp.MustCompile(`^(?:\p{L}{1,4}[-. ]?\d{1,3}\p{L}?|\p{Lu}{1,4}-\p{Lu}{1,3})$`)
+)
+
+// ParseControlCell finds the name of a control, its rating and its place in a
+// text: "VC-1 (10 W) - Seed room", "R1 da 10 W", "behind attenuator T1, 12 W",
+// "35 W wall control". Words for a control in front of a tag are left out.
+func ParseControlCell(s string) ControlCell {
+	name := strings.Join(strings.Fields(strings.TrimRight(s, " :")), " ")
+	var p ControlCell
+	ahead := wattsAhead.FindStringSubmatch(name)
+	if ahead != nil && IsControlWord(ahead[2]) {
+		return ControlCell{Watts: ahead[1]}
+	}
+	if m := controlWatts.FindStringSubmatchIndex(name); m != nil && m[0] > 0 {
+		p.Watts = strings.TrimRight(name[m[2]:m[3]], " ,;:-–")
+		p.Place = strings.Trim(name[m[1]:], " ,;:()-–")
+		name = strings.TrimRight(name[:m[0]], " ,;(/:–-")
+		name = strings.TrimRight(controlJoiner.ReplaceAllString(name, ""), " ,;(/:–-")
+	} else {
+		for _, mark := range []string{" - ", " – "} {
+			if before, after, ok := strings.Cut(name, mark); ok && controlTag.MatchString(strings.TrimSpace(before)) {
+				name, p.Place = strings.TrimSpace(before), strings.TrimSpace(after)
+				break
+			}
+		}
+	}
+	name = controlBehind.ReplaceAllString(name, "")
+	fields := strings.Fields(name)
+	for n := 1; n <= 2 && n < len(fields); n++ {
+		tag, kind := strings.Join(fields[len(fields)-n:], " "), strings.Join(fields[:len(fields)-n], " ")
+		if controlTag.MatchString(tag) && IsControlWord(kind) {
+			name = tag
+			break
+		}
+	}
+	if !IsControlWord(name) {
+		p.Name = name
+	}
+	return p
+}
+
+// besideControls are words that may stand beside one for a control and name none.
+var besideControls = map[string]bool{"wall": true, "local": true, "own": true, "mural": true, "murale": true, "parete": true, "pared": true, "lokal": true, "local.": true}
+
+// IsControlWord reports whether a text is no more than words for a control:
+// "Regler", "wall knob", "volume control".
+func IsControlWord(s string) bool {
+	tokens := lex(Clean(s), Point)
+	control := false
+	for i := 0; i < len(tokens); {
+		if e, n, ok := words("name").at(tokens, i); ok && e.kind == string(KeyControl) {
+			control = true
+			i += n
+			continue
+		}
+		if tokens[i].kind == figureToken || tokens[i].kind == wordToken && !besideControls[tokens[i].text] {
+			return false
+		}
+		i++
+	}
+	return control
+}

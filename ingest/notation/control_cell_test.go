@@ -1,0 +1,33 @@
+package notation
+
+import "testing"
+
+// The texts are common practice, no source.
+func TestParseControlCell(t *testing.T) {
+	for _, tt := range []struct{ text, name, watts, place string }{
+		{"VC-1", "VC-1", "", ""},
+		{"VC-1 (10 W) - Seed room", "VC-1", "10 W", "Seed room"},
+		{"VC-1 - 10 W - Seed room", "VC-1", "10 W", "Seed room"},
+		{"VC-2 rated 40 W - Tunnel", "VC-2", "40 W", "Tunnel"},
+		{"VC-3 - Tunnel", "VC-3", "", "Tunnel"},
+		{"Volume control VC-1 (10 W), Seed room", "VC-1", "10 W", "Seed room"},
+		{"hinter Regler R1, 12 W:", "R1", "12 W", ""},
+		{"derrière atténuateur T1, 12 W :", "T1", "12 W", ""},
+		{"R1 da 10 W", "R1", "10 W", ""},
+		{"AT2 de 35W", "AT2", "35W", ""},
+		{"VC 3", "VC 3", "", ""},
+		{"Att. du couloir", "Att. du couloir", "", ""},
+		{"WK-35", "WK-35", "", ""},
+		{"K2 50 W max", "K2", "50 W max", ""},
+		{"Knob by the door", "Knob by the door", "", ""},
+		{"VC A", "VC A", "", ""},
+		{"35W VC", "", "35W", ""},
+		{"Regler 36 W", "", "36 W", ""},
+		{"wall knob 35W", "", "35W", ""},
+		{"potentiomètre mural", "", "", ""},
+	} {
+		if p := ParseControlCell(tt.text); p.Name != tt.name || p.Watts != tt.watts || p.Place != tt.place {
+			t.Errorf("%q: %+v, want %q, %q, %q", tt.text, p, tt.name, tt.watts, tt.place)
+		}
+	}
+}
