@@ -147,7 +147,9 @@ func feedZone(z *schedule.Zone, c *schedule.Channel, o *outlet) {
 func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	of := "channel " + c.Label()
 	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
-		if o := b.outletOf(r); c.Amplifier != nil && speaksOfFrames(s.col) && o.at.source.At != o.ampAt.source.At {
+		o := b.outletOf(r)
+		several := r.kind == amplifierRow && len(o.channels) > 1 && s.col != nil && !speaksOfOutputs(s.col.Header)
+		if c.Amplifier != nil && (several || speaksOfFrames(s.col)) && o.at.source.At != o.ampAt.source.At {
 			b.frames = append(b.frames, frameCell{c, ratedSeen{out, s}})
 		} else {
 			b.noteChannelRating(c, out, s)
