@@ -50,6 +50,7 @@ func Parse(ctx context.Context, name string, data []byte, opt Options) (book *gr
 	default:
 		return nil, err
 	}
+	doubtFormulas(book)
 	sum := sha256.Sum256(data)
 	book.Size, book.SHA256 = int64(len(data)), hex.EncodeToString(sum[:])
 	return book, nil
