@@ -48,6 +48,9 @@ func (b *builder) jobFacts() {
 		case vocabulary.Gauge, vocabulary.CableType, vocabulary.Cable, vocabulary.Material:
 			b.conductorInTitle(s)
 		case vocabulary.ControlWatts:
+			if len(notation.PowersIn(s.text, notation.Auto)) > 1 {
+				break // of several: see carriedIn
+			}
 			if out, s := b.rating(s); len(out) > 0 {
 				b.controlTitle = append(b.controlTitle, ratedSeen{out, s})
 			}

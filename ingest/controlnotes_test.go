@@ -1,0 +1,72 @@
+package ingest
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+)
+
+// controlsOf prints the controls of a job: name, rating, loudspeaker rows behind each.
+func controlsOf(j *schedule.Job) string {
+	var out []string
+	for _, k := range j.Controls {
+		n := 0
+		for _, l := range j.Loudspeakers {
+			if l.Control == k {
+				n++
+			}
+		}
+		out = append(out, fmt.Sprintf("%s %s W x%d", k.Name, show(k.Rated), n))
+	}
+	return strings.Join(out, ", ")
+}
+
+// What cells and notes say of controls. The texts are common practice in six
+// languages, no source.
+func TestControlsInCellsAndNotes(t *testing.T) {
+	const two = "VC1 35 W x1, VC2 20 W x1"
+	const places = "control (Hall) 35 W x1, control (Yard) 20 W x1"
+	for _, tt := range []struct{ hall, yard, note, want string }{
+		{"VC1", "VC2", "VC1: 35 W, VC2: 20 W", two},
+		{"VC1", "VC2", "Controls: VC1 35 W; VC2 20 W", two},
+		{"VC1", "VC2", "VC1 and VC2 35 W", "VC1 35 W x1, VC2 35 W x1"},
+		{"VC1", "VC2", "All volume controls 35 W", "VC1 35 W x1, VC2 35 W x1"},
+		{"VC1", "VC2", "Volume controls are rated 35 W", "VC1 35 W x1, VC2 35 W x1"},
+		{"R1", "R2", "Regler R1 36 W, R2 24 W", "R1 36 W x1, R2 24 W x1"},
+		{"R1", "R2", "Alle Regler 36 W", "R1 36 W x1, R2 36 W x1"},
+		{"P1", "P2", "Potentiomètres P1 : 36 W, P2 : 24 W", "P1 36 W x1, P2 24 W x1"},
+		{"AT1", "AT2", "Atenuadores AT1 de 36 W y AT2 de 24 W", "AT1 36 W x1, AT2 24 W x1"},
+		{"RV1", "RV2", "Regolatori RV1 da 36 W e RV2 da 24 W", "RV1 36 W x1, RV2 24 W x1"},
+		{"VR1", "VR2", "Volumeregelaars VR1 36 W, VR2 24 W", "VR1 36 W x1, VR2 24 W x1"},
+		{"VC1 (35W)", "VC2 (20W)", "", two},
+		{"35W VC", "20W VC", "", places},
+		{"Yes - 35W", "Y 20 W", "", places},
+		{"35W", "20W", "", places},
+		{"Regler 35 W", "Regler 20 W", "", places},
+		{"wall knob 35W", "wall knob 20W", "", places},
+		{"yes", "no", "VC in the hall is 35 W", "control (Hall) 35 W x1"},
+		{"", "", "Hall has a 35 W volume control", "control (Hall) 35 W x1"},
+		{"", "", "Volume controls: Hall 35 W, Yard 20 W", places},
+		{"", "", "VC1 Hall 35 W, VC2 Yard 20 W", two},
+		{"", "", "Regler Hall 35 W, Regler Yard 20 W", places},
+	} {
+		t.Run(tt.hall+" "+tt.note, func(t *testing.T) {
+			title := ""
+			if tt.note != "" {
+				title = "title : " + tt.note + "\n"
+			}
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", title+"room | quantity | tap[W] | control\nHall | 4 | 5 | "+tt.hall+"\nYard | 2 | 7.5 | "+tt.yard+"\nGate | 1 | 20 |"))
+			if got := controlsOf(j); got != tt.want || len(j.Questions) > 0 {
+				t.Errorf("got %s, asked %v; want %s", got, asked(j), tt.want)
+			}
+		})
+	}
+	// as a title block, where the whole is one fact
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title control: VC1 35 W; VC2 20 W\nroom | quantity | tap[W] | control\nHall | 4 | 5 | VC1\nYard | 2 | 7.5 | VC2\nGate | 1 | 20 |"))
+	if got := controlsOf(j); got != two {
+		t.Errorf("a fact: got %s", got)
+	}
+}
