@@ -80,9 +80,9 @@ var areaValues = map[float64]bool{0.22: true, 0.34: true, 0.5: true, 0.75: true,
 
 var (
 	reWatts    = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
-	reCountW   = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*[\d.,]+\s*w(atts?)?$`)
+	reCountW   = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*(?:[\d.,]+|\d\s?/\s?\d|[½¼¾])\s*w(atts?)?$`)
 	reRatingIn = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+\s*w\b|\d+\s*w\s*(?:@|at|bei|à|a)\s*\d+\s*(?:v|Ω|ohm)`)
-	reTapSet   = regexp.MustCompile(`(?i)^\(?[\d.,]+(?:\s*[/|–-]\s*[\d.,]+)+\s*w?\)?\s*(?:→|->|=>|>|:|=|@|\p{L}{2,14}\.?\s*(?:à|a|auf|op|at|on|sur)?)\s*[\d.,]+\s*w?$`)
+	reTapSet   = regexp.MustCompile(`(?i)^(?:\(\d{1,3}\)\s*|\d{1,3}\s*(?:[x×]|ea\.?|no\.?)\s*)?\(?[\d.,]+(?:\s*[/|–-]\s*[\d.,]+)+\s*w?\)?\s*(?:→|->|=>|>|:|=|@|\p{L}{2,14}\.?\s*(?:à|a|auf|op|at|on|sur)?)\s*[\d.,]+\s*w?$`)
 	reTapSaid  = regexp.MustCompile(`(?i)\b(tap|tapped|tapping|abgriff|anzapfung|prise|toma|presa|aftakking|xfmr)\b`)
 	reTapShort = regexp.MustCompile(`(?i)^(?:t-|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
 	reTapList  = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
