@@ -404,6 +404,7 @@ func (r *reader) fill(kind, name string) {
 func (r *reader) fillChannel(c *schedule.Channel) {
 	c.LineVolts, c.LowImpedance, c.Rated, c.RatedBasis = qty[schedule.Volts](r, "volts"), r.flag("low"), qty[schedule.Watts](r, "rated"), r.text("basis")
 	c.Bridged, c.Standby = r.channels("bridged"), r.says["standby"] == "yes"
+	c.Pair = strings.Contains(c.Name, "+")
 	r.used["standby"] = true
 	c.Headroom, c.Emergency, c.Stated = qty[schedule.Fraction](r, "headroom"), r.flag("emergency"), qty[schedule.Watts](r, "stated")
 	c.Use = useNamed[r.says["use"]]

@@ -182,6 +182,9 @@ func voltsInterval(v float64) Interval {
 
 // freeOnChannel is what may still be added before the limit of headroom-short.
 func (c *circuit) freeOnChannel(i int) Interval {
+	if c.taken[i] {
+		return Interval{}
+	}
 	n := &c.channels[i]
 	allowed := n.rating.watts
 	if l := c.headroomLimit(i); l != nil {

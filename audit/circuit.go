@@ -27,6 +27,8 @@ type circuit struct {
 	amplifierAt map[*schedule.Amplifier]int
 	// head is, for each channel, the channel that stands for its bridged group.
 	head []int
+	// taken is, for each channel, whether a bridged one uses its output up.
+	taken []bool
 	// serves is the only control of each zone that no loudspeaker names a
 	// control in, -1 for other zones: it is taken to carry the zone.
 	serves []int
@@ -162,7 +164,7 @@ func indexOf[T any](at map[*T]int, p *T) int {
 // partners stand for all of them: one with a rating before one without, then
 // the first by name, whatever their order in the schedule.
 func (c *circuit) joinBridged() {
-	c.head = make([]int, len(c.job.Channels))
+	c.head, c.taken = make([]int, len(c.job.Channels)), make([]bool, len(c.job.Channels))
 	for i := range c.head {
 		c.head[i] = i
 	}
@@ -172,6 +174,14 @@ func (c *circuit) joinBridged() {
 				c.merge(c.head[i], c.head[j])
 			}
 		}
+	}
+	for i, ch := range c.job.Channels {
+		for _, partner := range ch.Bridged {
+			if j := indexOf(c.channelAt, partner); j >= 0 && c.head[j] != c.head[i] {
+				c.taken[j] = true
+			}
+		}
+		c.taken[i] = c.taken[i] || c.head[i] != i
 	}
 }
 

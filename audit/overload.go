@@ -56,7 +56,7 @@ func (n *node) ratingText(thing string) string {
 	case !r.watts.Known:
 		return thing + " of unknown rating"
 	case r.note != "":
-		return thing + " " + r.note + " (" + figure(r.nominal.High) + " W)"
+		return thing + " " + r.note + " (" + span(r.nominal) + " W)"
 	}
 	text := span(r.nominal) + " W " + thing
 	if r.fit == derated {

@@ -1,6 +1,8 @@
 package audit
 
 import (
+	"math"
+
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
 )
@@ -34,6 +36,7 @@ func (c *circuit) rate() {
 	for i, ch := range c.job.Channels {
 		c.channels[i].rating = c.channelRating(ch, c.channels[i].lineV)
 	}
+	c.ratePairs()
 	for i, a := range c.job.Amplifiers {
 		c.amplifiers[i].rating = c.frameRating(a)
 	}
@@ -97,7 +100,7 @@ func (c *circuit) channelRating(ch *schedule.Channel, lineV float64) rating {
 	r := rating{from: ch.Rated.Source, nominal: sane(ch.Rated, c.limits.channel)}
 	a := ch.Amplifier
 	if a != nil && weaker(ch.Rated.How) {
-		if m := c.set.model(a.Model, "amplifier"); m != nil && len(ch.Bridged) == 0 {
+		if m := c.set.model(a.Model, "amplifier"); m != nil && len(ch.Bridged) == 0 && !ch.Pair {
 			if w, _ := m.rated(lineV); w.Had() {
 				r.from, r.nominal, r.house = w.Source, quantity(w), true
 			}
@@ -112,6 +115,26 @@ func (c *circuit) channelRating(ch *schedule.Channel, lineV float64) rating {
 		r.note = "rated " + ch.RatedBasis.Value + ", which is no continuous rating at the line voltage"
 	}
 	return r
+}
+
+// ratePairs settles the ratings of channels that name each other as bridged
+// partners. A rating beside one of them is that of the pair. Where several have
+// one it may be that of each output or that of the pair written again: the pair
+// gives at least the least of them and at most their sum.
+func (c *circuit) ratePairs() {
+	for i, h := range c.head {
+		if h == i {
+			continue
+		}
+		head, one := &c.channels[h].rating, &c.channels[i].rating
+		if !head.nominal.Known || !one.nominal.Known {
+			continue
+		}
+		head.nominal = between(math.Min(head.nominal.Low, one.nominal.Low), head.nominal.High+one.nominal.High)
+		head.watts.Low = math.Min(head.watts.Low, one.watts.Low)
+		head.watts.High = head.nominal.High
+		head.note = "bridged, and rated output by output: whether each or the pair gives that is not said"
+	}
 }
 
 // frameRating is the total that a frame may give over all its channels.

@@ -72,7 +72,7 @@ func (c *circuit) roomFor(watts float64, from int) int {
 	best, most := -1, 0.0
 	for i, ch := range c.job.Channels {
 		n := &c.channels[i]
-		if i == from || c.head[i] != i || isStandby(ch) || ch.LowImpedance.Yes || !n.rating.watts.Known || !n.load.Watts.bounded() || len(ch.Bridged) > 0 {
+		if i == from || c.taken[i] || isStandby(ch) || ch.LowImpedance.Yes || !n.rating.watts.Known || !n.load.Watts.bounded() || len(ch.Bridged) > 0 {
 			continue
 		}
 		if n.lineV <= 0 || !line.SameClass(n.lineV, c.channels[from].lineV) || n.lowRows+n.oddRows > 0 {

@@ -94,7 +94,10 @@ func channelRatingGap(n *node, ch *schedule.Channel) []gap {
 		return nil
 	}
 	what := "channel " + ch.Label()
-	if ch.Amplifier != nil && ch.Amplifier.Model.Value != "" {
+	switch {
+	case ch.Pair || len(ch.Bridged) > 0:
+		what += ", bridged,"
+	case ch.Amplifier != nil && ch.Amplifier.Model.Value != "":
 		what = "a channel of amplifier model " + ch.Amplifier.Model.Value
 	}
 	at := " at the line voltage"

@@ -46,7 +46,9 @@ type statement struct {
 	drawn   Interval // installed rows as drawn
 	planned Interval // as marked, spare and future rows included
 	sum     string
-	open    string // why the sum cannot be known
+	least   Interval // marked, without the rows that have no tap
+	low     bool     // it has rows of low impedance, for which its author may have counted anything
+	open    string   // why the sum cannot be known
 }
 
 func checkTotalMismatch(x *Examination) error {
@@ -173,6 +175,7 @@ func (x *Examination) addUp(s *statement, members []member) {
 		s.emergency = s.emergency || r.emergency
 		t.addMarked(r, pieces)
 	}
+	s.least, s.low = s.marked, more.High > 0
 	s.marked, s.drawn, s.planned = s.marked.plus(more), s.drawn.plus(more), s.planned.plus(more)
 	s.sum = t.sum(s.marked)
 }
@@ -191,6 +194,11 @@ func (x *Examination) total(s *statement) {
 		factor = s.factor
 	}
 	want := float64(stated)
+	if s.low && x.difference(want, s.least.scaled(factor)) == Exact(0) {
+		s.measured, s.unit, s.message = Exact(0), "% of the sum", fmt.Sprintf("stated %s W, the sum of the rows that have taps", figure(want))
+		x.pass(&s.claim) // its author counted nothing for what has no tap
+		return
+	}
 	best := Interval{}
 	for _, sum := range []Interval{s.marked, s.drawn, s.planned} {
 		off := x.difference(want, sum.scaled(factor))

@@ -240,14 +240,14 @@ func (x *Examination) models(r *Result) {
 	}
 	for i, ch := range c.job.Channels {
 		n := &c.channels[i]
-		if ch.Amplifier == nil || ch.Amplifier.Model.Value == "" {
+		if ch.Amplifier == nil || ch.Amplifier.Model.Value == "" || ch.Pair || len(ch.Bridged) > 0 { // the rating of one output is none of a pair
 			continue
 		}
 		model := ch.Amplifier.Model.Value
 		if (!n.rating.watts.Known || n.rating.note != "") && len(n.members) > 0 {
 			r.lacks = append(r.lacks, lack{"amplifier", model, "rating", ch.At, open(n.verdict)})
 		}
-		if ch.Rated.Had() && !weaker(ch.Rated.How) && ch.RatedBasis.Value == "" && len(ch.Bridged) == 0 {
+		if ch.Rated.Had() && !weaker(ch.Rated.How) && ch.RatedBasis.Value == "" {
 			r.said = append(r.said, said{"amplifier", model, claimedRating, span(quantity(ch.Rated)) + " W" + atVolts(n.lineV), atVolts(n.lineV), placeOf(ch.Rated.Source, ch.At)})
 		}
 	}

@@ -211,7 +211,8 @@ func (b *builder) channelsAt(r *row, a *schedule.Amplifier) []*schedule.Channel 
 		return b.onlyChannel(o, a)
 	}
 	names := o.channels
-	if o.bridged && len(names) > 1 {
+	bridged := o.bridged || b.listedAsPair(a, names)
+	if bridged && len(names) > 1 {
 		names = []string{strings.Join(names, "+")}
 	}
 	var out []*schedule.Channel
@@ -227,12 +228,29 @@ func (b *builder) channelsAt(r *row, a *schedule.Amplifier) []*schedule.Channel 
 		if c == nil {
 			continue
 		}
-		if o.bridged {
+		if bridged {
 			b.notePartners(c, owner, o.channels)
 		}
 		out = append(out, c)
 	}
 	return out
+}
+
+// listedAsPair reports whether an amplifier has these outputs as one, "1+2",
+// and not on their own: then "1+2" elsewhere means that one.
+func (b *builder) listedAsPair(a *schedule.Amplifier, names []string) bool {
+	if len(names) < 2 {
+		return false
+	}
+	known := func(name string) bool {
+		k := channelKey{channel: channelID(name)}
+		if a == nil {
+			return len(b.ampsOf[k.channel]) > 0
+		}
+		k.amp = a.Key
+		return b.channels[k] != nil
+	}
+	return known(strings.Join(names, "+")) && !slices.ContainsFunc(names, known)
 }
 
 // notePartners notes the channels whose outputs a bridged pair uses up, where

@@ -489,6 +489,39 @@ func TestOutputsOfABridgedPairAreNoRoom(t *testing.T) {
 	want(t, "channels", got, []string{"A1 / 1+2", "A1 / 3", "A1 / 4"})
 }
 
+// TestRatingOfABridgedPair: the rating of each output is none of the pair, a
+// bridged rating none of one output, and "1+2" means the pair that is listed.
+func TestRatingOfABridgedPair(t *testing.T) {
+	for _, tt := range []struct{ name, amps, outputs, speakers, want string }{
+		{"per channel", "amplifier | channels of the amplifier | channel rating[W]\nA1 | 2 | 240", "", "A1 ch 1+2 bridged", "A1 / 1+2 unknown"},
+		{"bridged rating", "amplifier | channel rating[W]\nA1 | 2 x 240 W / 480 W bridged", "", "A1 ch 1+2 bridged", "A1 / 1+2 480"},
+		{"bridged rating, one output", "amplifier | channel rating[W]\nA1 | 2 x 240 W / 480 W bridged", "", "A1 ch 1", "A1 / 1 240"},
+		{"beside the pair", "", "amplifier | channel | channel rating[W]\nA1 | 1+2 bridged | 480", "A1 ch 1+2", "A1 / 1+2 480"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			var tables []*layout.Table
+			if tt.amps != "" {
+				tables = append(tables, draw(layout.Amplifiers, "A", tt.amps))
+			}
+			if tt.outputs != "" {
+				tables = append(tables, draw(layout.Channels, "C", tt.outputs))
+			}
+			j := jobOf(t, append(tables, draw(layout.Loudspeakers, "L", "tag | tap[W] | channel\nLS-1 | 5 | "+tt.speakers))...)
+			c := j.Loudspeakers[0].Channel
+			if c == nil {
+				t.Fatal("no channel")
+			}
+			rated := "unknown"
+			if c.Rated.Had() {
+				rated = show(c.Rated)
+			}
+			if got := c.Label() + " " + rated; got != tt.want {
+				t.Errorf("got %s, want %s", got, tt.want)
+			}
+		})
+	}
+}
+
 func TestTotalsOfNamedRows(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "L", `
 		room | quantity | tap[W] | circuit

@@ -25,6 +25,7 @@ func (b *builder) channel(a *schedule.Amplifier, name string, at schedule.Ref) *
 	c := b.channels[k]
 	if c == nil && !b.lookOnly {
 		c = &schedule.Channel{At: at, Key: k.channel, Name: channelName(name), Amplifier: a}
+		c.Pair = strings.Contains(c.Name, "+")
 		if a != nil {
 			c.Key = k.amp + "/" + k.channel
 			a.Channels = append(a.Channels, c)

@@ -147,7 +147,7 @@ func (c *comparison) value(right bool, sheet, row string, field, want, got strin
 // sameChannel compares an output and the amplifier it belongs to.
 func (c *comparison) sameChannel(wantAmp, want, amp, channel string) bool {
 	if amp == "" {
-		return c.named("channel", wantAmp+"."+want, channel)
+		return wantAmp == "" && c.named("channel", wantAmp+"."+want, channel)
 	}
 	for _, f := range c.names["channel "+wantAmp+"."+want] { // "AMP 1 CH A" is the amplifier AMP 1 and its channel A
 		k := join.Key(f)

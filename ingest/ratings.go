@@ -165,18 +165,19 @@ func (b *builder) ampVoltage(a *schedule.Amplifier) float64 {
 }
 
 // rateChannel gives a channel its own rating, else that of each channel of its
-// amplifier. A total of the frame is no rating of a channel.
+// amplifier. A total of the frame is no rating of a channel, the rating of one
+// output none of a bridged pair, and a bridged rating none of one output.
 func (b *builder) rateChannel(c *schedule.Channel) {
 	v, _ := b.job.LineVoltsOf(c).Exact()
 	p := pick(b.channelRated[c], float64(v), 0)
 	if !p.watts.Had() && c.Amplifier != nil {
-		p = pick(b.ampRated[c.Amplifier], float64(v), b.slots[c.Amplifier.Key])
+		p = pick(ofPairs(b.ampRated[c.Amplifier], c.Pair), float64(v), b.slots[c.Amplifier.Key])
 		if p.total {
 			return
 		}
 	}
 	if !p.watts.Had() {
-		if p = pick(b.ampTitle, float64(v), 0); p.total {
+		if p = pick(ofPairs(b.ampTitle, c.Pair), float64(v), 0); p.total {
 			return
 		}
 	}
@@ -187,6 +188,18 @@ func (b *builder) rateChannel(c *schedule.Channel) {
 		return
 	}
 	c.Rated, c.RatedBasis = p.watts, p.basis
+}
+
+// ofPairs are the ratings that are said of bridged outputs, or those that are not.
+func ofPairs(list []ratedSeen, bridged bool) []ratedSeen {
+	var out []ratedSeen
+	for _, r := range list {
+		r.outputs = slices.DeleteFunc(slices.Clone(r.outputs), func(o notation.RatedOutput) bool { return o.Bridged != bridged })
+		if len(r.outputs) > 0 {
+			out = append(out, r)
+		}
+	}
+	return out
 }
 
 // disagree asks which of several ratings of one thing holds.

@@ -110,7 +110,7 @@ func FuzzEvenlySpaced(f *testing.F) {
 		usable := func(v float64) bool { return v >= 0 && v <= 1e9 }
 		bad := !usable(volts) || volts < 0.001 || !usable(watts) || !usable(ohms) || n < 1
 		even, err := EvenlySpaced(volts, watts, ohms, n)
-		far, farErr := FarEnd(volts, watts, ohms)
+		far, farErr := EvenlySpaced(volts, watts, ohms, 1)
 		if err != nil || farErr != nil {
 			for _, err := range []error{err, farErr} {
 				if err != nil && !errors.Is(err, ErrValue) {

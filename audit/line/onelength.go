@@ -11,18 +11,12 @@ type Reading struct {
 	LossDB float64 // 20 log10(source volts / Volts)
 }
 
-// FarEnd reads a line as if all its load hung at its far end, the usual sizing
-// convention: V_load = V Z/(Z + R_loop). volts is the source, loadWatts the
-// nominal load at that voltage (0 is no load, no loss), loopOhms the
-// out-and-back resistance. It returns ErrValue for quantities out of range.
-func FarEnd(volts, loadWatts, loopOhms float64) (Reading, error) {
-	return EvenlySpaced(volts, loadWatts, loopOhms, 1)
-}
-
 // EvenlySpaced reads a line as n equal loudspeakers that share loadWatts and
 // hang at 1/n, 2/n ... all of its length, and returns what the last one gets,
-// exactly. n = 1 is FarEnd. Real spacing may be better or worse: this is a
-// reading, not a bound. It returns ErrValue for quantities out of range or an
+// exactly. n = 1 puts all load at the far end, the usual sizing convention:
+// V_load = V Z/(Z + R_loop). Real spacing may be better or worse: this is a
+// reading, not a bound. loadWatts is the nominal load at that voltage (0 is no
+// load, no loss), loopOhms the out-and-back resistance. It returns ErrValue for quantities out of range or an
 // n outside 1 to MaxEven.
 func EvenlySpaced(volts, loadWatts, loopOhms float64, n int) (Reading, error) {
 	switch {

@@ -51,26 +51,3 @@ func LongestRunM(c Conductor, loadOhms, lossDB float64) (float64, error) {
 	}
 	return AllowedLoopOhms(loadOhms, lossDB) / (2 * r), nil
 }
-
-// Thinnest returns the first of the sizes, thinnest first, for which fits says
-// yes. fits is handed the conductor with that size's area and all else
-// unchanged, and its resistance in ohm per metre of one conductor. A size that
-// the conductor's IEC 60228 class does not have is passed over. It reports
-// false when none fits.
-func Thinnest(sizes []Size, c Conductor, fits func(c Conductor, ohmPerMetre float64) bool) (Size, bool) {
-	for _, size := range sizes {
-		c.AreaMM2 = size.AreaMM2
-		if r, err := c.OhmPerMetre(); err == nil && fits(c, r) {
-			return size, true
-		}
-	}
-	return Size{}, false
-}
-
-// ThinnestForLoop is Thinnest for a run of lengthM metres, one way, whose loop
-// may have at most maxLoopOhms. At the limit passes, within rounding.
-func ThinnestForLoop(sizes []Size, c Conductor, lengthM, maxLoopOhms float64) (Size, bool) {
-	return Thinnest(sizes, c, func(_ Conductor, ohmPerMetre float64) bool {
-		return 2*lengthM*ohmPerMetre <= maxLoopOhms*(1+1e-9)
-	})
-}

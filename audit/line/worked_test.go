@@ -94,7 +94,7 @@ func (ex example) solved() *Solution {
 
 func (ex example) farEndDB() float64 {
 	sol := ex.solved()
-	far := must(FarEnd(sol.Volts, sol.NominalWatts, ex.loopOhms()))(ex.t)
+	far := must(EvenlySpaced(sol.Volts, sol.NominalWatts, ex.loopOhms(), 1))(ex.t)
 	if !near(far.LossDB, sol.Nodes[0].LossDB, 1e-9) {
 		ex.t.Errorf("far end %v dB, network %v dB", far.LossDB, sol.Nodes[0].LossDB)
 	}
@@ -145,7 +145,7 @@ var methods = map[string]func(example) float64{
 	"loop share":                 func(ex example) float64 { return LoopShare(ex.arg) * ex.scale() },
 	"loop share times V squared": func(ex example) float64 { return LoopShare(ex.arg) * ex.volts * ex.volts * ex.scale() },
 	"share of volts lost": func(ex example) float64 {
-		far := must(FarEnd(100, Watts(100, 1), AllowedLoopOhms(1, ex.arg)))(ex.t)
+		far := must(EvenlySpaced(100, Watts(100, 1), AllowedLoopOhms(1, ex.arg), 1))(ex.t)
 		return (1 - far.Volts/100) * ex.scale()
 	},
 	"dB for share of volts":      func(ex example) float64 { return LossDB(1, 1-ex.arg) },

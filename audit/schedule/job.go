@@ -66,6 +66,7 @@ type Channel struct {
 	Rated        Quantity[Watts] // continuous, at the line voltage
 	RatedBasis   Text            // the condition of the rating where it is not the line: "250 W at 4 ohm", "peak"
 	Bridged      []*Channel      // the partners whose outputs this one also uses
+	Pair         bool            // the channel is several bridged outputs under one name, "3+4": no rating of one output is its own
 	Standby      bool
 	Headroom     Quantity[Fraction] // the share that the job's own brief wants free
 	Emergency    Flag

@@ -34,6 +34,9 @@ var columnsOf = map[string][]string{
 	Waivers: {"rule", "job", "place", "reason", "by"},
 }
 
+// remarks are the columns, on any sheet, for the people who keep the book.
+var remarks = map[string]bool{"remark": true, "remarks": true, "note": true, "notes": true, "comment": true, "comments": true}
+
 // needed is the column without which a row of a sheet says nothing.
 var needed = map[string]string{Names: "written", Limits: "rule", Ratings: "model", Waivers: "rule"}
 
@@ -158,23 +161,26 @@ func (r *reader) sheet(b *grid.Book, s *grid.Sheet, which string) {
 }
 
 // header returns the columns of a header row, nil if the row is none. A column
-// that resembles a known one and is none is an error; any other is a remark.
+// that is not known is an error: what stands below it would be lost in silence.
 func (r *reader) header(b *grid.Book, s *grid.Sheet, row *grid.Row, which string) map[string]int {
 	cols := make(map[string]int)
 	type miss struct {
-		col        int
-		text, near string
+		col  int
+		said string
 	}
 	var misses []miss
 	for i := range row.Cells {
 		c := &row.Cells[i]
 		name, near := columnNamed(which, c.Text)
 		switch {
+		case strings.TrimSpace(c.Text) == "" || remarks[strings.Join(headerWords(c.Text), "")]:
 		case name == "" && near == "":
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; the sheet “" + which + "” has the columns " +
+				strings.Join(columnsOf[which], ", ") + ", and may have remarks"})
 		case name == "":
-			misses = append(misses, miss{c.Col, c.Text, near})
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; did you mean “" + near + "”?"})
 		case cols[name] != 0:
-			misses = append(misses, miss{c.Col, c.Text, ""})
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is there twice"})
 		default:
 			cols[name] = c.Col
 		}
@@ -183,11 +189,7 @@ func (r *reader) header(b *grid.Book, s *grid.Sheet, row *grid.Row, which string
 		return nil
 	}
 	for _, m := range misses {
-		if m.near == "" {
-			r.fail(r.at(b, s, row.Number, m.col), "the column “"+m.text+"” is there twice")
-			continue
-		}
-		r.fail(r.at(b, s, row.Number, m.col), "the column “"+m.text+"” is not known; did you mean “"+m.near+"”?")
+		r.fail(r.at(b, s, row.Number, m.col), m.said)
 	}
 	return cols
 }
