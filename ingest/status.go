@@ -120,7 +120,11 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		}
 		return schedule.Installed
 	}
-	if f != vocabulary.Notes {
+	if f == vocabulary.Notes {
+		if status := statusAhead(s.text); status != schedule.Installed { // "future - duct only"
+			return status
+		}
+	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status
 		}
@@ -181,10 +185,10 @@ func tapWithState(text string) (watts string, status schedule.Status) {
 	return text, schedule.Installed
 }
 
-// statusAhead is a sure status with which a title begins, apart from the rest:
+// statusAhead is a sure status with which a text begins, apart from the rest:
 // "Spare - on the shelf".
 func statusAhead(text string) schedule.Status {
-	head, _, ok := cutAny(text, " - ", " – ", ": ", ", ")
+	head, _, ok := cutAny(text, " - ", " – ", ": ", ", ", "; ", " (")
 	if !ok {
 		return schedule.Installed
 	}

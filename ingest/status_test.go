@@ -71,6 +71,7 @@ func TestWordsThatMayBeStates(t *testing.T) {
 	}{
 		{"a store room as a description", "description | tap[W]\nLager | 5\nStock | 5", []schedule.Status{schedule.Installed, schedule.Installed}, 0},
 		{"in store, in a remark", "tag | tap[W] | notes\nLS-1 | 5 | Lager\nLS-2 | 5 | op voorraad", []schedule.Status{schedule.Spare, schedule.Spare}, 0},
+		{"a state and why", "tag | tap[W] | notes\nLS-1 | 5 | future - duct and draw rope only, no cable", []schedule.Status{schedule.Future}, 0},
 		{"a state denied", "tag | tap[W] | notes\nLS-1 | 5 | not spare", []schedule.Status{schedule.Installed}, 0},
 		{"still to come", "tag | tap[W] | notes\nLS-1 | 5 | nog te plaatsen\nLS-2 | 5 | not fitted yet\nLS-3 | 5 | reste à poser", []schedule.Status{schedule.Future, schedule.Future, schedule.Future}, 0},
 		{"gone", "tag | tap[W] | notes\nLS-1 | 5 | missing\nLS-2 | 5 | fehlt\nLS-3 | 5 | robado", []schedule.Status{schedule.Removed, schedule.Removed, schedule.Removed}, 0},

@@ -126,6 +126,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	for _, f := range powerFields {
+		if f == vocabulary.RatedWatts && have[f] != nil && have[f].Unit == "" && !columnWatts(t, f) {
+			continue // a bare "Rating" may be one of anything
+		}
 		if col := have[f]; col != nil && columnFigures(t, f) && (col.Confidence >= 0.6 || col.Unit == "W" || t.Confidence <= 0.3 || columnWatts(t, f)) {
 			c.power = true
 		}
