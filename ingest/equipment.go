@@ -77,7 +77,7 @@ func (b *builder) feederIn(text string) string {
 // countsWhat reports whether a word behind a figure is what the figure counts.
 func countsWhat(word string) bool {
 	folded := join.Fold(word)
-	return strings.Trim(folded, "x×*0123456789w") == "" || outputWords.in(folded) || join.HasWord(join.Zone, word) || join.HasWord(join.Channel, word)
+	return strings.HasPrefix(folded, "x") && strings.Trim(folded, "x0123456789w") == "" || folded == "×" || folded == "*" || outputWords.in(folded) || join.HasWord(join.Zone, word) || join.HasWord(join.Channel, word)
 }
 
 // equipmentName is the name of an amplifier that rows use, in the words of a

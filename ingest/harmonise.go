@@ -27,6 +27,7 @@ func harmonise(tables []*table) {
 		t.controlsNotJobs()
 		t.ratingsNotOutputs()
 		t.ratingsOfRooms()
+		t.unsureOutputs()
 		t.placesOfJobs()
 	}
 	constantZones(tables)
@@ -403,6 +404,17 @@ func (t *table) ratingsOfRooms() {
 			return
 		}
 		of[k] = watts
+	}
+}
+
+// unsureOutputs gives up a column that was hardly one of outputs beside one that
+// surely names the lines.
+func (t *table) unsureOutputs() {
+	sure := slices.ContainsFunc(t.byField[vocabulary.Circuit], func(c *column) bool { return c.Confidence >= sureHeader })
+	for _, c := range slices.Clone(t.byField[vocabulary.Channel]) {
+		if sure && c.Confidence < unsureHeader && !t.has(vocabulary.Amplifier) {
+			t.become(c, vocabulary.Unknown, "another column names the lines")
+		}
 	}
 }
 

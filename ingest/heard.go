@@ -116,7 +116,7 @@ func (b *builder) nameAtWord(text string, words [][2]int) (n int, kind string) {
 		name := text[words[0][0]:words[n-1][1]]
 		k := join.Key(name)
 		if len([]rune(name)) < 2 || !strings.ContainsFunc(name, unicode.IsLetter) || strings.ContainsAny(name, ",;:()=\n") || len(name) > longestName ||
-			join.HasWord(join.Amplifier, name) || twoFigures.MatchString(name) {
+			join.HasWord(join.Amplifier, name) && join.Parse(join.Amplifier, name).Title == "" || twoFigures.MatchString(name) {
 			continue // what the reader of sentences knows itself, or a name and a figure
 		}
 		switch {

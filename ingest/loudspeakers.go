@@ -2,6 +2,8 @@ package ingest
 
 import (
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -351,6 +353,11 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
 				return 0
 			}
+			if c := countAhead(n.text); c > 0 && n.col != nil && r.t.countsAhead(n.col) {
+				b.take(n, "quantity", itoa(c), schedule.LikelierReading, "each description begins with a count")
+				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
+				return 0
+			}
 		}
 	}
 	if w, ok := l.Tap.Exact(); ok && w > 0 {
@@ -385,6 +392,40 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 	}
 	return 0
 }
+
+// aheadOfName finds a small number in front of a word: "8 horns".
+var aheadOfName = regexp.MustCompile(`^(\d{1,3})\s+\pL{2}`)
+
+// countAhead is the number with which a description begins, 0 if there is none.
+func countAhead(text string) int {
+	m := aheadOfName.FindStringSubmatch(text)
+	if m == nil {
+		return 0
+	}
+	n, _ := strconv.Atoi(m[1])
+	return n
+}
+
+// countsAhead reports whether all descriptions in a column of a table without
+// counts begin with a number that is no power or size: "8 horns", "10 ceiling".
+func (t *table) countsAhead(c *column) bool {
+	if t.has(vocabulary.Quantity) {
+		return false
+	}
+	cells, counted := 0, 0
+	numbers := make(map[int]bool)
+	t.eachText(c, func(text string) {
+		cells++
+		if n := countAhead(text); n > 0 && !sizeBehind.MatchString(text) {
+			counted++
+			numbers[n] = true
+		}
+	})
+	return cells > 1 && cells == counted && len(numbers) > 1
+}
+
+// sizeBehind finds a unit of size behind the number ahead: "8 inch ceiling".
+var sizeBehind = regexp.MustCompile(`(?i)^\d+\s+(?:in|inch|inches|zoll|pouces?|pulgadas?|pollici|cm|mm|w|watt|watts|v|volt|ohm)\b`)
 
 // uniqueTag reports whether a tag stands once in the table: it names a device, not a type.
 func (t *table) uniqueTag(tag string) bool {

@@ -177,7 +177,7 @@ func (b *builder) rateChannel(c *schedule.Channel) {
 		}
 	}
 	if !p.watts.Had() {
-		if p = pick(ofPairs(b.ampTitle, c.Pair), float64(v), 0); p.total {
+		if p = pick(ofPairs(b.titlesFor(c), c.Pair), float64(v), 0); p.total {
 			return
 		}
 	}
@@ -200,6 +200,19 @@ func ofPairs(list []ratedSeen, bridged bool) []ratedSeen {
 		}
 	}
 	return out
+}
+
+// titlesFor are the ratings in title blocks that hold for a channel: those of the
+// sheet that names it, where the sheets of a book state their own.
+func (b *builder) titlesFor(c *schedule.Channel) []ratedSeen {
+	sheets := make(map[string][]ratedSeen)
+	for _, r := range b.ampTitle {
+		sheets[r.at.source.At.Sheet] = append(sheets[r.at.source.At.Sheet], r)
+	}
+	if len(sheets) > 1 {
+		return sheets[c.At.Sheet]
+	}
+	return b.ampTitle
 }
 
 // disagree asks which of several ratings of one thing holds.

@@ -78,6 +78,10 @@ func (b *builder) applySaid() {
 		} else if a := b.amps[b.ampNames.Find(s.ampText()).Key]; a != nil {
 			amps = []*schedule.Amplifier{a}
 		}
+		if s.Name == "" && b.otherwiseElsewhere(s) {
+			b.applyOnSheet(s, at)
+			continue
+		}
 		if s.Name == "" && s.Doubts.Has(notation.OtherPower) && len(amps) > 1 {
 			b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: which of the amplifiers has which of these powers?", "the rating of each amplifier")
 			continue
@@ -95,6 +99,33 @@ func (b *builder) applySaid() {
 		}
 	}
 	b.applyEither()
+}
+
+// otherwiseElsewhere reports whether another sentence without a name states other
+// watts: then each holds for its own sheet.
+func (b *builder) otherwiseElsewhere(s *said) bool {
+	return s.W > 0 && slices.ContainsFunc(b.said, func(o said) bool { return o.Name == "" && o.W > 0 && o.W != s.W })
+}
+
+// applyOnSheet gives the outputs that the sheet of a sentence names what it says,
+// if no other sentence of that sheet says otherwise.
+func (b *builder) applyOnSheet(s *said, at seen) {
+	sheet := s.source.At.Sheet
+	if slices.ContainsFunc(b.said, func(o said) bool { return o.Name == "" && o.W > 0 && o.W != s.W && o.source.At.Sheet == sheet }) {
+		b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: of which amplifier is this said?", "the rating of the outputs")
+		return
+	}
+	var own []*schedule.Channel
+	for _, c := range b.job.Channels {
+		if c.At.Sheet == sheet {
+			own = append(own, c)
+		}
+	}
+	for _, c := range own {
+		if len(b.channelRated[c]) == 0 && (s.PerOutput || len(own) == 1) {
+			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)
+		}
+	}
 }
 
 // applyEither is for channels that name no amplifier under sentences about two
