@@ -86,7 +86,7 @@ func (x *Examination) rowTotals() {
 	for i := range c.rows {
 		r := &c.rows[i]
 		l := r.l
-		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || r.doubted != nil || l.RowTotal.How == schedule.Computed {
+		if !l.RowTotal.Had() || !l.Tap.Had() || r.out == absurd || l.RowTotal.How == schedule.Computed || l.Tap.How == schedule.Computed {
 			continue
 		}
 		if stated, ok := l.RowTotal.Exact(); ok && x.difference(float64(stated), quantity(l.Tap).times(r.count)) == Exact(0) {

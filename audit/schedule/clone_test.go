@@ -25,7 +25,7 @@ func fullJob() *Job {
 	return &Job{File: "x.csv", Amplifiers: []*Amplifier{a}, Channels: []*Channel{ch, partner}, Zones: []*Zone{z}, Controls: []*Control{up, k},
 		Loudspeakers: []*Loudspeaker{l}, Cables: []*Cable{run}, Totals: []Total{{Rows: []*Loudspeaker{l}}},
 		Measurements: []Measurement{{Channel: ch, Control: k, Zone: z, Loudspeaker: l}},
-		LeftOut:      []LeftOut{{Would: []*Loudspeaker{left}}}, Assumptions: []Assumption{{Field: "tap"}}, Questions: []Question{{Field: "tap"}}, Tables: []Table{{Sheet: "S"}}}
+		LeftOut:      []LeftOut{{Would: []*Loudspeaker{left}}}, Refused: []Refusal{{Field: "tap"}}, Assumptions: []Assumption{{Field: "tap"}}, Questions: []Question{{Field: "tap"}}, Tables: []Table{{Sheet: "S"}}}
 }
 
 // pointers collects every pointer to a struct of the model below v.
