@@ -74,6 +74,30 @@ func (b *builder) lineVolts() {
 	if len(all) == 0 {
 		b.voltsInPassing()
 	}
+	b.askMixedTaps()
+}
+
+// askMixedTaps asks for the line voltage where the taps on one output are stated
+// at several and nothing states that of the line: some are on the wrong one.
+func (b *builder) askMixedTaps() {
+	if b.job.LineVolts.Had() {
+		return
+	}
+	first := make(map[*schedule.Channel]schedule.Quantity[schedule.Volts])
+	for _, l := range b.job.Loudspeakers {
+		if l.Channel == nil || l.Channel.LineVolts.Had() || !l.TapVolts.Had() {
+			continue
+		}
+		had, ok := first[l.Channel]
+		if !ok {
+			first[l.Channel] = l.TapVolts
+			continue
+		}
+		if !sameClass(float64(had.Low), float64(l.TapVolts.Low)) {
+			b.ask(l.TapVolts.At, "line voltage", "the taps on "+l.Channel.Label()+" are stated at several line voltages: which is that of the line?", "what the loudspeakers draw")
+			return
+		}
+	}
 }
 
 // wordFields are the fields of cells whose words may name the line voltage of
