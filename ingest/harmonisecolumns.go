@@ -196,13 +196,13 @@ func (t *table) ratingsOfRooms() {
 		if _, missing := notation.Missing(watts); missing || watts == "" || r.Class != layout.Device {
 			continue
 		}
-		output := ""
+		var output strings.Builder
 		for _, f := range outputFields {
 			for _, c := range t.byField[f] {
-				output += r.Values[c.i].Text + " "
+				output.WriteString(r.Values[c.i].Text + " ")
 			}
 		}
-		k := join.Key(output)
+		k := join.Key(output.String())
 		if had, ok := of[k]; ok && k != "" && had != watts {
 			t.become(cols[0], vocabulary.ControlWatts, "one output has several")
 			return
