@@ -103,6 +103,7 @@ func JobName(j *schedule.Job) string {
 // where to look; cells of another sheet carry its name.
 func Cells(f *audit.Finding) string {
 	var out []string
+	told := make(map[string]bool) // a finding may rest on every row of a register
 	add := func(at schedule.Ref) {
 		cell := at.Cell()
 		if cell == "" {
@@ -111,7 +112,8 @@ func Cells(f *audit.Finding) string {
 		if at.Sheet != f.At.Sheet || at.File != f.At.File {
 			cell = at.Sheet + "!" + cell
 		}
-		if !slices.Contains(out, cell) {
+		if !told[cell] {
+			told[cell] = true
 			out = append(out, cell)
 		}
 	}
