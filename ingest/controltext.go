@@ -57,6 +57,10 @@ func (b *builder) controlText(r *row) controlMention {
 	if notation.AnswerOf(s.text) == notation.Yes {
 		return c
 	}
+	if eachWords.in(join.Fold(s.text)) && countWords(s.text) > 1 { // "one 10 W knob per booth"
+		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
+		return controlMention{}
+	}
 	if parts := slashMark.Split(listMarks.ReplaceAllString(s.text, "/"), -1); len(parts) > 1 && b.areControls(parts) {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}

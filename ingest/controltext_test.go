@@ -40,3 +40,12 @@ func TestSeveralControlsInOneCellAreAsked(t *testing.T) {
 	want(t, "loudspeakers", describe(j), []string{"4 x 3 W zone Bar control AT1", "6 x 1.5 W zone Offices"})
 	want(t, "asked", asked(j), []string{"D3 control"})
 }
+
+func TestOneControlForEachIsAsked(t *testing.T) {
+	for _, text := range []string{"je Kabine ein Regler 10 W", "one 10 W knob per booth", "un atténuateur par cabine"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | control\nBooths | 6 | 3 | "+text))
+		if len(j.Controls) != 0 || len(j.Questions) != 1 || j.Questions[0].Field != "control" {
+			t.Errorf("%s: %d controls, asked %v", text, len(j.Controls), asked(j))
+		}
+	}
+}

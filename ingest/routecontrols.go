@@ -14,6 +14,13 @@ import (
 // carriedIn reads "VC-2, VC-3: 35 W - VC-4: 10 W": controls that rows name, or
 // several amplifiers, with the power behind them.
 func (b *builder) carriedIn(s seen) []carried {
+	if tag, rest, ok := strings.Cut(s.text, ":"); ok && b.dir.controls[join.Key(tag)] { // "PT1: attenuator 50 W"
+		if m := wattsIn.FindAllStringSubmatch(rest, -1); len(m) == 1 {
+			c := carried{controls: []string{strings.TrimSpace(tag)}, watts: s}
+			c.watts.text = m[0][1]
+			return []carried{c}
+		}
+	}
 	var out []carried
 	start := 0
 	for _, m := range wattsIn.FindAllStringSubmatchIndex(s.text, -1) {

@@ -414,6 +414,9 @@ func (sr *sheetReader) leftovers(miss string) {
 			continue
 		}
 		facts, rest := sr.f.lineFacts(l, free)
+		if fact, ok := sr.definition(l.n, free); ok {
+			facts, rest = []Fact{fact}, nil
+		}
 		if sr.form != nil {
 			facts = slices.DeleteFunc(facts, func(fact Fact) bool { return sr.inForm[fact.At] })
 		}
@@ -425,8 +428,12 @@ func (sr *sheetReader) leftovers(miss string) {
 }
 
 // definition reads a line of a short list that says what a part of the system
-// is: its tag, and a text with a power, "AMP-1 | two channel 150W/ch @ 70V".
+// is: its tag, and a text with a power, "AMP-1 | two channel 150W/ch @ 70V". A
+// heading may stand in front: "Amps: | AMP-1 | 4 x 60W".
 func (sr *sheetReader) definition(n int, slots []slot) (Fact, bool) {
+	if len(slots) == 3 && strings.HasSuffix(text(slots[0].cell), ":") {
+		slots = slots[1:]
+	}
 	if len(slots) != 2 || lookOf(slots[0].cell)&(lookTag|lookAmp|lookControl) == 0 {
 		return Fact{}, false
 	}
