@@ -161,8 +161,8 @@ func indexOf[T any](at map[*T]int, p *T) int {
 }
 
 // joinBridged lets one of several channels that name each other as bridged
-// partners stand for all of them: one with a rating before one without, then
-// the first by name, whatever their order in the schedule.
+// partners stand for all of them: the first by name, whatever their order in
+// the schedule.
 func (c *circuit) joinBridged() {
 	c.head, c.taken = make([]int, len(c.job.Channels)), make([]bool, len(c.job.Channels))
 	for i := range c.head {
@@ -185,16 +185,12 @@ func (c *circuit) joinBridged() {
 	}
 }
 
-// merge lets the better of two heads stand for both groups.
+// merge lets the first of two heads stand for both groups.
 func (c *circuit) merge(a, b int) {
 	x, y := c.job.Channels[a], c.job.Channels[b]
 	switch {
 	case a == b:
 		return
-	case x.Rated.Had() != y.Rated.Had():
-		if y.Rated.Had() {
-			a, b = b, a
-		}
 	case cmp.Or(cmp.Compare(channelKey(x), channelKey(y)), cmp.Compare(a, b)) > 0:
 		a, b = b, a
 	}

@@ -127,7 +127,11 @@ func (c *circuit) ratePairs() {
 			continue
 		}
 		head, one := &c.channels[h].rating, &c.channels[i].rating
-		if !head.nominal.Known || !one.nominal.Known {
+		switch {
+		case !one.nominal.Known:
+			continue
+		case !head.nominal.Known:
+			*head = *one
 			continue
 		}
 		head.nominal = between(math.Min(head.nominal.Low, one.nominal.Low), head.nominal.High+one.nominal.High)

@@ -69,7 +69,7 @@ func (p *repair) split(i int) {
 	var loads []string
 	worst := 0.0
 	for _, b := range bins {
-		loads = append(loads, fmt.Sprintf("%d loudspeakers, %s W", len(b), figure(packed(b))))
+		loads = append(loads, counted(float64(len(b)), "loudspeaker")+", "+figure(packed(b))+" W")
 		worst = math.Max(worst, packed(b))
 	}
 	p.keep(Remedy{Kind: "split", Change: fmt.Sprintf("split %s over %d controls of %s W: %s", k.Name, len(bins), figure(with.watts), strings.Join(loads, " + ")),

@@ -237,7 +237,7 @@ func (p *repair) keepRetap(t *retapProblem, options []int, after *circuit, with 
 			was, now = was+" at "+volts(tapV), now+" at "+volts(o.offer.volts)
 		}
 		changes = append(changes, fmt.Sprintf("set %s%s from %s to %s (%+.1f dB)", counted(grp.count, "loudspeaker"), where, was, now, -o.db))
-		short = append(short, fmt.Sprintf("%s: %s to %s W", figure(grp.count), figure(from), figure(o.offer.marked)))
+		short = append(short, fmt.Sprintf("%s x %s to %s W", figure(grp.count), figure(from), figure(o.offer.marked)))
 		pieces += grp.count
 	}
 	if len(changes) == 0 {

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
 )
 
@@ -116,10 +117,11 @@ func (n *network) message() string {
 	}
 	what += fmt.Sprintf(", %s W at %s", span(l.LoadW), volts(l.LineV.Low))
 	if l.FarDB.Known {
+		sum := n.one.farSum(l)
 		if same(l.FarDB.High, l.EvenDB.High) {
-			return fmt.Sprintf("%s: %s at the far end", what, decibelSpan(l.FarDB))
+			return fmt.Sprintf("%s: %s%s at the far end", what, sum, decibelSpan(l.FarDB))
 		}
-		return fmt.Sprintf("%s: %s with all load at the far end, %s evenly spaced", what, decibelSpan(l.FarDB), decibelSpan(l.EvenDB))
+		return fmt.Sprintf("%s: %s%s with all load at the far end, %s evenly spaced", what, sum, decibelSpan(l.FarDB), decibelSpan(l.EvenDB))
 	}
 	text := fmt.Sprintf("%s: %s at the worst loudspeaker", what, decibelSpan(n.judged))
 	if n.worst != "" {
@@ -129,6 +131,16 @@ func (n *network) message() string {
 		text += "; " + l.Incomplete
 	}
 	return text
+}
+
+// farSum writes the loss with all load at the far end so that it can be redone
+// on a calculator, "20 log(1 + 15.3/31.3) = "; "" where bounds or a
+// control in the line make it more than that.
+func (o *oneLength) farSum(l *Line) string {
+	if o == nil || o.ratioDB != 0 || !l.LoopOhm.exact() || !o.watts.exact() || o.watts.Low <= 0 || !same(o.watts.Low, l.LoadW.Low) {
+		return ""
+	}
+	return fmt.Sprintf("20 log(1 + %s/%s) = ", figure(l.LoopOhm.Low), figure(line.Impedance(l.LineV.Low, o.watts.Low)))
 }
 
 func (n *network) wire() string {

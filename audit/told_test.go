@@ -268,3 +268,16 @@ func TestFirstCauses(t *testing.T) {
 		t.Errorf("%d habits", habits)
 	}
 }
+
+// The loss of one length stands in the finding as a sum for a calculator: 365.8 m of
+// 0.82305 mm2 (18 AWG by its formula) have 15.326 ohm, 160 W at 70.7 V are 5000/160 = 31.25 ohm.
+func TestLossIsWrittenAsASum(t *testing.T) {
+	f := theOnly(t, resultOf(t, DefaultSettings(), "channel,A1/1,volts=70.7; rated=480", "zone,Quay,channel=A1/1", "loudspeaker,L1,count=16; tap=10; zone=Quay",
+		"cable,C1,zone=Quay; length=365.8; awg=18; reach=whole"), "line-loss")
+	if want := "(loop 15.326 ohm), 160 W at 70.7 V: 20 log(1 + 15.326/31.25) = 3.47 dB with all load at the far end, 2.09 dB evenly spaced"; !strings.Contains(f.Message, want) {
+		t.Errorf("%q, want %q", f.Message, want)
+	}
+	if !strings.Contains(f.Higher, "possibly fault (above 3 dB)") {
+		t.Errorf("higher %q", f.Higher)
+	}
+}

@@ -36,7 +36,7 @@ func (a *Audit) DisagreementsTable() Table {
 				if f.Limit == 0 && f.Unit == "" {
 					limit = Value{}
 				}
-				if !yield([]Value{count(f.Rank), words(gradeText(f)), words(sites[f]), words(f.Rule.Name), words(f.Place), words(f.Message), words(one), words(other),
+				if !yield([]Value{count(f.Rank), words(gradeText(f)), words(sites[f]), words(f.Rule.Name), words(f.Place), words(Found(f)), words(one), words(other),
 					m, limit, words(f.Unit), words(f.At.File), words(f.ID)}) {
 					return
 				}
@@ -97,7 +97,7 @@ func (a *Audit) UndersizedTable() Table {
 		Rows: func(yield func([]Value) bool) {
 			sites := a.SiteNames()
 			for _, it := range items {
-				if !yield([]Value{count(it.f.Rank), words(gradeText(it.f)), words(sites[it.f]), words(it.f.Place), words(listed(it.f)), words(it.f.Message), words(it.r.Part),
+				if !yield([]Value{count(it.f.Rank), words(gradeText(it.f)), words(sites[it.f]), words(it.f.Place), words(listed(it.f)), words(Found(it.f)), words(it.r.Part),
 					finite(it.r.Before), finite(it.r.After), words(it.r.Unit), words(it.r.Source), words(Where(it.f)), words(it.f.ID)}) {
 					return
 				}

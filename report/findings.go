@@ -44,13 +44,17 @@ func (a *Audit) FindingsTable() Table {
 				if f.Rank > 0 {
 					rank = count(f.Rank)
 				}
+				found := Found(f)
+				if by := superseded[f]; by != "" {
+					found += "; superseded by " + by
+				}
 				limit := finite(f.Limit)
 				if f.Limit == 0 && f.Unit == "" { // a rule without a limit
 					limit = Value{}
 				}
 				row := []Value{rank, number(f.Score), words(f.Grade.String()), words(f.Certainty.String()), words(f.Rule.Name),
 					words(JobName(j)), words(j.Site.Value), words(f.Place), words(f.At.File), words(f.At.Sheet), words(Cells(f)),
-					m, limit, words(f.Unit), low(f.Measured), high(f.Measured), words(RemedyText(f)), words(f.ID), words(f.Message),
+					m, limit, words(f.Unit), low(f.Measured), high(f.Measured), words(RemedyText(f)), words(f.ID), words(found),
 					number(f.Factors.Severity), number(f.Factors.Extent), number(f.Factors.Reach), number(f.Factors.Certainty),
 					words(f.Room), words(f.Zone), words(f.Higher), words(f.Ask), words(f.LimitSource), words(strings.Join(f.Cautions, " ")), words(superseded[f])}
 				if !yield(row) {

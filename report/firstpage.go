@@ -54,7 +54,7 @@ func (a *Audit) itemsOf(fs []*audit.Finding) (items []Item, more string) {
 		if i == maxItems {
 			return items, fmt.Sprintf("%s more, in Findings.", Plural(len(fs)-i, "finding"))
 		}
-		items = append(items, Item{Sign: gradeText(f), Head: placeOf(sites[f], f), Text: f.Message, Do: cmp.Or(RemedyText(f), f.Ask), Finding: f.ID})
+		items = append(items, Item{Sign: gradeText(f), Head: placeOf(sites[f], f), Text: Found(f), Do: cmp.Or(RemedyText(f), f.Ask), Finding: f.ID})
 	}
 	return items, ""
 }

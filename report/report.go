@@ -223,6 +223,14 @@ func Plain(s string) string {
 	return strings.Join(strings.Fields(s), " ")
 }
 
+// Found is what was found, with the higher grade that it may be.
+func Found(f *audit.Finding) string {
+	if f.Higher == "" {
+		return f.Message
+	}
+	return f.Message + "; " + f.Higher
+}
+
 // Shorten cuts a text to at most n characters, marking the cut with "…".
 func Shorten(s string, n int) string {
 	r := []rune(s)

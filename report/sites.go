@@ -12,7 +12,7 @@ func (a *Audit) SitesTable() Table {
 			for _, s := range a.Archive.Sites {
 				worst := ""
 				if len(s.Findings) > 0 {
-					worst = s.Findings[0].Place + ": " + s.Findings[0].Message
+					worst = s.Findings[0].Place + ": " + Found(s.Findings[0])
 				}
 				if !yield([]Value{count(s.Place), words(s.Name), number(s.Score), count(len(s.Results)), count(s.Counts.Danger), count(s.Counts.Fault),
 					count(s.Counts.Caution), count(s.Counts.Unknown), count(s.Counts.Passed), count(s.Counts.Unshown), count(s.Counts.Questions), words(worst)}) {

@@ -48,7 +48,7 @@ func (a *Audit) visits() [][]Value {
 			if OnPaper(f) {
 				continue
 			}
-			rows = append(rows, []Value{{}, words(s.Name), words(cmp.Or(f.Room, f.Zone)), words(f.Place), words(gradeText(f)), words(f.Message),
+			rows = append(rows, []Value{{}, words(s.Name), words(cmp.Or(f.Room, f.Zone)), words(f.Place), words(gradeText(f)), words(Found(f)),
 				words(Where(f)), words(cmp.Or(f.Ask, checkOnSite(f))), exact(f.ExpectedOhm), words(tool(f)), words(RemedyText(f)), words(Part(f)), {}})
 		}
 		asked, left := a.asked(s)

@@ -42,7 +42,7 @@ type mark struct {
 func list(findings []*audit.Finding, b *grid.Book) []finding {
 	out := make([]finding, 0, len(findings))
 	for i, f := range findings {
-		x := finding{number: i + 1, grade: f.Grade, certain: f.Certainty, at: onSheet(f.At, b), place: f.Place, rule: f.Rule.Name, message: f.Message,
+		x := finding{number: i + 1, grade: f.Grade, certain: f.Certainty, at: onSheet(f.At, b), place: f.Place, rule: f.Rule.Name, message: report.Found(f),
 			remedy: remedies(f), source: f.LimitSource, caution: f.Cautions}
 		x.cells = append(x.cells, x.at)
 		for _, e := range f.Cells {

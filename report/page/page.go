@@ -328,9 +328,17 @@ func findingOf(f *audit.Finding, r *audit.Result, site string) pageFinding {
 		p.Assumed = append(p.Assumed, assumption(s))
 	}
 	for _, m := range f.Remedies {
-		p.Remedies = append(p.Remedies, strings.TrimSpace(m.Change+". "+m.Effect))
+		p.Remedies = append(p.Remedies, effectOf(m))
 	}
 	return p
+}
+
+// effectOf is a remedy with its effect behind it.
+func effectOf(m audit.Remedy) string {
+	if m.Effect == "" {
+		return m.Change
+	}
+	return m.Change + " → " + m.Effect
 }
 
 func assumption(s schedule.Assumption) string {

@@ -96,7 +96,7 @@
   function findingRow(f) {
     const button = make("button", { type: "button", class: "open", "aria-expanded": "false", "aria-label": "Details of finding " + f.rank }, "+");
     const row = make("tr", { id: "f-" + f.id }, make("td", {}, button), make("td", { class: "num" }, String(f.rank)), make("td", { class: "num" }, String(f.score)), make("td", {}, grade(f)),
-      make("td", {}, f.site), make("td", {}, f.place), make("td", { class: "wide" }, f.message), make("td", { class: "wide" }, f.remedies[0] || f.noRemedy || f.ask || ""));
+      make("td", {}, f.site), make("td", {}, f.place), make("td", { class: "wide" }, f.higher ? f.message + "; " + f.higher : f.message), make("td", { class: "wide" }, f.remedies[0] || f.noRemedy || f.ask || ""));
     let open = null;
     button.addEventListener("click", () => {
       if (open) { open.remove(); open = null; } else { open = detail(f); row.after(open); }

@@ -41,7 +41,11 @@ func Rule(r *audit.Rule, s *audit.Settings, width int) string {
 	if limits := s.Limits(r); len(limits) > 0 {
 		b.WriteString("\nLimits\n")
 		for _, l := range limits {
-			b.WriteString(fold("- "+l.String()+"; source: "+l.Source, o.Width))
+			text := "- " + l.String()
+			if l.Note != "" {
+				text += " (" + l.Note + ")"
+			}
+			b.WriteString(fold(text+"; source: "+l.Source, o.Width))
 		}
 	}
 	if len(r.Silent) > 0 {

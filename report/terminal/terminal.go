@@ -143,7 +143,7 @@ func findingsTable(b *strings.Builder, shown []*audit.Finding, sites map[*audit.
 	t.AppendHeader(table.Row{"#", "Grade", "Where", "Found", "Do"})
 	for _, f := range shown {
 		where := wrap(placeOf(f, sites), whereW) + "\n" + fileAndCell(f, whereW)
-		t.AppendRow(table.Row{f.Rank, colour(o, f.Grade, sign(f)), where, atMost(wrap(report.Plain(f.Message), foundW), 4, foundW), atMost(wrap(report.Plain(todo(f)), doW), 4, doW)})
+		t.AppendRow(table.Row{f.Rank, colour(o, f.Grade, sign(f)), where, atMost(wrap(report.Plain(report.Found(f)), foundW), 5, foundW), atMost(wrap(report.Plain(todo(f)), doW), 4, doW)})
 	}
 	b.WriteString(trimmed(t.Render()))
 }
@@ -162,7 +162,7 @@ func findingsList(b *strings.Builder, shown []*audit.Finding, sites map[*audit.F
 		if more != "" {
 			block(more, 2)
 		}
-		block(report.Plain(f.Message), 3)
+		block(report.Plain(report.Found(f)), 3)
 		if do := todo(f); do != "" {
 			block("> "+report.Plain(do), 2)
 		}
