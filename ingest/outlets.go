@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -413,16 +414,38 @@ func (o *outlet) cutRating(text string, s seen) string {
 // withKindWord is an amplifier's name with the word in front of it: the text
 // "AMP1 / ch A" names the amplifier "AMP1".
 func withKindWord(text, amp string) string {
-	i := strings.Index(text, amp)
-	if i <= 0 {
-		return amp
+	name := amp
+	for from := 0; ; {
+		i := strings.Index(text[from:], amp)
+		if i < 0 || amp == "" {
+			return name
+		}
+		i += from
+		from = i + len(amp)
+		if last, _ := utf8.DecodeLastRuneInString(amp); isAlnum(last) && startsLike(text[from:], last) {
+			continue // a piece of a longer name
+		}
+		if i == 0 {
+			return name
+		}
+		before := strings.TrimRight(text[:i], " .-_#")
+		word := strings.TrimRightFunc(before, unicode.IsLetter)
+		if len(word) == len(before) {
+			continue
+		}
+		if with := text[len(word):from]; notation.SpeaksOfAmplifier(with) {
+			return with
+		} else if last := join.Fold(before[len(word):]); name == amp && !outputWords.in(last) && !linkWords[last] {
+			name = with
+		}
 	}
-	before := strings.TrimRight(text[:i], " .-_#")
-	word := strings.TrimRightFunc(before, unicode.IsLetter)
-	if len(word) == len(before) {
-		return amp
-	}
-	return text[len(word) : i+len(amp)]
+}
+
+// startsLike reports whether a text goes on with a letter after a letter, or a
+// figure after a figure.
+func startsLike(text string, last rune) bool {
+	r, _ := utf8.DecodeRuneInString(text)
+	return unicode.IsLetter(r) && unicode.IsLetter(last) || unicode.IsDigit(r) && unicode.IsDigit(last)
 }
 
 // sameAmp reports whether two texts name one amplifier by their letters and digits alone.

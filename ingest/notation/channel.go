@@ -55,7 +55,7 @@ func parseChannel(s string) (ChannelRef, error) {
 	if err != nil {
 		return ChannelRef{}, err
 	}
-	text = strings.ReplaceAll(text, "\n", " ")
+	text = amplifierFirst(strings.ReplaceAll(text, "\n", " "))
 	r := channelReading{}
 	rest := r.takeBridging(r.plainCodes(lexCodes(text)))
 	for len(rest) > 0 && rest[0].is("(") && rest[len(rest)-1].is(")") {
