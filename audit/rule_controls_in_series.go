@@ -3,8 +3,6 @@ package audit
 import (
 	_ "embed"
 	"fmt"
-
-	"lineaudit/audit/schedule"
 )
 
 //go:embed doc/controls-in-series.md
@@ -41,7 +39,7 @@ func checkControlsInSeries(x *Examination) error {
 		path := c.above(i)
 		switch {
 		case len(path) == 0 || path[0] != i:
-		case len(path) == 1 && x.holds(Exact(1), schedule.AnyUse):
+		case len(path) == 1:
 			alone++
 		default:
 			x.controlPath(i, path)

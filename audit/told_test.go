@@ -281,3 +281,55 @@ func TestLossIsWrittenAsASum(t *testing.T) {
 		t.Errorf("higher %q", f.Higher)
 	}
 }
+
+// A total over a row whose tap was refused is neither held nor asked about: the
+// refused cell is the finding.
+func TestTotalOverARefusedTapIsNotAsked(t *testing.T) {
+	r := Check(loadCase(t, "testdata/total-mismatch/refused.csv").job, DefaultSettings())
+	for _, q := range r.Questions {
+		if q.Field == "total" {
+			t.Errorf("asked: %s", q.Text)
+		}
+	}
+	if !slices.ContainsFunc(r.Unshown, func(u Unshown) bool { return u.Place == "total of a" && u.Why == "a row of it is kept out of the sums" }) {
+		t.Errorf("not shown: %+v", r.Unshown)
+	}
+}
+
+// A part of a model that the job has is named with it.
+func TestNextRatingNamesTheModelOfTheJob(t *testing.T) {
+	f := theOnly(t, resultOf(t, DefaultSettings(), "amplifier,A1,model=PA-118", "amplifier,A2,model=PA-518", "channel,A1/1,volts=100; rated=60", "channel,A2/1,volts=100; rated=240",
+		"loudspeaker,L1,count=9; tap=10; channel=A1/1", "loudspeaker,L2,count=4; tap=10; channel=A2/1"), "channel-overload")
+	if !slices.ContainsFunc(f.Remedies, func(m Remedy) bool { return m.Part == "amplifier channel, 240 W at 100 V (such as PA-518)" }) {
+		t.Errorf("%+v", f.Remedies)
+	}
+}
+
+// A finding rests on a line only where it is one of its losses.
+func TestWhatRestsOnALine(t *testing.T) {
+	l := &Line{At: schedule.Ref{File: "a.csv", Row: 3}}
+	for rule, want := range map[*Rule]bool{lineLoss: true, cladAluminium: false} {
+		if f := (&Finding{Rule: rule, At: l.At}); f.RestsOn(l) != want {
+			t.Errorf("%s rests on the line: %v", rule.Name, !want)
+		}
+	}
+}
+
+// The largest control is one for this line: a house book's 100 W for 100 V, not its
+// 200 W for 70.7 V. 300 W go on three.
+func TestSplitTakesTheLargestOfTheHouseBookForTheLine(t *testing.T) {
+	set := mustSettings(t, &schedule.HouseBook{Ratings: []schedule.RatingRow{ratingRow(2, "VR-100", "control", 100, 100), ratingRow(3, "VR-200", "control", 200, 70.7), ratingRow(4, "VR-50", "control", 50, 100)}})
+	f := theOnly(t, resultOf(t, set, "channel,A1/1,volts=100; rated=480", "control,VC-1,channel=A1/1; rated=30", "loudspeaker,L1,count=30; tap=10; control=VC-1"), "control-overload")
+	if !slices.ContainsFunc(f.Remedies, func(m Remedy) bool { return m.Kind == "split" && m.Part == "3 x control, 100 W" }) {
+		t.Errorf("%+v", f.Remedies)
+	}
+}
+
+// Loudspeakers of one kind in two rooms are in neither.
+func TestAlikeInTwoRoomsNamesNoRoom(t *testing.T) {
+	f := theOnly(t, resultOf(t, DefaultSettings(), "channel,A1/1,volts=100; rated=480", "loudspeaker,L1,model=CEI-6; tap=7; offered=3|6; room=Hall; channel=A1/1",
+		"loudspeaker,L2,model=CEI-6; tap=7; offered=3|6; room=Stair; channel=A1/1"), "tap-not-offered")
+	if f.Room != "" || f.Place != "loudspeakers CEI-6 at 7 W" {
+		t.Errorf("room %q, place %q", f.Room, f.Place)
+	}
+}
