@@ -53,6 +53,7 @@ type builder struct {
 	ampTitle     []ratedSeen                                               // said for all channels in a title block
 	controlTitle []ratedSeen                                               // said for all controls
 	cableTitle   *schedule.Cable                                           // a size said for all cables
+	cableExcept  []sizeOf                                                  // and for those of some lines or places
 	claims       claims
 	pending      []pendingTap
 	origin       map[*schedule.Loudspeaker]*row
@@ -137,6 +138,7 @@ func (b *builder) build() *schedule.Job {
 	b.gatherLengthUnits()
 	b.collectNames()
 	b.jobFacts()
+	b.hearCableNotes()
 	b.each(typeRow, b.addType)
 	b.each(amplifierRow, b.addAmplifier)
 	b.each(channelRow, b.addChannel)

@@ -336,24 +336,6 @@ func (b *builder) unusedChannels() {
 	}
 }
 
-// sizesFromTitle gives cables without a size the one said for all in a title block.
-func (b *builder) sizesFromTitle() {
-	if b.cableTitle == nil {
-		return
-	}
-	t := b.cableTitle
-	for _, c := range b.job.Cables {
-		if c.Area.Had() {
-			continue
-		}
-		c.Area, c.AWG, c.Gauge = t.Area, t.AWG, t.Gauge
-		setText(&c.Material, t.Material)
-		if c.Parallel == 0 {
-			c.Parallel = t.Parallel
-		}
-	}
-}
-
 // emergencyFromOverrides takes a column about emergency overrides for a sign
 // of emergency use, if any control is said to have one.
 func (b *builder) emergencyFromOverrides() {

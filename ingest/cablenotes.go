@@ -1,0 +1,95 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A sizeOf is the conductors of the cable of a line or place.
+type sizeOf struct {
+	name  string
+	cable *schedule.Cable
+}
+
+// hearCableNotes reads notes about the conductors of all cables: "All wire 16/2
+// except Z4 18/2".
+func (b *builder) hearCableNotes() {
+	for _, s := range b.spoken {
+		note, err := notation.ParseCableNote(s.text, notation.Auto)
+		if err != nil {
+			continue
+		}
+		at := seen{text: note.Size, field: vocabulary.Gauge, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+		var all schedule.Cable
+		if b.cableTitle != nil || !b.readConductor(&all, at, vocabulary.Gauge) {
+			continue
+		}
+		b.cableTitle = &all
+		for _, x := range note.Except {
+			other := new(schedule.Cable)
+			at.text = x.Size
+			if !b.readConductor(other, at, vocabulary.Gauge) {
+				continue
+			}
+			b.cableExcept = append(b.cableExcept, sizeOf{x.Name, other})
+		}
+	}
+}
+
+// sizesFromTitle gives cables without a size the one said for all of them, or
+// for that of their line or place.
+func (b *builder) sizesFromTitle() {
+	if b.cableTitle == nil {
+		return
+	}
+	for _, c := range b.job.Cables {
+		if c.Area.Had() {
+			continue
+		}
+		t := b.cableTitle
+		for _, name := range namesOfCable(c) {
+			if other := b.exceptFor(name); other != nil {
+				t = other
+				break
+			}
+		}
+		c.Area, c.AWG, c.Gauge = t.Area, t.AWG, t.Gauge
+		setText(&c.Material, t.Material)
+		if c.Parallel == 0 {
+			c.Parallel = t.Parallel
+		}
+	}
+}
+
+// exceptFor is the size said for the line or place of a name, whole or by its
+// code: "Z4" for "Z4 Back of house".
+func (b *builder) exceptFor(name string) *schedule.Cable {
+	n := join.Parse(join.Zone, name)
+	for _, x := range b.cableExcept {
+		except := join.Parse(join.Zone, x.name)
+		if join.Key(x.name) == join.Key(name) || n.Number != "" && except.Number == n.Number && except.Title == "" {
+			return x.cable
+		}
+	}
+	return nil
+}
+
+// namesOfCable are the names of what a cable serves.
+func namesOfCable(c *schedule.Cable) []string {
+	names := []string{c.Name}
+	if c.Zone != nil {
+		names = append(names, c.Zone.Name)
+	}
+	if c.Channel != nil {
+		names = append(names, c.Channel.Name, c.Channel.Label())
+	}
+	if c.Control != nil {
+		names = append(names, c.Control.Name)
+	}
+	if l := c.To.Loudspeaker; l != nil {
+		names = append(names, l.Tag.Value, l.Room.Value)
+	}
+	return names
+}
