@@ -10,6 +10,8 @@ import (
 func TestCountsAheadOfDescriptions(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "List", "circuit | description | tap\nL1 | 8 Trichter | 15 W\nL2 | 10 Decke | 3 W"))
 	want(t, "loudspeakers", describe(j), []string{"8 x 15 W channel L1", "10 x 3 W channel L2"})
+	j = jobOf(t, draw(layout.Loudspeakers, "List", "circuit | quantity: Units | tap\nL1 | 12 horns | 15 W\nL2 | 2 ceiling | 3 W"))
+	want(t, "loudspeakers", describe(j), []string{"12 x 15 W channel L1", "2 x 3 W channel L2"})
 	j = jobOf(t, draw(layout.Loudspeakers, "List", "circuit | description | tap\nL1 | 8 inch ceiling | 15 W\nL2 | 6 inch ceiling | 3 W"))
 	want(t, "loudspeakers", describe(j), []string{"1 x 15 W channel L1", "1 x 3 W channel L2"})
 }

@@ -406,12 +406,15 @@ func countAhead(text string) int {
 	return n
 }
 
-// countsAhead reports whether all descriptions in a column of a table without
-// counts begin with a number that is no power or size: "8 horns", "10 ceiling".
+// countsAhead reports whether the descriptions in a column of a table without
+// counts are counted: "8 horns", "10 ceiling".
 func (t *table) countsAhead(c *column) bool {
-	if t.has(vocabulary.Quantity) {
-		return false
-	}
+	return !t.has(vocabulary.Quantity) && t.allCountsAhead(c)
+}
+
+// allCountsAhead reports whether all cells of a column begin with a number that is
+// no power or size, and not with the same one.
+func (t *table) allCountsAhead(c *column) bool {
 	cells, counted := 0, 0
 	numbers := make(map[int]bool)
 	t.eachText(c, func(text string) {

@@ -187,6 +187,10 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 		if total > 0 {
 			return schedule.Exactly(schedule.Pieces(total), s.source), 0
 		}
+		if c := countAhead(text); c > 0 && s.col != nil && s.t.allCountsAhead(s.col) { // "6 ceiling"
+			b.take(s, "quantity", strconv.Itoa(c), schedule.LikelierReading, "all cells of the column begin with a count")
+			return schedule.Exactly(schedule.Pieces(c), s.source), 0
+		}
 		b.misread(s, err)
 		return q, 0
 	}
