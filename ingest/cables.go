@@ -95,7 +95,7 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	if name := r.own(vocabulary.Cable); name.had() && !sized(name) {
 		c.Name, c.Key = tidy(name.text), join.Key(name.text)
 	}
-	repeats := hasLength && r.t.runsRepeated()
+	repeats := hasLength && (r.t.runsRepeated() || r.homeRun(s))
 	if hasLength {
 		c.At = l.At
 		b.setLength(r, c, l, s)

@@ -27,13 +27,14 @@ type table struct {
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
-	fromColumn  *column           // near ends of the cables that lead to its loudspeakers; nil if none
-	runsRepeat  int               // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
-	tagCount    map[string]int    // how often each tag stands in it; nil until asked for
-	items       map[string][]*row // by number of the item; nil until asked for
-	zoneOutputs *bool             // whether its zones are outputs of its amplifiers; nil until asked for
-	ranges      int               // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
-	bothCount   int               // rows with a tap and an impedance, plus one; 0 until asked for
+	fromColumn  *column              // near ends of the cables that lead to its loudspeakers; nil if none
+	onLine      map[string]lineCount // rows and lengths of each line; nil until asked for
+	runsRepeat  int                  // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
+	tagCount    map[string]int       // how often each tag stands in it; nil until asked for
+	items       map[string][]*row    // by number of the item; nil until asked for
+	zoneOutputs *bool                // whether its zones are outputs of its amplifiers; nil until asked for
+	ranges      int                  // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
+	bothCount   int                  // rows with a tap and an impedance, plus one; 0 until asked for
 }
 
 // A column is a layout column with its decimal mark.
