@@ -42,3 +42,17 @@ func TestSizeAndLengthInOneCell(t *testing.T) {
 		Office | 1 | 3 W | 3 | 2x1,5`))
 	want(t, "cables", cablesOf(j), []string{" 60 m 2.5 mm² channel 1", " 150 m 4 mm² channel 2", " ? m 1.5 mm² channel 3"})
 }
+
+func TestLengthAndSizeWhereverTheyStand(t *testing.T) {
+	for _, rows := range []string{
+		"length\nHall | 8 | 3 W | 1 | 40 m 2x1.5\nYard | 2 | 15 W | 2 | 80 m 2x2.5",
+		"notes\nHall | 8 | 3 W | 1 | 40 m of 2x1.5\nYard | 2 | 15 W | 2 | 80 m of 2x2.5",
+		"cable type\nHall | 8 | 3 W | 1 | 2 x 1.5 mm², 40 m\nYard | 2 | 15 W | 2 | 2 x 2.5 mm², 80 m",
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Lines", "room | quantity | tap | channel | "+rows))
+		want(t, rows, cablesOf(j), []string{" 40 m 1.5 mm² channel 1", " 80 m 2.5 mm² channel 2"})
+		if len(j.Questions) > 0 {
+			t.Errorf("%s: asked %v", rows, asked(j))
+		}
+	}
+}

@@ -2,6 +2,8 @@ package ingest
 
 import (
 	"math"
+	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -83,11 +85,19 @@ func (b *builder) metres(s seen) (length, bool) {
 // is one cable.
 func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	s := r.own(vocabulary.Length)
-	l, hasLength := b.metres(s)
+	var l length
+	hasLength := false
 	c.At = r.At
 	hasSize := b.conductor(r, c)
-	if !s.had() {
+	if s.had() && !sized(s) {
+		l, hasLength = b.metres(s)
+	} else {
 		s, l, hasLength = b.lengthBesideSize(r)
+		if hasLength && !hasSize {
+			both := s
+			both.text = s.source.Written
+			hasSize = b.readConductor(c, both, vocabulary.Gauge)
+		}
 	}
 	if !hasLength && !hasSize || b.lookOnly {
 		return nil
@@ -122,14 +132,14 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 // lengthBesideSize is the length that stands in one cell with the size of the
 // conductors: "2x2,5 - 60 m".
 func (b *builder) lengthBesideSize(r *row) (seen, length, bool) {
-	for _, f := range sizeFields {
+	for _, f := range append(slices.Clip(sizeFields), vocabulary.Length, vocabulary.Notes) {
 		for _, col := range r.t.byField[f] {
 			s := r.at(col)
 			_, rest, ok := notation.ConductorIn(s.text, col.style)
 			if !s.had() || !ok {
 				continue
 			}
-			rest = strings.Trim(rest, " -–,;/()")
+			rest = betweenCable.ReplaceAllString(strings.Trim(rest, " -–,;/()"), "")
 			if l, err := notation.ParseLength(rest, col.style, notation.UnitUnknown); err == nil && l.Unit != notation.UnitUnknown {
 				s.text, s.cell = rest, nil
 				q, ok := b.metres(s)
@@ -140,11 +150,17 @@ func (b *builder) lengthBesideSize(r *row) (seen, length, bool) {
 	return seen{}, length{}, false
 }
 
+// betweenCable is a joining word behind a length, "40 m of".
+var betweenCable = regexp.MustCompile(`(?i)\s+(?:of|in|von|de|da|di|van|mit|en)$`)
+
 // sizeFields are the fields of cells that say what a cable is like.
 var sizeFields = []vocabulary.Field{vocabulary.Gauge, vocabulary.CableType, vocabulary.Conductors, vocabulary.Cable}
 
 // sized reports whether a cell names the size of a conductor.
 func sized(s seen) bool {
+	if s.col == nil {
+		return false
+	}
 	_, _, ok := notation.ConductorIn(s.text, s.col.style)
 	return ok
 }
