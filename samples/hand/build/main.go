@@ -18,6 +18,7 @@ func cases() []typed.Case {
 		calderwick(), wendle(), bluestem(), coldFork(), // English
 		deutsch(), quellrode(), francais(), vaubriere(), espanol(), fuentelar(), italiano(), valsolina(), nederlands(), wierdermeer(),
 		markups(), continent(), long(), longContinent(), dressed(), habits(), words(), cables(), moreWords(), // all languages
+		takeoffs(), lineCircuits(), surveys(), lineTests(), drawingOffices(), contractors(), joins(), worksUnderWay(),
 		others())
 }
 
