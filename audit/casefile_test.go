@@ -24,7 +24,7 @@ type caseFile struct {
 
 // hows are the suffixes by which a value says how it was had: "5!model".
 var hows = map[string]schedule.How{"default": schedule.Default, "estimated": schedule.Estimated, "model": schedule.FromModelName,
-	"date": schedule.RecoveredDate, "assumed": schedule.UnitAssumed, "computed": schedule.Computed, "title": schedule.FromTitle}
+	"date": schedule.RecoveredDate, "assumed": schedule.UnitAssumed, "computed": schedule.Computed, "title": schedule.FromTitle, "likelier": schedule.LikelierReading}
 
 var statuses = map[string]schedule.Status{"": schedule.Installed, "spare": schedule.Spare, "future": schedule.Future,
 	"removed": schedule.Removed, "by others": schedule.ByOthers, "standby": schedule.Standby}

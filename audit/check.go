@@ -158,7 +158,7 @@ func (c *circuit) fill(r *Result, networks []*network) {
 	for i, a := range c.job.Amplifiers {
 		n := &c.amplifiers[i]
 		n.fillCells(c)
-		r.Amplifiers = append(r.Amplifiers, AmplifierLoad{Amplifier: a, Rated: n.rating.watts, Load: n.load,
+		r.Amplifiers = append(r.Amplifiers, AmplifierLoad{Amplifier: a, Rated: n.rating.nominal, Load: n.load,
 			Share: n.load.Watts.over(n.rating.watts), Verdict: n.verdict})
 	}
 	for _, n := range networks {

@@ -141,12 +141,17 @@ func (c *circuit) ratePairs() {
 	}
 }
 
-// frameRating is the total that a frame may give over all its channels.
+// frameRating is the total that a frame may give over all its channels. One that
+// may as well be that of each output is at most that many times as much.
 func (c *circuit) frameRating(a *schedule.Amplifier) rating {
 	r := rating{from: a.Rated.Source, nominal: sane(a.Rated, c.limits.channel)}
 	if m := c.set.model(a.Model, "amplifier"); m != nil && m.row.Frame.Had() && weaker(a.Rated.How) {
 		r.from, r.nominal, r.house = m.row.Frame.Source, quantity(m.row.Frame), true
 	}
 	r.watts = r.nominal
+	if a.Rated.How == schedule.LikelierReading && !r.house && len(a.Channels) > 1 {
+		r.watts.High = r.nominal.High * float64(len(a.Channels))
+		r.note = "whose rating may be that of each output"
+	}
 	return r
 }

@@ -65,11 +65,19 @@ func (x *Examination) frameClaim(i int) *claim {
 		measured: share, unit: "% of rating", show: n.inWatts(),
 		message:   fmt.Sprintf("%s on a %s: %s", n.load.Sum, n.ratingText("frame"), percents(share)),
 		cells:     func() []Evidence { return n.withRating(c.cells(n), a.At) },
-		gaps:      func() []gap { return c.rowGaps(n) },
+		gaps:      func() []gap { return append(frameRatingGap(n, a), c.rowGaps(n)...) },
 		settles:   "whether " + amplifierName(a) + " is overloaded",
 		equipment: modelEquipment("amplifier model", a.Model),
 	}
 	return x.keptOut(n, cl)
+}
+
+func frameRatingGap(n *node, a *schedule.Amplifier) []gap {
+	if n.rating.note == "" {
+		return nil
+	}
+	return []gap{{placeOf(a.Rated.Source, a.At), "channel rating",
+		fmt.Sprintf("Is the rating of %s, %s W, that of each output or of all together?", amplifierName(a), span(n.rating.nominal))}}
 }
 
 // frameByChannel is the verdict of a frame with one channel: the channel's.

@@ -128,6 +128,7 @@ func (b *builder) rateWhole(a *schedule.Amplifier, r ratedSeen) {
 	case each || len(a.Channels) <= 1 && b.slots[a.Key] <= 1:
 		b.ampRated[a] = append(b.ampRated[a], r)
 	case len(b.frameRated[a]) == 0:
+		r.at.source.How, r.at.source.Because = schedule.LikelierReading, "said of an amplifier with several outputs"
 		b.frameRated[a] = append(b.frameRated[a], r)
 		b.ask(r.at.source.At, "channel rating", "“"+short(r.at.source.Written)+"”: is it of each output or of all together? It is taken as of all.",
 			"the rating of the channels of "+a.Name)

@@ -159,3 +159,22 @@ func places(at []schedule.Ref) string {
 	}
 	return strings.Join(out, "; ")
 }
+
+// liesBelow reports whether a file stands in a folder or below it.
+func liesBelow(folder, file string) bool {
+	if folder == "" {
+		return false
+	}
+	top, err := os.Stat(folder)
+	if err != nil {
+		return false
+	}
+	at, err := filepath.Abs(file)
+	for err == nil && filepath.Dir(at) != at {
+		at = filepath.Dir(at)
+		if up, err := os.Stat(at); err == nil && os.SameFile(top, up) {
+			return true
+		}
+	}
+	return false
+}

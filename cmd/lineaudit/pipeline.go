@@ -37,6 +37,9 @@ func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
 		p.reading.Exclude = append(p.reading.Exclude, set.out)
 	}
 	if set.house != "" {
+		if liesBelow(set.out, set.house) {
+			return nil, wrong(s, fmt.Errorf("--house %s lies in the output folder, which this run replaces: move it elsewhere first", set.house))
+		}
 		p.reading.Exclude = append(p.reading.Exclude, set.house)
 		house, problems, err := readHouse(ctx, set.house, p.reading)
 		if err != nil {

@@ -324,6 +324,11 @@ LS-2,Ferns,5 W,VC-2,ATT-Q,2
 	if err := book.SaveAs(answered); err != nil {
 		t.Fatal(err)
 	}
+	// Answers typed into the book of the output folder would be replaced by the run that reads them.
+	var said strings.Builder
+	if code := run(t.Context(), []string{dir, "--out", before, "--house", todo}, screen{out: &said, err: &said}); code != wrongUse || !strings.Contains(said.String(), "move it elsewhere") {
+		t.Errorf("exit code %d\n%s", code, said.String())
+	}
 	after, code, text := audited(t, dir, "--house", answered)
 	if code != done {
 		t.Fatalf("exit code %d\n%s", code, text)

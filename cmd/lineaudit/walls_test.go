@@ -108,7 +108,8 @@ func within(pkg string, rooms []string) bool {
 }
 
 func TestTopLevel(t *testing.T) {
-	allowed := "cmd audit ingest report samples go.mod go.sum README.md DEVELOPERS.md out"
+	allowed := "cmd audit ingest report samples go.mod go.sum README.md DEVELOPERS.md"
+	allowed += " out dist lineaudit lineaudit.exe" // what the guides make there; not kept
 	entries, err := os.ReadDir("../..")
 	if err != nil {
 		t.Fatal(err)

@@ -92,7 +92,7 @@ func TestFolderOfTables(t *testing.T) {
 // TestErrors checks that all errors of a book come at once, each at its cell.
 func TestErrors(t *testing.T) {
 	book := &grid.Book{File: "h.xlsx", Format: grid.XLSX, Sheets: []*grid.Sheet{
-		sheet("ratings", "model|kind|rated_w|channels|imped_ohm|depth of box|remark|kind\nWK-35|knob|35|2.5|\nwk 35||-4||\n||10||"),
+		sheet("ratings", "model|kind|rated_w|channels|imped_ohm|depth of box|remark|kind\nWK-35|knob|35|2.5|\nwk 35|control|-4||\n||10||"),
 		sheet("names", "kind|written|means|field|files\nheader|Kreis|zonne||\nvalue|std||tap|[\nheading|x|zone||\nheader|Amt|quantity||\nheader|AMT|zone||"),
 		sheet("waiver", "rule|job"),
 		sheet("limits", "rule|caution"),
@@ -107,6 +107,7 @@ func TestErrors(t *testing.T) {
 		"names!C6: “AMT” means something else",
 		"ratings!B2: “knob” is not one of",
 		"ratings!D2: a number of channels is whole",
+		"ratings!B4: “kind” is blank",
 		"ratings!A3: the model “wk 35” is rated in",
 		"ratings!C3: -4 is out of range",
 		"ratings!A4: “model” is blank",

@@ -144,10 +144,7 @@ var bounds = map[string]struct {
 }
 
 func (r *reader) ratingRow(l line) {
-	n := schedule.RatingRow{At: l.at, Model: l.must("model"), Kind: l.text("kind")}
-	if n.Kind.Had() {
-		n.Kind = l.oneOf("kind", "loudspeaker", "control", "amplifier")
-	}
+	n := schedule.RatingRow{At: l.at, Model: l.must("model"), Kind: l.oneOf("kind", "loudspeaker", "control", "amplifier")}
 	if names := l.text("other_names"); names.Had() {
 		for _, name := range strings.FieldsFunc(names.Value, func(c rune) bool { return c == ';' || c == ',' || c == '|' }) {
 			if name = strings.TrimSpace(name); name != "" {
@@ -176,7 +173,9 @@ func (r *reader) ratingRow(l line) {
 	n.Frame, _ = number[schedule.Watts](l, "frame_w", "frame_w")
 	n.BoxDepth, _ = number[schedule.Millimetres](l, "box_depth_mm", "box_depth_mm")
 	n.LossDB, _ = number[schedule.Decibels](l, "insertion_loss_db", "insertion_loss_db")
-	r.book.Ratings = append(r.book.Ratings, n)
+	if n.Model.Had() && n.Kind.Had() {
+		r.book.Ratings = append(r.book.Ratings, n)
+	}
 }
 
 // sortedColumns are the columns of a sheet in a fixed order: the same ratings
