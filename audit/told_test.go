@@ -333,3 +333,58 @@ func TestAlikeInTwoRoomsNamesNoRoom(t *testing.T) {
 		t.Errorf("room %q, place %q", f.Room, f.Place)
 	}
 }
+
+// A rating that the job itself uses is taken before one of the usual series: the
+// same part is in the van. 55 W need 68.75 W with 80 % in use; 80 W is in the job, 75 W is usual.
+func TestNextRatingIsOneOfTheJob(t *testing.T) {
+	f := theOnly(t, resultOf(t, DefaultSettings(), "channel,A1/1,volts=100; rated=480", "control,VC-1,channel=A1/1; rated=50", "control,VC-2,channel=A1/1; rated=80; model=VR-80",
+		"loudspeaker,L1,count=11; tap=5; control=VC-1", "loudspeaker,L2,count=4; tap=5; control=VC-2"), "control-overload")
+	if !slices.ContainsFunc(f.Remedies, func(m Remedy) bool {
+		return m.Kind == "next-rating" && m.Source == "this job, VC-2" && m.Part == "control, 80 W at 100 V (such as VR-80)"
+	}) {
+		t.Errorf("%+v", f.Remedies)
+	}
+}
+
+// A control that is said to lose 30 dB full on is a typing error, not a loss of the
+// line; 1 dB is one. Nothing else is lost: the cable is short.
+func TestInsertionLossThatCannotBe(t *testing.T) {
+	loss := func(db string) float64 {
+		r := resultOf(t, DefaultSettings(), "channel,A1/1,volts=100; rated=480", "control,VC-1,channel=A1/1; rated=100; loss="+db, "loudspeaker,L1,count=4; tap=5; control=VC-1",
+			"cable,C1,control=VC-1; length=1; area=2.5; reach=whole")
+		if len(r.Lines) != 1 {
+			t.Fatalf("%d lines", len(r.Lines))
+		}
+		return r.Lines[0].WorstDB.High
+	}
+	if none, one, absurd := loss("0"), loss("1"), loss("30"); one-none < 0.99 || one-none > 1.01 || absurd != none {
+		t.Errorf("0, 1 and 30 dB give %g, %g and %g dB", none, one, absurd)
+	}
+}
+
+// One cable is called by its name, several by their kind.
+func TestPlaceOfCladCables(t *testing.T) {
+	rows := []string{"channel,A1/1,volts=100; rated=480", "zone,Quay,channel=A1/1", "loudspeaker,L1,tap=5; zone=Quay", "cable,C1,zone=Quay; length=10; area=1.5; material=copper-clad aluminium; reach=whole"}
+	if f := theOnly(t, resultOf(t, DefaultSettings(), rows...), "clad-aluminium"); f.Place != "cable C1" {
+		t.Errorf("%q", f.Place)
+	}
+	rows = append(rows, "cable,C2,length=10; area=1.5; material=copper-clad aluminium")
+	if f := theOnly(t, resultOf(t, DefaultSettings(), rows...), "clad-aluminium"); f.Place != "2 cables of 1.5 mm2 copper-clad aluminium" {
+		t.Errorf("%q", f.Place)
+	}
+}
+
+// A finding of nothing measurable has the middle extent; half the voltage is as far off as double.
+func TestExtent(t *testing.T) {
+	for _, tt := range []struct {
+		measured Interval
+		limit    float64
+		want     float64
+	}{
+		{Interval{}, 100, 0.75}, {Exact(5), 0, 0.75}, {Exact(100), 100, 0.5}, {Exact(150), 100, 0.75}, {Exact(300), 100, 1}, {Exact(50), 100, 1},
+	} {
+		if got := (&Finding{Measured: tt.measured, Limit: tt.limit, Certainty: Certain}).extent(); got != tt.want {
+			t.Errorf("%v of %g: %g, want %g", tt.measured, tt.limit, got, tt.want)
+		}
+	}
+}
