@@ -39,9 +39,13 @@ func (f *finder) counts(r grid.Range) (*Table, grid.Range) {
 				d.first = lines[i+1].n + 1
 			}
 			sample := deviceLike(f.p.within(d.first, d.last), d)
+			where := grid.Range{Row1: lines[i].n, Col1: r.Col1, Row2: r.Row2, Col2: r.Col2}
+			if cols, x := f.crossedAmong(d, sample, r.Col1, r.Col2); x != nil {
+				return f.buildCrossed(d, cols, x), where
+			}
 			cols := f.headings(d, sample, r.Col1, r.Col2)
 			if x := f.crossed(cols, sample); x != nil {
-				return f.buildCrossed(d, cols, x), grid.Range{Row1: lines[i].n, Col1: r.Col1, Row2: r.Row2, Col2: r.Col2}
+				return f.buildCrossed(d, cols, x), where
 			}
 		}
 	}

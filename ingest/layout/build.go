@@ -199,6 +199,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if outputs := f.patched(cols); outputs != nil {
 		return f.buildPatched(d, cols, outputs)
 	}
+	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
+		return f.buildCrossed(d, among, x)
+	}
 	paired := f.twins(cols)
 	if paired != nil {
 		cols = paired.cols(cols)

@@ -12,6 +12,7 @@ var (
 	reLabelWatts = regexp.MustCompile(`(?i)\b\d+(?:[.,]\d+)?\s*(?:w|watts?)\b`)
 	reLabelSet   = regexp.MustCompile(`(?i)(?:set|tapped|tap|at|@|auf|gestellt auf|à|a|op|op stand|régl\S* (?:à|sur)|puest\S* a|tarat\S* a|ingesteld op)\s*:?\s*(\d+(?:[.,]\d+)?\s*(?:w|watts?))\b`)
 	reOnlyWatts  = regexp.MustCompile(`(?i)^\W*(?:davon|dont|of which|di cui|waarvan|de ellos|de los cuales)?\s*(?:(?:set|tap(?:ped)?|gestellt|eingestellt|régl\S*|puest\S*|tarat\S*|ingesteld)?\s*(?:at|on|@|auf|à|a|op|sur)?\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?)\W*$`)
+	reLettered   = regexp.MustCompile(`^\p{L}{3,}\.? \p{Lu}$`) // "Zone A"
 	reLabelTag   = regexp.MustCompile(`^\p{L}{1,5}[- ]?\d{1,3}\p{L}?$`)
 )
 
@@ -24,6 +25,7 @@ type crosstab struct {
 	tapAt  []slot           // where they are written, for a row of taps
 	sum    *heading         // the column of their sums, nil if none
 	tapRow int              // line number of that row, 0 when the labels name the taps
+	said   []saidLine       // lines that speak of the places across
 	marks  bool             // the cells are ticks: each row has one tap, and its count, if any, is in a column of its own
 }
 
@@ -67,7 +69,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		device := classWithin(label)&classDevice != 0
 		tag := reLabelTag.MatchString(label) && best < headerScore
 		switch {
-		case field != vocabulary.Unknown && strings.ContainsAny(label, "0123456789") && field != vocabulary.Control && field != vocabulary.Amplifier:
+		case field != vocabulary.Unknown && (strings.ContainsAny(label, "0123456789") || reLettered.MatchString(label)) && field != vocabulary.Control && field != vocabulary.Amplifier:
 			votes[field]++
 			strong++
 		case watts && (device || len(strings.Fields(label)) > 1) || device && best < 0.9 && named != vocabulary.Quantity && len(strings.Fields(label)) > 1, tag:

@@ -91,7 +91,9 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		f.markedRecords(t, base, cols, x, true)
 		return t
 	}
+	t.Columns = append(t.Columns, f.saidColumns(x)...)
 	f.crossedRecords(t, base, cols, x, tapped, watts)
+	setInLabels(t)
 	return t
 }
 
@@ -211,6 +213,9 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 		if x.tapRow == n && x.tapRow > 0 {
 			r.Class, r.Reason = Header, "the powers of the types"
 		}
+		if said, ok := x.saidAt(n); ok {
+			r.Class, r.Reason = Header, "the "+string(said.field)+" of the headers"
+		}
 		if r.Class == Title {
 			sums.section()
 		}
@@ -260,6 +265,7 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 				q.How = schedule.Stated
 			}
 			one.Values = append(one.Values, q)
+			one.Values = append(one.Values, f.saidValues(x, cols[j])...)
 			t.Records = append(t.Records, one)
 		}
 		if watts >= 0 && made > 1 && r.Values[watts].Text != "" {

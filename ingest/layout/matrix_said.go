@@ -1,0 +1,156 @@
+package layout
+
+import (
+	"fmt"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A saidLine is a line above or below the counts of a matrix that says
+// something of the zones across: their channels, what these carry, their lengths.
+type saidLine struct {
+	n     int // number of the line
+	label slot
+	words string
+	unit  string
+	field vocabulary.Field
+}
+
+// saidOfPlaces are the fields that such a line may state.
+var saidOfPlaces = map[vocabulary.Field]bool{vocabulary.Channel: true, vocabulary.Amplifier: true, vocabulary.ChannelWatts: true, vocabulary.Circuit: true,
+	vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true}
+
+// saidLines finds the lines at either end of a body whose label is a header
+// word for what belongs to a place, and returns the lines between them.
+func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line) {
+	take := func(l *line) bool {
+		slots := l.between(d.from, d.to)
+		if len(slots) < 3 || slots[0].cell.Kind != grid.String {
+			return false
+		}
+		words := oneLine(text(slots[0].cell))
+		h := f.s.Header(words)
+		best := h.Best()
+		if best.Score < headerScore || !saidOfPlaces[best.Field] || strings.ContainsAny(words, "0123456789") {
+			return false
+		}
+		if (best.Field == vocabulary.Control || best.Field == vocabulary.Amplifier) && lookOf(slots[1].cell)&lookNumber != 0 {
+			return false // so many of them in each place
+		}
+		said = append(said, saidLine{n: l.n, label: slots[0], words: words, unit: h.Unit, field: best.Field})
+		return true
+	}
+	for len(body) > 0 && take(&body[0]) {
+		body = body[1:]
+	}
+	for len(body) > 0 && take(&body[len(body)-1]) {
+		body = body[:len(body)-1]
+	}
+	return said, body
+}
+
+// crossedAmong looks for a matrix in a body with lines that speak of the
+// places across; nil if there are none, or nothing stands across.
+func (f *finder) crossedAmong(d *draft, sample []line, low, high int) ([]*heading, *crosstab) {
+	said, counts := f.saidLines(d, sample)
+	if len(said) == 0 || len(counts) < 2 {
+		return nil, nil
+	}
+	cols := f.headings(d, counts, low, high)
+	if f.twins(cols) != nil || f.patched(cols) != nil {
+		return nil, nil
+	}
+	x := f.crossed(cols, counts)
+	if x == nil || x.marks || !crossedPlaces[x.field] {
+		return nil, nil
+	}
+	for _, s := range said {
+		if s.field != x.field {
+			x.said = append(x.said, s)
+		}
+	}
+	return cols, x
+}
+
+// crossedPlaces are the fields of labels that a place has.
+var crossedPlaces = map[vocabulary.Field]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true, vocabulary.Circuit: true}
+
+// saidColumns are the columns that the lines about the places make.
+func (f *finder) saidColumns(x *crosstab) []Column {
+	var out []Column
+	for _, s := range x.said {
+		at := f.p.ref(s.n, s.label.col)
+		out = append(out, Column{At: at, Header: s.words, Field: s.field, Unit: s.unit, Confidence: 0.8,
+			Evidence: fmt.Sprintf("%q stands beside values for each of the headers", s.words)})
+	}
+	return out
+}
+
+// saidValues are what these lines state of one place.
+func (f *finder) saidValues(x *crosstab, h *heading) []Value {
+	var out []Value
+	for _, s := range x.said {
+		v := Value{At: f.p.ref(s.n, h.col)}
+		if l := f.p.within(s.n, s.n); len(l) > 0 {
+			if c := l[0].at(h.col); c != nil && text(c) != "" {
+				v.Cell, v.Text, v.How = c, text(c), schedule.Stated
+			}
+		}
+		out = append(out, v)
+	}
+	return out
+}
+
+// saidAt reports whether a line speaks of the places across, and what it says first.
+func (x *crosstab) saidAt(n int) (saidLine, bool) {
+	for _, s := range x.said {
+		if s.n == n {
+			return s, true
+		}
+	}
+	return saidLine{}, false
+}
+
+// setInLabels gives the records of a matrix the watts that the labels of their
+// rows say the type is set to, "Ceiling @ 3 W", where nothing else states a tap.
+func setInLabels(t *Table) {
+	label := -1
+	for i, c := range t.Columns {
+		switch c.Field {
+		case vocabulary.Tap, vocabulary.TapList:
+			return
+		case vocabulary.Describe, vocabulary.Model, vocabulary.Kind:
+			if label < 0 {
+				label = i
+			}
+		}
+	}
+	if label < 0 {
+		return
+	}
+	set := map[int]string{} // by record
+	for i, r := range t.Records {
+		if r.Class == Device {
+			if w := phraseOf(r.Values[label].Text).set; w != "" {
+				set[i] = w
+			}
+		}
+	}
+	if len(set) == 0 {
+		return
+	}
+	c := t.Columns[label]
+	t.Columns = append(t.Columns, Column{At: c.At, Header: "watts of the labels", Field: vocabulary.Tap, Unit: "W", Confidence: 0.8, Evidence: "the labels of the rows say what is set"})
+	for i := range t.Records {
+		r := &t.Records[i]
+		v := Value{At: r.At}
+		if w, ok := set[i]; ok {
+			v = r.Values[label]
+			v.Text = w
+		}
+		r.Values = append(r.Values, v)
+	}
+}
