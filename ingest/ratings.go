@@ -98,8 +98,9 @@ type frameCell struct {
 	rating  ratedSeen
 }
 
-// ratingsOfFrames settles these: where all outputs of an amplifier bear one figure
-// it is said of the amplifier, else each is that of its output.
+// ratingsOfFrames settles these: one cell beside several outputs speaks of the
+// amplifier; a figure in the row of each is that of the output, told aloud where
+// all of them bear the same one.
 func (b *builder) ratingsOfFrames() {
 	of := make(map[*schedule.Amplifier][]frameCell)
 	for _, f := range b.frames {
@@ -110,13 +111,16 @@ func (b *builder) ratingsOfFrames() {
 		if len(list) == 0 {
 			continue
 		}
-		if slices.ContainsFunc(list, func(f frameCell) bool { return f.rating.at.text != list[0].rating.at.text }) {
-			for _, f := range list {
-				b.noteChannelRating(f.channel, f.rating.outputs, f.rating.at)
-			}
+		if len(list) > 1 && !slices.ContainsFunc(list, func(f frameCell) bool { return f.rating.at.source.At != list[0].rating.at.source.At }) {
+			b.rateWhole(a, list[0].rating)
 			continue
 		}
-		b.rateWhole(a, list[0].rating)
+		for _, f := range list {
+			b.noteChannelRating(f.channel, f.rating.outputs, f.rating.at)
+		}
+		if same := !slices.ContainsFunc(list, func(f frameCell) bool { return f.rating.at.text != list[0].rating.at.text }); same && len(list) > 1 {
+			b.take(list[0].rating.at, "channel rating", "that of each output", schedule.LikelierReading, "it stands in the row of each output, below a word for amplifiers")
+		}
 	}
 }
 
