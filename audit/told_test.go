@@ -388,3 +388,63 @@ func TestExtent(t *testing.T) {
 		}
 	}
 }
+
+// A sum says which rows it could not count.
+func TestSumNamesRowsWithoutATap(t *testing.T) {
+	r := resultOf(t, DefaultSettings(), "channel,A1/1,volts=100; rated=480", "loudspeaker,L1,count=4; tap=5; channel=A1/1", "loudspeaker,L2,count=3; channel=A1/1")
+	if got := r.Channels[0].Load.Incomplete; got != "1 row without a tap or a count" {
+		t.Errorf("%q", got)
+	}
+}
+
+// What a low-impedance row adds to a line is not known: a reading of 400 W is no
+// contradiction of 200 W of taps beside it.
+func TestMeasuredBesideALowImpedanceRow(t *testing.T) {
+	rows := []string{"channel,A1/1,volts=100; rated=480", "loudspeaker,L1,count=20; tap=10; channel=A1/1", "measured,m,channel=A1/1; ohms=25"}
+	theOnly(t, resultOf(t, DefaultSettings(), rows...), "measured-load-differs")
+	for _, f := range resultOf(t, DefaultSettings(), append(rows, "loudspeaker,L2,low=8; channel=A1/1")...).Findings {
+		if f.Rule == measuredLoadDiffers {
+			t.Errorf("%s", f.Message)
+		}
+	}
+}
+
+// Ten loudspeakers in a row of a schedule, 40 m from each to the next, are ten rows of one.
+func TestRowOfARunFromTheLast(t *testing.T) {
+	head := []string{"channel,A1/1,volts=100; rated=480"}
+	one := append(slices.Clone(head), "loudspeaker,L1,count=10; tap=10; channel=A1/1; tags=a1|a2|a3|a4|a5|a6|a7|a8|a9|a10", "cable,C1,run=L1; length=40; count=10; area=0.75; reach=previous")
+	many := slices.Clone(head)
+	for _, n := range strings.Fields("1 2 3 4 5 6 7 8 9 10") {
+		many = append(many, "loudspeaker,L"+n+",tap=10; channel=A1/1", "cable,C"+n+",run=L"+n+"; length=40; area=0.75; reach=previous")
+	}
+	a, b := resultOf(t, DefaultSettings(), one...), resultOf(t, DefaultSettings(), many...)
+	if len(a.Lines) != 1 || len(b.Lines) != 1 || !same(a.Lines[0].WorstDB.High, b.Lines[0].WorstDB.High) || !same(a.Lines[0].LoadW.Low, 100) {
+		t.Errorf("%+v\n%+v", a.Lines, b.Lines)
+	}
+}
+
+// A bridged pair leaves nothing free on the outputs that it uses up, and the rating
+// that a house book has for one output of the model is none of the pair's.
+func TestOutputsOfABridgedPair(t *testing.T) {
+	set := mustSettings(t, &schedule.HouseBook{Ratings: []schedule.RatingRow{ratingRow(2, "PA-240", "amplifier", 240, 100)}})
+	r := resultOf(t, set, "amplifier,A1,model=PA-240", "channel,A1/1,volts=100; rated=240", "channel,A1/3,volts=100; rated=240",
+		"channel,A1/1+2,volts=100; bridged=A1/1", "loudspeaker,L1,count=40; tap=10; channel=A1/1+2")
+	for i, want := range []bool{false, true, false} {
+		if got := r.Channels[i].FreeW; got.Known != want {
+			t.Errorf("%s has %v W free", r.Channels[i].Channel.Label(), got)
+		}
+	}
+	pair := resultOf(t, set, "amplifier,A1,model=PA-240", "channel,A1/1+2,volts=100", "loudspeaker,L1,count=40; tap=10; channel=A1/1+2").Channels[0]
+	if pair.Rated.Known || pair.Verdict.Checked {
+		t.Errorf("the pair is rated %v: %v", pair.Rated, pair.Verdict)
+	}
+}
+
+// A total that is the sum of what has taps needs no question about the row without one.
+func TestTotalOfWhatHasTaps(t *testing.T) {
+	for _, q := range Check(loadCase(t, "testdata/total-mismatch/low-impedance.csv").job, DefaultSettings()).Questions {
+		if q.Field == "total" && !strings.Contains(q.Text, "60 W") {
+			t.Errorf("asked: %s", q.Text)
+		}
+	}
+}

@@ -11,6 +11,8 @@ import (
 type sizeOf struct {
 	name  string
 	cable *schedule.Cable
+	at    schedule.Ref
+	used  bool // a cable has it
 }
 
 // hearCableNotes reads notes about the conductors of all cables: "All wire 16/2
@@ -22,18 +24,14 @@ func (b *builder) hearCableNotes() {
 			continue
 		}
 		at := seen{text: note.Size, field: vocabulary.Gauge, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
-		var all schedule.Cable
-		if b.cableTitle != nil || !b.readConductor(&all, at, vocabulary.Gauge) {
-			continue
+		if all := new(schedule.Cable); b.cableTitle == nil && b.readConductor(all, at, vocabulary.Gauge) {
+			b.cableTitle = all
 		}
-		b.cableTitle = &all
 		for _, x := range note.Except {
-			other := new(schedule.Cable)
 			at.text = x.Size
-			if !b.readConductor(other, at, vocabulary.Gauge) {
-				continue
+			if other := new(schedule.Cable); b.readConductor(other, at, vocabulary.Gauge) {
+				b.cableExcept = append(b.cableExcept, sizeOf{name: x.Name, cable: other, at: s.at})
 			}
-			b.cableExcept = append(b.cableExcept, sizeOf{x.Name, other})
 		}
 	}
 }
@@ -50,8 +48,8 @@ func (b *builder) sizesFromTitle() {
 		}
 		t := b.cableTitle
 		for _, name := range namesOfCable(c) {
-			if other := b.exceptFor(name); other != nil {
-				t = other
+			if x := b.exceptFor(name); x != nil {
+				t, x.used = x.cable, true
 				break
 			}
 		}
@@ -61,16 +59,22 @@ func (b *builder) sizesFromTitle() {
 			c.Parallel = t.Parallel
 		}
 	}
+	for i := range b.cableExcept {
+		if x := &b.cableExcept[i]; !x.used && len(b.job.Cables) > 0 {
+			b.ask(x.at, "cable", "which cable is that of “"+short(x.name)+"”?", "the loss on it")
+		}
+	}
 }
 
 // exceptFor is the size said for the line or place of a name, whole or by its
 // code: "Z4" for "Z4 Back of house".
-func (b *builder) exceptFor(name string) *schedule.Cable {
+func (b *builder) exceptFor(name string) *sizeOf {
 	n := join.Parse(join.Zone, name)
-	for _, x := range b.cableExcept {
+	for i := range b.cableExcept {
+		x := &b.cableExcept[i]
 		except := join.Parse(join.Zone, x.name)
 		if join.Key(x.name) == join.Key(name) || n.Number != "" && except.Number == n.Number && except.Title == "" {
-			return x.cable
+			return x
 		}
 	}
 	return nil

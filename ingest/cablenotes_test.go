@@ -29,3 +29,10 @@ func TestNotesOnAllCables(t *testing.T) {
 		want(t, tt.note, got, tt.want)
 	}
 }
+
+func TestExceptionThatNoCableHasIsAsked(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : All wire 16/2 except the tower 18/2\ntag | zone | tap[W] | length[m]\nS1 | Z1 Lobby | 5 | 44"))
+	if len(j.Questions) != 1 || j.Questions[0].Field != "cable" {
+		t.Errorf("asked %v", asked(j))
+	}
+}

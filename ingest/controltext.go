@@ -57,7 +57,7 @@ func (b *builder) controlText(r *row) controlMention {
 	if notation.AnswerOf(s.text) == notation.Yes {
 		return c
 	}
-	if eachWords.in(join.Fold(s.text)) && countWords(s.text) > 1 { // "one 10 W knob per booth"
+	if notation.OneForEach(s.text) { // "one 10 W knob per booth"
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}

@@ -48,7 +48,6 @@ var (
 	grandWords    = wordClasses["grand"]
 	subTotalWords = wordClasses["sub total"]
 	allWords      = wordClasses["all places"]
-	eachWords     = wordClasses["one for each"] // "one control per booth"
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]
 	offWords      = wordClasses["off"]

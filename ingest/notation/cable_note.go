@@ -4,15 +4,12 @@ import "strings"
 
 // A CableNote is what a note says of the conductors of all cables.
 type CableNote struct {
-	Size   string      // the conductors as written: "16/2", "2 x 1.5 mm²"
+	Size   string      // the conductors as written: "16/2", "2 x 1.5 mm2"
 	Except []NamedSize // the lines or places that have others
 }
 
 // A NamedSize is a line or place with the conductors of its cable, as written.
 type NamedSize struct{ Name, Size string }
-
-// longestSize is the most words of a conductor's size.
-const longestSize = 5
 
 // ParseCableNote reads a note about the conductors of all cables: "All wire 16/2
 // except Z4 18/2", "Kabel durchgehend 2x1,5 mm²". A note with words for anything
@@ -25,78 +22,58 @@ func ParseCableNote(s string, style Style) (CableNote, error) {
 	if err != nil {
 		return CableNote{}, err
 	}
-	words := strings.Fields(strings.NewReplacer(":", " ", ";", " ", ", ", " ").Replace(text))
-	from, to := sizeAmong(words, style)
-	if to == 0 || !aboutAllCables(words[:from]) {
-		return CableNote{}, fail(what, text, ErrNotUnderstood)
-	}
-	note := CableNote{Size: strings.Join(words[from:to], " ")}
-	rest := words[to:]
-	for len(rest) > 0 {
-		kind, n := cableNoteWord(rest)
-		switch kind {
-		case "except":
-			from, to := sizeAmong(rest[n:], style)
-			if to == 0 {
-				if aboutAllCables(append([]string{"wire"}, rest...)) {
-					return note, nil // sauf indication contraire
-				}
-				return CableNote{}, fail(what, text, ErrNotUnderstood)
-			}
-			if from == 0 {
-				return CableNote{}, fail(what, text, ErrNotUnderstood)
-			}
-			note.Except = append(note.Except, NamedSize{strings.Join(rest[n:n+from], " "), strings.Join(rest[n+from:n+to], " ")})
-			rest = rest[n+to:]
-		case "cable", "plain":
-			rest = rest[n:]
+	sizes := sizeIn.FindAllStringIndex(text, -1)
+	var note CableNote
+	from := 0
+	for i, m := range sizes {
+		before, size := text[from:m[0]], text[m[0]:m[1]]
+		c, err := ParseConductor(size, style, HintNone)
+		plain, name, cable := cableNoteWords(before)
+		switch {
+		case err != nil || !c.HasSize() || powerBehind.MatchString(text[m[1]:]):
+			return CableNote{}, fail(what, text, ErrNotUnderstood)
+		case i == 0 && plain && cable:
+			note.Size = size
+		case i > 0 && name != "":
+			note.Except = append(note.Except, NamedSize{name, size})
 		default:
 			return CableNote{}, fail(what, text, ErrNotUnderstood)
 		}
+		from = m[1]
+	}
+	if plain, _, _ := cableNoteWords(text[from:]); len(sizes) == 0 || !plain {
+		return CableNote{}, fail(what, text, ErrNotUnderstood)
 	}
 	return note, nil
 }
 
-// sizeAmong finds the first conductor among words that has a size with its unit or
-// its number of cores: from and to, 0 and 0 if there is none.
-func sizeAmong(words []string, style Style) (from, to int) {
-	for from := range words {
-		if !strings.ContainsAny(words[from][:1], "0123456789#") && !strings.EqualFold(words[from], "awg") {
-			continue
-		}
-		for n := min(longestSize, len(words)-from); n > 0; n-- {
-			c, err := ParseConductor(strings.Join(words[from:from+n], " "), style, HintNone)
-			if err == nil && c.HasSize() && c.Type == "" && !c.Doubts.Has(AWGTaken) && (!c.Doubts.Has(AreaTaken) || c.Cores > 0) {
-				return from, from + n
+// cableNoteWords looks through words of a note: whether they name nothing in
+// particular; else the name that all behind a word for an exception is; and
+// whether one of them is a word for cables.
+func cableNoteWords(text string) (plain bool, name string, cable bool) {
+	words := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ,;:()", r) })
+	l := lexicons()["cablenote"]
+	except := false
+	for len(words) > 0 {
+		kind, n := "", 0
+		for k := min(l.longest, len(words)); k > 0 && n == 0; k-- {
+			key, _ := phraseKey(strings.Join(words[:k], " "))
+			if e, ok := l.phrases[key]; ok {
+				kind, n = e.kind, k
 			}
 		}
-	}
-	return 0, 0
-}
-
-// aboutAllCables reports whether words have one for cables and none for anything
-// in particular.
-func aboutAllCables(words []string) bool {
-	cable := false
-	for len(words) > 0 {
-		kind, n := cableNoteWord(words)
 		if n == 0 {
-			return false
+			if except {
+				return false, strings.Join(words, " "), cable
+			}
+			if key, _ := phraseKey(words[0]); key != "" {
+				return false, "", cable
+			}
+			n = 1 // marks only
 		}
+		except = except || kind == "except"
 		cable = cable || kind == "cable"
 		words = words[n:]
 	}
-	return cable
-}
-
-// cableNoteWord reads the word of a note about cables that words begin with.
-func cableNoteWord(words []string) (kind string, n int) {
-	l := lexicons()["cablenote"]
-	for n := min(l.longest, len(words)); n > 0; n-- {
-		key, _ := phraseKey(strings.Join(words[:n], " "))
-		if e, ok := l.phrases[key]; ok {
-			return e.kind, n
-		}
-	}
-	return "", 0
+	return true, "", cable
 }

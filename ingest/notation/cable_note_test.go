@@ -14,9 +14,9 @@ func TestParseCableNote(t *testing.T) {
 		{"All wire 16/2", "16/2", nil},
 		{"All wire 16/2 except Z4 18/2", "16/2", []NamedSize{{"Z4", "18/2"}}},
 		{"All cable 2 x 1.5 mm²", "2 x 1.5 mm2", nil},
-		{"All speaker wiring to be 14 AWG 2-conductor", "14 AWG 2-conductor", nil},
+		{"All speaker wiring to be 14 AWG 2-conductor", "14 AWG", nil},
 		{"Kabel durchgehend 2x1,5 mm²", "2x1,5 mm2", nil},
-		{"Loudspeaker cable 2.5 mm² copper unless noted", "2.5 mm2 copper", nil},
+		{"Loudspeaker cable 2.5 mm² copper unless noted", "2.5 mm2", nil},
 		{"Câblage en 2x2,5 mm² sauf indication contraire", "2x2,5 mm2", nil},
 		{"Alle Leitungen 2x1,5 mm² außer Tribüne Ost 2x2,5 mm²", "2x1,5 mm2", []NamedSize{{"Tribüne Ost", "2x2,5 mm2"}}},
 	} {

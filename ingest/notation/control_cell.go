@@ -79,3 +79,25 @@ func IsControlWord(s string) bool {
 	}
 	return control
 }
+
+// OneForEach reports whether a text about controls says that there is one for
+// each of several things: "one 10 W knob per booth", "je Kabine ein Regler". A
+// word that also means "by" or "for" does so behind "one" alone: "un
+// atténuateur par cabine", but not "par AT1".
+func OneForEach(s string) bool {
+	tokens := lex(Clean(s), Point)
+	if len(tokens) < 2 {
+		return false
+	}
+	one, _, ok := words("numeral").at(tokens, 0)
+	counted := ok && one.kind == "1" || tokens[0].raw == "1"
+	for i := range tokens {
+		if e, _, ok := words("said").at(tokens, i); ok && e.kind == "each" {
+			return true
+		}
+		if e, _, ok := words("foreach").at(tokens, i); ok && (e.sure || counted) {
+			return true
+		}
+	}
+	return false
+}

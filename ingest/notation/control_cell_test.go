@@ -31,3 +31,13 @@ func TestParseControlCell(t *testing.T) {
 		}
 	}
 }
+
+// The words are common practice, no source.
+func TestOneForEach(t *testing.T) {
+	for text, want := range map[string]bool{"one 10 W knob per booth": true, "je Kabine ein Regler 10 W": true, "un atténuateur par cabine": true, "uno cada sala": true,
+		"par AT1": false, "RV1 per pista": false, "un attenuatore per sala": true, "VC-1": false, "per": false, "VC-1 (10 W) - Seed room": false, "Person 1": false} {
+		if got := OneForEach(text); got != want {
+			t.Errorf("%s: %v", text, got)
+		}
+	}
+}

@@ -22,6 +22,7 @@ var headerCases = []struct {
 	{"Qty", Quantity, false}, {"Stk.", Quantity, false}, {"Qté", Quantity, false}, {"Cant.", Quantity, false}, {"Q.tà", Quantity, false}, {"Aantal", Quantity, false},
 	{"Tap (W)", Tap, false}, {"Abgriff", Tap, false}, {"Puissance réglée", Tap, false}, {"Toma", Tap, false}, {"Presa", Tap, false}, {"Aftakking", Tap, false},
 	{"Vol ctrl", Control, false}, {"Lautstärkeregler", Control, false}, {"Atténuateur", Control, false}, {"Atenuador", Control, false}, {"Attenuatore", Control, false}, {"Volumeregelaar", Control, false},
+	{"Commandé par", Control, false}, {"Geregelt durch", Control, true}, {"Geregeld door", Control, true}, {"Ties to", Amplifier, true}, {"Tied to", Amplifier, true},
 	{"Line V", LineVoltage, false}, {"Linienspannung", LineVoltage, false}, {"Tension de ligne", LineVoltage, false}, {"Tensión de línea", LineVoltage, false}, {"Tensione di linea", LineVoltage, false}, {"Lijnspanning", LineVoltage, false},
 	{"€", Price, false}, {"AWG", Gauge, false}, {"mm²", Gauge, false}, {"m", Length, false},
 	// case, accents, punctuation, order, number

@@ -1,0 +1,272 @@
+package notation
+
+import (
+	"slices"
+	"strings"
+)
+
+// The names of amplifiers in sentences: in front of a clause, behind a word for
+// an amplifier, or inside.
+
+// leadingNames reads the names in front of the clause with a sign behind them,
+// "G1:", "Y =", "A1, A2:", "A1-A3:", or with "2 x 60 W", a word for an
+// amplifier or one for an output.
+func (c *clauseReading) leadingNames() {
+	names, n := c.names(0)
+	if n == 0 || n >= len(c.tokens) || isOtherKind(c.tokens[0].text) || n == 1 && (isAmpCode(c.tokens[0].text) || c.letteredOutputs() > 0) || !c.opensRating(n) {
+		return
+	}
+	for i, name := range names {
+		if i > 0 {
+			c.group = append(c.group, saidOf{})
+		}
+		c.last().Name = name
+	}
+	c.at = n
+}
+
+// opensRating reports whether what stands at tokens[i] makes the name before
+// it that of an amplifier: a sign, "4 x", a verb, or a word for an amplifier
+// or an output.
+func (c *clauseReading) opensRating(i int) bool {
+	t := c.tokens[i]
+	if t.is(":") || t.is("=") {
+		return true
+	}
+	times := func(i int) bool {
+		return i+1 < len(c.tokens) && c.tokens[i].kind == figureToken && (c.tokens[i+1].is("x") || c.tokens[i+1].is("*"))
+	}
+	if times(i) && t.gap || (t.is("(") || t.is("-") && t.gap) && times(i+1) {
+		return true
+	}
+	if kind, sure, _, ok := nameAt(c.tokens, i); ok && sure && t.gap && (kind == KeyAmplifier || kind == KeyChannel) {
+		return i > 1 || len([]rune(c.tokens[0].raw)) <= 3 // not PANEL AMP-P
+	}
+	if t.kind == wordToken && slices.Contains(verbs, t.text) && i+1 < len(c.tokens) {
+		for k := i + 1; k < min(i+4, len(c.tokens)); k++ {
+			if e, _, ok := words("name").at(c.tokens, k); ok && e.kind == string(KeyAmplifier) || times(k) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// verbs stand between the name of an amplifier and its rating.
+var verbs = []string{"is", "ist", "est", "es", "has", "hat", "ha", "heeft", "tiene", "gives", "are", "sind", "sont", "son", "sono", "zijn"}
+
+// names reads one name or several: "A1", "A1, A2", "E1 und E2", "A1-A3".
+func (c *clauseReading) names(i int) (list []string, n int) {
+	for {
+		name, taken := c.code(i + n)
+		if taken == 0 {
+			break
+		}
+		if many := spreadName(name); len(many) > 0 {
+			list = append(list, many...)
+		} else {
+			list = append(list, name)
+		}
+		n += taken
+		next := i + n
+		if next+1 >= len(c.tokens) || !(c.tokens[next].is(",") || c.tokens[next].is("+") || c.tokens[next].is("&") || isAnd(c.tokens[next].text)) {
+			break
+		}
+		if _, more := nameCode(c.tokens, next+1); more == 0 {
+			break
+		}
+		n++
+	}
+	if len(list) > 1 && !sameLetters(list) {
+		name, taken := nameCode(c.tokens, i)
+		return []string{name}, taken
+	}
+	return list, n
+}
+
+// code reads a code at tokens[i], with a figure apart from its letters where a
+// mark follows it, and no unit: "VS 1: 4 outputs".
+func (c *clauseReading) code(i int) (name string, n int) {
+	name, n = nameCode(c.tokens, i)
+	figure := i + n
+	if n == 0 || figure+1 >= len(c.tokens) || hasDigit(name) || len(name) > 4 || c.tokens[figure].kind != figureToken || !c.tokens[figure].figure.whole || !c.tokens[figure].gap {
+		return name, n
+	}
+	if mark := c.tokens[figure+1]; mark.is(":") || mark.is("=") || mark.is("-") && mark.gap {
+		return name + " " + c.tokens[figure].raw, n + 1
+	}
+	return name, n
+}
+
+// nameRange reads the names from one to another, "L1 to L3", and returns them
+// and the number of tokens of the range.
+func (c *clauseReading) nameRange(i int, from string, taken int) (list []string, n int) {
+	next := i + taken
+	if next+1 >= len(c.tokens) || c.tokens[next].kind != wordToken || !isRangeWord(c.tokens[next].text) {
+		return nil, 0
+	}
+	to, k := nameCode(c.tokens, next+1)
+	if k == 0 {
+		return nil, 0
+	}
+	return spreadName(from + "-" + to), taken + 1 + k
+}
+
+// isAmpCode reports whether letters alone say that an amplifier follows: "PA amp".
+func isAmpCode(letters string) bool {
+	return KeyKind(words("name").phrases[letters].kind) == KeyAmplifier
+}
+
+// spreadName returns the names that one of the form A1-A3 stands for, if any.
+func spreadName(name string) []string {
+	from, to, ok := strings.Cut(name, "-")
+	if !ok || from == "" || to == "" {
+		return nil
+	}
+	tags, err := ParseTags(from + " to " + to)
+	if err != nil || !tags.Ranged || len(tags.List) > 16 || strings.TrimRight(from, "0123456789") != strings.TrimRight(to, "0123456789") {
+		return nil
+	}
+	return tags.List
+}
+
+// sameLetters reports whether names differ in their figures alone.
+func sameLetters(list []string) bool {
+	letters := func(s string) string { return strings.TrimRight(s, "0123456789") }
+	return !slices.ContainsFunc(list, func(s string) bool { return letters(s) != letters(list[0]) })
+}
+
+// isOtherKind reports whether the letters of a code are those of loudspeakers,
+// controls, zones or cables: "LS-1", "VC2", "Z1".
+func isOtherKind(letters string) bool {
+	switch KeyKind(words("name").phrases[letters].kind) {
+	case KeyLoudspeaker, KeyControl, KeyZone, KeyCable:
+		return true
+	}
+	return false
+}
+
+// laterName reads the name of a further amplifier inside a clause: "A1 = 2 x
+// 120 W, A2 = 240 W".
+func (c *clauseReading) laterName() bool {
+	if c.at == 0 {
+		return false
+	}
+	before := c.tokens[c.at-1]
+	if before.kind == markToken && before.is("(") {
+		return false
+	}
+	name, n := c.code(c.at)
+	next := c.at + n
+	if n == 0 || next >= len(c.tokens) || isOtherKind(c.tokens[c.at].text) || isRackWord(c.tokens[c.at].text) {
+		return false
+	}
+	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && hasDigit(name)) {
+		return false
+	}
+	a := c.last()
+	if a.Name != "" || a.W > 0 || a.Outputs > 0 {
+		c.group = append(c.group, saidOf{})
+		c.pending = 0
+	}
+	c.last().Name = name
+	c.at = next
+	return true
+}
+
+// nameBehind reads the name of an amplifier behind its rating: "4 x 60 W (A1)".
+func (c *clauseReading) nameBehind() bool {
+	t := c.tokens[c.at]
+	a := c.last()
+	if !(t.is("(") || t.is("=")) || a.Name != "" || a.W == 0 {
+		return false
+	}
+	name, n := nameCode(c.tokens, c.at+1)
+	if n == 0 || c.at+1+n < len(c.tokens) && !c.tokens[c.at+1+n].is(")") {
+		return false
+	}
+	a.Name = name
+	c.at += 1 + n
+	return true
+}
+
+// amplifier reads a word for an amplifier with its name, if one stands here. A
+// second name in one clause starts a further amplifier.
+func (c *clauseReading) amplifier() bool {
+	e, n, ok := words("name").at(c.tokens, c.at)
+	named := ok && e.sure && e.kind == string(KeyAmplifier)
+	if ok && e.sure && e.kind == string(KeyChannel) && n > 1 && isAmplifierWord(c.tokens[c.at].text) {
+		n, named = 1, true // amp output 120 W
+	}
+	if !named {
+		if c.tokens[c.at].kind == wordToken && ratingCompound(c.tokens[c.at].text) { // Verstärkerleistung
+			c.last().worded = true
+			c.at++
+			return true
+		}
+		return false
+	}
+	next := c.at + n
+	if next+1 < len(c.tokens) && c.tokens[next].is("-") && !c.tokens[next].gap && !c.tokens[next+1].gap && c.tokens[next+1].kind != markToken {
+		c.named(c.tokens[c.at].raw + "-" + c.tokens[next+1].raw) // AMP-P, AMP-1
+		c.at = next + 2
+		return true
+	}
+	quoted := 0
+	for next+quoted < len(c.tokens) && (c.tokens[next+quoted].is(`"`) || c.tokens[next+quoted].is("-")) {
+		quoted++
+	}
+	names, taken := c.names(next + quoted)
+	if len(names) == 1 && !hasDigit(names[0]) && len(names[0]) > 2 && c.shouted() {
+		taken = 0 // AMP ROOM
+	}
+	if taken == 0 && next < len(c.tokens) && c.tokens[next].kind == figureToken && c.tokens[next].figure.whole && c.bareFigure(next) {
+		names, taken, quoted = []string{c.tokens[next].raw}, 1, 0 // Amp 1 = 70 V
+		for {                                                     // Amplifiers 1 and 2
+			i := next + taken
+			if i+1 >= len(c.tokens) || !(c.tokens[i].is(",") || c.tokens[i].is("+") || c.tokens[i].is("&") || isAnd(c.tokens[i].text)) ||
+				c.tokens[i+1].kind != figureToken || !c.tokens[i+1].figure.whole || !c.bareFigure(i+1) {
+				break
+			}
+			names, taken = append(names, c.tokens[i+1].raw), taken+2
+		}
+	}
+	if taken > 0 && isOtherKind(c.tokens[min(next+quoted, len(c.tokens)-1)].text) {
+		taken = 0
+	}
+	if taken == 0 {
+		c.last().worded = true
+		if c.at > 0 && c.last().Name == "" {
+			if count, ok := numeralOf(c.tokens[c.at-1]); ok && count <= mostChannels {
+				c.last().Amplifiers = count
+			}
+		}
+		c.at = next
+		return true
+	}
+	for _, name := range names {
+		c.named(name)
+	}
+	c.at = next + quoted + taken
+	return true
+}
+
+// named sets the name of the amplifier being read, or starts the next.
+func (c *clauseReading) named(name string) {
+	if a := c.last(); a.Name != "" && a.Name != name {
+		c.group = append(c.group, saidOf{})
+		c.pending = 0
+	}
+	a := c.last()
+	if a.Name == "" && len(a.Ways) > 0 {
+		c.fed, c.pending = true, 0 // what follows is said of the amplifier
+	}
+	a.Name, a.worded = name, true
+}
+
+// shouted reports whether the clause has no small letters but in units.
+func (c *clauseReading) shouted() bool {
+	return !slices.ContainsFunc(c.tokens, func(t token) bool {
+		return t.kind == wordToken && len([]rune(t.raw)) > 2 && t.raw != strings.ToUpper(t.raw)
+	})
+}
