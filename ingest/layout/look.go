@@ -293,6 +293,9 @@ func readLook(s string) look {
 		}
 	}
 	k |= ofClass(classOf(s)) | ofClass(classWithin(s)&(classDevice|classForeign|classCable|classHiZ|classMounting|classMaterial|classFloor))
+	if k&(lookJoint|lookAmp) != 0 {
+		k &^= lookMounting // "rack 1 out A" is no way to mount anything
+	}
 	return k
 }
 
