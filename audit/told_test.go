@@ -414,7 +414,7 @@ func TestRowOfARunFromTheLast(t *testing.T) {
 	head := []string{"channel,A1/1,volts=100; rated=480"}
 	one := append(slices.Clone(head), "loudspeaker,L1,count=10; tap=10; channel=A1/1; tags=a1|a2|a3|a4|a5|a6|a7|a8|a9|a10", "cable,C1,run=L1; length=40; count=10; area=0.75; reach=previous")
 	many := slices.Clone(head)
-	for _, n := range strings.Fields("1 2 3 4 5 6 7 8 9 10") {
+	for n := range strings.FieldsSeq("1 2 3 4 5 6 7 8 9 10") {
 		many = append(many, "loudspeaker,L"+n+",tap=10; channel=A1/1", "cable,C"+n+",run=L"+n+"; length=40; area=0.75; reach=previous")
 	}
 	a, b := resultOf(t, DefaultSettings(), one...), resultOf(t, DefaultSettings(), many...)
