@@ -7,6 +7,7 @@ import (
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -61,7 +62,7 @@ func (b *builder) controlText(r *row) controlMention {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
-	if parts := slashMark.Split(listMarks.ReplaceAllString(s.text, "/"), -1); len(parts) > 1 && b.areControls(parts) {
+	if parts := controlParts.Of(s.text, 0); len(parts) > 1 && b.areControls(parts) {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
@@ -98,6 +99,9 @@ func (b *builder) controlText(r *row) controlMention {
 	}
 	return c
 }
+
+// controlParts parts a list of controls, by slashes too, but not by words.
+var controlParts = remember.New(8192, func(text string, _ int) []string { return splitAll(listMarks.Split(text, -1), slashMark) })
 
 // areControls reports whether all of several names are tags of controls that
 // have rows of their own.

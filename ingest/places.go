@@ -9,6 +9,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -266,22 +267,8 @@ func (b *builder) listOfPlaces(s seen) *service {
 	if b.places.rooms[join.Parse(join.Room, s.text).Full] {
 		return &service{at: s, rooms: []string{s.text}}
 	}
-	for _, marks := range []*regexp.Regexp{listMarks, listWords, slashMark} {
-		var parts []string
-		for _, p := range listMarks.Split(s.text, -1) {
-			if marks == listMarks {
-				parts = append(parts, p)
-				continue
-			}
-			for _, q := range listWords.Split(p, -1) {
-				if marks == slashMark {
-					parts = append(parts, slashMark.Split(q, -1)...)
-				} else {
-					parts = append(parts, q)
-				}
-			}
-		}
-		parts = spread(parts, isZone)
+	for marks := byMarks; marks <= bySlashes; marks++ {
+		parts := spread(listParts.Of(s.text, marks), isZone)
 		if len(parts) < 2 {
 			continue
 		}
@@ -307,6 +294,34 @@ func (b *builder) listOfPlaces(s seen) *service {
 	return nil
 }
 
+// How a list of names is parted: by commas and the like; by words such as
+// "and" too; by slashes too.
+const (
+	byMarks = iota
+	byWords
+	bySlashes
+)
+
+// listParts parts a list of names. The parts are shared: they must not be changed.
+var listParts = remember.New(8192, func(text string, how int) []string {
+	parts := listMarks.Split(text, -1)
+	if how >= byWords {
+		parts = splitAll(parts, listWords)
+	}
+	if how >= bySlashes {
+		parts = splitAll(parts, slashMark)
+	}
+	return parts
+})
+
+func splitAll(list []string, at *regexp.Regexp) []string {
+	var out []string
+	for _, s := range list {
+		out = append(out, at.Split(s, -1)...)
+	}
+	return out
+}
+
 // spread replaces ranges of numbers ("zones 1-3") by what they stand for, where
 // both ends are names.
 func spread(parts []string, isName func(string) bool) []string {
@@ -316,7 +331,10 @@ func spread(parts []string, isName func(string) bool) []string {
 		if p == "" {
 			continue
 		}
-		m := numbersTo.FindStringSubmatch(p)
+		var m []string
+		if anyDigit(p) {
+			m = numbersTo.FindStringSubmatch(p)
+		}
 		if m == nil || !isName(m[1]+m[2]) || !isName(m[1]+m[3]) {
 			out = append(out, p)
 			continue

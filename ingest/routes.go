@@ -9,6 +9,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -104,7 +105,11 @@ func (b *builder) hearRoutes() {
 }
 
 // statements divides a note.
-func statements(text string) []string {
+func statements(text string) []string { return knownStatements.Of(text, 0) }
+
+var knownStatements = remember.New(4096, func(text string, _ int) []string { return divideNote(text) })
+
+func divideNote(text string) []string {
 	var out []string
 	for {
 		m := statementEnd.FindStringIndex(text)
@@ -145,12 +150,7 @@ func (b *builder) routesIn(s seen) []route {
 	var out []route
 	var waiting service
 	for _, segment := range segmentEnd.Split(text, -1) {
-		watts := seen{}
-		if m := wattsIn.FindStringSubmatchIndex(segment); m != nil {
-			watts = s
-			watts.text = segment[m[2]:m[3]]
-			segment = strings.TrimSpace(segment[:m[0]] + " " + segment[m[1]:])
-		}
+		watts, segment := cutWatts(s, segment)
 		if line, feed := b.lineFed(s, segment); feed != nil {
 			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, named: true, watts: watts})
 			continue
@@ -234,6 +234,9 @@ func (b *builder) fedBy(s seen) []route {
 
 // cutWatts takes a power out of a text.
 func cutWatts(s seen, text string) (watts seen, rest string) {
+	if !anyDigit(text) {
+		return seen{}, text
+	}
 	m := wattsIn.FindStringSubmatchIndex(text)
 	if m == nil {
 		return seen{}, text

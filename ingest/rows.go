@@ -156,7 +156,10 @@ func (t *table) has(f vocabulary.Field) bool { return len(t.byField[f]) > 0 }
 // that field that is not blank.
 func (r *row) own(f vocabulary.Field) seen {
 	var missing seen
-	for _, c := range r.t.byField[f] {
+	for _, c := range r.t.columns { // few: a look-up in byField takes longer
+		if c.Field != f {
+			continue
+		}
 		if r.service != nil && r.service.at.col == c && len(r.service.tags) > 0 {
 			continue // the tags of what it serves, whatever the header says
 		}
@@ -177,11 +180,11 @@ func (r *row) at(c *column) seen {
 	if v.How == schedule.NotHad || v.Cell == nil && v.Text == "" {
 		return seen{}
 	}
+	if v.Cell != nil && v.Cell.Kind == grid.NoValue {
+		return seen{missing: notation.MissingUnknown, cell: v.Cell, col: c, t: r.t, field: c.Field}
+	}
 	s := seen{text: v.Text, cell: v.Cell, col: c, t: r.t, field: c.Field,
 		source: schedule.Source{At: v.At, Written: v.Text, How: v.How, Because: v.Because}}
-	if v.Cell != nil && v.Cell.Kind == grid.NoValue {
-		return seen{missing: notation.MissingUnknown, source: schedule.Source{}, cell: v.Cell, col: c, t: r.t, field: c.Field}
-	}
 	if r.t.names != nil {
 		s.rename(r.t.names)
 	}

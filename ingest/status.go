@@ -155,6 +155,9 @@ var inBrackets = regexp.MustCompile(`[(\[]([^()\[\]]+)[)\]]`)
 
 // statusInBrackets is a sure status that stands in brackets: "store (spare)".
 func statusInBrackets(text string) schedule.Status {
+	if !strings.ContainsAny(text, "([") {
+		return schedule.Installed
+	}
 	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
 		if countWords(m[1]) > fewWords {
 			continue
@@ -177,6 +180,9 @@ var tapState = regexp.MustCompile(`^\s*(\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\
 // (spare - in store)". In "5 W (1 spare)" or "5 W, 2 W (removed)" the state is
 // that of some only: such a text is left whole, as is one without a state.
 func tapWithState(text string) (watts string, status schedule.Status) {
+	if !strings.ContainsAny(text, "([") {
+		return text, schedule.Installed
+	}
 	if m := tapState.FindStringSubmatch(text); m != nil {
 		if status := statusInBrackets(text); status != schedule.Installed {
 			return m[1], status

@@ -32,7 +32,11 @@ func (b *builder) totals() {
 // factorWritten finds a factor in a total's words: "incl. 20 %", "x 1.2".
 var factorWritten = regexp.MustCompile(`(?:(?:incl\.?|inkl\.?|including|mit|plus|\+|y compris|incluido|incl|compreso)\s*(\d{1,3}(?:[.,]\d+)?)\s*%)|(?:[x×*]\s*(1[.,]\d+))`)
 
-func factorIn(text string) float64 {
+func factorIn(text string) float64 { return factorsIn.Of(text, 0) }
+
+var factorsIn = remember.New(4096, func(s string, _ int) float64 { return readFactor(s) })
+
+func readFactor(text string) float64 {
 	m := factorWritten.FindStringSubmatch(join.Fold(text))
 	if m == nil {
 		return 0

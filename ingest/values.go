@@ -323,4 +323,11 @@ func itoa(n int) string { return strconv.Itoa(n) }
 
 func countWords(s string) int { return len(strings.Fields(s)) }
 
-func anyDigit(s string) bool { return strings.ContainsAny(s, "0123456789") }
+func anyDigit(s string) bool {
+	for i := range len(s) {
+		if '0' <= s[i] && s[i] <= '9' {
+			return true
+		}
+	}
+	return false
+}

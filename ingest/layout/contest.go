@@ -16,6 +16,17 @@ var fieldNumbers = sync.OnceValue(func() map[vocabulary.Field]int {
 	return m
 })
 
+// repeatableNumbers are the places of the repeatable fields in allFields.
+var repeatableNumbers = sync.OnceValue(func() []int {
+	var list []int
+	for j, f := range allFields() {
+		if repeatable[f] {
+			list = append(list, j)
+		}
+	}
+	return list
+})
+
 // kindWeights are how much each kind of table speaks for each field, in the order of allFields.
 var kindWeights = sync.OnceValue(func() map[Kind][]float64 {
 	m := make(map[Kind][]float64)
@@ -115,9 +126,9 @@ func (c *contest) weigh(i int, k Kind) {
 		full[a] -= 0.15
 	}
 	c.own[i], c.ownBy[i] = unknownGain, vocabulary.Unknown
-	for j, f := range allFields() {
-		if repeatable[f] && full[j] > c.own[i] {
-			c.own[i], c.ownBy[i] = full[j], f
+	for _, j := range repeatableNumbers() {
+		if full[j] > c.own[i] {
+			c.own[i], c.ownBy[i] = full[j], allFields()[j]
 		}
 	}
 }

@@ -351,7 +351,7 @@ func (s *sample) speak(f vocabulary.Field) float64 {
 		if s.running {
 			e += 0.6
 		}
-		if s.cells >= 2 && !slices.ContainsFunc(s.texts, reNumbered.MatchString) {
+		if s.cells >= 2 && !slices.ContainsFunc(s.texts, endsAsNumbersDo) {
 			e -= 0.5 // "Horn 15 W", "ceiling"
 		}
 		if s.tags >= 3 {

@@ -113,7 +113,7 @@ func (f *finder) isKey(c *grid.Cell, colon bool) bool {
 		return true
 	}
 	t := oneLine(text(c))
-	if len(t) > 40 || strings.ContainsAny(t, "0123456789") {
+	if len(t) > 40 || anyDigit(t) {
 		return false
 	}
 	return f.s.Header(t).Best().Score >= 0.75

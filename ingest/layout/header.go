@@ -137,7 +137,7 @@ func (f *finder) weigh(s *strip) {
 			continue
 		}
 		t := text(sl.cell)
-		if sl.cell.Kind != grid.String && sl.cell.Kind != grid.Error || strings.ContainsAny(t, "0123456789") {
+		if sl.cell.Kind != grid.String && sl.cell.Kind != grid.Error || anyDigit(t) {
 			s.data++
 		}
 	}
@@ -158,8 +158,8 @@ func promising(l *line, atBreak bool, known func(string) bool) bool {
 		if len(t) > 80 {
 			continue
 		}
-		digits := strings.ContainsAny(t, "0123456789")
-		if !digits || atBreak && reChOnly.MatchString(t) {
+		digits := anyDigit(t)
+		if !digits || atBreak && chOnly.Of(t, 0) {
 			words++
 		}
 		if !atBreak && !digits && known(oneLine(clean(t))) {
@@ -175,14 +175,14 @@ func promising(l *line, atBreak bool, known func(string) bool) bool {
 // contrast counts the columns of a strip in which words stand over figures, which is what a header looks like in any language.
 func contrast(s *strip, below []line) (columns int) {
 	for _, sl := range s.slots {
-		if sl.cell.Kind != grid.String || strings.ContainsAny(sl.cell.Text, "0123456789") || lookOf(sl.cell)&(lookDitto|lookMissing) != 0 {
+		if sl.cell.Kind != grid.String || anyDigit(sl.cell.Text) || lookOf(sl.cell)&(lookDitto|lookMissing) != 0 {
 			continue
 		}
 		figures, cells := 0, 0
 		for i := range below {
 			if c := below[i].at(sl.col); c != nil {
 				cells++
-				if c.Kind == grid.Number || c.Kind == grid.Date || strings.ContainsAny(c.Text, "0123456789") {
+				if c.Kind == grid.Number || c.Kind == grid.Date || anyDigit(c.Text) {
 					figures++
 				}
 			}

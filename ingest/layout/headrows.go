@@ -260,7 +260,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 	spread, matched := 0, 0
 	for _, s := range slots {
 		t := oneLine(text(s.cell))
-		if s.cell.Kind != grid.String || strings.Contains(t, ":") || len(t) > 50 || sectionField(t) != vocabulary.Unknown && strings.ContainsAny(t, "0123456789") {
+		if s.cell.Kind != grid.String || strings.Contains(t, ":") || len(t) > 50 || sectionField(t) != vocabulary.Unknown && anyDigit(t) {
 			return false
 		}
 		last := f.lastColumn(l.n, s.col)

@@ -69,7 +69,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		device := classWithin(label)&classDevice != 0
 		tag := reLabelTag.MatchString(label) && best < headerScore
 		switch {
-		case field != vocabulary.Unknown && (strings.ContainsAny(label, "0123456789") || reLettered.MatchString(label)) && field != vocabulary.Control && field != vocabulary.Amplifier:
+		case field != vocabulary.Unknown && (anyDigit(label) || reLettered.MatchString(label)) && field != vocabulary.Control && field != vocabulary.Amplifier:
 			votes[field]++
 			strong++
 		case watts && (device || len(strings.Fields(label)) > 1) || device && best < 0.9 && named != vocabulary.Quantity && len(strings.Fields(label)) > 1, tag:
@@ -84,7 +84,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			words++
 		case best < 0.9 && (named == vocabulary.Room || named == vocabulary.Zone || named == vocabulary.Building || named == vocabulary.Floor): // "Lecture Room" over counts is a room
 			words++
-		case best < headerScore && strings.ContainsAny(label, "0123456789"):
+		case best < headerScore && anyDigit(label):
 			words++
 		default:
 			continue

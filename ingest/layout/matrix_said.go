@@ -2,7 +2,6 @@ package layout
 
 import (
 	"fmt"
-	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
@@ -34,7 +33,7 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		words := oneLine(text(slots[0].cell))
 		h := f.s.Header(words)
 		best := h.Best()
-		if best.Score < headerScore || !saidOfPlaces[best.Field] || strings.ContainsAny(words, "0123456789") {
+		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
 			return false
 		}
 		if (best.Field == vocabulary.Control || best.Field == vocabulary.Amplifier) && lookOf(slots[1].cell)&lookNumber != 0 {

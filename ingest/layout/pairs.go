@@ -40,10 +40,10 @@ func lettered(h *heading) (metric, letter, label string) {
 		return "", "", ""
 	}
 	last := h.parts[len(h.parts)-1]
-	if m := reLetterMid.FindStringSubmatch(last); m != nil && sectionField(m[2]+" "+m[3]) == vocabulary.Circuit {
+	if m := letterMid.Of(last, 0); m != nil && sectionField(m[2]+" "+m[3]) == vocabulary.Circuit {
 		return vocabulary.Fold(m[4]), m[3], m[1]
 	}
-	if m := reLetterEnd.FindStringSubmatch(last); m != nil && (m[2] != "" || m[3] != "") {
+	if m := letterEnd.Of(last, 0); m != nil && (m[2] != "" || m[3] != "") {
 		metric = m[1]
 		label = last
 		if len(h.parts) > 1 {
@@ -52,7 +52,7 @@ func lettered(h *heading) (metric, letter, label string) {
 		return vocabulary.Fold(metric), strings.ToUpper(m[2] + m[3]), label
 	}
 	if len(h.parts) > 1 {
-		if m := reLetterEnd.FindStringSubmatch(h.parts[0]); m != nil && (m[2] != "" || m[3] != "") {
+		if m := letterEnd.Of(h.parts[0], 0); m != nil && (m[2] != "" || m[3] != "") {
 			return vocabulary.Fold(last), strings.ToUpper(m[2] + m[3]), h.parts[0]
 		}
 	}
@@ -183,7 +183,7 @@ func (p *pairing) written(h *heading, words string) string {
 			return part
 		}
 	}
-	if m := reLetterEnd.FindStringSubmatch(h.parts[len(h.parts)-1]); m != nil && vocabulary.Fold(m[1]) == words {
+	if m := letterEnd.Of(h.parts[len(h.parts)-1], 0); m != nil && vocabulary.Fold(m[1]) == words {
 		return m[1]
 	}
 	return words

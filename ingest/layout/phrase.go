@@ -48,7 +48,9 @@ var (
 )
 
 // phraseOf takes a description apart.
-func phraseOf(t string) phrase {
+func phraseOf(t string) phrase { return phrases.Of(t, 0) }
+
+func readPhrase(t string) phrase {
 	p := phrase{device: vocabulary.DeviceIn(t), same: classAhead(strings.Fields(vocabulary.Fold(t)))&classDitto != 0}
 	rest := t
 	if m := reSetAfter.FindStringSubmatchIndex(t); m != nil {
@@ -91,7 +93,7 @@ func placeIn(t string) string {
 	for _, re := range []*regexp.Regexp{rePlaceIn, rePlaceAt} {
 		for _, m := range re.FindAllStringSubmatch(t, -1) {
 			place := strings.TrimRight(strings.TrimSpace(m[1]), " .")
-			if !strings.ContainsAny(place, "0123456789") && vocabulary.DeviceIn(place) == vocabulary.NoDevice && !reFullPower.MatchString(m[0]) {
+			if !anyDigit(place) && vocabulary.DeviceIn(place) == vocabulary.NoDevice && !reFullPower.MatchString(m[0]) {
 				return place
 			}
 		}

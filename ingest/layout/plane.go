@@ -211,6 +211,9 @@ func written(c *grid.Cell) string {
 
 // clean trims space, also the unbreakable and the invisible kind.
 func clean(s string) string {
+	if n := len(s); n > 0 && '!' <= s[0] && s[0] <= '~' && '!' <= s[n-1] && s[n-1] <= '~' {
+		return s
+	}
 	return strings.Trim(s, " \t\r\n\v\f\u00a0\u200b\u202f\u2007\ufeff")
 }
 
@@ -239,4 +242,13 @@ func summary(slots []slot) string {
 		}
 	}
 	return b.String()
+}
+
+func anyDigit(s string) bool {
+	for i := range len(s) {
+		if '0' <= s[i] && s[i] <= '9' {
+			return true
+		}
+	}
+	return false
 }

@@ -67,14 +67,26 @@ func findProducts(cols []*heading) []product {
 // factor reads the number of a cell, with whatever stands around it: "(3)",
 // "x3", "@6W". Of taps and the one that is set, it is the last: "6/3 -> 3 W".
 func factor(t string) (float64, bool) {
+	read := factors.Of(t, 0)
+	return read.value, read.ok
+}
+
+// factorRead is what factor returns.
+type factorRead struct {
+	value float64
+	ok    bool
+}
+
+func readFactor(t string) factorRead {
 	if reTapSet.MatchString(t) {
 		t = t[strings.LastIndexFunc(strings.TrimRight(t, " wW"), func(r rune) bool { return (r < '0' || r > '9') && r != '.' && r != ',' })+1:]
 	}
 	i := strings.IndexAny(t, "0123456789")
 	if i < 0 || i > 6 {
-		return 0, false
+		return factorRead{}
 	}
-	return leadingNumber(t[i:])
+	value, ok := leadingNumber(t[i:])
+	return factorRead{value, ok}
 }
 
 // apply adds what the product says to the gains.

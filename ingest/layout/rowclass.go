@@ -141,7 +141,7 @@ func (b *bodyReader) countOfList(slots []slot, i int) bool {
 		return false
 	}
 	t := oneLine(text(slots[0].cell))
-	if _, ok := figure(slots[1].cell); !ok || strings.ContainsAny(t, "0123456789") || b.field(slots[1].col) == vocabulary.Tap {
+	if _, ok := figure(slots[1].cell); !ok || anyDigit(t) || b.field(slots[1].col) == vocabulary.Tap {
 		return false
 	}
 	best := b.f.s.Header(strings.TrimRight(t, ": ")).Best()
@@ -257,7 +257,7 @@ func (b *bodyReader) totalShape(slots []slot) bool {
 	for _, s := range slots {
 		if s.cell.Kind == grid.String {
 			t := text(s.cell)
-			if !strings.ContainsAny(t, "0123456789") && !isMissing(t) && !isDitto(t) && len(t) > 3 {
+			if !anyDigit(t) && !isMissing(t) && !isDitto(t) && len(t) > 3 {
 				words++
 			}
 			if b.field(s.col) == vocabulary.Tag && lookText(oneLine(t))&lookTag != 0 {

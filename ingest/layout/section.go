@@ -45,7 +45,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Control
 	case reAmp.MatchString(t):
 		return vocabulary.Amplifier
-	case reChOnly.MatchString(t), reJoint.MatchString(t):
+	case chOnly.Of(t, 0), joints.Of(t, 0):
 		return vocabulary.Channel
 	case reFloorWord.MatchString(t):
 		return vocabulary.Floor
@@ -82,7 +82,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	if output, place, ok := feederAndPlace(t); ok {
 		return []Fact{{Field: vocabulary.Channel, Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}
 	}
-	if reJoint.MatchString(t) {
+	if joints.Of(t, 0) {
 		return []Fact{{Field: vocabulary.Channel, Text: t, At: at, Cell: c}} // "A1 / channel 1" is one thing
 	}
 	var facts []Fact
@@ -95,7 +95,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 				last.Field = vocabulary.Channel
 				last.Text += " / " + part
 				return
-			case field == vocabulary.Unknown && feeders[last.Field] && !strings.ContainsAny(part, "0123456789"):
+			case field == vocabulary.Unknown && feeders[last.Field] && !anyDigit(part):
 				facts = append(facts, Fact{Text: part, At: at, Cell: c}) // the place that it feeds
 				return
 			case field == vocabulary.Unknown && !plainFields[last.Field] && !aboutList(part) && !f.isSubject(part) || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
@@ -173,7 +173,7 @@ func feederAndPlace(t string) (output, place string, ok bool) {
 			rest = rest[:last]
 		}
 		place = strings.Join(rest, " ")
-		return output, place, strings.ContainsFunc(place, unicode.IsLetter) && !strings.ContainsAny(place, "0123456789")
+		return output, place, strings.ContainsFunc(place, unicode.IsLetter) && !anyDigit(place)
 	}
 	return "", "", false
 }
@@ -281,11 +281,11 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	field := f.keyField(key)
 	watts := reLabelWatts.MatchString(value)
 	switch sect := sectionField(key); {
-	case sect != vocabulary.Unknown && strings.ContainsAny(key, "0123456789"):
+	case sect != vocabulary.Unknown && anyDigit(key):
 		field = sect // "Amp 1 = 70 V, 120 W"
 	case watts && reShortTag.MatchString(key) && reSeveral.MatchString(value):
 		field = vocabulary.Amplifier // "A1: 2 x 60 W"
-	case reShortTag.MatchString(key) && strings.ContainsAny(key, "0123456789"):
+	case reShortTag.MatchString(key) && anyDigit(key):
 		field = vocabulary.Unknown
 	}
 	if !watts && loose[field] && len(value) < 32 && reAnyVolts.MatchString(value) {
@@ -294,7 +294,7 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	if k := lookText(value); k&(lookGauge|lookCableWord) != 0 && k&(lookWatts|lookVolts) == 0 && cabled[field] {
 		field = vocabulary.CableType // "Runs: 12/2"
 	}
-	if field == vocabulary.Job && !strings.Contains(value, " ") && strings.ContainsAny(value, "0123456789") {
+	if field == vocabulary.Job && !strings.Contains(value, " ") && anyDigit(value) {
 		field = vocabulary.JobNo
 	}
 	return Fact{Field: field, Text: value, Key: key, At: at, Cell: c}

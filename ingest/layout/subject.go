@@ -69,15 +69,20 @@ const leastAmp = 80
 func (h *heading) ratesAmplifiers() bool {
 	n := 0
 	for _, t := range h.cells.texts {
-		m := reAmpRating.FindStringSubmatch(t)
-		if m == nil {
-			continue
-		}
-		if v, ok := plainNumber(m[1] + m[2]); ok && v >= leastAmp {
+		if ampRatings.Of(t, 0) {
 			n++
 		}
 	}
 	return n > 0 && 10*n >= 7*h.cells.cells
+}
+
+func ratesAmplifier(t string) bool {
+	m := reAmpRating.FindStringSubmatch(t)
+	if m == nil {
+		return false
+	}
+	v, ok := plainNumber(m[1] + m[2])
+	return ok && v >= leastAmp
 }
 
 // keyKinds are the fields that name the rows of tables about other things than loudspeakers.

@@ -17,6 +17,10 @@ type NamedSize struct{ Name, Size string }
 //
 // The error wraps ErrNotUnderstood for every other text.
 func ParseCableNote(s string, style Style) (CableNote, error) {
+	return knownCableNotes.of(s, int(style))
+}
+
+func parseCableNote(s string, style Style) (CableNote, error) {
 	const what = "note about cables"
 	text, err := prepare(what, s)
 	if err != nil {

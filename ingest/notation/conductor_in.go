@@ -17,6 +17,18 @@ var powerBehind = regexp.MustCompile(`(?i)^\s*(?:k?w|v|ohm|Ω|m|mm|cm|ft)(?:[^\p
 // words, "Two-core cable 2.5 mm², amplifier to output 2", and returns it with
 // the text around it. It returns false where there is none or several.
 func ConductorIn(s string, style Style) (c Conductor, rest string, ok bool) {
+	found := knownConductorsIn.Of(s, int(style))
+	return found.size, found.rest, found.ok
+}
+
+// conductorFound is what ConductorIn returns.
+type conductorFound struct {
+	size Conductor
+	rest string
+	ok   bool
+}
+
+func conductorIn(s string, style Style) (c Conductor, rest string, ok bool) {
 	text := Clean(s)
 	if len(text) > maxText {
 		return Conductor{}, "", false

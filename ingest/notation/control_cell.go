@@ -23,7 +23,9 @@ var (
 // ParseControlCell finds the name of a control, its rating and its place in a
 // text: "VC-1 (10 W) - Seed room", "R1 da 10 W", "behind attenuator T1, 12 W",
 // "35 W wall control". Words for a control in front of a tag are left out.
-func ParseControlCell(s string) ControlCell {
+func ParseControlCell(s string) ControlCell { return knownControlCells.Of(s, 0) }
+
+func parseControlCell(s string) ControlCell {
 	name := strings.Join(strings.Fields(strings.TrimRight(s, " :")), " ")
 	var p ControlCell
 	ahead := wattsAhead.FindStringSubmatch(name)
@@ -84,7 +86,9 @@ func IsControlWord(s string) bool {
 // each of several things: "one 10 W knob per booth", "je Kabine ein Regler". A
 // word that also means "by" or "for" does so behind "one" alone: "un
 // atténuateur par cabine", but not "par AT1".
-func OneForEach(s string) bool {
+func OneForEach(s string) bool { return knownOneForEach.Of(s, 0) }
+
+func oneForEach(s string) bool {
 	tokens := lex(Clean(s), Point)
 	if len(tokens) < 2 {
 		return false

@@ -24,6 +24,9 @@ const (
 // "s.o." is both a missing mark (French, sans objet) and a ditto mark (German,
 // siehe oben): Missing and Ditto both report it, and the language decides.
 func Missing(s string) (MissingKind, bool) {
+	if s != "" && isDigit(rune(s[0])) { // no mark starts with a figure
+		return MissingNone, false
+	}
 	m := knownMissings.Of(s, 0)
 	return m.kind, m.ok
 }
@@ -33,7 +36,7 @@ func parseMissing(s string) (MissingKind, bool) {
 	if text == "" {
 		return MissingBlank, true
 	}
-	if len(text) > 4*maxText || isDigit(rune(text[0])) { // no mark starts with a figure
+	if len(text) > 4*maxText || isDigit(rune(text[0])) {
 		return MissingNone, false
 	}
 	switch marks := strings.Map(dropSpace, text); {

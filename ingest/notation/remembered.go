@@ -26,6 +26,13 @@ var (
 		kind, ok := parseMissing(s)
 		return missingMark{kind, ok}
 	})
+	knownControlCells = remember.New(4096, func(s string, _ int) ControlCell { return parseControlCell(s) })
+	knownOneForEach   = remember.New(4096, func(s string, _ int) bool { return oneForEach(s) })
+	knownConductorsIn = remember.New(4096, func(s string, how int) conductorFound {
+		size, rest, ok := conductorIn(s, style(how))
+		return conductorFound{size, rest, ok}
+	})
+	knownCableNotes    = newMemory(4096, func(s string, how int) (CableNote, error) { return parseCableNote(s, style(how)) })
 	knownCountsInNames = remember.New(8192, func(s string, _ int) int { return countInName(s) })
 	knownTagLists      = memory[Tags]{remember.NewIf(8192, func(s string, _ int) outcome[Tags] {
 		list, err := parseTags(s)
