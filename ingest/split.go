@@ -121,7 +121,7 @@ func (t *table) fillRows(which []int) {
 // copyFor is the table for a further job.
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
-	n.tagCount, n.ranges, n.zoneOutputs, n.bothCount, n.runsRepeat, n.shared = nil, 0, nil, 0, 0, shared
+	n.tagCount, n.ranges, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.shared = nil, 0, nil, 0, 0, 0, shared
 	n.fillRows(which)
 	return &n
 }

@@ -31,8 +31,13 @@ var remarkFields = []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, voc
 // description or tag, in brackets behind a place, or in a section title.
 func (b *builder) statusOf(r *row) schedule.Status {
 	if status, said := columnStatus(r); said {
-		if s := r.own(vocabulary.Status); status == schedule.Installed && faulty(s.text) {
+		s := r.own(vocabulary.Status)
+		switch {
+		case status != schedule.Installed:
+		case faulty(s.text):
 			b.askFaulty(s)
+		case notation.MentionsStatus(s.text, notation.StatusToFit):
+			return b.toFit(r, s)
 		}
 		return status
 	}
@@ -95,6 +100,30 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 		return schedule.ByOthers, true
 	}
 	return schedule.Installed, said
+}
+
+// toFit is the state of a part that is to be fitted: in a list that tells it
+// from parts that are, it is not there yet; in one of a design it is new.
+func (b *builder) toFit(r *row, s seen) schedule.Status {
+	if !r.t.saysInstalled() {
+		return schedule.Installed
+	}
+	b.take(s, "status", "not yet installed", schedule.LikelierReading, "other rows say that they are installed")
+	return schedule.Future
+}
+
+// saysInstalled reports whether a row of the table is installed in so many words.
+func (t *table) saysInstalled() bool {
+	if t.installed == 0 {
+		t.installed = 1
+		for _, r := range t.rows {
+			if s := r.own(vocabulary.Status); notation.MentionsStatus(s.text, notation.StatusInstalled) {
+				t.installed = 2
+				break
+			}
+		}
+	}
+	return t.installed == 2
 }
 
 // statusInCell looks for a status in a cell that may say something else too. A

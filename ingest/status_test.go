@@ -1,7 +1,9 @@
 package ingest
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -92,6 +94,44 @@ func TestWordsThatMayBeStates(t *testing.T) {
 			}
 			if !slices.Equal(got, tt.want) || n != tt.asked {
 				t.Errorf("%v, %d questions; want %v, %d", got, n, tt.want, tt.asked)
+			}
+		})
+	}
+}
+
+// What is to be fitted is new where all is planned, and not there yet where
+// other rows say that they are; a year makes it plain. Common practice, no source.
+func TestToBeFitted(t *testing.T) {
+	for _, tt := range []struct {
+		name, states string // parted by slashes
+		want         string
+		taken        int
+	}{
+		{"all of a design", "à poser/existant/à poser", "installed installed installed", 0},
+		{"among installed ones", "montato/da montare/montato", "installed future installed", 1},
+		{"pending", "instalado/pendiente/quitado en 2021", "installed future removed", 1},
+		{"in a year", "neu/wird montiert 2027/Bestand", "installed future installed", 0},
+		{"there since", "ok/sinds 2018/te plaatsen in 2027", "installed installed future", 0},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			table := "room | tap[W] | status"
+			for i, s := range strings.Split(tt.states, "/") {
+				table += fmt.Sprintf("\nHall %d | 5 | %s", i, s)
+			}
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", table))
+			var got []string
+			for _, l := range j.Loudspeakers {
+				got = append(got, l.Status.String())
+			}
+			want(t, "states", got, strings.Fields(tt.want))
+			n := 0
+			for _, a := range j.Assumptions {
+				if a.Field == "status" {
+					n++
+				}
+			}
+			if n != tt.taken {
+				t.Errorf("%d assumptions on states, want %d", n, tt.taken)
 			}
 		})
 	}

@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 )
 
 // A look is what a cell looks like, apart from what its column means. A cell
@@ -205,6 +206,9 @@ func readLook(s string) look {
 		if letters >= 3 && utf8.RuneCountInString(s) >= 3 {
 			k |= lookRoom
 		}
+		if letters >= 4 && words <= 5 && saysState(s) {
+			k |= lookStatus
+		}
 		if letters == 1 && reLetter.MatchString(s) {
 			k |= lookLetter
 		}
@@ -293,10 +297,19 @@ func readLook(s string) look {
 		}
 	}
 	k |= ofClass(classOf(s)) | ofClass(classWithin(s)&(classDevice|classForeign|classCable|classHiZ|classMounting|classMaterial|classFloor))
+	if letters >= 4 && k&^(lookWords|lookRoom|lookModel) == 0 && saysState(s) {
+		k |= lookStatus // "retiré en 2019"
+	}
 	if k&(lookJoint|lookAmp) != 0 {
 		k &^= lookMounting // "rack 1 out A" is no way to mount anything
 	}
 	return k
+}
+
+// saysState reports whether a text begins with a sure word for what has become of a device.
+func saysState(s string) bool {
+	list := notation.Statuses(s)
+	return len(list) > 0 && list[0].Sure && strings.HasPrefix(s, list[0].Text)
 }
 
 func ofClass(c class) look {

@@ -1,9 +1,16 @@
 package notation
 
+import (
+	"regexp"
+	"slices"
+	"strings"
+)
+
 // A Status is what a schedule says has become of a device.
 type Status string
 
-// The states. Only installed, new, existing and relocated devices load a line.
+// The states. Only installed, new, existing and relocated devices load a line;
+// whether one that is to be fitted does depends on what the others are.
 const (
 	StatusNone      Status = ""
 	StatusInstalled Status = "installed"
@@ -13,6 +20,7 @@ const (
 	StatusSpare     Status = "spare"
 	StatusStandby   Status = "standby"
 	StatusFuture    Status = "future"
+	StatusToFit     Status = "to fit" // new in a design, not yet there in a list of what is
 	StatusRemoved   Status = "removed"
 	StatusByOthers  Status = "by others"
 	StatusFaulty    Status = "faulty" // still there: it may load the line or not
@@ -20,18 +28,27 @@ const (
 
 // byConsequence orders the states: where several are written, the first counts.
 var byConsequence = []Status{
-	StatusRemoved, StatusByOthers, StatusFuture, StatusSpare, StatusStandby, StatusFaulty, StatusRelocated, StatusNew, StatusExisting, StatusInstalled,
+	StatusRemoved, StatusByOthers, StatusFuture, StatusSpare, StatusStandby, StatusFaulty, StatusToFit, StatusRelocated, StatusNew, StatusExisting, StatusInstalled,
 }
 
 // Statuses finds status words in a text, in order; Kind holds a Status. A
 // letter in brackets, "(E)", or alone in the cell is a mention that is not
-// sure.
+// sure. What is to be done in a year that is named is StatusFuture.
 func Statuses(s string) []Mention {
 	return knownStatusMentions.Of(s, 0)
 }
 
+// yearBehind finds the year in which something is to happen: "à poser en 2027".
+var yearBehind = regexp.MustCompile(`^\D{0,12}\b(?:19|20)\d\d\b`)
+
 func parseStatuses(s string) []Mention {
 	out := words("status").mentions(s)
+	for i := range out {
+		planned := out[i].Kind == string(StatusToFit) || out[i].Kind == string(StatusFuture)
+		if _, rest, ok := strings.Cut(Clean(s), out[i].Text); planned && ok && yearBehind.MatchString(rest) {
+			out[i].Kind, out[i].Sure = string(StatusFuture), true
+		}
+	}
 	tokens := lexCodes(Clean(s))
 	for i, t := range tokens {
 		if t.kind != wordToken {
@@ -63,6 +80,11 @@ func StatusOf(s string) (status Status, sure bool) {
 		}
 	}
 	return StatusNone, false
+}
+
+// MentionsStatus reports whether a text mentions a status without denying it.
+func MentionsStatus(s string, status Status) bool {
+	return slices.ContainsFunc(Statuses(s), func(m Mention) bool { return m.Kind == string(status) && !m.Negated })
 }
 
 // The kinds of emergency mention.

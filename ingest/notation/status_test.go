@@ -31,6 +31,8 @@ func TestStatusOf(t *testing.T) {
 		{"boxed, 2 off", StatusSpare, true}, {"LOOSE ON SHELF", StatusSpare, true}, {"HP en caisse", StatusSpare, true}, {"a magazzino", StatusSpare, true}, {"heads in the store", StatusNone, false},
 		{"6 no. path lights - not ours", StatusByOthers, true}, {"werkplaats van derden", StatusByOthers, true}, {"di terzi", StatusByOthers, true},
 		{"not out of use", StatusNone, false}, {"nicht stillgelegt", StatusNone, false}, {"non ritirato", StatusNone, false}, {"pas retiré", StatusNone, false}, {"niet verwijderd", StatusNone, false}, {"not boxed", StatusNone, false}, {"sin retirar", StatusNone, false},
+		{"to be hung", StatusToFit, true}, {"wird montiert", StatusToFit, true}, {"à poser", StatusToFit, true}, {"da montare", StatusToFit, true}, {"se colocará", StatusToFit, true}, {"te plaatsen", StatusToFit, true}, {"pendiente", StatusToFit, true},
+		{"à poser en 2027", StatusFuture, true}, {"kommt 2027", StatusFuture, true}, {"se montará en 2027", StatusFuture, true}, {"prévu 2028", StatusFuture, true}, {"posé en 2019", StatusInstalled, true}, {"retiré en 2019", StatusRemoved, true}, {"abgebaut 2020", StatusRemoved, true},
 		{"", StatusNone, false}, {"horn", StatusNone, false}, {"Newton", StatusNone, false}, {"LS-1", StatusNone, false},
 	} {
 		if got, sure := StatusOf(tt.in); got != tt.want || sure != tt.sure {

@@ -65,17 +65,33 @@ func addRow(out map[string]*lexicon, row []string) {
 		l = &lexicon{phrases: map[string]entry{}}
 		out[class] = l
 	}
-	for text := range strings.SplitSeq(words, "|") {
-		key, n := phraseKey(text)
-		if n == 0 {
-			continue // a phrase of marks only, such as "?"
+	for pattern := range strings.SplitSeq(words, "|") {
+		for _, text := range spelledOut(pattern) {
+			key, n := phraseKey(text)
+			if n == 0 {
+				continue // a phrase of marks only, such as "?"
+			}
+			if _, known := l.phrases[key]; known {
+				continue // the first row wins: languages share words
+			}
+			l.phrases[key] = entry{kind: kind, sure: sure}
+			l.longest = max(l.longest, n)
 		}
-		if _, known := l.phrases[key]; known {
-			continue // the first row wins: languages share words
-		}
-		l.phrases[key] = entry{kind: kind, sure: sure}
-		l.longest = max(l.longest, n)
 	}
+}
+
+// spelledOut are the phrases that a pattern stands for: "to {fit/hang}" is "to fit" and "to hang".
+func spelledOut(pattern string) []string {
+	before, rest, ok := strings.Cut(pattern, "{")
+	choices, after, closed := strings.Cut(rest, "}")
+	if !ok || !closed {
+		return []string{pattern}
+	}
+	var out []string
+	for choice := range strings.SplitSeq(choices, "/") {
+		out = append(out, spelledOut(before+choice+after)...)
+	}
+	return out
 }
 
 // phraseKey returns the folded words of a phrase joined by spaces, and their number.
