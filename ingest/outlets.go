@@ -220,8 +220,10 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				o.rating.text = m[1]
 				continue
 			}
-			feed := b.feedIn(s, part)
-			if feed == nil || notation.KeyOf(part).Kind == notation.KeyLine {
+			named := &outlet{}
+			name := named.cutRating(part, s) // "amplifier V1 2 x 60 W"
+			feed := b.feedIn(s, name)
+			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
 				continue
 			}
 			if feed.amp != "" && o.amp == "" {
@@ -229,6 +231,13 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			}
 			if len(feed.channels) > 0 && len(o.channels) == 0 {
 				o.channels, o.bridged = feed.channels, feed.bridged
+			}
+			switch {
+			case !named.rating.had():
+			case len(feed.channels) > 0:
+				o.rating = named.rating
+			default:
+				o.ampRated = named.rating
 			}
 		}
 		if o.amp != "" {

@@ -73,6 +73,9 @@ func (b *builder) titlesAbove() []*layout.Fact {
 	for i := range b.facts {
 		f := &b.facts[i]
 		top, table := first[f.At.Sheet]
+		if i > 0 && f.Field == vocabulary.Unknown && b.facts[i-1].Field == vocabulary.Amplifier && b.facts[i-1].At == f.At {
+			continue // "Amp 1 = 250 W (pitch)": what it feeds
+		}
 		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
 			out = append(out, f)
 		}

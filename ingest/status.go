@@ -55,8 +55,12 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		}
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room} {
-		if s := r.own(f); s.source.How == schedule.Stated && spareWord(s.text) { // in place of a room
+		s := r.own(f)
+		if s.source.How == schedule.Stated && spareWord(s.text) { // in place of a room
 			return sureStatus(s.text)
+		}
+		if status := stateAhead(s.text, unfed(r)); s.source.How == schedule.Stated && status != schedule.Installed {
+			return status
 		}
 	}
 	if r.title != nil && r.title.Field == vocabulary.Status {
@@ -222,13 +226,30 @@ func tapWithState(text string) (watts string, status schedule.Status) {
 
 // statusAhead is a sure status with which a text begins, apart from the rest:
 // "Spare - on the shelf".
-func statusAhead(text string) schedule.Status {
+func statusAhead(text string) schedule.Status { return stateAhead(text, false) }
+
+// unfed reports whether a row names nothing that feeds it, where its list has
+// columns for that.
+func unfed(r *row) bool {
+	list := false
+	for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit} {
+		list = list || r.t.has(f)
+		if r.own(f).had() {
+			return false
+		}
+	}
+	return list
+}
+
+// stateAhead is statusAhead, with words that have other meanings too if any is
+// set: "Lager (Keller)" is a room, unless nothing feeds what is there.
+func stateAhead(text string, any bool) schedule.Status {
 	head, _, ok := cutAny(text, " - ", " – ", ": ", ", ", "; ", " (")
 	if !ok {
 		return schedule.Installed
 	}
 	for _, m := range notation.Statuses(head) {
-		if status, known := statuses[m.Kind]; known && m.Sure && strings.EqualFold(m.Text, head) {
+		if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
 			return status
 		}
 	}

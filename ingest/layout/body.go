@@ -166,7 +166,7 @@ func (b *bodyReader) emit() {
 	for _, n := range b.d.above {
 		for _, l := range b.f.p.within(n, n) {
 			feeds := false // the line names an output, and behind it the place that it feeds
-			for _, fact := range b.f.titleFacts(&l, b.d.from, b.d.to) {
+			for _, fact := range b.fedPlaces(b.f.titleFacts(&l, b.d.from, b.d.to)) {
 				if level[fact.Field] > 1 || feeds && fact.Field == vocabulary.Unknown && fact.Key == "" {
 					stack = append(stack, fact)
 				}
@@ -198,7 +198,7 @@ func (b *bodyReader) emit() {
 			if len(bl.slots) > 1 && b.field(bl.slots[0].col) == vocabulary.Item {
 				from = bl.slots[1].col
 			}
-			facts := b.f.titleFacts(bl.l, from, b.d.to)
+			facts := b.fedPlaces(b.f.titleFacts(bl.l, from, b.d.to))
 			for j := range facts {
 				if facts[j].Field == vocabulary.Unknown && facts[j].Key == "" && !b.f.isHeading(facts[j].Text) {
 					facts[j].Field = plain

@@ -90,13 +90,14 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	add := func(field vocabulary.Field, part string) {
 		if n := len(facts); n > 0 {
 			last := &facts[n-1]
+			_, verb, place := cutFeeds(part, 0)
 			switch {
 			case last.Field == vocabulary.Amplifier && field == vocabulary.Channel:
 				last.Field = vocabulary.Channel
 				last.Text += " / " + part
 				return
-			case field == vocabulary.Unknown && feeders[last.Field] && !anyDigit(part):
-				facts = append(facts, Fact{Text: part, At: at, Cell: c}) // the place that it feeds
+			case field == vocabulary.Unknown && feeders[last.Field] && (verb != "" || !anyDigit(part)):
+				facts = append(facts, Fact{Text: place, Key: verb, At: at, Cell: c}) // the place that it feeds
 				return
 			case field == vocabulary.Unknown && !plainFields[last.Field] && !aboutList(part) && !f.isSubject(part) || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
 				last.Text += " - " + part
@@ -142,6 +143,11 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1], At: at, Cell: c})
 			continue
 		}
+		if output, verb, place := cutFeeds(part, 1); verb != "" && feeders[field] { // "Amp B feeds the stands"
+			add(field, output)
+			facts = append(facts, Fact{Text: place, Key: verb, At: at, Cell: c})
+			continue
+		}
 		add(field, part)
 	}
 	if len(facts) == 1 && len(lead) == 0 && !plainFields[facts[0].Field] && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
@@ -154,6 +160,23 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		facts = []Fact{{Text: t, At: at, Cell: c}}
 	}
 	return facts
+}
+
+// cutFeeds parts a text such as "Amp B feeds the stands" at its verb, with at
+// least so many words before it; the verb is "" where it has none.
+func cutFeeds(t string, before int) (output, verb, places string) {
+	words := strings.Fields(t)
+	for i := before; i < len(words)-1; i++ {
+		for n := min(3, len(words)-1-i); n > 0; n-- {
+			if verb := strings.Join(words[i:i+n], " "); classOf(verb)&classFeeds != 0 {
+				return strings.Join(words[:i], " "), verb, strings.Join(words[i+n:], " ")
+			}
+		}
+		if before == 0 {
+			break
+		}
+	}
+	return t, "", t
 }
 
 // feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"

@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"slices"
+
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -34,6 +36,24 @@ func (b *bodyReader) plainField(above []Fact) vocabulary.Field {
 		return vocabulary.Room
 	}
 	return vocabulary.Unknown
+}
+
+// fedPlaces settles what titles say that an output feeds, "feeds rink and
+// stands": it names the place of rows that name none themselves, and is a remark
+// on the output above rows that do.
+func (b *bodyReader) fedPlaces(facts []Fact) []Fact {
+	placed := slices.ContainsFunc(b.t.Columns, func(c Column) bool { return c.Field == vocabulary.Zone || c.Field == vocabulary.Room })
+	out := facts[:0]
+	for _, fact := range facts {
+		if fact.Field == vocabulary.Unknown && classOf(fact.Key)&classFeeds != 0 {
+			if placed {
+				continue
+			}
+			fact.Key = ""
+		}
+		out = append(out, fact)
+	}
+	return out
 }
 
 // push puts the facts of a title on the stack of sections. A title replaces

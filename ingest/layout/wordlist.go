@@ -37,12 +37,13 @@ const (
 	classPiece
 	classNoPiece
 	classBlank
+	classFeeds
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank}
+	"later": classLater, "earlier": classEarlier, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {

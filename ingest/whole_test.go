@@ -1,0 +1,72 @@
+package ingest
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
+)
+
+// wholeJob reads drawn sheets as the file of one job: a line a row, cells parted
+// by "|", a number a number cell; a line "## Name" begins a sheet.
+func wholeJob(t *testing.T, drawing string) *schedule.Job {
+	t.Helper()
+	book := &grid.Book{File: "job.xlsx"}
+	var s *grid.Sheet
+	for l := range strings.SplitSeq(strings.Trim(drawing, "\n"), "\n") {
+		if name, ok := strings.CutPrefix(strings.TrimSpace(l), "## "); ok || s == nil {
+			s = &grid.Sheet{Name: "Sheet1"}
+			book.Sheets = append(book.Sheets, s)
+			if ok {
+				s.Name = name
+				continue
+			}
+		}
+		row := grid.Row{Number: 1}
+		if n := len(s.Rows); n > 0 {
+			row.Number = s.Rows[n-1].Number + 1
+		}
+		for i, text := range strings.Split(l, "|") {
+			if text = strings.TrimSpace(text); text == "" {
+				continue
+			}
+			c := grid.Cell{Col: i + 1, Kind: grid.String, Text: text}
+			if v, err := strconv.ParseFloat(text, 64); err == nil {
+				c.Kind, c.Number = grid.Number, v
+			}
+			row.Cells = append(row.Cells, c)
+		}
+		s.Rows = append(s.Rows, row)
+	}
+	f := Read(book, Options{})
+	if len(f.Jobs) != 1 {
+		t.Fatalf("%d jobs: %s %s", len(f.Jobs), f.Kind, f.Reason)
+	}
+	return f.Jobs[0]
+}
+
+// ratedOutputs lists the outputs of a job with their ratings.
+func ratedOutputs(j *schedule.Job) []string {
+	var out []string
+	for _, c := range j.Channels {
+		out = append(out, c.Label()+" "+show(c.Rated)+" W")
+	}
+	return out
+}
+
+// zoned lists the zones of loudspeakers in order.
+func zoned(j *schedule.Job) []string {
+	var out []string
+	for _, l := range j.Loudspeakers {
+		name := ""
+		if l.Zone != nil {
+			name = l.Zone.Name
+		}
+		out = append(out, name)
+	}
+	return out
+}
+
+func joinAll(list []string) string { return strings.Join(list, ", ") }
