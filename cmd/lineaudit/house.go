@@ -178,3 +178,13 @@ func liesBelow(folder, file string) bool {
 	}
 	return false
 }
+
+// samePlace reports whether two paths lead to one file or folder.
+func samePlace(a, b string) bool {
+	x, err := os.Stat(a)
+	if err != nil {
+		return false
+	}
+	y, err := os.Stat(b)
+	return err == nil && os.SameFile(x, y)
+}

@@ -5,6 +5,8 @@ import (
 	"crypto/sha256"
 	"errors"
 	"fmt"
+	"slices"
+	"strings"
 	"sync"
 	"sync/atomic"
 	"time"
@@ -16,6 +18,7 @@ import (
 	"lineaudit/ingest/grid/source"
 	"lineaudit/report"
 	"lineaudit/report/marked"
+	"lineaudit/report/stage"
 )
 
 // A pipeline is one run over an archive.
@@ -25,14 +28,15 @@ type pipeline struct {
 	limits   *audit.Settings
 	reading  source.Options
 	files    []source.File
-	shelf    *report.Shelf // nil: results stay whole
-	outcomes []report.File // one slot for each file: no lock, no order of arrival
+	earlier  []source.Results // results of earlier runs among them, left out
+	shelf    *report.Shelf    // nil: results stay whole
+	outcomes []report.File    // one slot for each file: no lock, no order of arrival
 }
 
 // prepare reads the house book and lists the files. Without a pipeline the
 // code is what to end with.
 func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
-	p := &pipeline{set: set, reading: source.Options{Encoding: set.encoding, Limits: set.limits, TimeLimit: set.timeLimit}}
+	p := &pipeline{set: set, reading: source.Options{Encoding: set.encoding, Limits: set.limits, TimeLimit: set.timeLimit, Results: stage.Results}}
 	if set.out != "" {
 		p.reading.Exclude = append(p.reading.Exclude, set.out)
 	}
@@ -61,10 +65,33 @@ func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
 	case err != nil:
 		return nil, wrong(s, err)
 	case len(listing.Files) == 0:
-		return nil, failed(s, fmt.Errorf("no file to read below %v", set.paths))
+		return nil, failed(s, nothingToRead(set, listing))
 	}
-	p.files = listing.Files
+	p.files, p.earlier = listing.Files, listing.Results
 	return p, done
+}
+
+// nothingToRead says why there is no file to read below the paths that were named.
+func nothingToRead(set *settings, l *source.Listing) error {
+	text := "no file to read in " + strings.Join(set.paths, ", ")
+	switch {
+	case len(l.Results) > 0:
+		text += ": results of an earlier audit are left out; name the folder of the schedules"
+	case slices.ContainsFunc(set.paths, func(path string) bool { return set.out != "" && samePlace(path, set.out) }):
+		text += ": results go to it and are never read; name another folder with --out"
+	case len(l.Skipped) > 0:
+		text += fmt.Sprintf(": %s, %s", l.Skipped[0].Name, l.Skipped[0].Reason)
+	}
+	return errors.New(text)
+}
+
+// leftOut lists folders with results of earlier runs among the files, each as
+// one that is no schedule.
+func (p *pipeline) leftOut() (out []report.File) {
+	for _, r := range p.earlier {
+		out = append(out, report.File{Name: r.Folder, Kind: report.NotSchedule, Reason: fmt.Sprintf("%s of an earlier audit, left out", report.Plural(r.Files, "result"))})
+	}
+	return out
 }
 
 // each runs a step for every index, on as many workers as the flags say. It
@@ -189,6 +216,9 @@ func (p *pipeline) interpret(ctx context.Context, book *grid.Book) (read *ingest
 			read = &ingest.File{Name: book.File, Kind: ingest.Unreadable, Reason: fmt.Sprintf("the reader failed on it (%v); please report the file", v)}
 		}
 	}()
+	if report.IsResult(book) {
+		return &ingest.File{Name: book.File, Kind: ingest.NotASchedule, Reason: "a result of an earlier audit, no schedule"}
+	}
 	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units, Stop: func() error {
 		if err := ended(ctx); err != nil {
 			return errors.New(told(err))
@@ -207,7 +237,7 @@ func ended(ctx context.Context) error {
 
 // audit ranks the results and gathers what the reports need.
 func (p *pipeline) audit() *report.Audit {
-	a := &report.Audit{Files: p.outcomes, For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade, Shelf: p.shelf}
+	a := &report.Audit{Files: append(p.outcomes, p.leftOut()...), For: p.set.reader, Date: p.set.date, Version: version, House: p.set.house, Shown: p.set.grade, Shelf: p.shelf}
 	a.Archive = audit.Rank(a.Results())
 	return a
 }

@@ -9,6 +9,7 @@ import (
 	"lineaudit/audit"
 	"lineaudit/report"
 	"lineaudit/report/data"
+	"lineaudit/report/stage"
 	"lineaudit/report/terminal"
 )
 
@@ -75,6 +76,9 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 	p, code := prepare(ctx, set, s)
 	if p == nil {
 		return code
+	}
+	if err := stage.Free(set.out, resultNames()); err != nil {
+		return failed(s, err) // told before the work, not after it
 	}
 	dispositions, err := readDispositions(ctx, set)
 	if err != nil {

@@ -224,6 +224,62 @@ func TestOutputInsideTheArchive(t *testing.T) {
 	}
 }
 
+// Results of earlier audits that lie among the schedules are not audited as
+// schedules: neither the folder of a run, nor copies of its files.
+func TestResultsAmongTheSchedules(t *testing.T) {
+	dir := folder(t, map[string]string{"jobs/job.csv": job})
+	first := filepath.Join(dir, "review")
+	if code, stdout, stderr := called(dir, "--out", first); code != done {
+		t.Fatal(stdout, stderr)
+	}
+	for _, name := range []string{"audit.xlsx", "loudspeakers.csv", "controls.csv", "findings.csv", "house-todo.xlsx"} {
+		b, err := os.ReadFile(filepath.Join(first, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(filepath.Join(dir, "jobs", "copy of "+name), b, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	code, stdout, stderr := called(dir, "--out", filepath.Join(t.TempDir(), "out"))
+	if text := strings.Join(strings.Fields(stdout), " "); code != done || !strings.Contains(text, "1 job at 1 site in 7 files (6 files no schedule): 0 danger, 1 fault") ||
+		!strings.Contains(text, "review not-a-schedule: 17 results of an earlier audit, left out") {
+		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
+	}
+	for _, tt := range []struct {
+		args []string
+		want string
+	}{
+		{[]string{first, "--out", filepath.Join(t.TempDir(), "out")}, "results of an earlier audit are left out"},
+		{[]string{first, "--out", first}, "results go to it and are never read"},
+		{[]string{t.TempDir(), "--out", filepath.Join(t.TempDir(), "out")}, "no file to read in "},
+	} {
+		if code, stdout, stderr := called(tt.args...); code != incomplete || !strings.Contains(stderr, tt.want) || strings.Contains(stderr, "[") {
+			t.Errorf("%v: exit code %d\n%s%s", tt.args, code, stdout, stderr)
+		}
+	}
+}
+
+// What somebody typed into the output folder stops a run before it reads anything.
+func TestWorkInTheOutputFolderIsKept(t *testing.T) {
+	dir := folder(t, map[string]string{"job.csv": job})
+	out := folder(t, map[string]string{"zones.csv": "mine"})
+	code, stdout, stderr := called(dir, "--out", out)
+	if b, _ := os.ReadFile(filepath.Join(out, "zones.csv")); string(b) != "mine" || code != incomplete || !strings.Contains(stderr, "zones.csv is no result of lineaudit") {
+		t.Errorf("exit code %d, zones.csv reads %q\n%s%s", code, b, stdout, stderr)
+	}
+	os.Remove(filepath.Join(out, "zones.csv"))
+	if code, stdout, stderr := called(dir, "--out", out); code != done {
+		t.Fatal(stdout, stderr)
+	}
+	todo := filepath.Join(out, "house-todo.xlsx")
+	os.WriteFile(todo, []byte("filled in"), 0o644)
+	code, stdout, stderr = called(dir, "--out", out)
+	if b, _ := os.ReadFile(todo); string(b) != "filled in" || code != incomplete || !strings.Contains(stderr, "house-todo.xlsx was changed since") {
+		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
+	}
+}
+
 func TestHouseBookIsWrittenOnceAndReadBack(t *testing.T) {
 	name := filepath.Join(t.TempDir(), "house.xlsx")
 	if code, _, stderr := called("house", name); code != done {

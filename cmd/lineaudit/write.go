@@ -71,6 +71,15 @@ func write(ctx context.Context, p *pipeline, a *report.Audit) (err error) {
 	return out.Commit()
 }
 
+// resultNames are the files that every run writes.
+func resultNames() []string {
+	names := []string{"findings.json", "audit.xlsx", "audit.html", "house-todo.xlsx"}
+	for _, t := range (&report.Audit{Archive: audit.Rank(nil)}).Tables() {
+		names = append(names, t.Name+".csv")
+	}
+	return names
+}
+
 // put writes one file of the output folder.
 func put(out *stage.Stage, name string, fill func(io.Writer) error) error {
 	path, err := out.Path(name)

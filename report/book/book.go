@@ -90,7 +90,7 @@ func (b *builder) build() error {
 	if err := b.summary(); err != nil {
 		return fmt.Errorf("sheet \"Summary\": %w", err)
 	}
-	return b.file.SetDocProps(&excelize.DocProperties{Title: "Audit of loudspeaker lines", Creator: "lineaudit", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"})
+	return b.file.SetDocProps(&excelize.DocProperties{Title: report.Title, Creator: "lineaudit", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"})
 }
 
 // page sets up printing: A4 (a printer fits it to Letter), as wide as the

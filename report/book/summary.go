@@ -36,7 +36,7 @@ func (b *builder) summary() error {
 	if err := f.SetSheetView(summarySheet, -1, &excelize.ViewOptions{ShowGridLines: &hide}); err != nil {
 		return err
 	}
-	b.put(1, 1, summaryColumns, b.styles.title, "Audit of loudspeaker lines", 26)
+	b.put(1, 1, summaryColumns, b.styles.title, report.Title, 26)
 	b.wrapped(2, b.styles.noteWrapped, a.Counted())
 	b.wrapped(3, b.styles.noteWrapped, b.colophon())
 	b.tiles(5)

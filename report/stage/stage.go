@@ -3,7 +3,6 @@
 package stage
 
 import (
-	"bufio"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -11,11 +10,7 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
-	"strings"
 )
-
-// manifest lists what a run wrote, so that the next one can take away what it no longer writes and nothing else.
-const manifest = ".lineaudit"
 
 // A Stage is an output folder that is being written.
 type Stage struct {
@@ -87,12 +82,18 @@ func (s *Stage) Commit() error {
 		}
 	}
 	mixed := s.noted() // of a run that did not finish: not to be returned to
-	old := append(s.manifest(), mixed...)
+	if err := s.free(s.written, mixed); err != nil {
+		return fmt.Errorf("output folder: %w; nothing was changed", err)
+	}
+	old := mixed
+	for _, e := range s.manifest() {
+		old = append(old, e.name)
+	}
 	if err := errors.Join(s.writeManifest(), s.note(old)); err != nil {
 		return fmt.Errorf("output folder: %w", err)
 	}
 	var m moves
-	for _, name := range append(slices.Clone(s.written), manifest) {
+	for _, name := range append(slices.Clone(s.written), Manifest) {
 		if err := s.place(&m, name); err != nil {
 			m.undo()
 			if len(mixed) == 0 {
@@ -195,24 +196,4 @@ func (s *Stage) refuseInput(dest string) error {
 		}
 	}
 	return nil
-}
-
-func (s *Stage) manifest() []string {
-	b, err := os.ReadFile(s.dest(manifest))
-	if err != nil {
-		return nil
-	}
-	return strings.Split(strings.TrimSpace(string(b)), "\n")
-}
-
-func (s *Stage) writeManifest() error {
-	f, err := os.Create(filepath.Join(s.tmp, manifest))
-	if err != nil {
-		return err
-	}
-	w := bufio.NewWriter(f)
-	for _, name := range s.written {
-		fmt.Fprintln(w, name)
-	}
-	return errors.Join(w.Flush(), f.Close())
 }

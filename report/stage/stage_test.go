@@ -1,6 +1,7 @@
 package stage_test
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -72,6 +73,54 @@ func TestNextRunTakesAwayOnlyItsOwn(t *testing.T) {
 	}
 	if got, want := names(t, out), []string{".lineaudit", "findings.csv", "my notes.txt"}; !slices.Equal(got, want) {
 		t.Errorf("got %v, want %v", got, want)
+	}
+}
+
+// What somebody else put into the folder, and what somebody changed there, is
+// neither written over nor taken away.
+func TestWorkOfOthersIsKept(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		file    string // that somebody writes into the folder
+		changed bool
+	}{
+		{"a file that was there before", "zones.csv", false},
+		{"a result that somebody filled in", "audit.xlsx", true},
+		{"a result of no further use that somebody filled in", "marked/old.xlsx", true},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			out := filepath.Join(t.TempDir(), "out")
+			first, _ := stage.New(out, nil)
+			write(t, first, "audit.xlsx", "1")
+			write(t, first, "marked/old.xlsx", "1")
+			if err := first.Commit(); err != nil {
+				t.Fatal(err)
+			}
+			mine := filepath.Join(out, filepath.FromSlash(tt.file))
+			os.WriteFile(mine, []byte("typed by hand"), 0o644)
+			second, _ := stage.New(out, nil)
+			write(t, second, "audit.xlsx", "2")
+			write(t, second, "zones.csv", "2")
+			var taken *stage.Taken
+			if err := second.Commit(); !errors.As(err, &taken) || taken.Path != mine || taken.Changed != tt.changed {
+				t.Errorf("error %v", err)
+			}
+			if err := stage.Free(out, []string{"audit.xlsx", "zones.csv"}); !errors.As(err, &taken) || taken.Path != mine {
+				t.Errorf("told before the run: %v", err)
+			}
+			if b, _ := os.ReadFile(mine); string(b) != "typed by hand" {
+				t.Errorf("%s now reads %q", tt.file, b)
+			}
+			if got := names(t, out); slices.Contains(got, stage.Unfinished) {
+				t.Errorf("left: %v", got)
+			}
+			os.Rename(mine, filepath.Join(t.TempDir(), "mine"))
+			third, _ := stage.New(out, nil)
+			write(t, third, "audit.xlsx", "3")
+			if err := third.Commit(); err != nil {
+				t.Errorf("after it was moved away: %v", err)
+			}
+		})
 	}
 }
 

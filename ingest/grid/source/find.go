@@ -30,7 +30,7 @@ func Find(ctx context.Context, paths []string, opt Options) (*Listing, error) {
 
 // find is Find with the function that lists a folder, in whatever order.
 func find(ctx context.Context, paths []string, opt Options, readDir func(string) ([]fs.DirEntry, error)) (*Listing, error) {
-	w := &walker{ctx: ctx, lim: opt.limits(), readDir: readDir, seen: map[string]bool{}, exclude: map[string]bool{}}
+	w := &walker{ctx: ctx, lim: opt.limits(), readDir: readDir, results: opt.Results, seen: map[string]bool{}, exclude: map[string]bool{}, old: map[string]int{}}
 	for _, p := range opt.Exclude {
 		w.exclude[real(p)] = true
 		if info, err := os.Stat(p); err == nil {
@@ -67,6 +67,8 @@ func find(ctx context.Context, paths []string, opt Options, readDir func(string)
 	slices.SortStableFunc(w.out.Files, func(a, b File) int { return cmp.Compare(a.Name, b.Name) })
 	slices.SortStableFunc(w.out.Skipped, func(a, b Skip) int { return cmp.Compare(a.Name, b.Name) })
 	distinct(w.out.Files)
+	w.out.Results = slices.DeleteFunc(w.out.Results, func(r Results) bool { return r.Files == 0 })
+	slices.SortFunc(w.out.Results, func(a, b Results) int { return cmp.Compare(a.Folder, b.Folder) })
 	return &w.out, nil
 }
 
@@ -75,10 +77,12 @@ type walker struct {
 	ctx     context.Context
 	lim     grid.Limits
 	readDir func(string) ([]fs.DirEntry, error)
+	results func(string) []string
 	out     Listing
 	seen    map[string]bool // real paths
 	exclude map[string]bool // real paths
 	spared  []fs.FileInfo   // what they are, however their names are spelled
+	old     map[string]int  // by real path: results of earlier runs, as a place in out.Results
 	links   []link          // folders behind links, for later
 	held    int64           // bytes of zips within zips kept in memory
 }
@@ -105,6 +109,11 @@ func real(p string) string {
 // visit reports whether the path is new and not left out.
 func (w *walker) visit(p, name string) bool {
 	r := real(p)
+	if at, ok := w.old[r]; ok && !w.seen[r] {
+		w.seen[r] = true
+		w.out.Results[at].Files++
+		return false
+	}
 	switch {
 	case w.exclude[r], w.spares(p):
 		w.skip(name, "left out as asked")
@@ -136,6 +145,7 @@ func (w *walker) folder(p, name string, depth int) {
 		w.list(broken(name, p, &grid.Unreadable{Reason: fmt.Sprintf("the folder lies more than %d folders deep", deepest), Advice: "give it as a start of its own"}))
 		return
 	}
+	w.leaveOut(p, name)
 	entries, err := w.readDir(p)
 	if err != nil {
 		w.list(broken(cmp.Or(name, "."), p, unopened(err)))
@@ -164,6 +174,17 @@ func (w *walker) folder(p, name string, depth int) {
 			w.file(at, entry, info)
 		}
 	}
+}
+
+// leaveOut takes note of the results of an earlier run in the folder at p.
+func (w *walker) leaveOut(p, name string) {
+	if w.results == nil {
+		return
+	}
+	for _, result := range w.results(p) {
+		w.old[real(filepath.Join(p, filepath.FromSlash(result)))] = len(w.out.Results)
+	}
+	w.out.Results = append(w.out.Results, Results{Folder: cmp.Or(name, ".")})
 }
 
 // passedOver says why a name is no schedule of anybody's, "" if it may be one.

@@ -29,6 +29,10 @@ type Options struct {
 	// Exclude are folders and files that Find leaves out, such as the folder
 	// that results are written to.
 	Exclude []string
+	// Results returns the files in a folder, slash-separated and relative to it,
+	// that are results of an earlier run: Find leaves them out and says so in
+	// Listing.Results. nil for none.
+	Results func(dir string) []string
 }
 
 func (o Options) limits() grid.Limits {
@@ -68,6 +72,13 @@ type File struct {
 type Listing struct {
 	Files   []File
 	Skipped []Skip
+	Results []Results // in the order of their folders
+}
+
+// Results are files of one folder that were left out as results of an earlier run.
+type Results struct {
+	Folder string // as people see it, "." for the one that was named
+	Files  int
 }
 
 // A Skip is something that was passed over, with the reason.

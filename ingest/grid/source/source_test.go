@@ -101,6 +101,32 @@ func want(tb testing.TB, what string, got, want []string) {
 	}
 }
 
+// What an earlier run wrote is no schedule of the archive, wherever it was
+// written to; what lies beside it is, and so is what is named itself.
+func TestResultsOfAnEarlierRunAreLeftOut(t *testing.T) {
+	root := t.TempDir()
+	for _, name := range []string{"rink.csv", "zones.csv", "jobs/pier.csv", "jobs/out/zones.csv", "jobs/out/marked/pier.csv.xlsx", "jobs/out/late.csv"} {
+		write(t, filepath.Join(root, filepath.FromSlash(name)), []byte(table))
+	}
+	opt := Options{Results: func(dir string) []string {
+		switch dir {
+		case root:
+			return []string{"zones.csv", "gone.csv"}
+		case filepath.Join(root, "jobs", "out"):
+			return []string{"zones.csv", "marked/pier.csv.xlsx"}
+		}
+		return nil
+	}}
+	l := mustFind(t, opt, root)
+	files, _ := names(l)
+	want(t, "files", files, []string{"jobs/out/late.csv", "jobs/pier.csv", "rink.csv"})
+	if got := []Results{{".", 1}, {"jobs/out", 2}}; !reflect.DeepEqual(l.Results, got) {
+		t.Errorf("results %v, want %v", l.Results, got)
+	}
+	files, _ = names(mustFind(t, opt, filepath.Join(root, "jobs", "out", "marked")))
+	want(t, "files of a folder that is named", files, []string{"pier.csv.xlsx"})
+}
+
 func TestFind(t *testing.T) {
 	root := t.TempDir()
 	for _, name := range []string{"b/rink.csv", "a/orangery.xlsx", "a/orangery 2.csv", ".hidden", ".git/config", "a/~$orangery.xlsx", "a/._orangery.xlsx", "a/.~lock.orangery.ods#", "__MACOSX/x", "Thumbs.db", "z.pdf"} {
