@@ -121,7 +121,11 @@ func jobsOf(opts *Options, tables ...*layout.Table) []*schedule.Job {
 		}
 		reading.Sheets[i].Tables = append(reading.Sheets[i].Tables, tb)
 	}
-	return build("job.xlsx", reading, opts)
+	var jobs []*schedule.Job
+	if err := build("job.xlsx", reading, opts, func(j *schedule.Job) error { jobs = append(jobs, j); return nil }); err != nil {
+		panic(err) // only from the function above
+	}
+	return jobs
 }
 
 // describe prints what a job says of its loudspeakers, a line each, in order.

@@ -51,6 +51,11 @@ type Options struct {
 	// MaxRows bounds the rows of all tables of a file, which cost about 6 KiB of
 	// memory each until it is audited; MaxRows of this package if zero.
 	MaxRows int
+	// Each, where it is not nil, is given every job once it is made and the file is
+	// known to be a schedule, in their order. File.Jobs then stays empty, so that the
+	// jobs of a long register are not all held at once. An error from it ends the
+	// reading: the file is Unreadable, the error its reason.
+	Each func(*schedule.Job) error
 
 	watch *watch.Watch
 }
@@ -80,31 +85,57 @@ func recordsIn(l *layout.Reading) (n int) {
 func Read(book *grid.Book, opts Options) *File {
 	opts.watch = watch.New(opts.Stop)
 	var f *File
-	if err := watch.Guard(func() { f = read(book, &opts) }); err != nil {
-		return &File{Name: book.File, Kind: Unreadable, Reason: err.Error(), Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
+	var failed error
+	if err := watch.Guard(func() { f, failed = read(book, &opts) }); err != nil {
+		failed = err
+	}
+	if failed != nil {
+		return &File{Name: book.File, Kind: Unreadable, Reason: failed.Error(), Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
 	}
 	return f
 }
 
-func read(book *grid.Book, opts *Options) *File {
+func read(book *grid.Book, opts *Options) (*File, error) {
 	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
 	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House), Watch: opts.watch})
 	if n := recordsIn(f.Layout); n > opts.mostRows() {
 		f.Kind, f.Reason, f.Layout = Unreadable, fmt.Sprintf("its tables have %d rows, more than the %d that one file may have; split it into several files", n, opts.mostRows()), nil
-		return f
+		return f, nil
 	}
-	f.Jobs = build(f.Name, f.Layout, opts)
-	noteReading(f.Jobs, book)
-	if why := notASchedule(f); why != "" {
-		f.Kind, f.Reason = NotASchedule, why
-		for _, j := range f.Jobs {
-			f.LeftOut = append(f.LeftOut, j.LeftOut...)
+	f.Kind, f.Reason = NotASchedule, notASchedule(f.Layout)
+	none, first := f.Reason != "", true
+	err := build(f.Name, f.Layout, opts, func(j *schedule.Job) error {
+		if first {
+			noteReading(j, book)
+			first = false
 		}
+		f.Jobs = append(f.Jobs, j)
+		if !none && f.Kind != Schedule && isSchedule(j) {
+			f.Kind = Schedule
+		}
+		if f.Kind != Schedule || opts.Each == nil {
+			return nil
+		}
+		ready := f.Jobs
 		f.Jobs = nil
-		return f
+		for _, j := range ready {
+			if err := opts.Each(j); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err != nil || f.Kind == Schedule {
+		return f, err
 	}
-	f.Kind = Schedule
-	return f
+	if !none {
+		f.Reason = nearMiss(f)
+	}
+	for _, j := range f.Jobs {
+		f.LeftOut = append(f.LeftOut, j.LeftOut...)
+	}
+	f.Jobs = nil
+	return f, nil
 }
 
 // namelessIfText is the book with a blank sheet name for a text table, whose
@@ -123,18 +154,15 @@ func namelessIfText(book *grid.Book) *grid.Book {
 	return &b
 }
 
-// noteReading adds what the reader of the file took for granted to the first job.
-func noteReading(jobs []*schedule.Job, book *grid.Book) {
-	if len(jobs) == 0 {
-		return
-	}
+// noteReading adds what the reader of the file took for granted to its first job.
+func noteReading(first *schedule.Job, book *grid.Book) {
 	for _, n := range book.Notes {
-		jobs[0].Assumptions = append(jobs[0].Assumptions, schedule.Assumption{
+		first.Assumptions = append(first.Assumptions, schedule.Assumption{
 			At:    schedule.Ref{File: book.File, Sheet: n.Sheet, Row: n.Row, Col: n.Col},
 			Field: "the file", TakenAs: n.Text, How: schedule.Default, Because: "remark of the reader"})
 	}
 	if book.Converted {
-		jobs[0].Assumptions = append(jobs[0].Assumptions, schedule.Assumption{At: schedule.Ref{File: book.File}, Field: "the file",
+		first.Assumptions = append(first.Assumptions, schedule.Assumption{At: schedule.Ref{File: book.File}, Field: "the file",
 			TakenAs: "values as another spreadsheet program recalculated them", How: schedule.Default, Because: "this format is read through that program"})
 	}
 }
@@ -195,58 +223,63 @@ func matches(pattern, file string) bool {
 	return a || b
 }
 
-// notASchedule says why a file is no schedule, "" if it is one. A schedule
-// has a loudspeaker or a zone with watts or a tap, or amplifiers, controls or
-// cables that carry loudspeaker lines.
-func notASchedule(f *File) string {
-	tables := f.Layout.AllTables()
-	if len(tables) == 0 {
-		if f.Layout.NearestMiss != "" {
-			return f.Layout.NearestMiss
-		}
+// notASchedule says why a file is no schedule whatever its rows say, "" if that
+// depends on its jobs.
+func notASchedule(l *layout.Reading) string {
+	tables := l.AllTables()
+	switch {
+	case len(tables) == 0 && l.NearestMiss != "":
+		return l.NearestMiss
+	case len(tables) == 0:
 		return "no table was found"
-	}
-	if priceList(tables) {
+	case priceList(tables):
 		return "a price list: prices, and neither quantities nor places"
 	}
-	loudspeakers := 0
-	for _, j := range f.Jobs {
-		for _, l := range j.Loudspeakers {
-			loudspeakers++
-			if l.Tap.Had() || l.RowTotal.Had() || l.TapPosition.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
-				return ""
-			}
-		}
-		for _, o := range j.LeftOut {
-			if len(o.Would) > 0 {
-				return ""
-			}
-		}
-		for _, c := range j.Channels {
-			if c.Rated.Had() && (j.LineVoltsOf(c).Had() || c.Stated.Had()) {
-				return ""
-			}
-		}
-		for _, c := range j.Controls {
-			if c.Rated.Had() {
-				return ""
-			}
-		}
-		for _, c := range j.Cables {
-			if c.Length.Had() && (c.Zone != nil || c.Channel != nil || c.Control != nil || c.To.Loudspeaker != nil) {
-				return ""
-			}
-		}
-		// loudspeakers in zones on channels are a schedule, if a thin one
-		if len(j.Loudspeakers) > 0 && len(j.Zones) > 0 && len(j.Channels) > 0 {
-			return ""
+	return ""
+}
+
+// isSchedule reports whether a job makes its file a schedule: it has a
+// loudspeaker or a zone with watts or a tap, or amplifiers, controls or cables
+// that carry loudspeaker lines.
+func isSchedule(j *schedule.Job) bool {
+	for _, l := range j.Loudspeakers {
+		if l.Tap.Had() || l.RowTotal.Had() || l.TapPosition.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
+			return true
 		}
 	}
+	for _, o := range j.LeftOut {
+		if len(o.Would) > 0 {
+			return true
+		}
+	}
+	for _, c := range j.Channels {
+		if c.Rated.Had() && (j.LineVoltsOf(c).Had() || c.Stated.Had()) {
+			return true
+		}
+	}
+	for _, c := range j.Controls {
+		if c.Rated.Had() {
+			return true
+		}
+	}
+	for _, c := range j.Cables {
+		if c.Length.Had() && (c.Zone != nil || c.Channel != nil || c.Control != nil || c.To.Loudspeaker != nil) {
+			return true
+		}
+	}
+	// loudspeakers in zones on channels are a schedule, if a thin one
+	return len(j.Loudspeakers) > 0 && len(j.Zones) > 0 && len(j.Channels) > 0
+}
+
+// nearMiss says what a file whose jobs are none lacks.
+func nearMiss(f *File) string {
 	if f.Layout.NearestMiss != "" {
 		return f.Layout.NearestMiss
 	}
-	if loudspeakers > 0 {
-		return "no column of taps or watts"
+	for _, j := range f.Jobs {
+		if len(j.Loudspeakers) > 0 {
+			return "no column of taps or watts"
+		}
 	}
 	return "no row of a loudspeaker, a zone, an amplifier, a control or a cable"
 }

@@ -22,14 +22,17 @@ type part struct {
 	row     *row // for a job of a register: its first row
 }
 
-// build makes the jobs of a book.
-func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job {
+// build makes the jobs of a book, one after the other, and holds on to none. An
+// error from each ends it.
+func build(file string, reading *layout.Reading, opts *Options, each func(*schedule.Job) error) error {
 	if len(reading.AllTables()) == 0 {
 		return nil // what else stands there is nobody's
 	}
 	names := valueNames(opts.House, file)
-	var jobs []*schedule.Job
-	for _, p := range parts(reading, names, opts.watch) {
+	all := parts(reading, names, opts.watch)
+	for i := range all {
+		p := all[i]
+		all[i] = part{}
 		if len(p.tables) == 0 {
 			continue
 		}
@@ -39,9 +42,11 @@ func build(file string, reading *layout.Reading, opts *Options) []*schedule.Job 
 		job := b.build()
 		leaveOutside(job, p.outside)
 		nameJob(job, file, p.sheet, p.row != nil)
-		jobs = append(jobs, job)
+		if err := each(job); err != nil {
+			return err
+		}
 	}
-	return jobs
+	return nil
 }
 
 // parts divides a book into jobs: by the job column of a register, else by

@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
 	"lineaudit/report"
@@ -34,7 +35,7 @@ func TestAFileHasItsTime(t *testing.T) {
 			t.Fatal(err)
 		}
 		limited, cancel := p.limited(context.Background(), time.Now(), 0)
-		if read := p.interpret(limited, book); (string(read.Kind) == "unreadable") != late || late && !strings.Contains(read.Reason, "--time-limit") {
+		if read := p.interpret(limited, book, func(*schedule.Job) error { return nil }); (string(read.Kind) == "unreadable") != late || late && !strings.Contains(read.Reason, "--time-limit") {
 			t.Errorf("with %v it is understood as %s, %s", limit, read.Kind, read.Reason)
 		}
 		cancel()

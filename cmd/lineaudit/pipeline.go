@@ -150,19 +150,23 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 func (p *pipeline) understood(ctx context.Context, start time.Time, out report.File, book *grid.Book) report.File {
 	limited, longer := p.limited(ctx, start, rowsOf(book))
 	defer longer()
-	read := p.interpret(limited, book)
-	out.Kind, out.Reason = report.Kind(read.Kind), read.Reason
-	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
-	out.NotTables = read.LeftOut
-	for _, job := range read.Jobs {
+	var results []*audit.Result
+	read := p.interpret(limited, book, func(job *schedule.Job) error {
 		result, err := audit.CheckUntil(func() error { return ended(limited) }, job, p.limits)
 		if err != nil {
-			return report.File{Name: out.Name, Kind: report.Unreadable, Reason: told(err), Format: out.Format, Size: out.Size, SHA256: out.SHA256}
+			return errors.New(told(err))
 		}
 		if p.shelf != nil {
 			result = p.shelf.Keep(result)
 		}
-		out.Results = append(out.Results, result)
+		results = append(results, result)
+		return nil
+	})
+	out.Kind, out.Reason = report.Kind(read.Kind), read.Reason
+	out.Format, out.Size, out.SHA256 = string(book.Format), book.Size, book.SHA256
+	out.NotTables = read.LeftOut
+	if read.Kind != ingest.Unreadable {
+		out.Results = results
 	}
 	return out
 }
@@ -209,10 +213,15 @@ func (p *pipeline) identify(ctx context.Context, f source.File, out *report.File
 	}
 }
 
-// interpret turns cells into jobs; a fault of ours costs that file alone.
-func (p *pipeline) interpret(ctx context.Context, book *grid.Book) (read *ingest.File) {
+// interpret turns cells into jobs and has each audited as soon as it is made, so
+// that a long register is not held job by job; a fault of ours costs that file alone.
+func (p *pipeline) interpret(ctx context.Context, book *grid.Book, check func(*schedule.Job) error) (read *ingest.File) {
+	checking := false
 	defer func() {
 		if v := recover(); v != nil {
+			if checking {
+				panic(v) // it is told as a fault of the audit
+			}
 			read = &ingest.File{Name: book.File, Kind: ingest.Unreadable, Reason: fmt.Sprintf("the reader failed on it (%v); please report the file", v)}
 		}
 	}()
@@ -224,6 +233,11 @@ func (p *pipeline) interpret(ctx context.Context, book *grid.Book) (read *ingest
 			return errors.New(told(err))
 		}
 		return nil
+	}, Each: func(job *schedule.Job) error {
+		checking = true
+		err := check(job)
+		checking = false
+		return err
 	}})
 }
 
