@@ -121,6 +121,7 @@ func (b *builder) build() *schedule.Job {
 	b.sheetZones()
 	b.sheetAmps()
 	b.gatherLegend()
+	b.settleTaps()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			b.opts.watch.Step()

@@ -55,6 +55,7 @@ type row struct {
 	kind    deviceKind
 	status  schedule.Status
 	out     schedule.RowKind // "" for a row that counts
+	absent  bool             // what it lists was not found and is still to come
 	reason  string
 	outlet  *outlet           // nil until asked for
 	asked   bool              // its outlet is being found

@@ -30,6 +30,9 @@ var remarkFields = []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, voc
 // else a code that a legend explains; else a sure word in a short remark,
 // description or tag, in brackets behind a place, or in a section title.
 func (b *builder) statusOf(r *row) schedule.Status {
+	if r.absent {
+		return schedule.Future
+	}
 	if status, said := columnStatus(r); said {
 		s := r.own(vocabulary.Status)
 		switch {

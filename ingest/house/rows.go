@@ -95,7 +95,7 @@ func Fields() []string {
 	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Describe, vocabulary.Maker,
 		vocabulary.Room, vocabulary.Floor, vocabulary.Building, vocabulary.Zone, vocabulary.Circuit, vocabulary.Amplifier,
 		vocabulary.Channel, vocabulary.Control, vocabulary.Status, vocabulary.Notes, vocabulary.Mounting, vocabulary.Height,
-		vocabulary.Use, vocabulary.Kind, vocabulary.Quantity, vocabulary.Tap, vocabulary.TapList, vocabulary.TotalWatts,
+		vocabulary.Use, vocabulary.Kind, vocabulary.Quantity, vocabulary.Tap, vocabulary.TapBefore, vocabulary.TapList, vocabulary.TotalWatts,
 		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
 		vocabulary.ChannelCount, vocabulary.ControlWatts, vocabulary.ControlModel, vocabulary.Override, vocabulary.Level,
 		vocabulary.Headroom, vocabulary.Load, vocabulary.Measured, vocabulary.MeasuredLoad, vocabulary.BoxDepth, vocabulary.BoxName,

@@ -26,6 +26,7 @@ type heading struct {
 
 	aside          string // why the table itself forces the field
 	ofLoudspeakers bool   // the words speak of loudspeakers or taps
+	planned        bool   // a tap that is asked for, beside one that was found
 }
 
 // read asks the vocabulary what the header of the column says.
@@ -234,7 +235,7 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 // column makes the finished column.
 func (h *heading) column(p *plane, d decision, i int) Column {
 	f := d.fields[i]
-	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i]}
+	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i], Planned: h.planned}
 	var why []string
 	switch {
 	case h.aside != "":

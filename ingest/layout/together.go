@@ -85,36 +85,6 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 	}
 }
 
-// twoTaps leaves the tap that was planned, or was, aside where another column
-// has the one that is.
-func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
-	var taps []int
-	for i, h := range cols {
-		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
-		// "As left" beside "Design tap" needs no word for a tap
-		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier) != 0
-		if h.forced == vocabulary.Unknown && (named || told) {
-			taps = append(taps, i)
-		}
-	}
-	if len(taps) != 2 {
-		return
-	}
-	tap, ignored := slices.Index(fields, vocabulary.Tap), slices.Index(fields, vocabulary.Ignored)
-	for k, i := range taps {
-		o := taps[1-k]
-		this, other := classWithin(cols[i].words), classWithin(cols[o].words)
-		if this&^other&classEarlier != 0 || (this|other)&classEarlier == 0 && other&^this&classLater != 0 {
-			for j := range base[i] {
-				base[i][j] = min(base[i][j], 0)
-			}
-			base[i][ignored] = 1.2
-			base[o][tap] = max(base[o][tap], 1.2)
-			return
-		}
-	}
-}
-
 // adjust adds to what it is worth to give column i the field, where it is worth anything.
 func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Field, by float64) {
 	if j := slices.Index(fields, f); j >= 0 && i < len(base) && base[i][j] > 0 {

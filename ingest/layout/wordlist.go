@@ -32,7 +32,8 @@ const (
 	classHiZ
 	classForeign
 	classLater   // what is so now
-	classEarlier // what was meant to be, or had been
+	classEarlier // what was found, or had been
+	classPlanned // what was meant to be, or is asked for
 	classNo
 	classPiece
 	classNoPiece
@@ -43,7 +44,7 @@ const (
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds}
+	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {

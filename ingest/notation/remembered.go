@@ -20,6 +20,7 @@ var (
 	knownStatusMentions    = remember.New(8192, func(s string, _ int) []Mention { return parseStatuses(s) })
 	knownEmergencyMentions = remember.New(8192, func(s string, _ int) []Mention { return parseEmergency(s) })
 	knownOverrideMentions  = remember.New(4096, func(s string, _ int) []Mention { return parseOverride(s) })
+	knownDones             = remember.New(2048, func(s string, _ int) Answer { return parseDone(s) })
 	knownModelRatings      = remember.New(4096, func(s string, _ int) []ModelRating { return parseModelRatings(s) })
 	knownDittos            = remember.New(16_384, func(s string, _ int) bool { return parseDitto(s) })
 	knownMissings          = remember.New(16_384, func(s string, _ int) missingMark {

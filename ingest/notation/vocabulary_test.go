@@ -31,19 +31,21 @@ func TestVocabularyAgrees(t *testing.T) {
 			if !languages[row[2]] || row[4] != "y" && row[4] != "n" {
 				t.Errorf("%s: row %q", file.Name(), row)
 			}
-			for text := range strings.SplitSeq(row[3], "|") {
-				key, n := phraseKey(text)
-				if n == 0 && strings.Trim(text, "?@+#&↓ ") != "" {
-					t.Errorf("%s: %q has no words", file.Name(), text)
+			for pattern := range strings.SplitSeq(row[3], "|") {
+				for _, text := range spelledOut(pattern) {
+					key, n := phraseKey(text)
+					if n == 0 && strings.Trim(text, "?@+#&↓ ") != "" {
+						t.Errorf("%s: %q has no words", file.Name(), text)
+					}
+					if (row[0] == "missing" || row[0] == "ditto") && n > 0 && isDigit(rune(key[0])) {
+						t.Errorf("%s: %q: Missing and Ditto pass over cells that start with a figure", file.Name(), text)
+					}
+					at := [2]string{row[0], key}
+					if kind, known := seen[at]; n > 0 && known && kind != row[1] {
+						t.Errorf("%s: %s %q means both %q and %q", file.Name(), row[0], text, kind, row[1])
+					}
+					seen[at] = row[1]
 				}
-				if (row[0] == "missing" || row[0] == "ditto") && n > 0 && isDigit(rune(key[0])) {
-					t.Errorf("%s: %q: Missing and Ditto pass over cells that start with a figure", file.Name(), text)
-				}
-				at := [2]string{row[0], key}
-				if kind, known := seen[at]; n > 0 && known && kind != row[1] {
-					t.Errorf("%s: %s %q means both %q and %q", file.Name(), row[0], text, kind, row[1])
-				}
-				seen[at] = row[1]
 			}
 		}
 	}

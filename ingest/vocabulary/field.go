@@ -35,6 +35,7 @@ const (
 	// how much
 	Quantity      Field = "quantity"
 	Tap           Field = "tap"
+	TapBefore     Field = "tap before" // that was found, beside the one that is to be
 	TapList       Field = "taps offered"
 	TotalWatts    Field = "total watts"
 	RatedWatts    Field = "loudspeaker rating"

@@ -1,0 +1,111 @@
+package layout
+
+import (
+	"slices"
+
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Lists of what is to be changed, or was, have two columns of taps.
+
+// A stage is when a tap held, by the words of its header.
+type stage uint8
+
+const (
+	noStage      stage = iota
+	plannedStage       // meant to be, or asked for
+	foundStage         // found, or formerly
+	lastStage          // as it was left
+)
+
+// stagesOf are the stages of two headers by the words that they have apart from each other.
+func stagesOf(a, b string) [2]stage {
+	of := func(own, other class) stage {
+		switch own &^= other; {
+		case own&classLater != 0:
+			return lastStage
+		case own&classEarlier != 0:
+			return foundStage
+		case own&classPlanned != 0:
+			return plannedStage
+		}
+		return noStage
+	}
+	x, y := classWithin(a), classWithin(b)
+	return [2]stage{of(x, y), of(y, x)}
+}
+
+// rank orders the stages: a header that says nothing of when stands for what is.
+func rank(s stage) int {
+	switch s {
+	case lastStage:
+		return 3
+	case noStage:
+		return 2
+	case foundStage:
+		return 1
+	}
+	return 0
+}
+
+// twoTaps tells two columns of taps apart: the one as it was left counts, and
+// what was designed before gives way to what was found. Where a tap is asked
+// for behind the one that was found, or that holds until the change is told to
+// be done, both are kept: the rows say which of them is set.
+func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	var taps []int
+	for i, h := range cols {
+		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
+		// "As left" beside "Design tap" needs no word for a tap
+		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
+		if h.forced == vocabulary.Unknown && (named || told) {
+			taps = append(taps, i)
+		}
+	}
+	if len(taps) != 2 {
+		return
+	}
+	give := func(i int, f vocabulary.Field) {
+		for j := range base[i] {
+			base[i][j] = min(base[i][j], 0)
+		}
+		base[i][slices.Index(fields, f)] = 1.2
+	}
+	left, right := taps[0], taps[1]
+	stages := stagesOf(cols[left].words, cols[right].words)
+	asked := stages[0] == foundStage && stages[1] == plannedStage
+	done := doneAt(cols)
+	told := done >= 0 && (stages[0] == foundStage || stages[0] == lastStage && stages[1] == plannedStage)
+	switch {
+	case asked || told:
+		if done >= 0 {
+			give(done, vocabulary.Status)
+		}
+		give(left, vocabulary.TapBefore)
+		give(right, vocabulary.Tap)
+		cols[right].planned = stages[1] == plannedStage
+	case rank(stages[0]) > rank(stages[1]):
+		give(right, vocabulary.Ignored)
+		give(left, vocabulary.Tap)
+	case rank(stages[0]) < rank(stages[1]):
+		give(left, vocabulary.Ignored)
+		give(right, vocabulary.Tap)
+	}
+}
+
+// doneAt finds the column that says of each row whether it is done, -1 if there is none.
+func doneAt(cols []*heading) int {
+	return slices.IndexFunc(cols, func(h *heading) bool {
+		if h.cells.cells == 0 || h.top != vocabulary.Status && notation.DoneOf(h.words) != notation.Yes {
+			return false
+		}
+		answers := 0
+		for _, t := range h.cells.texts {
+			if notation.DoneOf(t) != notation.NoAnswer {
+				answers++
+			}
+		}
+		return 10*answers >= 8*h.cells.cells
+	})
+}
