@@ -205,6 +205,9 @@ func (p *repair) keep(r Remedy) {
 // not notes why something offers no remedy.
 func (p *repair) not(format string, args ...any) { p.why = append(p.why, fmt.Sprintf(format, args...)) }
 
+// OnSite begins the part of Finding.NoRemedy that tells what to look at on site.
+const OnSite = "On site: "
+
 // onSite says why there is no remedy on paper and what to look at on site.
 func (p *repair) onSite() string {
 	var parts []string
@@ -222,7 +225,7 @@ func (p *repair) onSite() string {
 		if !strings.HasSuffix(on, "?") {
 			on += "."
 		}
-		parts = append(parts, "On site: "+on)
+		parts = append(parts, OnSite+on)
 	}
 	return strings.Join(parts, " ")
 }

@@ -17,7 +17,8 @@ type Rule struct {
 	Limits    []Limit
 	Silent    []string // when it must stay silent
 	Cautions  []string // shown with every finding
-	OnSite    string   // what to look at or measure where paper offers no remedy
+	OnSite    string   // what to look at or measure on site
+	Tool      string   // what that takes beside eyes and a screwdriver; "" for nothing
 	Emergency bool     // concerns emergency messages
 	Check     func(*Examination) error
 }

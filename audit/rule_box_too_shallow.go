@@ -27,6 +27,7 @@ var boxTooShallow = &Rule{
 	},
 	Cautions: []string{cautionHeat, cautionPaper},
 	OnSite:   "measure the box and read the depth from the control's sheet",
+	Tool:     "tape measure",
 	Check:    checkBoxTooShallow,
 }
 

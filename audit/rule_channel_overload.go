@@ -30,6 +30,7 @@ var channelOverload = &Rule{
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
 	OnSite:   "measure the impedance of the channel's line at 1 kHz with the amplifier off and the controls fully on",
+	Tool:     "impedance meter",
 	Check:    checkChannelOverload,
 }
 

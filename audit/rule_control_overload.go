@@ -31,6 +31,7 @@ var controlOverload = &Rule{
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
 	OnSite:   "measure the impedance of the line behind the control at 1 kHz, and feel whether the control runs warm",
+	Tool:     "impedance meter",
 	Check:    checkControlOverload,
 }
 

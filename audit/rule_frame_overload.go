@@ -31,6 +31,7 @@ var frameOverload = &Rule{
 	},
 	Cautions: []string{cautionHeat, cautionPaper},
 	OnSite:   "read the frame's total from its label or sheet, and measure the impedance of each of its lines",
+	Tool:     "impedance meter",
 	Check:    checkFrameOverload,
 }
 

@@ -27,6 +27,7 @@ var headroomShort = &Rule{
 	},
 	Cautions: []string{cautionPaper},
 	OnSite:   "measure the impedance of the channel's line at 1 kHz with the amplifier off and the controls fully on",
+	Tool:     "impedance meter",
 	Check:    checkHeadroomShort,
 }
 

@@ -37,6 +37,7 @@ var lineLoss = &Rule{
 	},
 	Cautions: []string{cautionVolts, cautionEmergency, cautionPaper},
 	OnSite:   "measure the volts at the amplifier and at the last loudspeaker with the same tone, and the run's length and gauge",
+	Tool:     "voltmeter and a test tone",
 	Check:    checkLineLoss,
 }
 

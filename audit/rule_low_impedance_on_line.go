@@ -28,6 +28,7 @@ var lowImpedanceOnLine = &Rule{
 	},
 	Cautions: []string{cautionHeat, cautionVolts, cautionPaper},
 	OnSite:   "disconnect it and look for a transformer and its tap; measure the impedance of the line with and without it",
+	Tool:     "impedance meter",
 	Check:    checkLowImpedanceOnLine,
 }
 

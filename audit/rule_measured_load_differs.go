@@ -30,6 +30,7 @@ var measuredLoadDiffers = &Rule{
 	},
 	Cautions: []string{cautionVolts, cautionPaper},
 	OnSite:   "open the line in halves and measure the impedance of each until the difference is found",
+	Tool:     "impedance meter",
 	Check:    checkMeasuredLoadDiffers,
 }
 

@@ -31,6 +31,7 @@ var unevenLevel = &Rule{
 	},
 	Cautions: []string{cautionPaper},
 	OnSite:   "read the taps in the room; measure the level under each loudspeaker",
+	Tool:     "sound level meter",
 	Check:    checkUnevenLevel,
 }
 

@@ -33,6 +33,7 @@ var voltageMismatch = &Rule{
 	},
 	Cautions: []string{cautionVolts, cautionPaper},
 	OnSite:   "read the line voltage from the amplifier and the taps from the transformers; measure the impedance of the line",
+	Tool:     "impedance meter",
 	Check:    checkVoltageMismatch,
 }
 

@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -103,13 +104,26 @@ func (s *Settings) value(rule, name string, use schedule.Use) (LimitInForce, boo
 // one line of text; both are empty for a rule without limits.
 func (s *Settings) Describe(r *Rule) (limits, sources string) {
 	var what, from []string
-	for _, l := range s.Limits(r) {
-		what = append(what, l.String())
+	all := s.Limits(r)
+	for _, l := range all {
+		text := l.String()
+		if l.Note != "" && sameFigure(l, all) {
+			text += " (" + l.Note + ")"
+		}
+		what = append(what, text)
 		if src := l.Source; src != "" && (len(from) == 0 || from[len(from)-1] != src) {
 			from = append(from, src)
 		}
 	}
 	return strings.Join(what, "; "), strings.Join(from, "; ")
+}
+
+// sameFigure reports whether a limit of another grade has the same figure, so that
+// its note alone tells them apart.
+func sameFigure(l LimitInForce, limits []LimitInForce) bool {
+	return slices.ContainsFunc(limits, func(o LimitInForce) bool {
+		return o.Name != l.Name && o.Use == l.Use && o.Value == l.Value && o.Unit == l.Unit && !o.Off && !l.Off
+	})
 }
 
 // String returns the limit as a person would say it: "caution above 80 % of
@@ -121,6 +135,9 @@ func (l LimitInForce) String() string {
 	}
 	if l.Off {
 		return l.Name + " switched off" + useNote(l.Use)
+	}
+	if strings.HasSuffix(l.Unit, " "+l.Name) { // "IEC 60228 class 2"
+		return l.Unit + " " + figure(l.Value) + useNote(l.Use)
 	}
 	return text + " " + withUnit(l.Value, l.Unit) + useNote(l.Use)
 }

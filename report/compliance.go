@@ -21,7 +21,7 @@ func (a *Audit) RegisterTable() Table {
 	}
 	return Table{
 		Name: "register", Title: "Register of requirements", Note: "Every rule against every current job. Not applicable: the schedule lists nothing that the rule could be held against.",
-		Columns: []Column{text("site", "Site", 24), text("job", "Job", 22), text("rule", "Rule", 24), long("title", "Requirement", 40), text("outcome", "Outcome", 16),
+		Columns: []Column{text("site", "Site", 24), text("job", "Job", 22), text("rule", "Rule", 24), long("title", "What must not be", 40), text("outcome", "Outcome", 16),
 			counted("met", "Met"), counted("not_met", "Not met"), counted("not_shown", "Cannot be shown"), long("limits", "Limits in force", 40), long("source", "Source", 40),
 			long("evidence", "Evidence", 30), text("file", "File", 28)},
 		Count: len(current) * len(rules),

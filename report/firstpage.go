@@ -335,7 +335,11 @@ func (a *Audit) unexamined() Block {
 	}
 	n := a.Archive.Counts
 	say(notSchedules, "%s no schedule; see Files.", Plural(notSchedules, "file")+is(notSchedules))
-	say(n.Unshown, "%s could not be decided for want of data; %s would settle them.", Plural(n.Unshown, "check"), Plural(n.Questions, "question"))
+	asked := ""
+	if n.Questions > 0 {
+		asked = " Where an answer could change a verdict it is asked for: " + Plural(n.Questions, "question") + "."
+	}
+	say(n.Unshown, "%s could not be decided for want of data; see Not examined.%s", Plural(n.Unshown, "check"), asked)
 	say(lost, "%s not understood; see Rows left out.", Plural(lost, "row")+was(lost))
 	say(n.Superseded, "%s superseded by a newer revision and left out of counts and ranks.", Plural(n.Superseded, "job")+is(n.Superseded))
 	say(broken, "%s failed to run and decided nothing; see Not examined.", Plural(broken, "check"))

@@ -1,6 +1,7 @@
 package report_test
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"testing"
@@ -113,12 +114,58 @@ func TestFirstPageOfACleanAudit(t *testing.T) {
 func TestVisitsLeaveOutWhatIsSettledAtADesk(t *testing.T) {
 	a := reporttest.Fixed()
 	a.Archive.Sites[0].Findings[2].Rule = audit.RuleNamed("total-mismatch")
-	var places []string
+	r := a.Archive.Sites[0].Results[0]
+	r.Questions = append(r.Questions, audit.Question{At: r.Questions[0].At, Field: "total", Text: "What does the total include?"})
+	var stops []string
 	for row := range a.VisitsTable().Rows {
-		places = append(places, row[a.VisitsTable().Column("place")].Words)
+		stops = append(stops, cmp.Or(row[a.VisitsTable().Column("place")].Words, row[a.VisitsTable().Column("check")].Words))
 	}
-	if want := []string{"control VC-1", "line W1", "distances", "the job"}; !slices.Equal(places, want) {
-		t.Errorf("stops %q, want %q", places, want)
+	if want := []string{"control VC-1", "line W1", "At which distances do the loudspeakers of W1 stand?", "the job"}; !slices.Equal(stops, want) {
+		t.Errorf("stops %q, want %q", stops, want)
+	}
+}
+
+// Every stop says what to look at and with what, in the words of its rule, and
+// what to bring is for the remedy that is shown.
+func TestVisitsSayWhatToCheck(t *testing.T) {
+	a := reporttest.Fixed()
+	f := a.Archive.Sites[0].Findings[0]
+	first := func(name string) string {
+		table := a.VisitsTable()
+		for row := range table.Rows {
+			return row[table.Column(name)].Words
+		}
+		return ""
+	}
+	for _, tt := range []struct {
+		rule, check, tool, do, part string
+		change                      func()
+	}{
+		{"control-overload", "feel whether the control runs warm; lower than expected means more load than on paper", "impedance meter", "replace it", "control, 75 W",
+			func() { f.Remedies = []audit.Remedy{{Change: "replace it", Part: "control, 75 W"}} }},
+		{"headroom-short", "with the amplifier off", "impedance meter", "could it move?", "",
+			func() {
+				f.Remedies = []audit.Remedy{{Change: "could it move?"}, {Change: "replace it", Part: "channel"}}
+			}},
+		{"line-loss", "measure the volts at the amplifier", "voltmeter and a test tone", "No remedy on paper: no thicker cable would do.", "",
+			func() {
+				f.Remedies, f.NoRemedy = nil, "No remedy on paper: no thicker cable would do. On site: measure the volts."
+			}},
+		{"control-without-override", "play a message", "", "", "", func() { f.NoRemedy = "On site: play a message." }},
+	} {
+		tt.change()
+		f.Rule, f.ExpectedOhm, f.Ask = audit.RuleNamed(tt.rule), audit.Interval{Known: true, Low: 100, High: 100}, ""
+		if got := first("check"); !strings.Contains(got, tt.check) {
+			t.Errorf("%s: to check: %q", tt.rule, got)
+		}
+		if got := []string{first("tool"), first("do"), first("part")}; !slices.Equal(got, []string{tt.tool, tt.do, tt.part}) {
+			t.Errorf("%s: %q", tt.rule, got)
+		}
+	}
+	for _, r := range audit.Rules() {
+		if r.OnSite == "" || strings.Contains(r.OnSite, "measure the") && r.Tool == "" {
+			t.Errorf("%s: on site %q with %q", r.Name, r.OnSite, r.Tool)
+		}
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"lineaudit/audit"
 )
@@ -11,6 +12,9 @@ import (
 // onPaper are the rules whose findings are settled at a desk: nobody drives to
 // a site for a sum that is wrong or a tag that is there twice.
 var onPaper = []string{"total-mismatch", "duplicate-tag", "loose-end", "turned-into-date", "implausible"}
+
+// askedAtDesk are the fields of questions that nobody at the site can answer.
+var askedAtDesk = []string{"total", "emergency circuits"}
 
 // OnPaper reports whether a finding is settled at a desk rather than on site.
 func OnPaper(f *audit.Finding) bool { return slices.Contains(onPaper, f.Rule.Name) }
@@ -25,7 +29,7 @@ func (a *Audit) VisitsTable() Table {
 	return Table{
 		Name: "visits", Title: "Visit list",
 		Note: "Sites in the order of their risk. Measure line impedance at 1 kHz with an impedance meter, the line disconnected from the amplifier; a multimeter reads the winding, not the load. " +
-			"Findings that are settled at a desk (sums, tags, dates) are on the sheet Findings alone.",
+			"Findings that are settled at a desk (sums, tags, dates) stand among the findings alone.",
 		Columns: []Column{counted("stop", "Stop"), text("site", "Site", 24), text("room", "Room", 18), text("place", "Place", 22), text("grade", "Grade", 10),
 			long("sheet_says", "The sheet says", 34), long("where", "Where it says so", 22), long("check", "What to check", 34), figure("expected_ohm", "Expected at 1 kHz", "ohm"),
 			text("tool", "Tool", 16), long("do", "What to do", 40), long("part", "Part to bring", 26), {Name: "result", Label: "Result", Width: 18, Kind: Blank}},
@@ -49,12 +53,12 @@ func (a *Audit) visits() [][]Value {
 				continue
 			}
 			rows = append(rows, []Value{{}, words(s.Name), words(cmp.Or(f.Room, f.Zone)), words(f.Place), words(gradeText(f)), words(Found(f)),
-				words(Where(f)), words(cmp.Or(f.Ask, checkOnSite(f))), exact(f.ExpectedOhm), words(tool(f)), words(RemedyText(f)), words(Part(f)), {}})
+				words(Where(f)), words(cmp.Or(f.Ask, checkOnSite(f))), exact(f.ExpectedOhm), words(f.Rule.Tool), words(doOnSite(f)), words(Part(f)), {}})
 		}
 		asked, left := a.asked(s)
 		rows = append(rows, asked...)
 		if left > 0 {
-			rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), words(fmt.Sprintf("and %s more of this site on the sheet Questions", Plural(left, "question"))),
+			rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), words(fmt.Sprintf("and %s more of this site among the questions", Plural(left, "question"))),
 				{}, {}, {}, {}, {}, {}, {}})
 		}
 	}
@@ -70,7 +74,9 @@ func (a *Audit) asked(s audit.Site) (rows [][]Value, left int) {
 	var all []asked
 	for _, r := range s.Results {
 		for _, q := range r.Questions {
-			all = append(all, asked{q, r.Job.File})
+			if !slices.Contains(askedAtDesk, q.Field) {
+				all = append(all, asked{q, r.Job.File})
+			}
 		}
 	}
 	slices.SortStableFunc(all, func(x, y asked) int { return cmp.Compare(y.Verdicts, x.Verdicts) })
@@ -82,7 +88,7 @@ func (a *Audit) asked(s audit.Site) (rows [][]Value, left int) {
 		if q.file != "" && where != q.file {
 			where = q.file + " " + where
 		}
-		rows = append(rows, []Value{{}, words(s.Name), {}, words(q.Field), words("question"), {}, words(where), words(q.Text), {}, {}, words(q.Settles), {}, {}})
+		rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), {}, words(where), words(q.Text), {}, {}, words(q.Settles), {}, {}})
 	}
 	return rows, 0
 }
@@ -104,26 +110,24 @@ func Where(f *audit.Finding) string {
 	return f.At.File + " " + at
 }
 
+// checkOnSite is what to look at or measure for a finding.
 func checkOnSite(f *audit.Finding) string {
-	if f.ExpectedOhm.Known {
-		return "measure the line impedance at " + f.Place + "; lower than expected means more load than on paper"
+	if f.ExpectedOhm.Known && strings.Contains(f.Rule.OnSite, "impedance") {
+		return f.Rule.OnSite + "; lower than expected means more load than on paper"
 	}
-	return "compare " + f.Place + " with the sheet"
+	return f.Rule.OnSite
 }
 
-func tool(f *audit.Finding) string {
-	if f.ExpectedOhm.Known {
-		return "impedance meter"
-	}
-	return ""
+// doOnSite is the remedy; what to check has a column of its own.
+func doOnSite(f *audit.Finding) string {
+	do, _, _ := strings.Cut(RemedyText(f), audit.OnSite)
+	return strings.TrimSpace(do)
 }
 
-// Part is the part to bring for the first remedy that needs one.
+// Part is the part to bring for the first remedy, which is the one that is shown.
 func Part(f *audit.Finding) string {
-	for _, r := range f.Remedies {
-		if r.Part != "" {
-			return r.Part
-		}
+	if len(f.Remedies) == 0 {
+		return ""
 	}
-	return ""
+	return f.Remedies[0].Part
 }

@@ -16,7 +16,7 @@ import (
 // below 232 digits (62 % of full size on A4, 60 % on Letter, both landscape) so that the smallest print can be read.
 var printed = map[string]string{
 	"findings":      "rank:6 grade:9 certainty:9 site:18 place:20 message:44 remedy:36 file:22 cell:16 disposition:14 remark:16",
-	"visits":        "stop:5 site:17 room:14 place:18 grade:10 sheet_says:30 where:20 check:26 expected_ohm:10 do:30 part:18 result:14",
+	"visits":        "stop:5 site:17 room:14 place:18 grade:10 sheet_says:30 where:20 check:30 expected_ohm:10 tool:12 do:30 part:18 result:14",
 	"sites":         "place:7 site:30 score:8 danger:8 fault:8 caution:9 unknown:10 jobs:7 passed:9 unshown:9 questions:11 worst:60",
 	"first":         "place:7 kind:18 name:26 text:64 findings:10 sites:8 share_pct:12",
 	"questions":     "number:6 site:18 job:20 sheet:14 cell:8 question:56 settles:38 verdicts:10 answer:30",

@@ -78,7 +78,7 @@ func (b *builder) makeStyles() error {
 		header:        make(&excelize.Style{Font: font(10, true, "FFFFFF"), Fill: solid("2D5D62"), Alignment: &excelize.Alignment{Vertical: "top", WrapText: true}}),
 		text:          make(&excelize.Style{Font: body, Alignment: top, Border: cell}),
 		long:          make(&excelize.Style{Font: body, Alignment: wrap, Border: cell}),
-		count:         make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: new("0_)")}),
+		count:         make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: new("0_)_)")}),
 		link:          make(&excelize.Style{Font: &excelize.Font{Family: "Liberation Sans", Size: 10, Color: "0B5C8A", Underline: "single"}, Alignment: wrap, Border: cell}),
 		fill:          make(&excelize.Style{Font: body, Alignment: wrap, Border: cell, Fill: solid("FBF7E9")}),
 		block:         make(&excelize.Style{Font: font(12, true, "12343B"), Alignment: &excelize.Alignment{Vertical: "bottom"}, Border: []excelize.Border{{Type: "bottom", Color: "2D5D62", Style: 2}}}),
@@ -90,7 +90,7 @@ func (b *builder) makeStyles() error {
 		chart:         make(&excelize.Style{Font: body, Alignment: top, CustomNumFmt: new("0.##")}),
 		grades:        map[string]int{}, tiles: map[string]int{}, outcomes: map[string]int{},
 	}
-	for i, format := range []string{"0_)", "0.0_)", "0.00_)", "0.000_)"} {
+	for i, format := range []string{"0_)_)", "0.0_)_)", "0.00_)_)", "0.000_)_)"} {
 		b.styles.figures[i] = make(&excelize.Style{Font: body, Alignment: right, Border: cell, CustomNumFmt: &format})
 	}
 	for _, g := range slices.Sorted(maps.Keys(colours)) { // in order: styles are numbered as they come

@@ -55,8 +55,23 @@ func Rule(r *audit.Rule, s *audit.Settings, width int) string {
 		}
 	}
 	para("Cautions", strings.Join(r.Cautions, " "))
-	if r.Doc != "" {
-		b.WriteString("\n" + strings.TrimSpace(r.Doc) + "\n")
+	b.WriteString("\nWhat is compared\n" + told(r.Doc, o.Width))
+	return b.String()
+}
+
+// told is the page of a rule for a screen: headings bare, paragraphs folded. The
+// table of its worked example is for the tests alone.
+func told(doc string, width int) string {
+	var b strings.Builder
+	for part := range strings.SplitSeq(strings.TrimSpace(doc), "\n\n") {
+		title, heading := strings.CutPrefix(part, "## ")
+		switch {
+		case strings.HasPrefix(part, "```") || part == "":
+		case heading:
+			b.WriteString("\n" + title + "\n")
+		default:
+			b.WriteString(fold(strings.ReplaceAll(part, "\n", " "), width))
+		}
 	}
 	return b.String()
 }

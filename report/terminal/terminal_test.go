@@ -8,6 +8,7 @@ import (
 
 	"github.com/jedib0t/go-pretty/v6/text"
 
+	"lineaudit/audit"
 	"lineaudit/report"
 	"lineaudit/report/reporttest"
 	"lineaudit/report/terminal"
@@ -39,6 +40,27 @@ func TestSaysWhatMatters(t *testing.T) {
 	for _, want := range []string{"2 jobs at 2 sites in 3 files", "1 file not readable", "Glass gardens", "control-overload", "VC-1", "80 W on a 50 W control: 160 %", "the workbook is cut short"} {
 		if !strings.Contains(strings.Join(strings.Fields(text), " "), want) {
 			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+}
+
+// A rule is told without the marks of its page and without the table of its tests.
+func TestRuleReadsAsText(t *testing.T) {
+	for _, r := range audit.Rules() {
+		got := terminal.Rule(r, audit.DefaultSettings(), 80)
+		if strings.Contains(got, "```") || strings.Contains(got, "##") || strings.Contains(got, "kind,name") || !strings.Contains(got, "\nWorked example\n") {
+			t.Errorf("%s:\n%s", r.Name, got)
+		}
+		for line := range strings.Lines(got) {
+			if text.StringWidthWithoutEscSequences(line) > 81 && !strings.HasPrefix(line, r.Name+":") {
+				t.Errorf("%s: too wide: %q", r.Name, line)
+			}
+		}
+	}
+	got := strings.Join(strings.Fields(terminal.Rules(audit.DefaultSettings(), 400)), " ")
+	for _, want := range []string{"caution above 100 % of line voltage (a tap for a voltage above this", "fault above 100 % of line voltage (a tap for a voltage below this", "IEC 60228 class 0"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q", want)
 		}
 	}
 }
