@@ -121,9 +121,14 @@ func (b *builder) addAmpRating(r *row, a *schedule.Amplifier) {
 		return
 	}
 	if out, s := b.rating(r.own(vocabulary.ChannelWatts)); len(out) > 0 {
-		if s.col != nil && !speaksOfOutputs(s.col.Header) && b.channelsOfRow(r) == 0 {
-			b.besideOf(a, ratedSeen{out, s}) // "Power": 240 W
-		} else {
+		plain := s.col != nil && !speaksOfOutputs(s.col.Header) // "Power": 240 W
+		switch n := b.channelsOfRow(r); {
+		case plain && n == 0:
+			b.besideOf(a, ratedSeen{out, s})
+		case plain && n > 1 && !slices.ContainsFunc(out, func(o notation.RatedOutput) bool { return o.Channels > 0 || o.PerChannel || o.Total }):
+			b.take(s, "channel rating", "that of each output", schedule.LikelierReading, "it stands beside the number of outputs")
+			fallthrough
+		default:
 			b.ampRated[a] = append(b.ampRated[a], ratedSeen{out, s})
 		}
 	}

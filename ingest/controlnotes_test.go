@@ -70,3 +70,33 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 		t.Errorf("a fact: got %s", got)
 	}
 }
+
+// Controls that only a note names, with the places behind them. Common
+// practice, no source.
+func TestControlsThatServePlaces(t *testing.T) {
+	const hallGate = "VC1 60 W x2"
+	for _, tt := range []struct{ note, want string }{
+		{"VC1 (60 W) serves Hall and Gate", hallGate},
+		{"VC1 60 W: zones 1 and 3", hallGate},
+		{"VC1 = 60 W, zone 1 and zone 3", hallGate},
+		{"Volume control VC1 60 W for zones 1 & 3", hallGate},
+		{"VC1 60 W for zones 1, 2 and 3", "VC1 60 W x3"},
+		{"Regler R1 60 W für Zonen 1 bis 3", "R1 60 W x3"},
+		{"Potentiomètre P1 de 60 W pour les zones 1 et 3", "P1 60 W x2"},
+		{"Atenuador AT1 de 60 W para Hall y Gate", "AT1 60 W x2"},
+		{"VC1 for the Hall by the north door, 60 W", "VC1 60 W x1"},
+		{"VC1 (60 W) in zone 1, VC2 (20 W) in zone 2", "VC1 60 W x1, VC2 20 W x1"},
+		{"Zones 1 and 3 share a 60 W control", "control (Zones 1 and 3) 60 W x2"},
+		{"Zone 1: wall control 60 W; zone 2: wall control 20 W", "control (Zone 1) 60 W x1, control (zone 2) 20 W x1"},
+		{"Controls: zone 1 60 W, zone 2 20 W, zone 3 none", "control (zone 1) 60 W x1, control (zone 2) 20 W x1"},
+		{"VC1 serves Hall and the roof", "VC1 ? W x1"},
+		{"4 x horn 15 W in zone 1", ""},
+	} {
+		t.Run(tt.note, func(t *testing.T) {
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+tt.note+"\nitem: Zone no. | zone | quantity | tap[W]\n1 | Hall | 4 | 5\n2 | Yard | 2 | 7.5\n3 | Gate | 1 | 20"))
+			if got := controlsOf(j); got != tt.want || len(j.Questions) > 0 {
+				t.Errorf("got %s, asked %v; want %s", got, asked(j), tt.want)
+			}
+		})
+	}
+}

@@ -41,6 +41,19 @@ func (r *row) zoneName() (name, other seen) {
 	return name, seen{}
 }
 
+// zoneNumber is "Zone 2" where a row gives the number of its zone in a column
+// of its own, beside the zone's name; "" if it does not.
+func (r *row) zoneNumber(z seen) string {
+	if z.field != vocabulary.Zone || join.Parse(join.Zone, z.text).Number != "" {
+		return ""
+	}
+	item := r.own(vocabulary.Item)
+	if !item.had() || !join.Parse(join.Zone, item.text).Bare() || !slices.Contains(vocabulary.NewScorer().Concepts(item.col.Header), "zone") {
+		return ""
+	}
+	return "Zone " + item.text
+}
+
 // zoneName is the row's zone name, with its building where each has its own.
 func (b *builder) zoneName(r *row) (name, other seen) {
 	name, other = r.zoneName()
@@ -77,6 +90,9 @@ func (b *builder) collectRow(r *row) {
 		b.collectService(r)
 	} else if z := b.placeText(r); z.had() && r.kind != typeRow {
 		b.zoneNames.Add(z.text, 0)
+		if n := r.zoneNumber(z); n != "" {
+			b.zoneNames.Alias(z.text, n, 0)
+		}
 	} else if m := b.controlText(r); m.place.had() && r.kind == loudspeakerRow {
 		b.zoneNames.Refer(m.place.text)
 	}

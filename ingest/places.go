@@ -56,6 +56,10 @@ func (b *builder) gatherPlaces() {
 			if z.had() {
 				enterPlace(b.places.zones, join.Zone, z.text)
 				b.places.texts[join.Fold(tidy(z.text))] = z
+				if n := r.zoneNumber(z); n != "" {
+					enterPlace(b.places.zones, join.Zone, n)
+					b.places.texts[join.Fold(n)] = z
+				}
 			}
 			if room := r.say(vocabulary.Room); room.had() {
 				enterPlace(b.places.rooms, join.Room, room.text)
@@ -267,13 +271,16 @@ func (b *builder) listOfPlaces(s seen) *service {
 	if b.places.rooms[join.Parse(join.Room, s.text).Full] {
 		return &service{at: s, rooms: []string{s.text}}
 	}
-	for marks := byMarks; marks <= bySlashes; marks++ {
+	for marks := bySlashes; marks >= byMarks; marks-- { // the finest first: "2 and 3" is not zone 2
 		parts := spread(listParts.Of(s.text, marks), isZone)
 		if len(parts) < 2 {
 			continue
 		}
 		v := &service{at: s}
 		for _, p := range parts {
+			if strings.Trim(p, "0123456789") == "" {
+				p = "Zone " + p // "zones 1 and 3"
+			}
 			switch {
 			case isZone(p):
 				v.zones = append(v.zones, p)

@@ -1,8 +1,10 @@
 package ingest
 
 import (
+	"slices"
 	"testing"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 )
 
@@ -58,5 +60,19 @@ func TestControlOfAPlaceInANote(t *testing.T) {
 	want(t, "loudspeakers", describe(j), []string{"8 x 5 W zone Library control control (Library)", "2 x 15 W zone Roof"})
 	if len(j.Controls) != 1 || show(j.Controls[0].Rated) != "50" {
 		t.Errorf("%d controls", len(j.Controls))
+	}
+}
+
+// One power beside a number of outputs is that of each, aloud, unless the words say so.
+func TestPowerBesideANumberOfOutputs(t *testing.T) {
+	for header, told := range map[string]bool{"Power": true, "Power per channel": false, "W/ch": false} {
+		j := jobOf(t, draw(layout.Amplifiers, "Amps", "amplifier | channels of the amplifier: Outputs | channel rating: "+header+"\nA1 | 4 | 240 W"),
+			draw(layout.Loudspeakers, "Heads", "zone | quantity | tap[W] | amplifier | channel\nHall | 4 | 5 | A1 | 1"))
+		if got := show(j.Channels[0].Rated); got != "240" {
+			t.Errorf("%s: the output has %s W", header, got)
+		}
+		if got := slices.ContainsFunc(j.Assumptions, func(a schedule.Assumption) bool { return a.TakenAs == "that of each output" }); got != told {
+			t.Errorf("%s: told aloud %v, want %v: %v", header, got, told, j.Assumptions)
+		}
 	}
 }

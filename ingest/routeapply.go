@@ -39,12 +39,12 @@ func (b *builder) applyRoutes() {
 				}
 			}
 			if k == nil && c.at.had() && b.placesKnown(&c.at) {
-				k = b.control(c.watts, tag)
+				k = b.control(c.at.at, tag)
 			}
 			if k == nil {
 				continue
 			}
-			if len(b.controlRated[k]) == 0 {
+			if c.watts.had() && len(b.controlRated[k]) == 0 {
 				b.noteControlRating(k, c.watts)
 			}
 			for _, name := range c.at.zones {

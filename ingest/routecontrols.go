@@ -66,6 +66,9 @@ func (b *builder) controlsIn(s seen) []carried {
 	if list := b.controlsByPlace(s); len(list) > 0 {
 		return list
 	}
+	if c, ok := b.controlServing(s); ok {
+		return []carried{c}
+	}
 	list, err := notation.ParseControls(s.text, notation.Auto)
 	if err != nil {
 		return nil
@@ -106,6 +109,72 @@ func (b *builder) controlsIn(s seen) []carried {
 	return out
 }
 
+// controlServing reads "VC1 (60 W) serves zones 1 and 3", "Regler R2 für Halle":
+// a control by its name, with or without a power, and the places behind it; and
+// "Zones 1 and 3 share a 60 W control", where it has none.
+func (b *builder) controlServing(s seen) (carried, bool) {
+	watts, rest := cutWatts(s, s.text)
+	words := strings.Fields(rest)
+	if name, n := b.controlAhead(words); name != "" {
+		tail, said := cutServes(strings.TrimLeft(strings.Join(words[n:], " "), " ,:;=()–-"))
+		place := b.placesIn(s, tail)
+		if !place.had() && said {
+			s.text = tail
+			if v := b.placeIn(s); v != nil { // "VC1 serves the hall by the door"
+				place = *v
+			}
+		}
+		if place.had() {
+			b.controlNames.Add(name, 0)
+			return carried{controls: []string{name}, watts: watts, at: place}, true
+		}
+	}
+	for n := 1; n < len(words) && watts.had(); n++ {
+		place := b.placesIn(s, strings.Join(words[:n], " "))
+		if tail, _ := cutServes(strings.Join(words[n:], " ")); place.had() && notation.IsControlWord(tail) {
+			name := "control (" + strings.Trim(strings.Join(words[:n], " "), " :,;–-") + ")"
+			b.controlNames.Add(name, 0)
+			return carried{controls: []string{name}, unnamed: true, watts: watts, at: place}, true
+		}
+	}
+	return carried{}, false
+}
+
+// controlAhead is the name of the control that words begin with, and how many
+// of them it takes: "VC 1", "Regler R2".
+func (b *builder) controlAhead(words []string) (name string, n int) {
+	for n := 1; n <= min(4, len(words)-1); n++ {
+		head := strings.Trim(strings.Join(words[:n], " "), " ,:;=()–-")
+		name := notation.ParseControlCell(head).Name
+		switch {
+		case name == "" || len(name) > longestTag || !anyDigit(name) && len(name) > 1:
+		case name == head && notation.KeyOf(name).Kind != notation.KeyControl:
+		case namesPlace(b.places.zones, join.Zone, name) || namesPlace(b.places.rooms, join.Room, name):
+		default:
+			return name, n
+		}
+	}
+	return "", 0
+}
+
+// longestTag is the bytes of a tag in a note; what is longer is words.
+const longestTag = 10
+
+// cutServes takes the words for "serves" off the front of a text.
+func cutServes(text string) (rest string, said bool) {
+	for {
+		words := strings.Fields(text)
+		n := min(3, len(words)-1)
+		for n > 0 && !slices.Contains(servesWords, join.Fold(strings.Join(words[:n], " "))) {
+			n--
+		}
+		if n <= 0 {
+			return text, said
+		}
+		text, said = strings.Join(words[n:], " "), true
+	}
+}
+
 // controlsAlike notes a rating said of controls without a name.
 func (b *builder) controlsAlike(watts seen) {
 	if out, s := b.rating(watts); len(out) > 0 {
@@ -118,28 +187,29 @@ func (b *builder) controlsAlike(watts seen) {
 // W, VC2 Yard 20 W": several controls by their places, each with a power.
 func (b *builder) controlsByPlace(s seen) []carried {
 	text, worded := s.text, false
-	if head, rest, ok := cutAny(text, ":", " = "); ok && notation.IsControlWord(head) {
+	if head, rest, ok := cutAny(text, ":", " = ", " - ", " – "); ok && notation.IsControlWord(head) {
 		text, worded = rest, true
 	}
 	var out []carried
 	for _, segment := range segmentEnd.Split(text, -1) {
 		watts, rest := cutWatts(s, segment)
-		if !watts.had() {
+		words := strings.Fields(strings.Trim(rest, " .()–-"))
+		if n := len(words) - 1; !watts.had() {
+			if n > 0 && notation.AnswerOf(words[n]) == notation.No && b.placesIn(s, strings.Join(words[:n], " ")).had() {
+				continue // "Yard none"
+			}
 			return nil
 		}
-		words := strings.Fields(strings.Trim(rest, " .()–-"))
-		name, from := "", 0
-		for n := min(2, len(words)-1); n > 0; n-- {
-			head := strings.Join(words[:n], " ")
-			if kind := notation.KeyOf(head).Kind; notation.IsControlWord(head) || kind == notation.KeyControl {
+		name, from := b.controlAhead(words)
+		for n := min(2, len(words)-1); n > 0 && name == ""; n-- {
+			if notation.IsControlWord(strings.Join(words[:n], " ")) {
 				from, worded = n, true
-				if !notation.IsControlWord(head) {
-					name = head
-				}
 				break
 			}
 		}
-		place := b.placesIn(s, strings.Join(words[from:], " "))
+		worded = worded || name != ""
+		served, _ := cutServes(strings.Join(words[from:], " "))
+		place := b.placesIn(s, served)
 		if !place.had() {
 			return nil
 		}

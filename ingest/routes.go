@@ -87,6 +87,11 @@ func (b *builder) hearRoutes() {
 			}
 		}
 	}
+	for _, c := range b.carried {
+		for _, z := range c.at.zones {
+			b.zoneNames.Refer(z)
+		}
+	}
 	for i := range b.routes {
 		r := &b.routes[i]
 		if r.outlet.amp != "" {

@@ -47,6 +47,7 @@ var (
 	subWords      = wordClasses["sub"]
 	grandWords    = wordClasses["grand"]
 	subTotalWords = wordClasses["sub total"]
+	servesWords   = wordClasses["serves"]
 	allWords      = wordClasses["all places"]
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]

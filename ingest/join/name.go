@@ -31,7 +31,7 @@ const (
 // Spanish, Italian and Dutch. Sources: trade words from memory and the public
 // schedules behind the header vocabulary.
 var kindWords = map[Kind]map[string]bool{
-	Zone: words("zone zones zona zonas zn zo paging evac rufkreis rufzone kreis gruppe group groupe grupo gruppo groep pagingzone " +
+	Zone: words("zone zones zonen zona zonas zn zo paging evac rufkreis rufzone kreis gruppe group groupe grupo gruppo groep pagingzone " +
 		"bereich sector secteur zonenr oproepzone"),
 	Amplifier: words("amp amps amplifier ampli amplificateur amplificador amplificatore verstaerker verstarker endstufe endstufen etapa finale " +
 		"versterker eindversterker eindtrap potencia poweramp pa power unit booster leistungsverstarker"),

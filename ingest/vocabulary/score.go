@@ -127,6 +127,12 @@ func (s *Scorer) read(text string) *Header {
 		}
 		offer(Candidate{Length, 0.9 * said, fmt.Sprintf("header %q names a cable and a length", text), ""})
 	}
+	if h.Unit == "mm2" || h.Unit == "AWG" { // "Cable mm2"
+		offer(Candidate{Gauge, max(best[Cable].Score, best[CableType].Score), fmt.Sprintf("header %q names a cable and a size", text), ""})
+	}
+	if h.Unit == "m2" {
+		offer(Candidate{Ignored, 0.9, fmt.Sprintf("header %q is an area of floor", text), ""})
+	}
 	for _, c := range best {
 		c.Score *= Fits(c.Field, h.Unit)
 		h.Candidates = append(h.Candidates, c)

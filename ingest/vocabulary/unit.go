@@ -17,6 +17,7 @@ var units = map[string]string{
 	"km": "km", "cm": "cm", "mm": "mm", "in": "in", "inch": "in", "inches": "in", "yd": "yd", "yds": "yd", "yards": "yd",
 	"awg": "AWG", "ga": "AWG", "ga.": "AWG",
 	"mm2": "mm2", "mm²": "mm2", "mm^2": "mm2", "sqmm": "mm2", "sq mm": "mm2", "sq.mm": "mm2", "sq. mm": "mm2", "qmm": "mm2", "mmq": "mm2", "mm q": "mm2",
+	"m2": "m2", "m²": "m2", "m^2": "m2", "sqm": "m2", "sq m": "m2", "sq.m": "m2", "sq. m": "m2", "qm": "m2", "mq": "m2", "sq ft": "m2", "sqft": "m2", "sq. ft": "m2", "sq.ft": "m2", "ft2": "m2", "ft²": "m2",
 	"ohm": "ohm", "ohms": "ohm", "Ω": "ohm", "ω": "ohm", "ohmios": "ohm", "kohm": "kohm", "kΩ": "kohm", "kω": "kohm",
 	"%": "%", "pct": "%", "percent": "%", "db": "dB",
 	"°c": "C", "degc": "C", "deg c": "C", "°f": "F",
@@ -28,6 +29,7 @@ var units = map[string]string{
 // unitWords are the units that name a unit even when they stand bare behind
 // the header's words. Letters that are also words need brackets or a slash.
 var unitWords = map[string]bool{"w": true, "watt": true, "watts": true, "v": true, "m": true, "ft": true, "km": true, "mm": true,
+	"m2": true, "m²": true, "sqm": true, "qm": true, "mq": true, "sqft": true, "ft2": true, "ft²": true,
 	"awg": true, "mm2": true, "mm²": true, "sqmm": true, "qmm": true, "mmq": true, "ohm": true, "ohms": true, "ω": true, "%": true, "db": true,
 	"€": true, "£": true, "$": true, "eur": true, "kw": true, "cm": true, "volts": true, "volt": true, "mw": true}
 
@@ -38,6 +40,7 @@ var (
 	inUnit     = regexp.MustCompile(`(?i)\s(?:in|en|in de)\s+(\S+)\s*$`)
 	yesNo      = regexp.MustCompile(`(?i)[(\[]?\b[yjos]\s?/\s?n\b[)\]]?`)
 	reVoltages = regexp.MustCompile(`(?i)^\W*(?:\d{2,3}(?:[.,]\d)?\s?v?\s?/\s?)+\d{2,3}(?:[.,]\d)?\s?v\W*$`)
+	squareUnit = regexp.MustCompile(`(?i)\ssq(?:uare\s|\.)?\s*(mm|m|ft)\.?$`)
 	tailUnit   = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
 )
 
@@ -106,6 +109,9 @@ func measure(header string) (rest, unit string, volts float64) {
 	})
 	if m := inUnit.FindStringSubmatchIndex(rest); m != nil && take(unitOf(rest[m[2]:m[3]])) {
 		rest = rest[:m[0]]
+	} else if m := squareUnit.FindStringSubmatchIndex(rest); m != nil {
+		take(unitOf("sq " + rest[m[2]:m[3]]))
+		rest = rest[:m[0]]
 	} else if m := tailUnit.FindStringSubmatchIndex(rest); m != nil {
 		t := rest[m[2]:m[3]]
 		slash := strings.ContainsAny(rest[m[0]:m[2]], "/,|")
@@ -135,8 +141,8 @@ var fitting = map[Field]string{
 	ControlWatts: "W VA", Load: "W kW VA", MeasuredLoad: "W kW VA", Headroom: "W % VA dB", Level: "% dB",
 	Impedance: "ohm kohm", Measured: "ohm kohm W", LineVoltage: "V", Length: "m ft km yd cm in", Height: "m ft mm cm in",
 	BoxDepth: "mm cm in", BoxName: "mm", Gauge: "mm2 AWG mm", AreaNeeded: "mm2 AWG", CableType: "mm2 AWG", Conductors: "pcs mm2",
-	InsertionLoss: "dB", Temperature: "C F", Quantity: "pcs", Price: "money", Ignored: "dB % kg Hz kHz A mm money",
-	Amplifier: "V", Circuit: "V", Channel: "V", Control: "V", Override: "V", ChannelCount: "pcs", Cable: "mm2 AWG",
+	InsertionLoss: "dB", Temperature: "C F", Quantity: "pcs", Price: "money", Ignored: "m2 dB % kg Hz kHz A mm money",
+	Amplifier: "V", Circuit: "V", Channel: "V", Control: "V", Override: "V", ChannelCount: "pcs",
 }
 
 // Fits returns how well a unit in a header suits a field: 1 when it does or
