@@ -13,6 +13,7 @@ import (
 
 	"lineaudit/audit"
 	"lineaudit/ingest/grid"
+	textfile "lineaudit/ingest/grid/text"
 	"lineaudit/report"
 )
 
@@ -68,31 +69,32 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	var grade, failAt, reader string
 	var help, version bool
 	if !reading {
-		fs.StringVarP(&s.out, "out", "o", "out", "folder for the results; it appears whole or not at all")
-		fs.StringVar(&reader, "for", "service", "whom the audit is written for: service, bid or compliance")
-		fs.StringVar(&grade, "grade", "caution", "lowest grade listed on the terminal: danger, fault, caution or unknown")
-		fs.StringVar(&failAt, "fail-at", "", "exit with 1 when a finding is at or above this grade")
-		fs.StringVar(&s.date, "date", "", "date of the audit, YYYY-MM-DD, printed in the reports; without it they leave a blank line")
-		fs.StringVar(&s.dispositions, "dispositions", "", "an earlier audit.xlsx whose disposition column is carried over by finding id")
+		fs.StringVarP(&s.out, "out", "o", "out", "`folder` for the results; it appears whole or not at all")
+		fs.StringVar(&reader, "for", "service", "`reader` whom the audit is written for: service, bid or compliance")
+		fs.StringVar(&grade, "grade", "caution", "lowest `grade` listed on the terminal: danger, fault, caution or unknown")
+		fs.StringVar(&failAt, "fail-at", "", "exit with 1 when a finding is at or above this `grade`")
+		fs.StringVar(&s.date, "date", "", "`date` of the audit, YYYY-MM-DD, printed in the reports; without it they leave a blank line")
+		fs.StringVar(&s.dispositions, "dispositions", "", "the audit.xlsx (`file`) of an earlier run, moved out of the output folder, whose dispositions and remarks are carried over by finding id")
 	} else {
-		fs.StringVar(&s.explain, "explain", "", "tell the story of one cell, such as C12 or 'Rink!C12'")
+		fs.StringVar(&s.explain, "explain", "", "tell the story of one `cell`, such as C12 or 'Rink!C12'")
 	}
-	fs.StringVar(&s.house, "house", "", "house book: a workbook or a folder of CSVs with names, limits and ratings")
-	fs.StringVar(&s.units, "units", "", "unit of lengths that nothing else tells: m or ft")
-	fs.StringVar(&s.encoding, "encoding", "", "encoding of text files that are not UTF-8, UTF-16 or Windows-1252, such as iso-8859-2")
-	fs.IntVar(&s.workers, "workers", runtime.GOMAXPROCS(0), "files read at once")
+	fs.StringVar(&s.house, "house", "", "house `book`: a workbook or a folder of CSVs with names, limits and ratings")
+	fs.StringVar(&s.units, "units", "", "`unit` of lengths that nothing else tells: m or ft")
+	fs.StringVar(&s.encoding, "encoding", "", "`encoding` of text files that are not UTF-8, UTF-16 or Windows-1252, such as iso-8859-2")
+	fs.IntVar(&s.workers, "workers", runtime.GOMAXPROCS(0), "`number` of files read at once")
 	s.limits = grid.DefaultLimits()
 	var seconds int
 	var size, unpacked int64
-	fs.IntVar(&seconds, "time-limit", 60, "seconds that one file may take, and one more for every 1,000 rows that it holds; one that takes longer is listed as unreadable")
-	fs.Int64Var(&size, "size-limit", s.limits.MaxBytes>>20, "largest file that is read, MiB")
-	fs.Int64Var(&unpacked, "unpacked-limit", s.limits.MaxInflated>>20, "most that the parts of one workbook may unpack to, MiB")
-	fs.IntVar(&s.limits.MaxCells, "cell-limit", s.limits.MaxCells, "most cells with content in one file")
+	fs.IntVar(&seconds, "time-limit", 60, "`seconds` that one file may take, and one more for every 1,000 rows that it holds; one that takes longer is listed as unreadable")
+	fs.Int64Var(&size, "size-limit", s.limits.MaxBytes>>20, "largest file that is read, `MiB`")
+	fs.Int64Var(&unpacked, "unpacked-limit", s.limits.MaxInflated>>20, "most that the parts of one workbook may unpack to, `MiB`")
+	fs.IntVar(&s.limits.MaxCells, "cell-limit", s.limits.MaxCells, "most `cells` with content in one file")
 	fs.BoolVar(&s.progress, "progress", false, "tell how far a long run is even where the error output is no terminal, every 10 seconds")
 	fs.BoolVarP(&s.quiet, "quiet", "q", false, "print the summary line alone")
 	fs.BoolVar(&version, "version", false, "print the version")
 	fs.BoolVarP(&help, "help", "h", false, "print this help")
-	text := usage + fs.FlagUsagesWrapped(100) + exitCodes
+	usages := strings.ReplaceAll(fs.FlagUsagesWrapped(100), "[=true|false]", "             ")
+	text := usage + usages + exitCodes
 	if err := fs.Parse(args); err != nil {
 		return nil, text, suggestFlag(fs, err)
 	}
@@ -129,6 +131,11 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	}
 	if s.units != "" && s.units != "m" && s.units != "ft" {
 		return nil, text, oneOf("--units", s.units, []string{"m", "ft"})
+	}
+	if s.encoding != "" {
+		if _, err := textfile.Encoding(s.encoding); err != nil {
+			return nil, text, fmt.Errorf("--encoding: %w", err)
+		}
 	}
 	if s.workers < 1 {
 		return nil, text, fmt.Errorf("--workers %d: at least 1", s.workers)

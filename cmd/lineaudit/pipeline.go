@@ -5,6 +5,7 @@ import (
 	"crypto/sha256"
 	"errors"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strings"
 	"sync"
@@ -62,6 +63,8 @@ func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
 	switch {
 	case errors.Is(err, context.Canceled):
 		return nil, failed(s, err)
+	case err != nil && errors.Is(err, fs.ErrNotExist):
+		return nil, wrong(s, fmt.Errorf("%w%s", err, nearest(set.paths[0], []string{"read", "rules", "house", "schema"})))
 	case err != nil:
 		return nil, wrong(s, err)
 	case len(listing.Files) == 0:

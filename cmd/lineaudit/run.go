@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
 	"strings"
 
 	"lineaudit/audit"
@@ -28,6 +29,10 @@ func run(ctx context.Context, args []string, s screen) int {
 			return runHouse(args[1:], s)
 		case "schema":
 			return runSchema(args[1:], s)
+		case "help", "version": // unless a file has that name
+			if _, err := os.Stat(args[0]); err != nil && len(args) == 1 {
+				return runAudit(ctx, []string{"--" + args[0]}, s)
+			}
 		}
 	}
 	return runAudit(ctx, args, s)

@@ -6,6 +6,7 @@ import (
 	"cmp"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/jedib0t/go-pretty/v6/table"
@@ -276,7 +277,11 @@ func rest(b *strings.Builder, a *report.Audit, o Options) {
 		b.WriteString("\n" + fold(fmt.Sprintf("%s could not be marked in place; the findings stand in a workbook of their own that says why.", report.Plural(n, "workbook")), o.Width))
 	}
 	if o.Out != "" {
-		b.WriteString("\n" + fold(fmt.Sprintf("Everything is in %s: audit.html to read, audit.xlsx to work in, marked/ with the findings on their cells, the tables as CSV.", report.Plain(o.Out)), o.Width))
+		marked := ""
+		if slices.ContainsFunc(a.Results(), func(r *audit.Result) bool { return len(r.Findings) > 0 }) {
+			marked = " marked/ with the findings on their cells,"
+		}
+		b.WriteString("\n" + fold(fmt.Sprintf("Everything is in %s: audit.html to read, audit.xlsx to work in,%s the tables as CSV.", report.Plain(o.Out), marked), o.Width))
 	}
 	b.WriteString(fold("This audits paper: it says what was written, not what was built. Confirm on site. Line voltages are hazardous; local codes and a licensed practitioner decide.", o.Width))
 }

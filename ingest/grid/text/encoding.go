@@ -40,7 +40,8 @@ var (
 
 // decode returns the text as UTF-8 without a byte order mark, and what was
 // taken for granted. Without a name and without a mark, the zero bytes of
-// plain characters give UTF-16 away; what is valid UTF-8 is UTF-8; the rest
+// plain characters give UTF-16 away; what is valid UTF-8 is UTF-8, whatever the
+// name; the rest
 // is taken for Windows-1252, of which ISO-8859-1 text is a part.
 func decode(data []byte, name string) (text string, notes []string, err error) {
 	var enc encoding.Encoding
@@ -60,6 +61,8 @@ func decode(data []byte, name string) (text string, notes []string, err error) {
 		data, enc = data[2:], unicode.UTF16(unicode.LittleEndian, unicode.IgnoreBOM)
 	case bytes.HasPrefix(data, bigFirst):
 		data, enc = data[2:], unicode.UTF16(unicode.BigEndian, unicode.IgnoreBOM)
+	case enc != nil && plainlyUTF8(data, name):
+		enc, notes = nil, append(notes, "read as UTF-8, which it plainly is, not as "+strings.ToLower(name))
 	case enc != nil:
 		notes = append(notes, "read as "+strings.ToLower(name)+", as asked")
 	default:
@@ -75,6 +78,16 @@ func decode(data []byte, name string) (text string, notes []string, err error) {
 		return "", nil, err
 	}
 	return string(data), notes, nil
+}
+
+// plainlyUTF8 reports whether a text is valid UTF-8 and more than ASCII: no text
+// in another encoding happens to be, and an archive may hold both. Encodings of
+// which that is not known are taken as asked.
+func plainlyUTF8(data []byte, asked string) bool {
+	if low := strings.ToLower(asked); strings.HasPrefix(low, "utf") || strings.HasPrefix(low, "ucs") {
+		return false
+	}
+	return utf8.Valid(data) && bytes.ContainsFunc(data, func(r rune) bool { return r >= utf8.RuneSelf })
 }
 
 // guess finds the encoding of text without a byte order mark; nil is UTF-8.

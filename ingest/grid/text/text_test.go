@@ -36,6 +36,26 @@ func same(a, b [][]string) bool {
 	return slices.EqualFunc(a, b, func(x, y []string) bool { return slices.Equal(x, y) })
 }
 
+// An archive holds text files of many encodings: the one that is named is for
+// those that are not plainly UTF-8.
+func TestNamedEncodingLeavesUTF8Alone(t *testing.T) {
+	for _, tt := range []struct{ name, data, encoding, want string }{
+		{"iso-8859-2", "Zone,Tap\nB\xf3r\xf3w,5\n", "iso-8859-2", "Bórów"},
+		{"UTF-8 beside it", "Zone,Tap\nBórów,5\n", "iso-8859-2", "Bórów"},
+		{"an encoding of ASCII bytes alone", "Zone,Tap\n\x1b$B25\x1b(B,5\n", "iso-2022-jp", "乙"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			b, err := Read("job.csv", []byte(tt.data), grid.DefaultLimits(), tt.encoding)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got := b.Sheets[0].Rows[1].Cells[0].Text; got != tt.want {
+				t.Errorf("read %q, want %q", got, tt.want)
+			}
+		})
+	}
+}
+
 func TestRead(t *testing.T) {
 	for _, tt := range []struct {
 		name, in string
