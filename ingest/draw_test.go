@@ -95,7 +95,8 @@ func drawCell(col int, text string) *grid.Cell {
 		if _, err := fmt.Sscanf(d, "%d/%d", &a, &b); err == nil {
 			// day b of month a of 2024: serial 45292 is 1 January 2024
 			days := []int{0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335}
-			c.Kind, c.Number, c.Text, c.Format = grid.Date, float64(45292+days[a-1]+b-1), fmt.Sprintf("%02d/%02d/2024", b, a), "dd/mm/yyyy"
+			c.Kind, c.Number, c.Text = grid.Date, float64(45292+days[a-1]+b-1), fmt.Sprintf("%02d/%02d/2024", b, a)
+			c.SetFormat("dd/mm/yyyy")
 		}
 	}
 	return c

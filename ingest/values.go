@@ -35,7 +35,7 @@ func (b *builder) readable(s *seen, date notation.Column) (string, notation.Styl
 			return s.text, style
 		}
 		n := s.cell.Number
-		if strings.Contains(s.cell.Format, "%") {
+		if strings.Contains(s.cell.Format(), "%") {
 			return plain(n*100) + " %", notation.Point
 		}
 		return strings.TrimSpace(plain(n) + " " + formatUnit(s.cell)), notation.Point
@@ -72,7 +72,8 @@ func plain(n float64) string {
 
 // formatUnit is the unit that a number format adds to its number: the W of `0.0" W"`.
 func formatUnit(c *grid.Cell) string {
-	if c.Format == "" || !strings.ContainsAny(c.Format, `"\`) && !strings.ContainsFunc(c.Format, unicode.IsLetter) {
+	format := c.Format()
+	if format == "" || !strings.ContainsAny(format, `"\`) && !strings.ContainsFunc(format, unicode.IsLetter) {
 		return ""
 	}
 	last := strings.LastIndexFunc(c.Text, unicode.IsDigit)

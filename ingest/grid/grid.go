@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unique"
 )
 
 // A Book is one file as plain cells.
@@ -78,17 +79,82 @@ const (
 	HiddenByOutline
 )
 
-// A Cell is one non-empty cell.
+// A Cell is one non-empty cell. A long register holds millions of them: what few
+// cells have is kept apart.
 type Cell struct {
 	Col     int     // from 1
-	Kind    Kind    // what is stored
 	Text    string  // as a person sees it, number format applied, space-trimmed of nothing; "" if the format hides a number
 	Number  float64 // value of Number, Date (days of the 1900 system, whatever the file uses) and Boolean (0 or 1) cells; finite
-	Format  string  // number format code, "" for General
+	Extra   Shared  // format, note, text that is not struck out
+	Kind    Kind    // what is stored
 	Formula bool    // the value is the stored result of a formula
 	Struck  Strike  // strike-through
-	Kept    string  // for PartStruck: the text that is not struck out
-	Note    string  // text of the cell's note or comment, "" if none
+}
+
+// An Extra is what few cells have beside their value.
+type Extra struct {
+	Format string // number format code, "" for General
+	Kept   string // for PartStruck: the text that is not struck out
+	Note   string // text of the cell's note or comment, "" if none
+}
+
+// Shared is an Extra, held once for all cells that have the same. The zero
+// Shared is the empty Extra.
+type Shared struct{ of unique.Handle[Extra] }
+
+// Share returns the Extra as cells hold it.
+func (e Extra) Share() Shared {
+	if e == (Extra{}) {
+		return Shared{}
+	}
+	return Shared{unique.Make(e)}
+}
+
+// Get returns the Extra.
+func (s Shared) Get() Extra {
+	if s == (Shared{}) {
+		return Extra{}
+	}
+	return s.of.Value()
+}
+
+// Format is the number format code of the cell, "" for General.
+func (c *Cell) Format() string { return c.Extra.Get().Format }
+
+// Kept is the text that is not struck out, of a cell with a part that is.
+func (c *Cell) Kept() string { return c.Extra.Get().Kept }
+
+// Note is the text of the cell's note or comment, "" if none.
+func (c *Cell) Note() string { return c.Extra.Get().Note }
+
+// SetFormat gives the cell a number format code.
+func (c *Cell) SetFormat(code string) {
+	if e := c.Extra.Get(); e.Format != code {
+		e.Format = code
+		c.Extra = e.Share()
+	}
+}
+
+// SetKept gives the cell the text that is not struck out.
+func (c *Cell) SetKept(text string) {
+	if e := c.Extra.Get(); e.Kept != text {
+		e.Kept = text
+		c.Extra = e.Share()
+	}
+}
+
+// SetNote gives the cell a note.
+func (c *Cell) SetNote(text string) {
+	if e := c.Extra.Get(); e.Note != text {
+		e.Note = text
+		c.Extra = e.Share()
+	}
+}
+
+// Strike says how much of the cell is struck through, and what is not.
+func (c *Cell) Strike(how Strike, kept string) {
+	c.Struck = how
+	c.SetKept(kept)
 }
 
 // A Kind says what a cell stores.

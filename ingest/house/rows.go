@@ -114,7 +114,7 @@ func (r *reader) limitRow(l line) {
 	if c := l.cells["value"]; c != nil && c.Kind == grid.Number {
 		// as stored, not as a number format rounds it
 		n.Value.Value = strconv.FormatFloat(c.Number, 'f', -1, 64)
-		if strings.Contains(c.Format, "%") {
+		if strings.Contains(c.Format(), "%") {
 			n.Value.Value = strconv.FormatFloat(math.Round(c.Number*1e12)/1e10, 'f', -1, 64) + " %"
 		}
 	}

@@ -122,7 +122,7 @@ func lookOf(c *grid.Cell) look {
 		return lookStruck
 	case c.Kind == grid.Number:
 		k := lookText(s) &^ lookDate
-		if strings.Contains(c.Format, "€") || strings.Contains(c.Format, "£") || strings.Contains(c.Format, "$") && strings.Contains(c.Format, "[$") {
+		if strings.Contains(c.Format(), "€") || strings.Contains(c.Format(), "£") || strings.Contains(c.Format(), "$") && strings.Contains(c.Format(), "[$") {
 			k |= lookMoney
 		}
 		return k | numberLook(c.Number)

@@ -196,7 +196,7 @@ func text(c *grid.Cell) string {
 	case c == nil, c.Struck == grid.WholeStruck:
 		return ""
 	case c.Struck == grid.PartStruck:
-		return clean(c.Kept)
+		return clean(c.Kept())
 	}
 	return clean(c.Text)
 }
@@ -204,7 +204,7 @@ func text(c *grid.Cell) string {
 // written is the text of a cell, struck through or not.
 func written(c *grid.Cell) string {
 	if c.Struck == grid.PartStruck {
-		return clean(c.Kept)
+		return clean(c.Kept())
 	}
 	return clean(c.Text)
 }

@@ -146,7 +146,7 @@ func randomSheet(r *rand.Rand, name string) *grid.Sheet {
 			case 0:
 				cell.Struck = grid.WholeStruck
 			case 1:
-				cell.Struck, cell.Kept = grid.PartStruck, "5 W"
+				cell.Strike(grid.PartStruck, "5 W")
 			case 2:
 				cell.Kind, cell.Text = grid.NoValue, ""
 			case 3:

@@ -199,10 +199,10 @@ func sameValues(before, after *grid.Book) error {
 				if c.Kind == grid.Blank {
 					continue
 				}
-				if d == nil || d.Kind != c.Kind || d.Text != c.Text || d.Number != c.Number && c.Number == c.Number || d.Format != c.Format || d.Formula != c.Formula || d.Struck != c.Struck {
+				if d == nil || d.Kind != c.Kind || d.Text != c.Text || d.Number != c.Number && c.Number == c.Number || d.Extra != c.Extra && d.Format() != c.Format() || d.Formula != c.Formula || d.Struck != c.Struck {
 					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
 				}
-				if !strings.HasPrefix(d.Note, c.Note) {
+				if !strings.HasPrefix(d.Note(), c.Note()) {
 					return fmt.Errorf("the copy would change the note on %s!%s", s.Name, grid.A1(r.Number, c.Col))
 				}
 			}

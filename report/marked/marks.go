@@ -188,13 +188,14 @@ func addOwnNotes(marks map[string][]mark, b *grid.Book) {
 		ms := marks[s.Name]
 		for i := range s.Rows {
 			for _, c := range s.Rows[i].Cells {
-				if c.Note == "" {
+				note := c.Note()
+				if note == "" {
 					continue
 				}
 				if k, ok := at[[2]int{s.Rows[i].Number, c.Col}]; ok {
-					ms[k].text = c.Note + "\n" + ms[k].text
+					ms[k].text = note + "\n" + ms[k].text
 				} else {
-					ms = append(ms, mark{row: s.Rows[i].Number, col: c.Col, text: c.Note, own: true})
+					ms = append(ms, mark{row: s.Rows[i].Number, col: c.Col, text: note, own: true})
 				}
 			}
 		}

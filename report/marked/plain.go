@@ -195,7 +195,7 @@ func plainCell(b *strings.Builder, row int, c grid.Cell, styles *plainStyles) {
 	case grid.Blank, grid.NoValue:
 	case grid.Number, grid.Date:
 		style := ""
-		if n := styles.of(c.Format); n > 0 {
+		if n := styles.of(c.Format()); n > 0 {
 			style = fmt.Sprintf(` s="%d"`, n)
 		}
 		if math.IsInf(c.Number, 0) || math.IsNaN(c.Number) {

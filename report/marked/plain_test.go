@@ -15,8 +15,8 @@ func TestPlainBookKeepsWhatTheGridHolds(t *testing.T) {
 		Merges: []grid.Range{{Row1: 1, Col1: 1, Row2: 1, Col2: 3}, {Row1: 1, Col1: 2, Row2: 2, Col2: 2}},
 		Rows: []grid.Row{
 			{Number: 1, Cells: []grid.Cell{{Col: 1, Kind: grid.String, Text: "=1+1"}}},
-			{Number: 4, Hidden: grid.HiddenByHand, Cells: []grid.Cell{{Col: 1, Kind: grid.Number, Number: 7.5, Text: "7.5 W", Format: `0.0" W"`},
-				{Col: 2, Kind: grid.Date, Number: 46024, Format: "d/m/yyyy"}, {Col: 3, Kind: grid.Boolean, Number: 1}, {Col: 4, Kind: grid.String, Text: "two\nlines", Struck: grid.WholeStruck}}},
+			{Number: 4, Hidden: grid.HiddenByHand, Cells: []grid.Cell{{Col: 1, Kind: grid.Number, Number: 7.5, Text: "7.5 W", Extra: grid.Extra{Format: `0.0" W"`}.Share()},
+				{Col: 2, Kind: grid.Date, Number: 46024, Extra: grid.Extra{Format: "d/m/yyyy"}.Share()}, {Col: 3, Kind: grid.Boolean, Number: 1}, {Col: 4, Kind: grid.String, Text: "two\nlines", Struck: grid.WholeStruck}}},
 		}}
 	data, names := plainBook(&grid.Book{File: "a.xls", Sheets: []*grid.Sheet{s, {Name: "History"}, {Name: "history"}, {Name: ""}}})
 	f, err := excelize.OpenReader(bytes.NewReader(data))

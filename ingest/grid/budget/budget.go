@@ -45,7 +45,8 @@ func (b *Budget) Cell(c *grid.Cell) error {
 	if err := over("cells", b.cells, b.lim.MaxCells); err != nil {
 		return err
 	}
-	for _, s := range [...]string{c.Text, c.Kept, c.Note} {
+	e := c.Extra.Get()
+	for _, s := range [...]string{c.Text, e.Kept, e.Note} {
 		if err := b.Text(len(s)); err != nil {
 			return err
 		}

@@ -59,7 +59,7 @@ func (c *cellText) fill(cell *grid.Cell) bool {
 		text = ""
 	}
 	cell.Text = text
-	cell.Struck, cell.Kept = strike.Of(c.text.Runs())
+	cell.Strike(strike.Of(c.text.Runs()))
 	switch cell.Kind {
 	case grid.Blank:
 		cell.Kind = grid.String
@@ -70,7 +70,7 @@ func (c *cellText) fill(cell *grid.Cell) bool {
 			return true
 		}
 		if text == "" {
-			cell.Text = numfmt.Compile(namedFormat(cell.Format)).Text(cell.Number)
+			cell.Text = numfmt.Compile(namedFormat(cell.Format())).Text(cell.Number)
 		}
 	}
 	return true
@@ -80,16 +80,17 @@ func (c *cellText) fill(cell *grid.Cell) bool {
 // spreadsheet programs save what the text does not tell: x:num, x:bool, x:err
 // and x:fmla, or sdval and sdnum.
 func (p *page) stored(c *grid.Cell, t tag) {
-	c.Format = p.css.of(t).format
+	c.SetFormat(p.css.of(t).format)
 	_, c.Formula = t.attr["x:fmla"]
 	value, ok := t.attr["sdval"]
 	if ok {
 		// sdnum is the language of the page, that of the format, and the format.
 		if parts := strings.SplitN(t.attr["sdnum"], ";", 3); len(parts) == 3 {
-			c.Format = parts[2]
+			c.SetFormat(parts[2])
 		}
-		if strings.EqualFold(c.Format, "BOOLEAN") {
-			c.Kind, c.Format = grid.Boolean, ""
+		if strings.EqualFold(c.Format(), "BOOLEAN") {
+			c.Kind = grid.Boolean
+			c.SetFormat("")
 		}
 	} else {
 		value, ok = t.attr["x:num"]
@@ -114,7 +115,7 @@ func (p *page) stored(c *grid.Cell, t tag) {
 		return
 	}
 	c.Kind = grid.Number
-	if numfmt.Compile(namedFormat(c.Format)).IsDate() {
+	if numfmt.Compile(namedFormat(c.Format())).IsDate() {
 		c.Kind = grid.Date
 	}
 }

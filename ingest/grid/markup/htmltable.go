@@ -210,7 +210,7 @@ func (p *page) endCell() error {
 	p.deep = p.deep[:min(top.within, len(p.deep))]
 	var note grid.Cell
 	top.note.fill(&note)
-	top.cell.Note = note.Text
+	top.cell.SetNote(note.Text)
 	if !top.text.fill(&top.cell) {
 		if note.Text == "" {
 			return nil

@@ -18,7 +18,7 @@ const date1904Days = 1462
 // whether it holds anything.
 func (s *xmlSheet) cell(t xmltok.Token, style string) (c grid.Cell, ok bool, err error) {
 	format := s.format(style)
-	c.Format = format.Code()
+	c.SetFormat(format.Code())
 	c.Formula = s.attr(t, "Formula") != ""
 	var data strike.Builder
 	filled := false
@@ -36,7 +36,7 @@ func (s *xmlSheet) cell(t xmltok.Token, style string) (c grid.Cell, ok bool, err
 				}
 				var note strike.Builder
 				err := s.readStyled(&note, false)
-				c.Note = note.String()
+				c.SetNote(note.String())
 				return err
 			}, nil)
 		}
@@ -49,14 +49,14 @@ func (s *xmlSheet) cell(t xmltok.Token, style string) (c grid.Cell, ok bool, err
 		if c.Formula {
 			c.Kind = grid.NoValue
 		}
-		return c, c.Formula || c.Note != "", nil
+		return c, c.Formula || c.Note() != "", nil
 	}
 	c.Text = data.String()
 	if err := s.setValue(&c, kind, style); err != nil {
 		return c, false, err
 	}
-	c.Struck, c.Kept = strike.Of(data.Runs())
-	return c, c.Kind != grid.Blank || c.Note != "", nil
+	c.Strike(strike.Of(data.Runs()))
+	return c, c.Kind != grid.Blank || c.Note() != "", nil
 }
 
 // setValue sets kind, number and shown text of a cell from its stored text.

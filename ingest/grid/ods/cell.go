@@ -33,13 +33,13 @@ func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c g
 	if err != nil {
 		return c, false, err
 	}
-	c.Format = d.styles.format(style)
+	c.SetFormat(d.styles.format(style))
 	d.setValue(&c, r, t, text)
 	if note != nil {
-		c.Note = note.text.String()
+		c.SetNote(note.text.String())
 	}
-	if c.Struck, c.Kept = strike.Of(text.text.Runs()); c.Kind == grid.Blank {
-		return c, c.Note != "", nil
+	if c.Strike(strike.Of(text.text.Runs())); c.Kind == grid.Blank {
+		return c, c.Note() != "", nil
 	}
 	if text.text.Len() == 0 && struck && c.Text != "" {
 		c.Struck = grid.WholeStruck
@@ -75,7 +75,7 @@ func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, show
 		}
 		c.Kind, c.Number = grid.Number, v
 		if shown.count == 0 {
-			c.Text = numfmt.Compile(firstOf(c.Format, "General")).Text(v)
+			c.Text = numfmt.Compile(firstOf(c.Format(), "General")).Text(v)
 		}
 	case "date":
 		d.setDate(c, r.Attr(t, "office:date-value"), serialOfDate)

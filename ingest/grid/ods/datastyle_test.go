@@ -24,12 +24,12 @@ func TestFormatCodes(t *testing.T) {
 	for _, r := range b.Sheets[0].Rows {
 		for _, c := range r.Cells {
 			at := grid.A1(r.Number, c.Col)
-			if code, ok := want[at]; ok && c.Format != code {
-				t.Errorf("%s: format %q, want %q", at, c.Format, code)
+			if code, ok := want[at]; ok && c.Format() != code {
+				t.Errorf("%s: format %q, want %q", at, c.Format(), code)
 			}
 			if c.Kind == grid.Number || c.Kind == grid.Date {
-				if shown := numfmt.Compile(firstOf(c.Format, "General")).Text(c.Number); shown != c.Text {
-					t.Errorf("%s: %v under %q shows as %q, stored is %q", at, c.Number, c.Format, shown, c.Text)
+				if shown := numfmt.Compile(firstOf(c.Format(), "General")).Text(c.Number); shown != c.Text {
+					t.Errorf("%s: %v under %q shows as %q, stored is %q", at, c.Number, c.Format(), shown, c.Text)
 				}
 			}
 		}
@@ -60,7 +60,8 @@ func TestDataStyles(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := b.Sheets[0].Rows[0].Cells[0].Format; got != tt.want {
+		c := &b.Sheets[0].Rows[0].Cells[0]
+		if got := c.Format(); got != tt.want {
 			t.Errorf("%s\nis %q, want %q", tt.styles, got, tt.want)
 		}
 	}

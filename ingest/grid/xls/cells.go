@@ -5,6 +5,7 @@ import (
 	"unicode/utf16"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/grid/numfmt"
 )
 
 // date1904Days is how far the two date systems are apart.
@@ -62,6 +63,9 @@ func (r *sheetReader) readMulRk(row, col int, d []byte) error {
 	return nil
 }
 
+// extra is a format as cells hold it.
+func extra(f *numfmt.Format) grid.Shared { return grid.Extra{Format: f.Code()}.Share() }
+
 // A pendingText is a formula whose text is still to come.
 type pendingText struct{ row, col, xf int }
 
@@ -71,7 +75,7 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	if u16(v[6:]) != 0xffff {
 		c := r.w.number(col, xf, float(v))
 		if c.Number == 0 && r.w.makesText(body) {
-			c = grid.Cell{Col: col, Kind: grid.NoValue, Format: c.Format, Struck: c.Struck}
+			c = grid.Cell{Col: col, Kind: grid.NoValue, Extra: c.Extra, Struck: c.Struck}
 		}
 		c.Formula = true
 		return r.add(row, c)
@@ -87,7 +91,7 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	case 3: // an empty text
 		return nil
 	default:
-		c = grid.Cell{Col: col, Kind: grid.NoValue, Formula: true, Format: r.w.format(xf).Code()}
+		c = grid.Cell{Col: col, Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(xf))}
 	}
 	return r.add(row, c)
 }
@@ -126,7 +130,7 @@ func (r *sheetReader) flushPending() error {
 		return nil
 	}
 	r.pending = nil
-	return r.add(p.row, grid.Cell{Col: p.col, Kind: grid.NoValue, Formula: true, Format: r.w.format(p.xf).Code()})
+	return r.add(p.row, grid.Cell{Col: p.col, Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(p.xf))})
 }
 
 // addText places a text, unless it is empty.
@@ -136,12 +140,12 @@ func (r *sheetReader) addText(row, col, xf int, s richString, formula bool) erro
 		return nil
 	}
 	f := r.w.format(xf)
-	c := grid.Cell{Col: col, Kind: grid.String, Text: f.ShowText(s.text), Format: f.Code(), Formula: formula}
+	c := grid.Cell{Col: col, Kind: grid.String, Text: f.ShowText(s.text), Extra: extra(f), Formula: formula}
 	if c.Text == "" {
 		c.Text = s.text
 		r.remark(row, col, "the number format hides this text; it was read all the same")
 	}
-	c.Struck, c.Kept = r.w.struck(s, r.w.struckXF(xf))
+	c.Strike(r.w.struck(s, r.w.struckXF(xf)))
 	return r.add(row, c)
 }
 
@@ -186,7 +190,7 @@ func runs8(b []byte) []fontRun {
 // number returns a cell that holds a number or, by its format, a date.
 func (w *workbook) number(col, xf int, v float64) grid.Cell {
 	f := w.format(xf)
-	c := grid.Cell{Col: col, Kind: grid.Number, Number: v, Format: f.Code()}
+	c := grid.Cell{Col: col, Kind: grid.Number, Number: v, Extra: extra(f)}
 	if w.struckXF(xf) {
 		c.Struck = grid.WholeStruck
 	}
@@ -206,7 +210,7 @@ func (w *workbook) number(col, xf int, v float64) grid.Cell {
 
 // boolOrError returns a cell that holds a truth value or an error value.
 func (w *workbook) boolOrError(col, xf int, v byte, isError bool) grid.Cell {
-	c := grid.Cell{Col: col, Kind: grid.Boolean, Text: "FALSE", Format: w.format(xf).Code()}
+	c := grid.Cell{Col: col, Kind: grid.Boolean, Text: "FALSE", Extra: extra(w.format(xf))}
 	switch {
 	case isError:
 		c.Kind, c.Text = grid.Error, errorText(v)

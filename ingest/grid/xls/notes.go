@@ -110,7 +110,7 @@ func (r *sheetReader) attachNotes() error {
 		n.text[at] = text
 		if i, ok := r.rows[at.row]; ok {
 			if c := r.sheet.Rows[i].Cell(at.col); c != nil {
-				c.Note = text
+				c.SetNote(text)
 				continue
 			}
 		}
@@ -119,7 +119,7 @@ func (r *sheetReader) attachNotes() error {
 		}
 	}
 	for _, at := range bare {
-		if err := r.add(at.row, grid.Cell{Col: at.col, Kind: grid.Blank, Note: n.text[at]}); err != nil {
+		if err := r.add(at.row, grid.Cell{Col: at.col, Kind: grid.Blank, Extra: grid.Extra{Note: n.text[at]}.Share()}); err != nil {
 			return err
 		}
 	}

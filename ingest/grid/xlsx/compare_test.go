@@ -168,10 +168,10 @@ func TestSameStructureAsExcelize(t *testing.T) {
 	if !book.Sheets[2].Hidden || book.Sheets[0].Hidden {
 		t.Error("the third sheet alone is to be hidden")
 	}
-	if c := cellAt(t, book, 0, "B2"); !strings.Contains(c.Note, "re-tapped") {
-		t.Errorf("the note on B2 is %q", c.Note)
+	if c := cellAt(t, book, 0, "B2"); !strings.Contains(c.Note(), "re-tapped") {
+		t.Errorf("the note on B2 is %q", c.Note())
 	}
-	if c := cellAt(t, book, 0, "P1"); c.Struck != grid.PartStruck || c.Kept != " 10 W" || c.Text != "5 W 10 W" {
+	if c := cellAt(t, book, 0, "P1"); c.Struck != grid.PartStruck || c.Kept() != " 10 W" || c.Text != "5 W 10 W" {
 		t.Errorf("P1 is %+v", c)
 	}
 	if c := cellAt(t, book, 0, "J1"); c.Struck != grid.WholeStruck {

@@ -41,7 +41,7 @@ func wantSound(t *testing.T, book *grid.Book) {
 				if math.IsNaN(c.Number) || math.IsInf(c.Number, 0) {
 					t.Fatalf("%s is %v", grid.A1(r.Number, c.Col), c.Number)
 				}
-				if c.Kind == grid.Blank && c.Note == "" || c.Kind == grid.String && c.Text == "" || c.Struck != grid.PartStruck && c.Kept != "" {
+				if c.Kind == grid.Blank && c.Note() == "" || c.Kind == grid.String && c.Text == "" || c.Struck != grid.PartStruck && c.Kept() != "" {
 					t.Fatalf("%s is %+v", grid.A1(r.Number, c.Col), c)
 				}
 			}

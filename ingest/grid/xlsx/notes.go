@@ -148,9 +148,9 @@ func (r *sheetReader) attach(places []place, found map[place]string) {
 				continue
 			}
 			if c := row.Cell(at.col); c != nil {
-				c.Note = text
+				c.SetNote(text)
 			} else {
-				added = append(added, grid.Cell{Col: at.col, Note: text})
+				added = append(added, grid.Cell{Col: at.col, Extra: grid.Extra{Note: text}.Share()})
 			}
 		}
 		if len(added) > 0 {

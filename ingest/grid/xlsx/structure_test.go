@@ -231,7 +231,8 @@ moved &amp; re-tapped_x000D_</t></r></text></comment>
 		file{name: "xl/comments1.xml", text: comments}, file{name: "xl/threadedComments/t1.xml", text: threads})))
 	wantPlain(t, book)
 	for at, want := range map[string]string{"A1": "Foreman:\nmoved & re-tapped", "C1": "on an empty cell", "B7": "on an empty row", "A7": "left of it", "A2": "which tap?\n5 W", "B1": ""} {
-		if got := cellAt(t, book, 0, at).Note; got != want {
+		c := cellAt(t, book, 0, at)
+		if got := c.Note(); got != want {
 			t.Errorf("the note on %s is %q, want %q", at, got, want)
 		}
 	}

@@ -10,7 +10,7 @@ import (
 // A style is what matters of a cell's format.
 type style struct {
 	format  *numfmt.Format
-	code    string // "" for General
+	extra   grid.Shared // its code, as cells hold it
 	general bool
 	date    bool
 	strike  bool
@@ -79,7 +79,7 @@ func readStyles(s *scanner) ([]style, error) {
 				code = numfmt.Builtin(x.format)
 			}
 			f := numfmt.Compile(code)
-			st = style{format: f, code: f.Code(), general: f.IsGeneral(), date: f.IsDate()}
+			st = style{format: f, extra: grid.Extra{Format: f.Code()}.Share(), general: f.IsGeneral(), date: f.IsDate()}
 			compiled[x.format] = st
 		}
 		st.strike = x.font < len(struck) && struck[x.font]

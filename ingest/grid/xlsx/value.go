@@ -113,7 +113,7 @@ func (r *sheetReader) keep(c *stored) error {
 		return err
 	}
 	st := r.style(c)
-	cell.Kind, cell.Formula, cell.Format = grid.NoValue, true, st.code
+	cell.Kind, cell.Formula, cell.Extra = grid.NoValue, true, st.extra
 	return nil
 }
 
@@ -168,7 +168,7 @@ func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
 		return err
 	}
 	st := r.style(c)
-	cell.Kind, cell.Text, cell.Formula, cell.Format = grid.String, text, c.formula, st.code
+	cell.Kind, cell.Text, cell.Formula, cell.Extra = grid.String, text, c.formula, st.extra
 	if !st.format.PlainText() {
 		if shown := st.format.ShowText(text); strings.TrimSpace(shown) != "" {
 			cell.Text = shown
@@ -182,7 +182,7 @@ func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
 		if st.strike {
 			font = 1
 		}
-		cell.Struck, cell.Kept = rich.strike[font], rich.kept[font]
+		cell.Strike(rich.strike[font], rich.kept[font])
 	case st.strike:
 		cell.Struck = grid.WholeStruck
 	}
@@ -222,7 +222,7 @@ func (r *sheetReader) keepValue(c *stored) error {
 	if err != nil {
 		return err
 	}
-	cell.Formula, cell.Format = c.formula, st.code
+	cell.Formula, cell.Extra = c.formula, st.extra
 	if st.strike {
 		cell.Struck = grid.WholeStruck
 	}

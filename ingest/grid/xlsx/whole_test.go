@@ -92,7 +92,7 @@ func TestOddValues(t *testing.T) {
 		want grid.Cell
 	}{
 		"more digits than a number holds": {`<c r="A1"><v>12345678901234567890</v></c>`, grid.Cell{Kind: grid.Number, Text: "1.23457E+19", Number: 12345678901234567890}},
-		"a date beyond the calendar":      {`<c r="A1" s="2"><v>99999999</v></c>`, grid.Cell{Kind: grid.Date, Text: "99999999", Number: 99999999, Format: "d-mmm"}},
+		"a date beyond the calendar":      {`<c r="A1" s="2"><v>99999999</v></c>`, grid.Cell{Kind: grid.Date, Text: "99999999", Number: 99999999, Extra: grid.Extra{Format: "d-mmm"}.Share()}},
 		"a formula that is text":          {`<c r="A1" t="str"><v>=cmd|' /C calc'!A0</v></c>`, grid.Cell{Kind: grid.String, Text: "=cmd|' /C calc'!A0"}},
 		"a function that is text":         {`<c r="A1" t="inlineStr"><is><t>@SUM(1)</t></is></c>`, grid.Cell{Kind: grid.String, Text: "@SUM(1)"}},
 		"a sign in front of text":         {`<c r="A1" t="str"><v>-1+1</v></c>`, grid.Cell{Kind: grid.String, Text: "-1+1"}},
