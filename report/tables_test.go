@@ -141,7 +141,7 @@ func TestVisitsSayWhatToCheck(t *testing.T) {
 		rule, check, tool, do, part string
 		change                      func()
 	}{
-		{"control-overload", "feel whether the control runs warm; lower than expected means more load than on paper", "impedance meter", "replace it", "control, 75 W",
+		{"control-overload", "feel whether the control runs warm", "impedance meter", "replace it", "control, 75 W",
 			func() { f.Remedies = []audit.Remedy{{Change: "replace it", Part: "control, 75 W"}} }},
 		{"headroom-short", "with the amplifier off", "impedance meter", "could it move?", "",
 			func() {

@@ -28,7 +28,7 @@ func (a *Audit) VisitsTable() Table {
 	rows := a.visits()
 	return Table{
 		Name: "visits", Title: "Visit list",
-		Note: "Sites in the order of their risk. Measure line impedance at 1 kHz with an impedance meter, the line disconnected from the amplifier; a multimeter reads the winding, not the load. " +
+		Note: "Sites in the order of their risk. Measure line impedance at 1 kHz with an impedance meter, the line disconnected from the amplifier; a multimeter reads the winding, not the load. Less than expected means more load than on paper. " +
 			"Findings that are settled at a desk (sums, tags, dates) stand among the findings alone.",
 		Columns: []Column{counted("stop", "Stop"), text("site", "Site", 24), text("room", "Room", 18), text("place", "Place", 22), text("grade", "Grade", 10),
 			long("sheet_says", "The sheet says", 34), long("where", "Where it says so", 22), long("check", "What to check", 34), figure("expected_ohm", "Expected at 1 kHz", "ohm"),
@@ -53,7 +53,7 @@ func (a *Audit) visits() [][]Value {
 				continue
 			}
 			rows = append(rows, []Value{{}, words(s.Name), words(cmp.Or(f.Room, f.Zone)), words(f.Place), words(gradeText(f)), words(Found(f)),
-				words(Where(f)), words(cmp.Or(f.Ask, checkOnSite(f))), exact(f.ExpectedOhm), words(f.Rule.Tool), words(doOnSite(f)), words(Part(f)), {}})
+				words(Where(f)), words(cmp.Or(f.Ask, f.Rule.OnSite)), exact(f.ExpectedOhm), words(f.Rule.Tool), words(doOnSite(f)), words(Part(f)), {}})
 		}
 		asked, left := a.asked(s)
 		rows = append(rows, asked...)
@@ -88,7 +88,7 @@ func (a *Audit) asked(s audit.Site) (rows [][]Value, left int) {
 		if q.file != "" && where != q.file {
 			where = q.file + " " + where
 		}
-		rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), {}, words(where), words(q.Text), {}, {}, words(q.Settles), {}, {}})
+		rows = append(rows, []Value{{}, words(s.Name), {}, {}, words("question"), {}, words(where), words(q.Text), {}, {}, words("settles " + q.Settles), {}, {}})
 	}
 	return rows, 0
 }
@@ -108,14 +108,6 @@ func Where(f *audit.Finding) string {
 		return at
 	}
 	return f.At.File + " " + at
-}
-
-// checkOnSite is what to look at or measure for a finding.
-func checkOnSite(f *audit.Finding) string {
-	if f.ExpectedOhm.Known && strings.Contains(f.Rule.OnSite, "impedance") {
-		return f.Rule.OnSite + "; lower than expected means more load than on paper"
-	}
-	return f.Rule.OnSite
 }
 
 // doOnSite is the remedy; what to check has a column of its own.

@@ -52,7 +52,7 @@
       more.textContent = "Show more (" + (rows.length - n) + " left)";
       status.textContent = rows.length === 0 ? "Nothing to list." : n + " of " + options.total + " shown" + (options.hidden ? "; " + options.hidden + " more are in audit.xlsx" : "") + ".";
     }
-    const table = make("table", { "aria-label": options.title }, make("thead", {}, make("tr", {}, ...heads.map((h) => h.th))), body);
+    const table = make("table", { "aria-label": options.title, class: options.columns.length > 9 ? "many" : undefined }, make("thead", {}, make("tr", {}, ...heads.map((h) => h.th))), body);
     draw();
     window.addEventListener("beforeprint", () => { if (rows.length <= 2000) draw(true); });
     window.addEventListener("afterprint", () => draw());
@@ -169,7 +169,7 @@
         filled = true;
         box.append(sortable({
           title: t.title, total, hidden: t.hidden, rows: t.rows, columns: t.columns.map((c, i) => ({ label: c.label, numeric: c.numeric, key: (r) => r[i] })),
-          row: (r) => [make("tr", {}, ...r.map((v, i) => make("td", { class: t.columns[i].numeric ? "num" : String(v).length > 60 ? "wide" : "" }, String(v))))],
+          row: (r) => [make("tr", {}, ...r.map((v, i) => make("td", { class: t.columns[i].numeric ? "num" : String(v).length > 60 ? "wide" : "", "data-label": t.columns[i].label }, String(v))))],
         }).element);
         if (t.name === "questions" && data.toSend.length) box.append(letter());
       };

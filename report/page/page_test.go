@@ -222,4 +222,18 @@ func TestNarrowScreenAndNames(t *testing.T) {
 	if wide > 0 || pictures != 1 || unnamed != "" {
 		t.Errorf("%d pixels too wide; %d pictures with a worst loudspeaker; without a name: %s", wide, pictures, unnamed)
 	}
+	// The list that is taken along: read down on a phone, each cell with its
+	// heading, and without scrolling sideways on a screen.
+	const sideways = `(() => { const s = document.querySelector("#t-visits .scroll"); return s.scrollWidth - s.clientWidth; })()`
+	var phone, screen int
+	var label string
+	err = chromedp.Run(ctx, chromedp.Evaluate(sideways, &phone),
+		chromedp.Evaluate(`getComputedStyle(document.querySelector("#t-visits td:nth-child(2)"), "::before").content`, &label),
+		chromedp.EmulateViewport(1280, 900), chromedp.Evaluate(sideways, &screen))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if phone > 0 || screen > 0 || !strings.Contains(label, "Site") {
+		t.Errorf("the visit list is %d pixels too wide on a phone, %d on a screen; a cell is headed %s", phone, screen, label)
+	}
 }
