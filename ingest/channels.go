@@ -82,6 +82,10 @@ func (b *builder) addChannel(r *row) {
 		if len(list) == 0 && a != nil {
 			list = b.onlyChannel(o, a)
 		}
+		if z := r.own(vocabulary.Zone); len(list) == 0 && a == nil && z.had() && r.service == nil {
+			b.take(z, "channel", "an output of its own", schedule.LikelierReading, "the list rates the amplifier of each zone, and names no outputs")
+			list = []*schedule.Channel{b.channel(nil, z.text, z.source.At)}
+		}
 	}
 	if len(list) == 0 {
 		r.out, r.reason = schedule.NotUnderstood, "no name of a channel"

@@ -73,7 +73,11 @@ func outputLists(tables []*table) {
 				continue
 			}
 			cells, hits := 0, 0
-			for _, f := range outputFields {
+			of := outputFields
+			if !slices.ContainsFunc(outputFields, t.has) {
+				of = []vocabulary.Field{vocabulary.Zone} // groups of amplifiers
+			}
+			for _, f := range of {
 				for _, c := range o.byField[f] {
 					o.eachText(c, func(text string) {
 						cells++
@@ -87,7 +91,8 @@ func outputLists(tables []*table) {
 				continue
 			}
 			t.kind = layout.Amplifiers
-			if t.has(vocabulary.Channel) {
+			groupsAsOutputs(t, tables)
+			if t.has(vocabulary.Channel) || t.has(vocabulary.Zone) && !t.has(vocabulary.Amplifier) {
 				t.kind = layout.Channels
 			}
 			for _, f := range []vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts} {
@@ -150,6 +155,9 @@ func (t *table) outputNames() map[string]bool {
 	var cols []*column
 	for _, f := range outputFields {
 		cols = append(cols, t.byField[f]...)
+	}
+	if len(cols) == 0 {
+		cols = t.groupsOfAmplifiers()
 	}
 	if len(cols) == 0 {
 		return nil

@@ -72,11 +72,13 @@ func (b *builder) findOutlet(r *row) *outlet {
 		}
 		switch {
 		case !circuit.had():
-		case b.wholeOutput(amp.text):
+		case b.wholeOutput(amp.text), b.shareOutput(amp.text):
 			ch = seen{} // the line's name, beside its output
 		default:
 			ch = circuit
 		}
+	} else if namesLines(ch.col) && b.shareOutput(amp.text) {
+		ch = seen{}
 	}
 	if amp.col == nil && ch.col == nil {
 		if t := b.titleOutlet(r); t != nil {
@@ -129,6 +131,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 	}
 	if ch.had() {
 		b.readChannel(o, ch, amp)
+		b.lineAsOutput(r, ch)
 	}
 	if amp.had() {
 		b.readAmp(o, r, amp)

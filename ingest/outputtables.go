@@ -39,3 +39,33 @@ func (b *builder) zonesAsOutputs() {
 		}
 	}
 }
+
+// groupsOfAmplifiers is the column of groups of a list that names nothing else
+// and whose title or sheet speaks of amplifiers: the watts beside them are what
+// these give.
+func (t *table) groupsOfAmplifiers() []*column {
+	cols := t.byField[vocabulary.Zone]
+	if len(cols) != 1 || t.has(vocabulary.Room) || !slices.ContainsFunc(t.titles, func(f layout.Fact) bool {
+		return f.Field == vocabulary.Unknown && notation.SpeaksOfAmplifier(f.Text)
+	}) {
+		return nil
+	}
+	return cols
+}
+
+// groupsAsOutputs takes groups for outputs, here and where the loudspeakers name
+// them under the same header, where that is a word for an output too ("groep").
+func groupsAsOutputs(t *table, tables []*table) {
+	cols := t.byField[vocabulary.Zone]
+	if len(cols) != 1 || t.has(vocabulary.Amplifier) || !outputWords.in(join.Fold(cols[0].Header)) || !t.bareNames(cols[0]) {
+		return
+	}
+	header := headerKey(cols[0])
+	for _, o := range tables {
+		for _, c := range slices.Clone(o.byField[vocabulary.Zone]) {
+			if headerKey(c) == header && !o.has(vocabulary.Channel) {
+				o.become(c, vocabulary.Channel, "the list of amplifiers rates each")
+			}
+		}
+	}
+}

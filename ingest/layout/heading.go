@@ -93,7 +93,7 @@ var cellWords = []struct {
 	looks look
 	word  string
 	names bool // the cells are names: the word only helps a header that says nothing
-}{{lookWatts | lookRating, "power", false}, {lookLength, "length", false}, {lookOhm, "impedance", false}, {lookVolts, "voltage", false},
+}{{lookCountWatts, "tap", false}, {lookWatts | lookRating, "power", false}, {lookLength, "length", false}, {lookOhm, "impedance", false}, {lookVolts, "voltage", false},
 	{lookGauge, "wire size", false}, {lookZone, "zone", false}, {lookControl, "control", true}, {lookAmp, "amplifier", true}}
 
 // unitWords are words for what the unit of a header measures.

@@ -51,7 +51,7 @@ var needs = map[Kind][][]vocabulary.Field{
 	Loudspeakers: {{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.TapList, vocabulary.Quantity},
 		{vocabulary.Tag, vocabulary.Model, vocabulary.Describe, vocabulary.Zone, vocabulary.Room, vocabulary.Quantity, vocabulary.Channel, vocabulary.Control}},
 	Zones: {{vocabulary.Zone, vocabulary.Room}, {vocabulary.Quantity, vocabulary.Load, vocabulary.TotalWatts, vocabulary.Tap, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Use, vocabulary.Control}},
-	Amplifiers: {{vocabulary.Amplifier, vocabulary.Model}, {vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.ChannelCount, vocabulary.LineVoltage},
+	Amplifiers: {{vocabulary.Amplifier, vocabulary.Model, vocabulary.Channel, vocabulary.Circuit}, {vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.ChannelCount, vocabulary.LineVoltage},
 		{vocabulary.Amplifier, vocabulary.ChannelCount, vocabulary.ChannelWatts}},
 	Channels:     {{vocabulary.Channel}, {vocabulary.ChannelWatts, vocabulary.Load, vocabulary.LineVoltage, vocabulary.Zone}},
 	Controls:     {{vocabulary.Control}, {vocabulary.ControlWatts, vocabulary.ControlModel, vocabulary.Override, vocabulary.BoxDepth, vocabulary.Level, vocabulary.Zone, vocabulary.Room}},

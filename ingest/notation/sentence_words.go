@@ -9,7 +9,11 @@ import (
 // count reads a whole figure or a number in words at the present token.
 func (c *clauseReading) count() (count, n int) {
 	if v, ok := numeralOf(c.tokens[c.at]); ok && v >= 1 && v <= mostChannels {
-		return v, 1
+		n = 1
+		if _, longer, ok := words("numeral").at(c.tokens, c.at); ok {
+			n = longer // "una sola"
+		}
+		return v, n
 	}
 	return 0, 0
 }
