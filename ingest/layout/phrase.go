@@ -27,7 +27,7 @@ type phrase struct {
 const (
 	wattsPattern = `(\d+(?:[.,]\d+)?|½|¼|¾|1/[248])\s*-?\s*(?:w|watts?)\b`
 	// setPattern are words before the watts that a loudspeaker is set to.
-	setPattern   = `(?:set|tapped|tap(?:ping)?|strapped|adjusted|wired|dialled|switched|eingestellt|gestellt|geschaltet|angezapft|abgriff|régl[ée]\p{L}*|regl\p{L}*|prise|pris|puest[oa]s?|ajustad[oa]s?|regulad[oa]s?|tarad[oa]s?|toma|tarat[oaei]|regolat[oaei]|impostat[oaei]|presa|ingesteld|afgesteld|afgetakt|aftakking|gezet)\s*(?:at|to|on|@|auf|bei|sur|à|a|en|su|op|de|:)?\s*(?:the\s+)?`
+	setPattern   = `(?:set|tapped|tap(?:ping)?|strapped|adjusted|wired|dialled|switched|eingestellt|gestellt|geschaltet|angezapft|an(?:zapfung|griff)|abgriff|leistungsstufe|stufe|régl[ée]\p{L}*|regl\p{L}*|prise|pris|branché\p{L}*|puest[oa]s?|ajustad[oa]s?|regulad[oa]s?|tarad[oa]s?|toma|derivaci[oó]n|tarat[oaei]|regolat[oaei]|impostat[oaei]|presa|derivazione|ingesteld|afgesteld|afgetakt|aftakking|aansluiting|stand|gezet)\s*(?:at|to|on|@|auf|bei|sur|à|a|en|su|op|de|:)?\s*(?:the\s+)?`
 	tokenPattern = `["“„']?([A-Z]{0,3}-?\d{1,2}[A-Z]?|[A-Z]{1,3}\d?|\d{1,2})["”“']?(?:[^\p{L}\d]|$)`
 )
 
@@ -43,6 +43,7 @@ var (
 	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
 	reLineIn     = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)
 	reZoneIn     = regexp.MustCompile(`(?i)\b((?:zone|zona|rufkreis|sector)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))(?:\s*\(([^)]{3,40})\))?`)
+	reZoneNamed  = regexp.MustCompile(`(?i:\b(?:zone|zona|rufkreis|bereich|sector|secteur|groep|gruppe|groupe|grupo|gruppo))\s*[:=]?\s*["“„«']?(\p{Lu}[^,;()"”“»]{2,40})`)
 	rePlaceIn    = regexp.MustCompile(`(?:^|[\s,;])(?i:in (?:der|den|dem|het|de|the)|in|im|inside|dans (?:le|la|les)|dans|en|nel|nella|nei|nelle|nello)\s+([\p{L}][^,;()]{2,60})`)
 	rePlaceAt    = regexp.MustCompile(`(?:^|[\s,;])(?i:to|at|am|an der|an|auf der|zum|zur|au|aux|à la|al|alla|allo|bij|op (?:de|het)|for|für (?:die|das|den)|pour|para|per|voor)\s+(?:(?i:the|la|le|les|el|il|de|het|die|den)\s+)?([\p{L}][^,;()]{2,60})`)
 )
@@ -81,6 +82,9 @@ func readPhrase(t string) phrase {
 	}
 	if m := reZoneIn.FindStringSubmatch(t); m != nil {
 		p.zone, p.room = strings.TrimRight(m[1], " ,;.)("), m[3]
+	}
+	if m := reZoneNamed.FindStringSubmatch(t); m != nil && p.zone == "" && vocabulary.DeviceIn(m[1]) == vocabulary.NoDevice {
+		p.zone = strings.TrimRight(m[1], " .")
 	}
 	if p.room == "" {
 		p.room = placeIn(t)

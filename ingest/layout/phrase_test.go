@@ -25,6 +25,9 @@ func TestPhraseOf(t *testing.T) {
 		{"Difusor de techo 6 W, puesto a 3 W, en galería, salida 1 de la etapa MG", phrase{set: "3 W", watts: "6 W", room: "galería", output: "1", amp: "MG"}},
 		{"Diffusore 10 W tarato a 5 W, nella serra, uscita 3", phrase{set: "5 W", watts: "10 W", room: "serra", output: "3"}},
 		{"Luidspreker 6 W, ingesteld op 3 W, in de kas, lijn 4", phrase{set: "3 W", watts: "6 W", room: "kas", line: "lijn 4"}},
+		{"Deckenlautsprecher 6 W/100 V, Anzapfung 3 W, Zone Foyer", phrase{set: "3 W", watts: "6 W", zone: "Foyer"}},
+		{"HP plafond 6 W branché sur 3 W, zone : Serre nord", phrase{set: "3 W", watts: "6 W", zone: "Serre nord"}},
+		{"Horn 15 W, zone Dock, in the north shed", phrase{watts: "15 W", zone: "Dock", room: "north shed"}},
 		{"Testing and commissioning", phrase{}},
 	} {
 		got := phraseOf(tt.text)
