@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -142,6 +143,7 @@ func (b *builder) readTap(s seen) tapped {
 		b.misread(s, err)
 		return tapped{}
 	}
+	pickStrong(&p, s.cell, style)
 	t := tapped{source: s.source, groups: slices.Clip(p.Groups), others: slices.Clip(p.OtherW)} // what was parsed is shared
 	scale := 1.0
 	if p.Doubts.Has(notation.Bare) {
@@ -184,6 +186,19 @@ func (b *builder) readTap(s seen) tapped {
 	}
 	b.tapDoubts(s, &t, p)
 	return t
+}
+
+// pickStrong picks the tap that is bold or underlined in a list of several.
+func pickStrong(p *notation.Tap, c *grid.Cell, style notation.Style) {
+	if p.Kind != notation.TapList || c == nil || c.Struck != grid.NotStruck || c.Kept() == "" {
+		return
+	}
+	one, err := notation.ParseTap(c.Kept(), style)
+	if err != nil || one.Kind != notation.TapWatts || !slices.Contains(p.OfferedW, one.LowW) {
+		return
+	}
+	p.Kind, p.LowW, p.HighW = notation.TapWatts, one.LowW, one.LowW
+	p.Doubts |= notation.MarkTaken
 }
 
 // tapDoubts notes what the parser took for granted of a tap. "1/2" is half a

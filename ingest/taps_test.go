@@ -18,3 +18,16 @@ func TestTapsForSeveralLines(t *testing.T) {
 	j = jobOf(t, draw(layout.Loudspeakers, "L", "tag | tap[W]@70 | tap[W]@25 | channel\nLS-1 | 5 | | 1\nLS-2 | | 2 | 2"))
 	want(t, "loudspeakers", describe(j), []string{"LS-1 1 x 5 W at 70 V channel 1", "LS-2 1 x 2 W at 25 V channel 2"})
 }
+
+// One of several taps in bold or underlined is the one that is set; common practice, no source.
+func TestTapInBold(t *testing.T) {
+	table := draw(layout.Loudspeakers, "L", "tag | room | tap\nLS-1 | Dock | 5/10/20 W\nLS-2 | Dock | 5/10/20 W\nLS-3 | Dock | 5/10/20 W")
+	table.Records[0].Values[2].Cell.SetKept("10")
+	table.Records[1].Values[2].Cell.SetKept("W")
+	j := jobOf(t, table)
+	var got []string
+	for _, l := range j.Loudspeakers {
+		got = append(got, show(l.Tap))
+	}
+	want(t, "taps", got, []string{"10", "5..20", "5..20"})
+}

@@ -94,7 +94,7 @@ type Cell struct {
 // An Extra is what few cells have beside their value.
 type Extra struct {
 	Format string // number format code, "" for General
-	Kept   string // for PartStruck: the text that is not struck out
+	Kept   string // the part that stands out: of a PartStruck text what is not struck out, of a NotStruck one what is bold or underlined; "" if all is alike
 	Note   string // text of the cell's note or comment, "" if none
 }
 
@@ -121,7 +121,8 @@ func (s Shared) Get() Extra {
 // Format is the number format code of the cell, "" for General.
 func (c *Cell) Format() string { return c.Extra.Get().Format }
 
-// Kept is the text that is not struck out, of a cell with a part that is.
+// Kept is the text that is not struck out, of a cell with a part that is; else
+// the part that is bold or underlined, of a text that is not all so.
 func (c *Cell) Kept() string { return c.Extra.Get().Kept }
 
 // Note is the text of the cell's note or comment, "" if none.

@@ -238,6 +238,9 @@ func readLook(s string) look {
 	if reTapSaid.MatchString(s) || reTapSet.MatchString(s) {
 		k |= lookTapSaid | lookWatts
 	}
+	if k&lookWatts == 0 && picksTap(s) {
+		k |= lookTapSaid | lookWatts
+	}
 	if k&(lookWatts|lookRating) == 0 && reCountW.MatchString(s) && strings.ContainsAny(s, "@xX× àa)j") {
 		k |= lookCountWatts
 	}
@@ -304,6 +307,15 @@ func readLook(s string) look {
 		k &^= lookMounting // "rack 1 out A" is no way to mount anything
 	}
 	return k
+}
+
+// picksTap reports whether a text lists taps and marks one of them: "5 / *10* / 20 W".
+func picksTap(s string) bool {
+	if !strings.ContainsAny(s, "/|;") || !strings.ContainsAny(s, "*_[(<>→✓✔•!\"") {
+		return false
+	}
+	t, err := notation.ParseTap(s, notation.Auto)
+	return err == nil && t.Doubts.Has(notation.MarkTaken)
 }
 
 // saysState reports whether a text begins with a sure word for what has become of a device.

@@ -77,6 +77,8 @@ const (
 	FrameOrOutput                      // "4 outputs, 240 W": watts of each output, or of all together
 	OffTaken                           // "off": no watts
 	OtherPower                         // "60 W, 120 W peak": the first of two powers counts
+	MarkTaken                          // "5 / *10* / 20 W": the marked one of several taps
+	LastTaken                          // "15 W - 10 W since 2019": the last of several taps
 	endOfDoubts
 )
 
@@ -110,6 +112,8 @@ var doubtText = []string{
 	"watts of each output or of all together not certain",
 	"off taken as no watts",
 	"another power is written beside it",
+	"the marked one of several taps",
+	"the last of several taps",
 }
 
 // Has reports whether all of d2 are among the doubts.

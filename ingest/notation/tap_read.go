@@ -56,6 +56,12 @@ func parseTap(s string, style Style) (Tap, error) {
 	if tap, ok := tapOfWords(text); ok {
 		return tap, nil
 	}
+	if tap, ok := markedTap(s, style); ok {
+		return tap, nil
+	}
+	if tap, ok := retappedTap(text, style); ok {
+		return tap, nil
+	}
 	tap, err := readTap(what, text, style)
 	if errors.Is(err, ErrNotUnderstood) {
 		if tap, ok := tapAmongWords(text, style); ok {

@@ -44,6 +44,20 @@ func TestParseTap(t *testing.T) {
 		style Style
 		want  Tap
 	}{
+		// one of several taps, marked; or the last, with the time of the change
+		{"5 / *10* / 20 W", Auto, watts(10).with(offer(5, 10, 20)).with(doubt(MarkTaken))},
+		{"2.5W/5W*/10W", Auto, watts(5).with(offer(2.5, 5, 10)).with(doubt(MarkTaken))},
+		{"7.5W/15W/30W*", Auto, watts(30).with(offer(7.5, 15, 30)).with(doubt(MarkTaken))},
+		{"[5] / 10 / 20 W", Auto, watts(5).with(offer(5, 10, 20)).with(doubt(MarkTaken))},
+		{"5 / 10 / (20) W", Auto, watts(20).with(offer(5, 10, 20)).with(doubt(MarkTaken))},
+		{">5< / 10 / 20 W", Auto, watts(5).with(offer(5, 10, 20)).with(doubt(MarkTaken))},
+		{"3 W | 6 W ✓ | 12 W", Auto, watts(6).with(offer(3, 6, 12)).with(doubt(MarkTaken))},
+		{"1,5 / →3 / 6 W", Comma, watts(3).with(offer(1.5, 3, 6)).with(doubt(MarkTaken))},
+		{"15 W - 10 W seit 2019", Auto, watts(10).with(doubt(LastTaken))},
+		{"15/10 W depuis 03/2018", Auto, watts(10).with(doubt(LastTaken))},
+		{"15 W, sinds 2019 10 W", Auto, watts(10).with(doubt(LastTaken))},
+		{"10 W since May 2019", Auto, watts(10)},
+		{"10 W (2019)", Auto, watts(10)},
 		// plain watts
 		{"5W", Auto, watts(5)},
 		{" 5 w ", Auto, watts(5)},

@@ -11,6 +11,7 @@ import (
 type run struct {
 	end    int // where it ends in the text
 	strike runStrike
+	strong bool // bold or underlined
 }
 
 type runStrike uint8
@@ -22,7 +23,7 @@ const (
 )
 
 // A richText tells how a text of several runs reads when the cell's font is
-// struck through (index 1) and when it is not (index 0).
+// struck through (index 1) and when it is not (index 0), and what is kept or stands out of it.
 type richText struct {
 	strike [2]grid.Strike
 	kept   [2]string
@@ -37,6 +38,7 @@ func (s *scanner) readText(dst []byte, runs []run) ([]byte, []run, error) {
 		start   = len(dst)
 		first   = len(runs)
 		strike  = asCell
+		strong  = false
 		fonts   = false
 		inText  = 0 // depth of the open <t>
 		ok      bool
@@ -55,16 +57,16 @@ func (s *scanner) readText(dst []byte, runs []run) ([]byte, []run, error) {
 					inText = s.depth()
 				}
 			case "r":
-				strike = asCell
+				strike, strong = asCell, false
 			case "rPr":
 				inFont = s.depth()
 				strike, fonts = unstruck, true
 			case "strike":
-				if inFont > 0 {
-					if v, set := s.attribute("val"); !set || v == "1" || v == "true" {
-						strike = struck
-					}
+				if inFont > 0 && s.isOn() {
+					strike = struck
 				}
+			case "b", "u":
+				strong = strong || inFont > 0 && s.isOn()
 			case "rPh":
 				if err := s.skip(); err != nil {
 					return dst, runs, err
@@ -90,9 +92,9 @@ func (s *scanner) readText(dst []byte, runs []run) ([]byte, []run, error) {
 			case d == inText:
 				inText = 0
 				if end := len(dst) - start; len(runs) == first || end > runs[len(runs)-1].end {
-					runs = append(runs, run{end: end, strike: strike})
+					runs = append(runs, run{end: end, strike: strike, strong: strong})
 				}
-				strike = asCell
+				strike, strong = asCell, false
 			case d == inFont:
 				inFont = 0
 			}
@@ -100,8 +102,14 @@ func (s *scanner) readText(dst []byte, runs []run) ([]byte, []run, error) {
 	}
 }
 
-// summary works out what is struck through in a text of runs, nil if nothing
-// can be, whatever the font of its cell.
+// isOn reports whether the property of a font whose tag was just handed out is set.
+func (s *scanner) isOn() bool {
+	v, set := s.attribute("val")
+	return !set || v != "0" && v != "false" && v != "none"
+}
+
+// summary works out what is struck through and what stands out in a text of
+// runs, nil if nothing can be, whatever the font of its cell.
 func summary(text string, runs []run) *richText {
 	if len(runs) == 0 {
 		return nil
@@ -121,6 +129,7 @@ func summary(text string, runs []run) *richText {
 		}
 		switch {
 		case !gone:
+			r.kept[cell] = strongPart(text, runs)
 		case strings.TrimSpace(kept.String()) == "":
 			r.strike[cell] = grid.WholeStruck
 		default:
@@ -129,6 +138,25 @@ func summary(text string, runs []run) *richText {
 		}
 	}
 	return &r
+}
+
+// strongPart is what is bold or underlined in a text of runs of which others are not, else "".
+func strongPart(text string, runs []run) string {
+	var b strings.Builder
+	from, plain := 0, false
+	for _, x := range runs {
+		piece := text[from:x.end]
+		from = x.end
+		if x.strong {
+			b.WriteString(piece)
+		} else {
+			plain = plain || strings.TrimSpace(piece) != ""
+		}
+	}
+	if !plain {
+		return ""
+	}
+	return strings.TrimSpace(b.String())
 }
 
 // A stringTable holds the shared strings of a workbook.
