@@ -56,13 +56,17 @@ func span(i Interval) string {
 	return figure(i.Low) + " to " + figure(i.High)
 }
 
-// percent writes a percentage without decimals, unless that would hide on
-// which side of 100 it is.
+// percent writes a percentage without decimals, unless that would hide on which
+// side of a limit it is: limits are multiples of 5, as 80, 100 and 125.
 func percent(v float64) string {
 	whole := math.Round(v)
-	for decimals := range 6 {
+	round := strconv.FormatFloat(whole, 'f', 0, 64)
+	if math.Mod(whole, 5) != 0 || same(v, whole) {
+		return round + " %"
+	}
+	for decimals := 1; decimals < 6; decimals++ {
 		text := strconv.FormatFloat(v, 'f', decimals, 64)
-		if whole != 100 || same(v, 100) || strings.Trim(text, "0.") != "1" {
+		if shown, err := strconv.ParseFloat(text, 64); err == nil && shown != whole {
 			return text + " %"
 		}
 	}

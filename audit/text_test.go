@@ -32,3 +32,18 @@ func TestFigure(t *testing.T) {
 		}
 	}
 }
+
+// A figure shown beside its limit is on the side of it that it is on.
+func TestPercentShowsTheSide(t *testing.T) {
+	for _, tt := range []struct {
+		v    float64
+		want string
+	}{
+		{133.3, "133 %"}, {82.4, "82 %"}, {100, "100 %"}, {100.2, "100.2 %"}, {99.96, "99.96 %"}, {100.002, "100.002 %"}, {80, "80 %"}, {80.3, "80.3 %"},
+		{79.98, "79.98 %"}, {125.4, "125.4 %"}, {74.9, "74.9 %"}, {0, "0 %"}, {100 + 1e-12, "100 %"},
+	} {
+		if got := percent(tt.v); got != tt.want {
+			t.Errorf("percent(%v) = %q, want %q", tt.v, got, tt.want)
+		}
+	}
+}

@@ -127,10 +127,18 @@ func assumptions(b *strings.Builder, as []schedule.Assumption, o Options) {
 	hidden(b, len(as)-listed, "assumption", "assumptions")
 }
 
+// quoted is a text as it was written, in quotes that it does not hold itself.
+func quoted(s string) string {
+	if strings.Contains(s, `"`) {
+		return "“" + s + "”"
+	}
+	return `"` + s + `"`
+}
+
 func assumed(a schedule.Assumption) string {
 	s := fmt.Sprintf("- %s, %s: ", a.At, a.Field)
 	if a.Written != "" {
-		s += fmt.Sprintf("%q ", a.Written)
+		s += quoted(a.Written) + " "
 	}
 	s += "taken as " + a.TakenAs + " (" + a.How.String()
 	if a.Because != "" {
@@ -242,7 +250,7 @@ func valuesAt(j *schedule.Job, at schedule.Ref) []string {
 			if s.Had() && s.At.Sheet == at.Sheet && s.At.Row == at.Row && s.At.Col == at.Col {
 				text := fmt.Sprintf("It says %s = %s (%s", name, valueWords(v), s.How)
 				if s.Written != "" {
-					text += fmt.Sprintf(", written %q", s.Written)
+					text += ", written " + quoted(s.Written)
 				}
 				if s.Because != "" {
 					text += ", " + s.Because
