@@ -152,7 +152,7 @@ func (c *hardCase) lines() {
 	right := make([]bool, len(want))
 	for i, w := range want {
 		right[i] = take(func(g record) bool {
-			same := closeTo(w["area_mm2"], g["area_mm2"], 0.001) && w["material"] == g["material"]
+			same := closeTo(w["area_mm2"], g["area_mm2"], 0.001) && (w["material"] == "" || w["material"] == g["material"])
 			return same && closeTo(w["length_m"], g["length_m"], 0.001)
 		}) || strings.Contains(w["note"], "loose end") && slices.ContainsFunc(c.got["questions"], func(q record) bool {
 			return classes[q["field"]] == "line" && strings.Contains(q["question"], " "+w["line"])

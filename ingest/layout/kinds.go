@@ -65,8 +65,8 @@ var needs = map[Kind][][]vocabulary.Field{
 type alias struct{ from, to vocabulary.Field }
 
 var aliases = map[Kind][]alias{
-	Amplifiers:   {{vocabulary.Tag, vocabulary.Amplifier}, {vocabulary.Tap, vocabulary.ChannelWatts}},
-	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}, {vocabulary.Circuit, vocabulary.Channel}},
+	Amplifiers:   {{vocabulary.Tag, vocabulary.Amplifier}, {vocabulary.Tap, vocabulary.ChannelWatts}, {vocabulary.RatedWatts, vocabulary.ChannelWatts}},
+	Channels:     {{vocabulary.Tap, vocabulary.ChannelWatts}, {vocabulary.RatedWatts, vocabulary.ChannelWatts}, {vocabulary.Circuit, vocabulary.Channel}},
 	Controls:     {{vocabulary.Tag, vocabulary.Control}, {vocabulary.RatedWatts, vocabulary.ControlWatts}, {vocabulary.Tap, vocabulary.ControlWatts}},
 	Cables:       {{vocabulary.Tag, vocabulary.Cable}, {vocabulary.RatedWatts, vocabulary.ChannelWatts}},
 	Zones:        {{vocabulary.Tag, vocabulary.Zone}, {vocabulary.From, vocabulary.Channel}, {vocabulary.To, vocabulary.Room}},
@@ -116,6 +116,10 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 		}
 		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells {
 			fit -= 0.5 // several rows for an amplifier
+		}
+	case Channels:
+		if has(vocabulary.Amplifier) && has(vocabulary.Channel) && has(vocabulary.ChannelWatts) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) {
+			fit += 0.2 // a row for each output
 		}
 	case Cables:
 		if has(vocabulary.Tap) {

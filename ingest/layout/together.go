@@ -139,8 +139,11 @@ func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 		lower(vocabulary.ControlWatts, 0.3)
 		lower(vocabulary.Level, 0.2)
 	}
-	if !named(vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit) {
+	switch {
+	case !named(vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit):
 		lower(vocabulary.ChannelWatts, 0.15)
+	case !named(vocabulary.Amplifier, vocabulary.Channel) && named(vocabulary.Tag) && named(vocabulary.Tap):
+		lower(vocabulary.ChannelWatts, 0.2) // a list of loudspeakers by lines: the power beside the tap is theirs
 	}
 }
 
