@@ -21,7 +21,7 @@ func (b *builder) sentenceRows() {
 				r.out, r.reason = schedule.NoteRow, "names and powers, and no device"
 				for i := range r.Values {
 					if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
-						b.spoken = append(b.spoken, spoken{v.At, v.Text})
+						b.spoken = append(b.spoken, spoken{v.At.Ref(), v.Text})
 					}
 				}
 				continue

@@ -19,9 +19,13 @@ func (p *plane) without(areas []grid.Range) *plane {
 			touched = touched || a.Row1 <= l.n && l.n <= a.Row2
 		}
 		if touched {
-			l.slots = slices.DeleteFunc(slices.Clone(l.slots), func(s slot) bool {
-				return slices.ContainsFunc(areas, func(a grid.Range) bool { return a.Contains(l.n, s.col) })
-			})
+			var kept []slot
+			for _, s := range l.slots {
+				if !slices.ContainsFunc(areas, func(a grid.Range) bool { return a.Contains(l.n, s.col) }) {
+					kept = append(kept, s)
+				}
+			}
+			l.slots = kept
 		}
 		if len(l.slots) > 0 {
 			q.lines = append(q.lines, l)

@@ -224,8 +224,9 @@ func (b *bodyReader) emit() {
 
 // fill takes the cells of a line as values.
 func (b *bodyReader) fill(r *Record, bl *bodyLine) {
+	at := SpotOf(r.At)
 	for j := range r.Values {
-		r.Values[j].At = b.f.p.ref(bl.l.n, b.cols[j].col)
+		r.Values[j].At = b.f.p.spot(at, bl.l.n, b.cols[j].col)
 	}
 	for _, s := range bl.slots {
 		j := b.index[s.col-b.d.from]

@@ -77,11 +77,11 @@ func (sr *sheetReader) forms() {
 		for j, f := range columns {
 			for _, fact := range row {
 				if fact.Field == f {
-					r.Values[j] = Value{Cell: fact.Cell, At: fact.At, Text: fact.Text, How: schedule.Stated}
+					r.Values[j] = Value{Cell: fact.Cell, At: SpotOf(fact.At), Text: fact.Text, How: schedule.Stated}
 				}
 			}
 			if r.Values[j].Text == "" {
-				r.Values[j].At = r.At
+				r.Values[j].At = SpotOf(r.At)
 			}
 		}
 		t.Records = append(t.Records, r)
@@ -92,7 +92,7 @@ func (sr *sheetReader) forms() {
 	for i := range t.Records {
 		for j := range t.Records[i].Values {
 			if v := &t.Records[i].Values[j]; v.Text != "" {
-				sr.inForm[v.At] = true
+				sr.inForm[v.At.Ref()] = true
 			}
 		}
 	}
@@ -101,7 +101,7 @@ func (sr *sheetReader) forms() {
 // around widens a range to hold the values of a record.
 func around(a grid.Range, r Record) grid.Range {
 	for _, v := range r.Values {
-		at := v.At
+		at := v.At.Ref()
 		if a.Row1 == 0 {
 			a = grid.Range{Row1: at.Row, Col1: at.Col, Row2: at.Row, Col2: at.Col}
 		}

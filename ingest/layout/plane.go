@@ -154,13 +154,26 @@ func (l *line) between(first, last int) []slot {
 
 // ref names a place of the plane as a place of the sheet.
 func (p *plane) ref(n, col int) schedule.Ref {
+	n, col = p.place(n, col)
+	return schedule.Ref{File: p.file, Sheet: p.sheet, Row: n, Col: col}
+}
+
+// spot is ref, given any other spot of the plane.
+func (p *plane) spot(other Spot, n, col int) Spot {
+	n, col = p.place(n, col)
+	other.row, other.col = int32(n), int32(col)
+	return other
+}
+
+// place is the row and the column of the sheet.
+func (p *plane) place(n, col int) (row, column int) {
 	if p.glued > 0 {
 		col = p.glued
 	}
 	if p.turned {
-		n, col = col, n
+		return col, n
 	}
-	return schedule.Ref{File: p.file, Sheet: p.sheet, Row: n, Col: col}
+	return n, col
 }
 
 // span names lines of the plane.

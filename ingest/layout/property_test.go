@@ -32,7 +32,7 @@ func accounted(book *grid.Book, r *Reading) error {
 				for _, rec := range t.Records {
 					for _, v := range rec.Values {
 						if v.Text != "" {
-							if err := claim(v.At.Row, v.At.Col, fmt.Sprint("form ", k)); err != nil {
+							if err := claim(v.At.Ref().Row, v.At.Ref().Col, fmt.Sprint("form ", k)); err != nil {
 								return err
 							}
 						}
