@@ -54,6 +54,45 @@ func TestRevisions(t *testing.T) {
 	}
 }
 
+// Copies of one file are one job; files that merely hold the same are not.
+func TestCopiesCountOnce(t *testing.T) {
+	job := func(file, site, name, bytes string) *Result {
+		at := schedule.Ref{File: file, Row: 1, Col: 1}
+		r := revision(file, "", name, "", "")
+		r.Job.Site, r.Bytes = schedule.Said(site, at), bytes
+		return r
+	}
+	for _, tt := range []struct {
+		name string
+		jobs []*Result
+		want []string
+	}{
+		{"a backup", []*Result{job("backup/palm.xlsx", "Palm house", "", "aa 0"), job("gardens/palm.xlsx", "Palm house", "", "aa 0")}, []string{"", "backup/palm.xlsx"}},
+		{"renamed", []*Result{job("a.xlsx", "Palm house", "", "aa 0"), job("z/b.xlsx", "PALM HOUSE", "", "aa 0"), job("z/c.xlsx", "Palm house", "", "aa 0")}, []string{"", "a.xlsx", "a.xlsx"}},
+		{"one changed since", []*Result{job("a.xlsx", "Palm house", "", "aa 0"), job("z/a.xlsx", "Palm house", "", "bb 0")}, []string{"", ""}},
+		{"two jobs of one file", []*Result{job("a.xlsx", "Palm house", "", "aa 0"), job("a.xlsx", "Palm house", "", "aa 1")}, []string{"", ""}},
+		{"in the folders of two sites", []*Result{job("rink 1/job.xlsx", "rink 1", "", "aa 0"), job("rink 2/job.xlsx", "rink 2", "", "aa 0")}, []string{"", ""}},
+		{"bytes that nobody knows", []*Result{job("a.xlsx", "Palm house", "", ""), job("z/a.xlsx", "Palm house", "", "")}, []string{"", ""}},
+		{"a copy by its name", []*Result{job("x/Copy of job.xlsx", "", "", "aa 0"), job("x/job - Copy (2).xlsx", "", "", "aa 0"), job("x/job.xlsx", "", "", "aa 0")},
+			[]string{"", "x/Copy of job.xlsx", "x/Copy of job.xlsx"}},
+		{"two rinks built alike", []*Result{job("x/rink 1.xlsx", "", "", "aa 0"), job("x/rink 2.xlsx", "", "", "aa 0")}, []string{"", ""}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			for _, r := range tt.jobs { // as the reading does where the schedule names no site
+				if r.Job.Site.Value == "" {
+					r.Job.Site = schedule.Text{Value: "x", Source: schedule.Source{How: schedule.Default}}
+				}
+			}
+			Rank(tt.jobs)
+			for i, want := range tt.want {
+				if got := tt.jobs[i].SupersededBy; got != want {
+					t.Errorf("%s: superseded by %q, want %q", tt.jobs[i].Job.File, got, want)
+				}
+			}
+		})
+	}
+}
+
 func TestRankLeavesSupersededOut(t *testing.T) {
 	old := loadCase(t, "testdata/control-overload/fires.csv").job
 	now := loadCase(t, "testdata/control-overload/fires.csv").job

@@ -25,8 +25,12 @@ type Result struct {
 	Amplifiers []AmplifierLoad
 	Lines      []Line
 
+	// Bytes is the same for the same job of two files with equal bytes, set by
+	// whoever knows the bytes before Rank looks at it; "" if nobody does.
+	Bytes string
+
 	// Set by Rank.
-	SupersededBy string // the file (and sheet) of the newer revision of the same job; "" if none
+	SupersededBy string // the file (and sheet) of the newer revision of the same job, or of what it is a copy of; "" if none
 	Score        float64
 	Place        int // the job's place among the current jobs, from 1; 0 when superseded
 

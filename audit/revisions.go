@@ -53,7 +53,36 @@ func supersede(results []*Result) {
 			v.r.SupersededBy = fileAndSheet(versions[best].r.Job)
 		}
 	}
+	leaveOutCopies(results)
 }
+
+// leaveOutCopies keeps the first of the results that come from equal bytes and
+// are of one site: backups, and zips beside their content, count once. Where the
+// schedule names neither site nor job, its file must have the same name but for
+// the marks of a copy: "Rink 1" and "Rink 2" may be two rinks built alike.
+func leaveOutCopies(results []*Result) {
+	type copied struct{ bytes, site, file string }
+	first := map[copied]*Result{}
+	for _, r := range results {
+		if r.Bytes == "" || r.SupersededBy != "" {
+			continue
+		}
+		j := r.Job
+		c := copied{bytes: r.Bytes, site: folded(siteName(j))}
+		if !stated(j.Site) && !stated(j.Number) && !stated(j.Name) {
+			stem := strings.TrimSuffix(path.Base(j.File), path.Ext(j.File))
+			c.file = folded(strings.TrimSpace(copyMark.ReplaceAllString(stem, "")))
+		}
+		if original, ok := first[c]; ok {
+			r.SupersededBy = fileAndSheet(original.Job)
+			continue
+		}
+		first[c] = r
+	}
+}
+
+// copyMark is what systems and people add to the name of a copy.
+var copyMark = regexp.MustCompile(`(?i)^(copy of|kopie van|kopie von|copie de|copia de|copia di) |([ _-]+(copy|kopie|copie|copia))?( ?\(\d+\))?$`)
 
 func fileAndSheet(j *schedule.Job) string {
 	if j.Sheet != "" {

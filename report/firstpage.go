@@ -341,7 +341,7 @@ func (a *Audit) unexamined() Block {
 	}
 	say(n.Unshown, "%s could not be decided for want of data; see Not examined.%s", Plural(n.Unshown, "check"), asked)
 	say(lost, "%s not understood; see Rows left out.", Plural(lost, "row")+was(lost))
-	say(n.Superseded, "%s superseded by a newer revision and left out of counts and ranks.", Plural(n.Superseded, "job")+is(n.Superseded))
+	say(n.Superseded, "%s superseded by a newer revision, or the copy of another, and left out of counts and ranks.", Plural(n.Superseded, "job")+is(n.Superseded))
 	say(broken, "%s failed to run and decided nothing; see Not examined.", Plural(broken, "check"))
 	for _, list := range [][]string{a.Unwritten, a.Beside} {
 		for i, text := range list {

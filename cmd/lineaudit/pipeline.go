@@ -162,6 +162,7 @@ func (p *pipeline) understood(ctx context.Context, start time.Time, out report.F
 		if p.shelf != nil {
 			result = p.shelf.Keep(result)
 		}
+		result.Bytes = fmt.Sprintf("%s %d", book.SHA256, len(results))
 		results = append(results, result)
 		return nil
 	})
