@@ -274,6 +274,10 @@ func (a *Audit) emergency() Block {
 			}
 		}
 	}
+	if met+unshown+len(b.Items) == 0 {
+		b.Items = []Item{{Text: "No place in these schedules could be held against a requirement of emergency use alone. A system that serves emergency messages and does not say so in its schedule was not judged as one."}}
+		return b
+	}
 	b.Items = append(b.Items, Item{Text: fmt.Sprintf("Requirements of emergency use alone: %s met, %d could not be shown. Losses and loads of lines in emergency use are held against limits of their own.", Plural(met, "place"), unshown)})
 	return b
 }

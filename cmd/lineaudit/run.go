@@ -165,9 +165,5 @@ func runSchema(args []string, s screen) int {
 	if len(args) > 0 {
 		return wrong(s, fmt.Errorf("schema takes nothing more, not %q", strings.Join(args, " ")))
 	}
-	b, err := data.Schema()
-	if err != nil {
-		return failed(s, err)
-	}
-	return print(s, string(b))
+	return print(s, string(data.Schema()))
 }

@@ -5,6 +5,7 @@ import (
 	"go/token"
 	"io/fs"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -36,7 +37,6 @@ var libraries = map[string][]string{
 	"github.com/jedib0t/go-pretty":   {"report/terminal"},
 	"github.com/spf13/pflag":         {"cmd", "samples"},
 	"github.com/klauspost/compress":  {"ingest/grid"},
-	"github.com/invopop/jsonschema":  {"report/data"},
 }
 
 // reach is what little of the outside world is used where: there is no network,
@@ -83,6 +83,31 @@ func TestRoomsStayApart(t *testing.T) {
 	})
 	if err != nil || checked < 50 {
 		t.Fatalf("%d imports checked, %v", checked, err)
+	}
+}
+
+// Nothing that speaks to a network is linked into the program. Package net comes
+// with the flags library, for its types of addresses, and net/http with the one
+// that writes workbooks, for its table of file types.
+func TestNothingSpeaksToANetwork(t *testing.T) {
+	for name, want := range map[string]string{"net": "github.com/spf13/pflag", "net/http": "github.com/xuri/excelize/v2"} {
+		out, err := exec.Command("go", "list", "-deps", "-f", `{{if not .Standard}}{{range .Imports}}{{if eq . "`+name+`"}}{{$.ImportPath}}{{end}}{{end}}{{end}}`, ".").Output()
+		if got := strings.TrimSpace(string(out)); err != nil || got != want {
+			t.Errorf("%s is imported by %q, %v; want %s alone", name, got, err, want)
+		}
+	}
+	program := filepath.Join(t.TempDir(), "lineaudit")
+	if out, err := exec.Command("go", "build", "-o", program, ".").CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	out, err := exec.Command("go", "tool", "nm", program).Output()
+	if err != nil || !strings.Contains(string(out), "net/http.DetectContentType") {
+		t.Fatalf("the symbols of the program cannot be read: %v", err)
+	}
+	for _, part := range []string{"net/http.(*Client)", "net/http.(*Transport)", "net/http.(*Server)", "crypto/tls.(*Conn)", "net.Listen", "net/smtp."} {
+		if strings.Contains(string(out), part) {
+			t.Errorf("%s is linked into the program", part)
+		}
 	}
 }
 

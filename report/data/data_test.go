@@ -10,6 +10,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	reflector "github.com/invopop/jsonschema"
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
 	"lineaudit/report"
@@ -126,17 +127,19 @@ func FuzzKeepText(f *testing.F) {
 }
 
 func TestFindingsKeepTheirSchema(t *testing.T) {
-	schema, err := data.Schema()
+	r := reflector.Reflector{ExpandedStruct: true}
+	generated := r.Reflect(&data.Findings{})
+	generated.ID, generated.Title = data.SchemaID, "lineaudit findings"
+	schema, err := json.MarshalIndent(generated, "", "  ")
 	if err != nil {
 		t.Fatal(err)
 	}
-	golden := "testdata/findings.schema.json"
+	schema = append(schema, '\n')
+	const published = "findings.schema.json"
 	if os.Getenv("UPDATE_GOLDEN") != "" {
-		os.MkdirAll("testdata", 0o755)
-		os.WriteFile(golden, schema, 0o644)
-	}
-	if want, _ := os.ReadFile(golden); !bytes.Equal(schema, want) {
-		t.Errorf("the published schema %s is not that of the types; set UPDATE_GOLDEN to write it", golden)
+		os.WriteFile(published, schema, 0o644)
+	} else if !bytes.Equal(schema, data.Schema()) {
+		t.Errorf("the published schema %s is not that of the types; set UPDATE_GOLDEN to write it", published)
 	}
 	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(schema))
 	if err != nil {
