@@ -75,6 +75,7 @@ func isPivotWord(t string) bool {
 
 // parts collects the header words of a column, the outermost group first.
 func (f *finder) parts(d *draft, h *heading) {
+	unit := ""
 	for i, n := range d.header {
 		l := f.p.within(n, n)
 		if len(l) == 0 {
@@ -102,13 +103,21 @@ func (f *finder) parts(d *draft, h *heading) {
 				t = "(" + u + ")"
 				if len(h.parts) > 0 {
 					h.parts[len(h.parts)-1] += " " + t
-					continue
+				} else {
+					unit = " " + t
 				}
+				continue
 			}
 		}
 		if len(h.parts) == 0 || h.parts[len(h.parts)-1] != t {
 			h.parts = append(h.parts, t)
 		}
+	}
+	switch { // units may stand above their words
+	case unit != "" && len(h.parts) > 0:
+		h.parts[len(h.parts)-1] += unit
+	case unit != "":
+		h.parts = append(h.parts, strings.TrimSpace(unit))
 	}
 }
 

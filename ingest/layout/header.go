@@ -197,7 +197,7 @@ func contrast(s *strip, below []line) (columns int) {
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
-	labels := max(valueLabels(s, below), outputLabels(s, below))
+	labels := max(valueLabels(s, below), outputLabels(s, below), tickLabels(s, below))
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
 	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {
@@ -216,6 +216,12 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	if next.n > at+1 { // after a gap stands another header: this was none
 		o := strip{slots: next.slots}
 		if f.weigh(&o); o.distinct >= 3 && 2*o.matched >= len(o.slots) && o.data == 0 {
+			return false
+		}
+	}
+	if next.n == at+1 && f.unitsOnly(s.slots) { // units above the words that they belong to
+		o := strip{slots: next.slots}
+		if f.weigh(&o); o.distinct >= 2 && 2*o.matched >= len(o.slots) && o.data == 0 {
 			return false
 		}
 	}
@@ -291,4 +297,4 @@ func (f *finder) unitsOnly(slots []slot) bool {
 
 // unitish are words of a units row that are no units of measure.
 var unitish = map[string]bool{"no": true, "no.": true, "nr": true, "nr.": true, "n°": true, "nº": true, "#": true, "text": true, "pcs": true, "pc": true, "stk": true, "stk.": true, "st": true,
-	"u": true, "ud": true, "uds": true, "pz": true, "ea": true, "each": true, "y/n": true, "j/n": true, "o/n": true, "s/n": true, "awg": true, "n.": true, "n": true, "stuks": true, "[-]": true, "qty": true}
+	"u": true, "ud": true, "uds": true, "pz": true, "ea": true, "each": true, "y/n": true, "j/n": true, "o/n": true, "s/n": true, "awg": true, "n.": true, "n": true, "nos": true, "nos.": true, "nb": true, "nb.": true, "stuks": true, "[-]": true, "qty": true}

@@ -52,7 +52,14 @@ func (f *finder) draft(i int, s *strip) *draft {
 		}
 	}
 	top := i
-	for j := i - 1; j >= 0 && len(d.header) < 4 && i-j <= 2; j-- {
+	if top > 0 && lines[top-1].n == lines[top].n-1 {
+		if over := lines[top-1].between(d.from, d.to); len(over) >= 2 && f.unitsOnly(over) {
+			d.header = slices.Insert(d.header, 0, lines[top-1].n)
+			d.units[lines[top-1].n] = true
+			top--
+		}
+	}
+	for j := top - 1; j >= 0 && len(d.header) < 4 && i-j <= 3; j-- {
 		if lines[j].n != lines[j+1].n-1 || !f.isGroupRow(d, &lines[j], &lines[j+1]) {
 			break
 		}
@@ -257,7 +264,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			}
 		}
 	}
-	spread, matched := 0, 0
+	spread, matched, volts := 0, 0, 0
 	for _, s := range slots {
 		t := oneLine(text(s.cell))
 		if s.cell.Kind != grid.String || strings.Contains(t, ":") || len(t) > 50 || sectionField(t) != vocabulary.Unknown && anyDigit(t) {
@@ -274,8 +281,13 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			if titleFields[h.field] && l.at(s.col+1) != nil && last == s.col {
 				return false // a key and its value
 			}
-			matched++
+			if matched++; last == s.col && lineVoltsWord(t) {
+				volts++
+			}
 		}
+	}
+	if volts == 1 && matched == 1 {
+		return false // "Palm House | 100 V line": the system's, while groups name a voltage each
 	}
 	for _, m := range f.mergesAt(l.n) { // merged down into the header
 		if m.Row2 >= head.n && m.Col1 >= d.from && m.Col1 <= d.to {

@@ -1,0 +1,140 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/vocabulary"
+)
+
+// Ticks across: the headers of neighbouring columns are values of one field -
+// zones, lines, types, states - and each row ticks the one that is its own.
+
+// fewestTicked is the fewest rows that make such a table.
+const fewestTicked = 3
+
+// ticksAcross finds such columns, nil if there are none.
+func (f *finder) ticksAcross(cols []*heading, body []line) *crosstab {
+	for from := 0; from < len(cols); from++ {
+		to := from
+		for to < len(cols) && cols[to].tickable() {
+			to++
+		}
+		if to-from < 2 {
+			continue
+		}
+		x := &crosstab{marks: true}
+		for i := from; i < to; i++ {
+			x.cols = append(x.cols, i)
+		}
+		if x.field = f.tickedField(cols[from:to]); x.field != vocabulary.Unknown && oneTickEach(cols[from:to], body) {
+			f.crossedLabels(x, cols)
+			return x
+		}
+		from = to
+	}
+	return nil
+}
+
+// tickable reports whether a column has header words and nothing but ticks under them.
+func (h *heading) tickable() bool {
+	if len(h.parts) == 0 || h.forced != vocabulary.Unknown || h.cells.cells == 0 {
+		return false
+	}
+	for i, k := range h.cells.looks {
+		if k&lookYes == 0 && h.cells.texts[i] != "1" {
+			return false
+		}
+	}
+	return true
+}
+
+// oneTickEach reports whether nearly every line ticks exactly one of the columns.
+func oneTickEach(cols []*heading, body []line) bool {
+	one, rows := 0, 0
+	for i := range body {
+		ticks := 0
+		for _, h := range cols {
+			if isTick(body[i].at(h.col)) {
+				ticks++
+			}
+		}
+		if rows++; ticks == 1 {
+			one++
+		}
+	}
+	return one >= fewestTicked && 10*one >= 9*rows
+}
+
+// tickedField is the field of which all headers are values; Unknown when they
+// are not, as "Override" and "Music" are things of their own.
+func (f *finder) tickedField(cols []*heading) vocabulary.Field {
+	field := vocabulary.Unknown
+	for _, h := range cols {
+		label := h.parts[len(h.parts)-1]
+		of := valueField(label)
+		if of == vocabulary.Unknown && len(h.parts) > 1 {
+			of = placeOrType(f.s.Header(h.parts[0]).Best().Field)
+		}
+		if best := f.s.Header(label).Best(); of == vocabulary.Unknown && !strings.ContainsAny(label, "%€$£?") && (best.Score < headerScore || placeNames[best.Field]) {
+			of = vocabulary.Zone // a name, of a place most likely
+		}
+		if of == vocabulary.Unknown || field != vocabulary.Unknown && of != field {
+			return vocabulary.Unknown
+		}
+		field = of
+	}
+	return field
+}
+
+// placeNames are the fields that words such as "Hall" may stand for, which are names of places over ticks.
+var placeNames = map[vocabulary.Field]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true}
+
+// valueField is the field of which a header is a value: "Zone 3", "Line B", "horn", "ceiling", "spare".
+func valueField(label string) vocabulary.Field {
+	if field := sectionField(label); strings.ContainsAny(label, "0123456789") || reLettered.MatchString(label) {
+		if slices.Contains(tickedFields, field) {
+			return field
+		}
+	}
+	k := lookText(label)
+	switch {
+	case k&lookDevice != 0:
+		return vocabulary.Model
+	case classOf(label)&classStatus != 0:
+		return vocabulary.Status
+	case classOf(label)&classMounting != 0:
+		return vocabulary.Mounting
+	case lineVoltsWord(label):
+		return vocabulary.LineVoltage
+	}
+	return vocabulary.Unknown
+}
+
+// tickedFields are the fields of places and outputs of which a device has one.
+var tickedFields = []vocabulary.Field{vocabulary.Zone, vocabulary.Circuit, vocabulary.Channel, vocabulary.Room, vocabulary.Floor, vocabulary.Building}
+
+// tickLabels counts the cells of a strip that stand over nothing but ticks:
+// labels rather than data, whatever figures they hold.
+func tickLabels(s *strip, below []line) int {
+	labels := 0
+	for _, sl := range s.slots {
+		ticks, others := 0, 0
+		for i := range below {
+			switch c := below[i].at(sl.col); {
+			case c == nil:
+			case lookOf(c)&lookYes != 0 && classOf(text(c))&classNo == 0:
+				ticks++
+			default:
+				others++
+			}
+		}
+		if ticks > 0 && others == 0 && valueField(oneLine(text(sl.cell))) != vocabulary.Unknown {
+			labels++
+		}
+	}
+	if labels < 2 {
+		return 0
+	}
+	return labels
+}
