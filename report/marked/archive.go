@@ -8,7 +8,6 @@ import (
 	"fmt"
 	"io"
 	"path"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -41,7 +40,7 @@ func openArchive(data []byte) (*archive, error) {
 	a := &archive{reader: r, files: map[string]*zip.File{}, changed: map[string][]byte{}}
 	for _, f := range r.File {
 		name := slashed(f.Name)
-		if !filepath.IsLocal(strings.TrimSuffix(name, "/")) {
+		if leadsOut(name) {
 			return nil, fmt.Errorf("the name of its part %q leads out of it", f.Name)
 		}
 		if a.files[key(name)] != nil {
@@ -50,6 +49,13 @@ func openArchive(data []byte) (*archive, error) {
 		a.files[key(name)] = f
 	}
 	return a, nil
+}
+
+// leadsOut reports whether the slashed name of a part would lead out of the
+// folder that somebody unpacks the copy into, on whatever system.
+func leadsOut(name string) bool {
+	drive := len(name) > 1 && name[1] == ':'
+	return drive || strings.HasPrefix(name, "/") || slices.Contains(strings.Split(name, "/"), "..")
 }
 
 // has reports whether a part exists.

@@ -73,6 +73,45 @@ func onB1() []*audit.Finding {
 	return []*audit.Finding{{Rule: audit.Rules()[0], Place: "control VC-1", Grade: audit.Danger, Certainty: audit.Certain, At: at, Message: "80 W on a 50 W control", Cells: []audit.Evidence{{At: at}}}}
 }
 
+// A part whose name would lead out of the folder that a copy is unpacked into
+// is carried into no copy: the findings stand in a workbook of their own.
+func TestPartsThatLeadOutAreNotCopied(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		out  bool
+	}{
+		{"../evil.xml", true}, {"xl/../../evil.xml", true}, {"/evil.xml", true}, {`..\evil.xml`, true}, {`\evil.xml`, true}, {`C:\evil.xml`, true}, {"c:evil.xml", true},
+		{"custom/..evil.xml", false}, {"custom/a:b.xml", false},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			parts := small()
+			parts[tt.name] = "<evil/>"
+			data := pack(t, parts)
+			read := func(b []byte) (*grid.Book, error) { return source.Parse(t.Context(), "a.xlsx", b, source.Options{}) }
+			b, err := read(data)
+			if err != nil {
+				t.Fatal(err)
+			}
+			var copied bytes.Buffer
+			why, err := marked.Write(&copied, marked.Source{Book: b, Data: data, Read: read}, onB1())
+			if err != nil {
+				t.Fatal(err)
+			}
+			if strings.Contains(why, "leads out of it") != tt.out {
+				t.Errorf("why: %q", why)
+			}
+			z, err := zip.NewReader(bytes.NewReader(copied.Bytes()), int64(copied.Len()))
+			if err != nil {
+				t.Fatal(err)
+			}
+			found := slices.ContainsFunc(z.File, func(f *zip.File) bool { return strings.Contains(f.Name, "evil") || strings.Contains(f.Name, "a:b") })
+			if found == tt.out {
+				t.Errorf("the part is in the copy: %v", found)
+			}
+		})
+	}
+}
+
 // Each case is a workbook of a kind that some library loses something of; the
 // copy is made in place, keeps every part that need not change byte by byte,
 // and stays well-formed.
