@@ -31,3 +31,14 @@ func TestTapInBold(t *testing.T) {
 	}
 	want(t, "taps", got, []string{"10", "5..20", "5..20"})
 }
+
+// A matrix or a list may put the word before the mark of a type schedule.
+func TestTypeBehindAWord(t *testing.T) {
+	for _, written := range []string{"L1", "Type L1", "Typ L1", "tipo L1"} {
+		j := jobOf(t, draw(layout.Types, "Types", "tag | tap[W]\nL1 | 3\nL2 | 6"),
+			draw(layout.Loudspeakers, "Rooms", "room | model | quantity\nHall | "+written+" | 4"))
+		if got := show(j.Loudspeakers[0].Tap); got != "3" {
+			t.Errorf("%s: tap %s", written, got)
+		}
+	}
+}

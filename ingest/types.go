@@ -1,6 +1,9 @@
 package ingest
 
 import (
+	"slices"
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
@@ -65,6 +68,11 @@ func (b *builder) typeOf(r *row) *typeEntry {
 		if s := r.own(f); s.had() {
 			if e := b.types[join.Key(s.text)]; e != nil {
 				return e
+			}
+			if word, rest, ok := strings.Cut(tidy(s.text), " "); ok && slices.Contains(vocabulary.NewScorer().Concepts(word), "type") { // "Type L1"
+				if e := b.types[join.Key(rest)]; e != nil {
+					return e
+				}
 			}
 		}
 	}

@@ -105,6 +105,11 @@ func (c *contest) weigh(i int, k Kind) {
 	for j := range full {
 		full[j] = base[j] + weights[j]
 	}
+	for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Gauge} {
+		if k == Controls && h.of(f) == 0 {
+			full[fieldNumbers()[f]] = barred // figures beside controls count nothing unless the header says so
+		}
+	}
 	for _, as := range aliases[k] {
 		a, b := fieldNumbers()[as.from], fieldNumbers()[as.to]
 		if as.from == vocabulary.Tap && (h.ofLoudspeakers || h.of(as.to) == 0 || h.of(as.from) == 0) {

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"math"
 	"math/bits"
 	"regexp"
 	"slices"
@@ -302,6 +303,21 @@ func (s *sample) of(f vocabulary.Field) float64 {
 	return s.spoken[n]
 }
 
+// dotted reports whether all cells are numbers such as 1.1 or 2.4: one figure
+// behind the point, never nought, and few before it.
+func (s *sample) dotted() bool {
+	if len(s.numbers) < 2 || len(s.numbers) != s.cells {
+		return false
+	}
+	for _, v := range s.numbers {
+		tenths := math.Round(10 * v)
+		if v < 1 || v >= 13 || math.Abs(10*v-tenths) > 1e-6 || math.Mod(tenths, 10) == 0 {
+			return false
+		}
+	}
+	return true
+}
+
 func (s *sample) speak(f vocabulary.Field) float64 {
 	p := profiles[f]
 	var weights [maxSample]float64 // of the different looks
@@ -326,10 +342,19 @@ func (s *sample) speak(f vocabulary.Field) float64 {
 			e += 0.5
 		case s.cells >= 4 && s.distinct < s.cells:
 			e -= 0.4 // a running number does not come twice
+			if 2*s.distinct <= s.cells {
+				e -= 0.4
+			}
+		}
+		if s.dotted() {
+			e -= 0.3
 		}
 	case vocabulary.Circuit:
 		if s.running {
 			e += 0.2
+		}
+		if s.dotted() {
+			e += 0.6 // "1.1", "1.2": output by output of each amplifier
 		}
 	case vocabulary.Quantity, vocabulary.Tap:
 		switch {

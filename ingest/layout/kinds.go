@@ -118,8 +118,9 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 			fit -= 0.5 // several rows for an amplifier
 		}
 	case Channels:
-		if has(vocabulary.Amplifier) && has(vocabulary.Channel) && has(vocabulary.ChannelWatts) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) {
-			fit += 0.2 // a row for each output
+		w := slices.Index(fields, vocabulary.ChannelWatts)
+		if w >= 0 && cols[w].of(vocabulary.Tap) < 0.8 && has(vocabulary.Amplifier) && has(vocabulary.Channel) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) {
+			fit += 0.2 // a row for each output, and its power
 		}
 	case Cables:
 		if has(vocabulary.Tap) {

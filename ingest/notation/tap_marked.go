@@ -10,7 +10,7 @@ import (
 // Marks with which people pick one of the taps in a list.
 const (
 	marksBefore = `[*_>\[({<"→✓✔•!]|\bx\s`
-	marksBehind = `[*_<\])}>"←✓✔•!]|\sx\b|\(x\)`
+	marksBehind = `[*_<\])}>←✓✔•!]|\sx\b|\(x\)`
 )
 
 var (
