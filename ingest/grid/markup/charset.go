@@ -40,7 +40,10 @@ func decodeHTML(data []byte) (text []byte, remark string, err error) {
 		return text, "the page does not state its encoding; its text was read as Windows-1252", err
 	}
 	enc, err := htmlindex.Get(name)
-	if err != nil {
+	switch {
+	case err != nil && utf8.Valid(data):
+		return data, "the encoding " + name + " that the page states is not known; its text is valid UTF-8", nil
+	case err != nil:
 		text, _, err = convert(data, charmap.Windows1252)
 		return text, "the encoding " + name + " that the page states is not known; its text was read as Windows-1252", err
 	}

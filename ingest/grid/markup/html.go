@@ -35,6 +35,7 @@ type page struct {
 	deep   []element // open elements that bear on the style of text
 	noting bool      // text goes to the note of the cell
 	raw    rawText   // what the next text is, if not text of the page
+	cut    bool      // ends inside an end tag behind all tables
 }
 
 // rawText says that a text is not part of what the page shows.
@@ -73,6 +74,9 @@ func readHTML(book *grid.Book, data []byte, spent *budget.Budget) error {
 	case !p.found:
 		return noTable(book.File, "the page holds no table")
 	}
+	if p.cut {
+		book.Notes = append(book.Notes, grid.Note{Sheet: p.sheet.Name, Text: "the page ends inside an end tag behind its tables; it may be cut short"})
+	}
 	if len(p.open) > 0 {
 		if p.open[len(p.open)-1].inCell {
 			return grid.Damaged("the page ends inside a table cell: it is cut short")
@@ -102,6 +106,9 @@ func (p *page) readAll() error {
 		switch p.tok.Next() {
 		case html.ErrorToken:
 			switch err := p.tok.Err(); {
+			case errors.Is(err, io.EOF) && len(p.open) == 0 && p.found && bytes.HasPrefix(p.tok.Raw(), []byte("</")):
+				p.cut = true // in the last end tag, behind all tables
+				return nil
 			case errors.Is(err, io.EOF) && len(p.tok.Raw()) > 0:
 				return grid.Damaged("the page ends inside a tag: it is cut short")
 			case errors.Is(err, io.EOF):

@@ -113,6 +113,7 @@ func TestHTMLCells(t *testing.T) {
 		{"stored values", `<style>.w {mso-number-format:"0\.0\0022 W\0022";} .d {mso-number-format:"d\\-mmm";}</style><table><tr><td x:num class=w>7.5 W</td><td x:num="7.5" class=w></td><td x:num="46024" style='mso-number-format:"d\\-mmm"'>2-Jan</td><td x:bool="TRUE">TRUE</td><td x:err="#N/A">#N/A</td><td x:num="2" x:fmla="=1+1">2</td><td sdval="0.5" sdnum="1033;1033;0%">50%</td></tr></table>`, []gridtest.Cell{
 			str("A1", "7.5 W"), is("B1", grid.Number, "7.5 W", 7.5), is("C1", grid.Date, "2-Jan", 46024), is("D1", grid.Boolean, "TRUE", 1), is("E1", grid.Error, "#N/A", 0), made(is("F1", grid.Number, "2", 2)), is("G1", grid.Number, "50%", 0.5)}},
 		{"scripts and comments", `<script>if (a<b) "<table>"</script><!-- <table><tr><td>no --><table><tr><td>a<!-- b --></td></tr></table>`, []gridtest.Cell{str("A1", "a")}},
+		{"what only shows without scripts", `<noscript><div>Switch scripts on.</div></noscript><table><tr><td>a<noscript>no</noscript></td></tr></table>`, []gridtest.Cell{str("A1", "a")}},
 		{"text between cells is kept", `<table><caption>Amps</caption><tr><td>a</td></tr>stray</table>`, []gridtest.Cell{str("A1", "Amps"), str("A2", "stray"), str("A3", "a")}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -136,6 +137,7 @@ func TestHTMLEncodings(t *testing.T) {
 		{"not named", table, "5 W² –", 1},
 		{"named wrongly", `<meta charset="utf-8">` + table, "5 W² –", 1},
 		{"unknown name", `<meta charset="x-house">` + table, "5 W² –", 1},
+		{"unknown name of UTF-8", `<meta charset="x-house"><table><tr><td>5 W²</td></tr></table>`, "5 W²", 1},
 		{"UTF-8", "<table><tr><td>5 W²</td></tr></table>", "5 W²", 0},
 		{"UTF-8 with a mark", "\ufeff<table><tr><td>5 W²</td></tr></table>", "5 W²", 0},
 		{"UTF-16 with a mark", "\xff\xfe" + strings.Join(strings.Split("<table><td>5 W</table>", ""), "\x00") + "\x00", "5 W", 0},
@@ -181,6 +183,10 @@ func TestHTMLUnreadable(t *testing.T) {
 	b, err := Read("a.xls", []byte("<table><tr><td>5 W</td></tr>"), grid.DefaultLimits())
 	if err != nil || len(b.Notes) != 1 || len(b.Sheets[0].Rows) != 1 {
 		t.Errorf("a table without an end: %v %v, want a note and a row", b, err)
+	}
+	b, err = Read("a.xls", []byte("<html><body><table><tr><td>5 W</td></tr></table></body>\n</html"), grid.DefaultLimits())
+	if err != nil || len(b.Notes) != 1 || len(b.Sheets[0].Rows) != 1 {
+		t.Errorf("a last tag without an end: %v %v, want a note and a row", b, err)
 	}
 }
 

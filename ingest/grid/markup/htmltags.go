@@ -22,7 +22,7 @@ func (p *page) startTag(t tag) error {
 	case atom.Style:
 		p.raw = styleText
 		return nil
-	case atom.Script, atom.Title, atom.Noembed, atom.Iframe, atom.Noframes:
+	case atom.Script, atom.Noscript, atom.Title, atom.Noembed, atom.Iframe, atom.Noframes:
 		p.raw = otherText
 		return nil
 	case atom.Frameset:
