@@ -33,6 +33,14 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	if r.absent {
 		return schedule.Future
 	}
+	if s := r.own(vocabulary.Status); s.col != nil {
+		if status, ok := b.legend[join.Fold(strings.Trim(s.text, " ()[]"))]; ok && s.text != "" {
+			return status
+		}
+		if status, said := b.statusOfAnswer(r, s); said {
+			return status
+		}
+	}
 	if status, said := columnStatus(r); said {
 		s := r.own(vocabulary.Status)
 		switch {
@@ -107,6 +115,16 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 		return schedule.ByOthers, true
 	}
 	return schedule.Installed, said
+}
+
+// statusOfAnswer reads a cell that says no under a header that asks whether
+// the part is there: "Installed? N".
+func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said bool) {
+	if notation.AnswerOf(s.text) != notation.No || !thereWords.in(join.Fold(s.col.Header)) {
+		return schedule.Installed, false
+	}
+	b.take(s, "status", "not installed", schedule.LikelierReading, "“"+short(s.text)+"” under “"+short(s.col.Header)+"”")
+	return schedule.Future, true
 }
 
 // toFit is the state of a part that is to be fitted: in a list that tells it
@@ -280,9 +298,9 @@ func (b *builder) askFaulty(s seen) {
 	b.ask(s.source.At, "status", "“"+short(s.text)+"”: is it still connected, so that it loads the line? It is counted.", "whether the row counts as load")
 }
 
-// legendEntry is a code in brackets and what a legend says that it means:
-// "(R) REMOVE".
-var legendEntry = regexp.MustCompile(`[(\[](\p{L}{1,4})[)\]]\s*[:=–-]?\s*([^()\[\]]{3,40})`)
+// legendEntry is a code and what a legend says that it means: in brackets,
+// "(R) REMOVE", or with a sign of equality, "R = remove".
+var legendEntry = regexp.MustCompile(`[(\[](\p{L}{1,4})[)\]]\s*[:=–-]?\s*([^()\[\]]{3,40})|\b(\p{L}{1,3})\s*=\s*([^()\[\],;=/|]{3,40})`)
 
 // gatherLegend reads the codes that notes explain. A legend has two at least.
 func (b *builder) gatherLegend() {
@@ -292,13 +310,14 @@ func (b *builder) gatherLegend() {
 			continue
 		}
 		for _, m := range entries {
-			if len(notation.Statuses(m[2])) == 0 {
+			code, means := m[1]+m[3], m[2]+m[4]
+			if len(notation.Statuses(means)) == 0 {
 				continue
 			}
 			if b.legend == nil {
 				b.legend = make(map[string]schedule.Status)
 			}
-			b.legend[join.Fold(m[1])] = sureStatus(m[2])
+			b.legend[join.Fold(code)] = sureStatus(means)
 		}
 	}
 }

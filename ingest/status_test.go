@@ -52,6 +52,24 @@ func TestLegendOfStates(t *testing.T) {
 	want(t, "states", got, []string{"installed", "removed", "installed", "future"})
 }
 
+// A legend may explain bare letters, which stand alone in a column of states;
+// what a header asks for is answered by yes and no. Common practice, no source.
+func TestLettersAndAnswers(t *testing.T) {
+	for _, tt := range []struct{ name, table, want string }{
+		{"letters of a legend", "title : Key: E = existing, N = new, R = remove, F = future\ntag | room | tap[W] | status\nS1 | Hall | 5 | E\nS2 | Hall | 5 | R\nS3 | Hall | 5 | N\nS4 | Hall | 5 | F", "installed removed installed future"},
+		{"installed or not", "tag | room | tap[W] | status: Installed?\nS1 | Hall | 5 | Y\nS2 | Hall | 5 | N", "installed future"},
+		{"tested or not", "tag | room | tap[W] | status: Tested?\nS1 | Hall | 5 | Y\nS2 | Hall | 5 | N", "installed installed"},
+		{"in German", "tag | room | tap[W] | status: montiert\nS1 | Hall | 5 | ja\nS2 | Hall | 5 | nein", "installed future"},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Plan", tt.table))
+		var got []string
+		for _, l := range j.Loudspeakers {
+			got = append(got, l.Status.String())
+		}
+		want(t, tt.name, got, strings.Fields(tt.want))
+	}
+}
+
 func TestColumnOfStatesUnderAnyHeader(t *testing.T) {
 	for _, field := range []string{"job: Measure", ": Action", "from: Findings"} {
 		j := jobOf(t, draw(layout.Loudspeakers, "Plan", "tag | room | tap[W] | "+field+"\nS1 | Hall | 5 | existing\nS2 | Hall | 5 | removed\nS3 | Hall | 5 | new\nS4 | Bar | 5 | future"))

@@ -52,6 +52,7 @@ var (
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]
 	offWords      = wordClasses["off"]
+	thereWords    = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords  = wordClasses["subject"]
 )
 

@@ -90,6 +90,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	ownNames(considered, base, fields)
 	loadsAreTaps(considered, base, fields)
 	twoTaps(considered, base, fields)
+	answersOfState(considered, base, fields)
 	about := subject(considered)
 	if about == Amplifiers { // their numbers of inputs, slots and units are no outputs
 		for i, h := range considered {

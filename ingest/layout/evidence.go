@@ -27,6 +27,7 @@ type sample struct {
 	distinct int
 	running  bool // 1, 2, 3 ... down the column
 	rising   bool // each number more than the one before
+	numbered bool // 1, 2, 3, 1, 2 ...: each number is one more than that before or begins anew
 	changes  int  // neighbouring values that differ
 	series   int  // tags whose number is one more than that of the tag before
 	tags     int  // cells that end in a number behind letters
@@ -60,7 +61,7 @@ func take(lines []line, col int, total int) *sample {
 	}
 	seen := map[string]bool{}
 	i, last := 0, ""
-	runs, rises := 0, 0
+	runs, rises, resets := 0, 0, 0
 	var before float64
 	tagPrefix, tagNumber := "", 0
 	for _, l := range lines {
@@ -109,6 +110,9 @@ func take(lines []line, col int, total int) *sample {
 			if len(s.numbers) > 0 && v > before {
 				rises++
 			}
+			if len(s.numbers) > 0 && v == 1 && before > 1 {
+				resets++
+			}
 			before = v
 			s.numbers = append(s.numbers, v)
 			s.numberAt = append(s.numberAt, len(s.looks)-1)
@@ -120,6 +124,7 @@ func take(lines []line, col int, total int) *sample {
 	}
 	s.sort()
 	s.rising = len(s.numbers) >= 4 && rises == len(s.numbers)-1
+	s.numbered = len(s.numbers) >= 4 && step == 1 && s.numbers[0] == 1 && runs > resets && runs+resets == len(s.numbers)-1
 	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells
 	return s
 }
@@ -142,6 +147,18 @@ func (s *sample) sort() {
 		}
 	}
 	s.ampTags = n > 0 && n*10 >= s.cells*8
+}
+
+// noQuantity reports whether cells cannot be counts under a header that says so
+// with this score: they are letters, or number the rows.
+func (s *sample) noQuantity(said float64) bool {
+	if s.cells < 2 {
+		return false
+	}
+	if s.share(lookLetter) >= 0.8 && s.share(lookNumber|lookCount) == 0 && !slices.ContainsFunc(s.texts, func(t string) bool { return ticks[t] }) {
+		return true
+	}
+	return said < sureWords && (s.running || s.numbered)
 }
 
 // mostOfAKind is more than the fewest loudspeakers of any row of a list.

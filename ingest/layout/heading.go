@@ -211,6 +211,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
 	}
+	if f == vocabulary.Quantity && h.top == f && h.cells.noQuantity(said) {
+		return 0.3 * said
+	}
 	switch {
 	case said > 0 && said < sureWords && e < 0:
 		return said*(1+0.7*e) + 0.3*e // words that are not sure, above cells that deny them

@@ -271,6 +271,9 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			return false
 		}
 		last := f.lastColumn(l.n, s.col)
+		if reLineVolts.MatchString(t) {
+			return false // "Linie 100 V" is the system's
+		}
 		if s.col <= d.from && last >= d.to {
 			return false // a title over the whole table
 		}

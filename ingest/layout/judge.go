@@ -178,7 +178,8 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		if i > 60 {
 			break
 		}
-		if l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed {
+		inside := l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed
+		if inside && !slices.ContainsFunc(t.Records[:min(len(t.Records), maxSample)], func(r Record) bool { return r.Rows.First == l.n && r.Class != Device }) {
 			continue
 		}
 		for _, sl := range l.slots {

@@ -311,7 +311,7 @@ func readLook(s string) look {
 
 // picksTap reports whether a text lists taps and marks one of them: "5 / *10* / 20 W".
 func picksTap(s string) bool {
-	if !strings.ContainsAny(s, "/|;") || !strings.ContainsAny(s, "*_[(<>→✓✔•!\"") {
+	if !strings.ContainsAny(s, "/|;") || !strings.ContainsAny(s, "*_[(<>→✓✔•!") {
 		return false
 	}
 	t, err := notation.ParseTap(s, notation.Auto)

@@ -56,7 +56,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			continue
 		}
 		label := h.parts[len(h.parts)-1]
-		if h == sums || isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
+		if h.cells.answered() || h == sums || isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
 			continue
 		}
 		if h.unit != "" && h.unit != "W" && h.unit != "pcs" {
@@ -124,6 +124,12 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		x.field = f.crossedField(x, cols)
 	}
 	return x
+}
+
+// answered reports whether the cells of a column are words for yes and for no, which count nothing.
+func (s *sample) answered() bool {
+	return slices.ContainsFunc(s.texts, func(t string) bool { return !ticks[t] && classOf(t)&(classYes|classNo) == classYes }) &&
+		slices.ContainsFunc(s.texts, func(t string) bool { return classOf(t)&classNo != 0 })
 }
 
 // absorb takes in columns between and right and left of the others that hold counts too and

@@ -58,7 +58,7 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	for i, h := range cols {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
 		// "As left" beside "Design tap" needs no word for a tap
-		told := h.score < headerScore && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
+		told := (h.score < headerScore || h.top == vocabulary.Tap) && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
 		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}

@@ -14,6 +14,7 @@ var (
 	reKey       = regexp.MustCompile(`(?:^|[\s,;|(])([\p{L}#][\p{L}./#°º() ]{0,28}?(?:[\s-]?\d{1,2}\w?)?)\s*[:=]\s*`)
 	reParts     = regexp.MustCompile(`\s+[-–—|/→·]+\s+|\s*[,;()|→]\s*|\s{3,}|\s*/\s*`)
 	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)(?:[\s.#:-]*\d{1,4}\w?|[\s.#:-]+(?-i:[A-Z]))\b`)
+	reLineVolts = regexp.MustCompile(`(?i)^(?:line|circuit|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)[\s.#:-]*(?:25|50|70|70[.,]7|71|100)\s*v(?:olts?)?\b`)
 	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
@@ -51,7 +52,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Floor
 	case reBuilding.MatchString(t):
 		return vocabulary.Building
-	case reLineWord.MatchString(t):
+	case reLineWord.MatchString(t) && !reLineVolts.MatchString(t):
 		return vocabulary.Circuit
 	case reRoomWord.MatchString(t):
 		return vocabulary.Room

@@ -3,6 +3,7 @@ package layout
 import (
 	"slices"
 
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -81,6 +82,20 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 		case h.cells.share(lookTapSaid) >= 0.2 && h.cells.share(lookTapSaid|lookTapUsual|lookOhm|lookHiZ) >= 0.8:
 			tap := slices.Index(fields, vocabulary.Tap)
 			base[i][tap] = max(base[i][tap], sureWords+0.2)
+		}
+	}
+}
+
+// answersOfState takes a column headed by a state ("montiert", "done") over
+// answers for what has become of each row, not for a way of mounting it.
+func answersOfState(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+	status := slices.Index(fields, vocabulary.Status)
+	for i, h := range cols {
+		if h.forced != vocabulary.Unknown || h.top != vocabulary.Mounting && h.score >= headerScore || h.cells.cells < 2 || h.cells.share(lookYes) < 0.8 {
+			continue
+		}
+		if classOf(h.words)&classStatus != 0 || notation.DoneOf(h.words) == notation.Yes {
+			base[i][status] = max(base[i][status], sureWords)
 		}
 	}
 }

@@ -9,7 +9,7 @@ import (
 
 // Marks with which people pick one of the taps in a list.
 const (
-	marksBefore = `[*_>\[({<"→✓✔•!]|\bx\s`
+	marksBefore = `[*_>\[({<→✓✔•!]|\bx\s`
 	marksBehind = `[*_<\])}>←✓✔•!]|\sx\b|\(x\)`
 )
 
@@ -23,7 +23,7 @@ var (
 // do not pick one of two.
 func markedTap(s string, style Style) (Tap, bool) {
 	text := Clean(s)
-	if len(text) > 60 || !strings.ContainsAny(text, `*_>[({<"→✓✔•!x`) {
+	if len(text) > 60 || !strings.ContainsAny(text, `*_>[({<→✓✔•!x`) {
 		return Tap{}, false
 	}
 	parts := markedParts.Split(text, -1)
