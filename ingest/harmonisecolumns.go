@@ -75,6 +75,26 @@ func (t *table) zonesInTitles() {
 // of a device before the column is one of states.
 const mostlyStates = 0.8
 
+// devicesNotRooms takes a column of rooms for one of descriptions where each of
+// its cells is a word for a loudspeaker: "trompe", "ceiling speaker".
+func (t *table) devicesNotRooms() {
+	if t.has(vocabulary.Describe) {
+		return
+	}
+	for _, c := range slices.Clone(t.byField[vocabulary.Room]) {
+		cells, devices := 0, 0
+		t.eachText(c, func(text string) {
+			cells++
+			if countWords(text) <= 2 && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.LoudspeakerDevice {
+				devices++
+			}
+		})
+		if cells >= 2 && devices == cells {
+			t.become(c, vocabulary.Describe, "its cells are words for loudspeakers")
+		}
+	}
+}
+
 // statusColumn takes a column that was not surely understood for one of states
 // when its cells are: "installed", "spare", "to follow".
 func (t *table) statusColumn() {

@@ -92,6 +92,9 @@ func (b *builder) applySaid() {
 		if len(amps) == 0 {
 			b.applyToLoose(s, at)
 		}
+		if s.Doubts.Has(notation.InOrder) {
+			b.take(at, "channel rating", "outputs 1, 2 ... in the order written", schedule.LikelierReading, "powers without the names of their outputs")
+		}
 		if d := s.Doubts & (notation.Bare | notation.OtherPower); d != 0 && s.W > 0 {
 			for _, why := range d.Texts() {
 				b.take(at, "channel rating", plain(s.W)+" W", schedule.LikelierReading, why)
@@ -278,9 +281,14 @@ func (b *builder) applyToLoose(s *said, at seen) {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: s.W}}, at)
 		}
 	}
-	if w := max(s.W, s.TotalW); s.Name == "" && s.Worded && w > 0 && !s.PerOutput && len(s.Ways) == 0 && len(b.job.Channels) > 1 {
+	if w := max(s.W, s.TotalW); s.Name == "" && s.Worded && w > 0 && !s.PerOutput && !waysRated(s) && len(b.job.Channels) > 1 {
 		b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: which of the outputs share "+plain(w)+" W, or has each as much?", "the rating of the outputs")
 	}
+}
+
+// waysRated reports whether a sentence states the power of an output that it names.
+func waysRated(s *said) bool {
+	return slices.ContainsFunc(s.Ways, func(w notation.NamedWatts) bool { return w.W > 0 })
 }
 
 // channelNamed is the only channel of a name: its own, or that of the line

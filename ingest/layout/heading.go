@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -72,10 +73,25 @@ func (h *heading) read(s *vocabulary.Scorer) {
 			offer(h.parts[0], 0.8)
 		}
 	} else {
-		offer(last, 1)
+		if m := reAtPlace.FindStringSubmatch(last); m != nil && s.Header(m[1]).Best().Score >= named {
+			offer(m[1], saidOfHead)
+			offer(last, saidOfWhole)
+		} else {
+			offer(last, 1)
+		}
 	}
 	h.readWithCells(s)
 }
+
+// reAtPlace finds a header about one thing at another: "LS am Ziel" is about loudspeakers.
+var reAtPlace = regexp.MustCompile(`(?i)^(\pL[\pL ./]*?)\s+(?:(?:at|at the|am|beim|au|à la|en el|en la|al|alla|aan|aan het|op het)\s+|à l['’]\s*)(\pL[\pL ]*)$`)
+
+// saidOfHead is what the words before "at" are worth without those behind, and
+// saidOfWhole what all of them are.
+const (
+	saidOfHead  = 0.95
+	saidOfWhole = 0.7
+)
 
 // keyed are the fields whose words, over several columns, say whose figures and names these are.
 var keyed = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Control: true, vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Cable: true, vocabulary.CableType: true}

@@ -23,7 +23,7 @@ var (
 	reWithout   = regexp.MustCompile(`(?i)^(?:without|no|ohne|kein|sans|sin|senza|zonder|geen)\s+(?:volume\s+)?(?:control|knob|attenuator|regler|steller|atténuateur|atenuador|mando|attenuatore|regolatore|regelaar|knop)`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
-	reJobWord   = regexp.MustCompile(`(?i)^((?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|progetto|commessa|cantiere|project|opdracht|werk)(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
+	reJobWord   = regexp.MustCompile(`(?i)^((?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|expte|exp|progetto|commessa|cantiere|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
 	reRevWord   = regexp.MustCompile(`(?i)^(rev(?:ision|isie|isione|isión|ision)?|rév(?:ision)?|issue|version|versie|versión|index|indice|ind)[\s.:]+(\w{1,6})$`)
 	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)
 )
@@ -64,6 +64,9 @@ func readSection(t string) vocabulary.Field {
 	return vocabulary.Unknown
 }
 
+// shortestNumber is the fewest letters and figures of the number of a job that stands alone with its word.
+const shortestNumber = 3
+
 // plainFields are fields whose facts do not take in the words behind them.
 var plainFields = map[vocabulary.Field]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
 
@@ -79,6 +82,9 @@ var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, voca
 func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	if keys := f.keyValues(t, at, c); len(keys) > 0 {
 		return keys
+	}
+	if m := reJobWord.FindStringSubmatch(t); m != nil && len(m[2]) >= shortestNumber {
+		return []Fact{{Field: vocabulary.JobNo, Text: m[2], Key: m[1], At: at, Cell: c}} // "Expte. OB-2019/027" is one number
 	}
 	if output, place, ok := feederAndPlace(t); ok {
 		return []Fact{{Field: vocabulary.Channel, Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}

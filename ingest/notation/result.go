@@ -44,7 +44,7 @@ func shorten(s string) string {
 
 // Doubts is a set of things that a parser took for granted or could not
 // decide. The zero value means that the text said everything.
-type Doubts uint32
+type Doubts uint64
 
 // The doubts.
 const (
@@ -79,6 +79,7 @@ const (
 	OtherPower                         // "60 W, 120 W peak": the first of two powers counts
 	MarkTaken                          // "5 / *10* / 20 W": the marked one of several taps
 	LastTaken                          // "15 W - 10 W since 2019": the last of several taps
+	InOrder                            // "2 outputs: 120 / 60 W": of the first and of the second
 	endOfDoubts
 )
 
@@ -114,6 +115,7 @@ var doubtText = []string{
 	"another power is written beside it",
 	"the marked one of several taps",
 	"the last of several taps",
+	"powers of outputs taken in the order written",
 }
 
 // Has reports whether all of d2 are among the doubts.

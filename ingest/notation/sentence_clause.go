@@ -34,6 +34,9 @@ func (c *clauseReading) step() {
 			return
 		}
 	}
+	if c.listedWatts() {
+		return
+	}
 	if w, n := c.power(c.at); n > 0 {
 		c.at += n
 		if k := c.intoOhms(); k > 0 {
@@ -248,6 +251,8 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		c.was = false
 	case c.total:
 		a.TotalW, c.total = w, false
+	case c.pending > 1 && c.at < len(c.tokens) && isAmplifierWord(c.tokens[c.at].text) && c.outputWord(c.at+1) == 0: // lines A and B off the 20 W amp
+		a.W, c.pending = w, 0
 	case c.pending > 0:
 		for i := len(a.Ways) - c.pending; i < len(a.Ways); i++ {
 			a.Ways[i].W = w

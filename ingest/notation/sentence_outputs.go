@@ -1,6 +1,9 @@
 package notation
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // letteredOutputs is the number of tokens of outputs of one letter before their
 // word, "A circuits"; 0 if there are none. "60 W A CIRCUIT" has none.
@@ -111,4 +114,45 @@ func (c *clauseReading) ownedWay(name, way string) {
 	}
 	c.last().Name = name
 	c.addWay(way)
+}
+
+// listedWatts reads as many powers as outputs were counted, "3 outputs: 60 W / 60 W
+// / 30 W", "two outputs, 120 and 60 W": those of outputs 1, 2, 3 in this order.
+func (c *clauseReading) listedWatts() bool {
+	a := c.last()
+	if a.Outputs < 2 || a.W > 0 || len(a.Ways) > 0 || c.was {
+		return false
+	}
+	var list []float64
+	i, unit := c.at, false
+	for len(list) < a.Outputs {
+		if len(list) > 0 {
+			from := i
+			for i < len(c.tokens) && (c.tokens[i].is("/") || c.tokens[i].is(",") || c.tokens[i].is("+") || c.tokens[i].is("&") || isAnd(c.tokens[i].text)) {
+				i++
+			}
+			if i == from {
+				return false
+			}
+		}
+		w, n := c.power(i)
+		if unit = n > 0; !unit && i < len(c.tokens) && c.tokens[i].kind == figureToken && !c.tokens[i].figure.bad && c.bareFigure(i) {
+			w, n = c.tokens[i].figure.value, 1
+		}
+		if n == 0 || w <= 0 || w > MaxWatts {
+			return false
+		}
+		list, i = append(list, w), i+n
+	}
+	if !unit || c.deviceAt(i) {
+		return false
+	}
+	for k, w := range list {
+		a.Ways = append(a.Ways, NamedWatts{Name: strconv.Itoa(k + 1), W: w})
+		if w != list[0] {
+			a.Doubts |= InOrder
+		}
+	}
+	c.at, c.pending = i, 0
+	return true
 }
