@@ -20,6 +20,7 @@ func harmonise(tables []*table) {
 		t.amplifierColumns()
 		t.numberedChannels()
 		t.zonesInTitles()
+		t.linesBesideOutputs()
 		t.devicesNotRooms()
 		t.statusColumn()
 		t.ratingsWithoutControls()

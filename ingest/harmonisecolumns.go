@@ -75,6 +75,27 @@ func (t *table) zonesInTitles() {
 // of a device before the column is one of states.
 const mostlyStates = 0.8
 
+// linesBesideOutputs takes a column of outputs for one of lines where its header
+// speaks of lines and most cells of the column of amplifiers name outputs: "L1 |
+// V1 out 1".
+func (t *table) linesBesideOutputs() {
+	if t.has(vocabulary.Circuit) || len(t.byField[vocabulary.Channel]) != 1 || !namesLines(t.byField[vocabulary.Channel][0]) {
+		return
+	}
+	cells, outputs := 0, 0
+	for _, c := range t.byField[vocabulary.Amplifier] {
+		t.eachText(c, func(text string) {
+			cells++
+			if ref, err := notation.ParseChannel(text); err == nil && ref.Amplifier != "" && len(ref.Channels) > 0 && !ref.Doubts.Has(notation.DateOrPair) {
+				outputs++
+			}
+		})
+	}
+	if cells > 0 && 2*outputs > cells {
+		t.become(t.byField[vocabulary.Channel][0], vocabulary.Circuit, "the outputs stand beside them")
+	}
+}
+
 // devicesNotRooms takes a column of rooms for one of descriptions where each of
 // its cells is a word for a loudspeaker: "trompe", "ceiling speaker".
 func (t *table) devicesNotRooms() {

@@ -13,6 +13,15 @@ import (
 // by "|", a number a number cell; a line "## Name" begins a sheet.
 func wholeJob(t *testing.T, drawing string) *schedule.Job {
 	t.Helper()
+	jobs := wholeJobs(drawing)
+	if len(jobs) != 1 {
+		t.Fatalf("%d jobs", len(jobs))
+	}
+	return jobs[0]
+}
+
+// wholeJobs reads such a file, of any number of jobs.
+func wholeJobs(drawing string) []*schedule.Job {
 	book := &grid.Book{File: "job.xlsx"}
 	var s *grid.Sheet
 	for l := range strings.SplitSeq(strings.Trim(drawing, "\n"), "\n") {
@@ -40,11 +49,7 @@ func wholeJob(t *testing.T, drawing string) *schedule.Job {
 		}
 		s.Rows = append(s.Rows, row)
 	}
-	f := Read(book, Options{})
-	if len(f.Jobs) != 1 {
-		t.Fatalf("%d jobs: %s %s", len(f.Jobs), f.Kind, f.Reason)
-	}
-	return f.Jobs[0]
+	return Read(book, Options{}).Jobs
 }
 
 // ratedOutputs lists the outputs of a job with their ratings.

@@ -81,6 +81,13 @@ var textual = map[vocabulary.Field]bool{vocabulary.Tag: true, vocabulary.From: t
 var conceptKinds = map[string]Kind{"speaker": Loudspeakers, "tap": Loudspeakers, "zone": Zones, "amplifier": Amplifiers,
 	"channel": Channels, "control": Controls, "cable": Cables, "type": Types, "model": Types, "measured": Measurements, "impedance": Measurements}
 
+// saidRated reports whether the header of the column of ratings of outputs speaks of
+// ratings before it speaks of taps.
+func saidRated(cols []*heading, fields []vocabulary.Field) bool {
+	i := slices.Index(fields, vocabulary.ChannelWatts)
+	return i >= 0 && max(cols[i].of(vocabulary.ChannelWatts), cols[i].of(vocabulary.RatedWatts)) > cols[i].of(vocabulary.Tap)
+}
+
 // fitKind weighs what the columns together say of the kind, beyond the fields.
 // about is what the rows of the table are about, "" where that is not plain.
 func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 {
@@ -118,9 +125,9 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 			fit -= 0.5 // several rows for an amplifier
 		}
 	case Channels:
-		w := slices.Index(fields, vocabulary.ChannelWatts)
-		if w >= 0 && cols[w].of(vocabulary.Tap) < 0.8 && has(vocabulary.Amplifier) && has(vocabulary.Channel) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) {
-			fit += 0.2 // a row for each output, and its power
+		if a, c := at(vocabulary.Amplifier), at(vocabulary.Channel); a != nil && c != nil && saidRated(cols, fields) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) &&
+			a.distinct*c.distinct >= a.cells && a.share(lookJoint) < 0.5 {
+			fit += 0.2 // a row for each output
 		}
 	case Cables:
 		if has(vocabulary.Tap) {

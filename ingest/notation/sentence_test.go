@@ -170,8 +170,8 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"Amplifier 4 x 60 W, one output per zone":                     "4x 60W each per zone", "Verstärker 3 x 60 W, je Zone ein Ausgang": "3x 60W each per zone", "Amplificateur 100 V, 3 x 60 W, une sortie par zone": "3x 60W each 100V per zone",
 		"Amplifier 4 channel, 60W per channel (ch = zone)": "4x 60W each per zone", "Verstärker, 2 Linienausgänge je 120 W / 100 V": "2x 120W each 100V",
 		// as many powers as outputs, in their order
-		"ampli 3 sorties : 60 W / 60 W / 30 W, 100V": "3x 1=60W 2=60W 3=30W 100V (powers of outputs taken in the order written)", "Verstärker 2 Ausgänge: 120/60 W": "2x 1=120W 2=60W (powers of outputs taken in the order written)",
-		"etapa con 2 salidas: 60 W y 60 W": "2x 1=60W 2=60W", "amp, 3 outputs, 120, 60 W": "3x 120W (watts of each output or of all together not certain; another power is written beside it)",
+		"ampli 3 sorties : 60 W / 60 W / 30 W, 100V": "3x 100V 1=60W 2=60W 3=30W (powers of outputs taken in the order written)", "Verstärker 2 Ausgänge: 120/60 W": "2x 1=120W 2=60W (powers of outputs taken in the order written)",
+		"etapa con 2 salidas: 60 W y 60 W": "2x 1=60W 2=60W", "amp, 3 outputs, 120 W, 60 W": "3x 120W (watts of each output or of all together not certain) (another power is written beside it)",
 		// lines of one amplifier, and one output
 		"lines 1 and 2 on a 120 W amplifier": "120W 1=0W 2=0W (watts of each output or of all together not certain)", "lines 1, 2: 100W amp channel": "1=100W 2=100W",
 		"Jeder Verstärker hat nur einen Ausgang": "1x", "Ogni finale ha una sola uscita, 60 W": "1x 60W", "ampli : strang": "",

@@ -34,7 +34,7 @@ func markedTap(s string, style Style) (Tap, bool) {
 	picked, brackets := -1, false
 	for i, part := range parts {
 		m := markedItem.FindStringSubmatch(part)
-		if m == nil {
+		if m == nil || (m[1] == `"`) != (m[4] == `"`) { // 1/2": a mark of inches picks nothing
 			return Tap{}, false
 		}
 		p, err := ParseWatts(m[2]+" W", style)
