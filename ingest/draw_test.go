@@ -86,7 +86,7 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 }
 
 func drawCell(col int, text string) *grid.Cell {
-	c := &grid.Cell{Col: col, Kind: grid.String, Text: text}
+	c := &grid.Cell{Col: int32(col), Kind: grid.String, Text: text}
 	if v, err := strconv.ParseFloat(text, 64); err == nil {
 		c.Kind, c.Number = grid.Number, v
 	}

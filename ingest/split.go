@@ -19,7 +19,7 @@ type part struct {
 	spoken  []spoken
 	sheet   string // for a job with a sheet of its own
 	outside []layout.Outside
-	row     *row // for a job of a register: its first row
+	first   *table // for a job of a register: the table whose first row names it
 }
 
 // build makes the jobs of a book, one after the other, and holds on to none. An
@@ -36,12 +36,21 @@ func build(file string, reading *layout.Reading, opts *Options, each func(*sched
 		if len(p.tables) == 0 {
 			continue
 		}
+		var first *row
+		for _, t := range p.tables {
+			if t.rows == nil {
+				t.fillRows(t.which)
+			}
+		}
+		if p.first != nil {
+			first = p.first.rows[0]
+		}
 		b := newBuilder(file, opts, &p)
 		b.job.Sheet = p.sheet
-		b.register(p.row)
+		b.register(first)
 		job := b.build()
 		leaveOutside(job, p.outside)
-		nameJob(job, file, p.sheet, p.row != nil)
+		nameJob(job, file, p.sheet, p.first != nil)
 		if err := each(job); err != nil {
 			return err
 		}
@@ -123,11 +132,13 @@ func (t *table) fillRows(which []int) {
 	}
 }
 
-// copyFor is the table for a further job.
+// copyFor is the table for a further job, with the records of the given places or
+// with all. Its rows are made when the turn comes to its job: those of all jobs
+// together are many.
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
 	n.tagCount, n.ranges, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.shared = nil, 0, nil, 0, 0, 0, shared
-	n.fillRows(which)
+	n.rows, n.which = nil, which
 	return &n
 }
 
@@ -397,8 +408,8 @@ func byRegister(all []sheetPart) []part {
 				case k < len(divided[i].rows) && len(divided[i].rows[k]) > 0:
 					c := t.copyFor(divided[i].rows[k], false)
 					out[k].tables = append(out[k].tables, c)
-					if out[k].row == nil {
-						out[k].row = c.rows[0]
+					if out[k].first == nil {
+						out[k].first = c
 					}
 				}
 			}

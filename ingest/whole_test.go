@@ -41,7 +41,7 @@ func wholeJobs(drawing string) []*schedule.Job {
 			if text = strings.TrimSpace(text); text == "" {
 				continue
 			}
-			c := grid.Cell{Col: i + 1, Kind: grid.String, Text: text}
+			c := grid.Cell{Col: int32(i + 1), Kind: grid.String, Text: text}
 			if v, err := strconv.ParseFloat(text, 64); err == nil {
 				c.Kind, c.Number = grid.Number, v
 			}

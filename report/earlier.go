@@ -43,7 +43,7 @@ func isDataFile(row *grid.Row) bool {
 			return false
 		}
 		for i, c := range t.Columns[:relied] {
-			if row.Cells[i].Col != i+1 || row.Cells[i].Text != c.Name {
+			if int(row.Cells[i].Col) != i+1 || row.Cells[i].Text != c.Name {
 				return false
 			}
 		}

@@ -82,13 +82,13 @@ const (
 // A Cell is one non-empty cell. A long register holds millions of them: what few
 // cells have is kept apart.
 type Cell struct {
-	Col     int     // from 1
-	Text    string  // as a person sees it, number format applied, space-trimmed of nothing; "" if the format hides a number
-	Number  float64 // value of Number, Date (days of the 1900 system, whatever the file uses) and Boolean (0 or 1) cells; finite
-	Extra   Shared  // format, note, text that is not struck out
+	Col     int32   // from 1
 	Kind    Kind    // what is stored
 	Formula bool    // the value is the stored result of a formula
 	Struck  Strike  // strike-through
+	Text    string  // as a person sees it, number format applied, space-trimmed of nothing; "" if the format hides a number
+	Number  float64 // value of Number, Date (days of the 1900 system, whatever the file uses) and Boolean (0 or 1) cells; finite
+	Extra   Shared  // format, note, text that is not struck out
 }
 
 // An Extra is what few cells have beside their value.
@@ -193,13 +193,13 @@ func (r *Row) Cell(col int) *Cell {
 	lo, hi := 0, len(r.Cells)
 	for lo < hi {
 		mid := (lo + hi) / 2
-		if r.Cells[mid].Col < col {
+		if int(r.Cells[mid].Col) < col {
 			lo = mid + 1
 		} else {
 			hi = mid
 		}
 	}
-	if lo < len(r.Cells) && r.Cells[lo].Col == col {
+	if lo < len(r.Cells) && int(r.Cells[lo].Col) == col {
 		return &r.Cells[lo]
 	}
 	return nil

@@ -28,7 +28,7 @@ func TestRowCell(t *testing.T) {
 	r := Row{Cells: []Cell{{Col: 2}, {Col: 5}, {Col: 16384}}}
 	for col, want := range map[int]bool{1: false, 2: true, 3: false, 5: true, 6: false, 16384: true, 16385: false} {
 		c := r.Cell(col)
-		if (c != nil) != want || c != nil && c.Col != col {
+		if (c != nil) != want || c != nil && int(c.Col) != col {
 			t.Errorf("column %d: %v", col, c)
 		}
 	}

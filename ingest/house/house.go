@@ -135,7 +135,7 @@ func (r *reader) sheet(b *grid.Book, s *grid.Sheet, which string) {
 				comment = true
 			}
 			for name, col := range cols {
-				if col == c.Col && strings.TrimSpace(c.Text) != "" {
+				if col == int(c.Col) && strings.TrimSpace(c.Text) != "" {
 					l.cells[name] = c
 					filled = true
 				}
@@ -175,14 +175,14 @@ func (r *reader) header(b *grid.Book, s *grid.Sheet, row *grid.Row, which string
 		switch {
 		case strings.TrimSpace(c.Text) == "" || remarks[strings.Join(headerWords(c.Text), "")]:
 		case name == "" && near == "":
-			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; the sheet “" + which + "” has the columns " +
+			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is not known; the sheet “" + which + "” has the columns " +
 				strings.Join(columnsOf[which], ", ") + ", and may have remarks"})
 		case name == "":
-			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; did you mean “" + near + "”?"})
+			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is not known; did you mean “" + near + "”?"})
 		case cols[name] != 0:
-			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is there twice"})
+			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is there twice"})
 		default:
-			cols[name] = c.Col
+			cols[name] = int(c.Col)
 		}
 	}
 	if cols[needed[which]] == 0 || len(cols) < 2 {

@@ -19,7 +19,7 @@ func sheet(name, text string) *grid.Sheet {
 			if c == "" {
 				continue
 			}
-			cell := grid.Cell{Col: k + 1, Kind: grid.String, Text: c}
+			cell := grid.Cell{Col: int32(k + 1), Kind: grid.String, Text: c}
 			if v, err := parseFigure(c); err == nil && !strings.ContainsAny(c, "wW") {
 				cell.Kind, cell.Number = grid.Number, v
 			}

@@ -14,7 +14,7 @@ func bigSheet(n int) *grid.Sheet {
 	put := func(row int, texts ...any) {
 		r := grid.Row{Number: row}
 		for i, t := range texts {
-			c := grid.Cell{Col: i + 1, Kind: grid.String}
+			c := grid.Cell{Col: int32(i + 1), Kind: grid.String}
 			switch v := t.(type) {
 			case string:
 				c.Text = v

@@ -26,7 +26,7 @@ func draw(name, drawing string) *grid.Sheet {
 		}
 		for j, t := range strings.Split(l, "|") {
 			t = strings.TrimSpace(t)
-			c := grid.Cell{Col: j + 1, Kind: grid.String}
+			c := grid.Cell{Col: int32(j + 1), Kind: grid.String}
 			for {
 				k := strings.LastIndexAny(t, "<^")
 				n := 0

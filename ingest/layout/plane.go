@@ -51,7 +51,7 @@ func newPlane(file string, s *grid.Sheet) *plane {
 		from := len(all)
 		for j := range row.Cells {
 			if c := &row.Cells[j]; holds(c) {
-				all = append(all, slot{c.Col, c})
+				all = append(all, slot{int(c.Col), c})
 			}
 		}
 		if len(all) > from {

@@ -72,17 +72,17 @@ func accounted(book *grid.Book, r *Reading) error {
 			}
 			for _, row := range s.Rows {
 				for _, c := range row.Cells {
-					if !holds(&c) || !t.Range.Contains(row.Number, c.Col) {
+					if !holds(&c) || !t.Range.Contains(row.Number, int(c.Col)) {
 						continue
 					}
 					n := row.Number
 					if t.Transposed {
-						n = c.Col
+						n = int(c.Col)
 					}
 					if lines[n] == 0 {
-						return fmt.Errorf("table %d %v: %s is in no record", k, t.Range, grid.A1(row.Number, c.Col))
+						return fmt.Errorf("table %d %v: %s is in no record", k, t.Range, grid.A1(row.Number, int(c.Col)))
 					}
-					if err := claim(row.Number, c.Col, fmt.Sprint("table ", k)); err != nil {
+					if err := claim(row.Number, int(c.Col), fmt.Sprint("table ", k)); err != nil {
 						return err
 					}
 				}
@@ -101,8 +101,8 @@ func accounted(book *grid.Book, r *Reading) error {
 		}
 		for _, row := range s.Rows {
 			for _, c := range row.Cells {
-				if holds(&c) && owner[[2]int{row.Number, c.Col}] == "" && !facts[row.Number] && !outside[row.Number] && !inForm(out, row.Number) {
-					return fmt.Errorf("%s %q is accounted for nowhere", grid.A1(row.Number, c.Col), c.Text)
+				if holds(&c) && owner[[2]int{row.Number, int(c.Col)}] == "" && !facts[row.Number] && !outside[row.Number] && !inForm(out, row.Number) {
+					return fmt.Errorf("%s %q is accounted for nowhere", grid.A1(row.Number, int(c.Col)), c.Text)
 				}
 			}
 		}
@@ -138,7 +138,7 @@ func randomSheet(r *rand.Rand, name string) *grid.Sheet {
 			if r.Float64() > fill {
 				continue
 			}
-			cell := grid.Cell{Col: c, Kind: grid.String, Text: scraps[r.IntN(len(scraps))]}
+			cell := grid.Cell{Col: int32(c), Kind: grid.String, Text: scraps[r.IntN(len(scraps))]}
 			if v, ok := plainNumber(cell.Text); ok {
 				cell.Kind, cell.Number = grid.Number, v
 			}
@@ -198,9 +198,9 @@ func TestColumnOrderChangesNothing(t *testing.T) {
 		s := draw("Sheet1", tidy)
 		for i := range s.Rows {
 			for j := range s.Rows[i].Cells {
-				s.Rows[i].Cells[j].Col = order[s.Rows[i].Cells[j].Col-1] + 1
+				s.Rows[i].Cells[j].Col = int32(order[s.Rows[i].Cells[j].Col-1] + 1)
 			}
-			slices.SortFunc(s.Rows[i].Cells, func(a, b grid.Cell) int { return a.Col - b.Col })
+			slices.SortFunc(s.Rows[i].Cells, func(a, b grid.Cell) int { return int(a.Col - b.Col) })
 		}
 		for _, c := range only(t, Read(bookOf(s), Options{})).Columns {
 			if want[c.Header] != c.Field {
@@ -226,7 +226,7 @@ func TestBlankRowsAndShiftChangeNothing(t *testing.T) {
 		for i := range s.Rows {
 			s.Rows[i].Number += shift.rows
 			for j := range s.Rows[i].Cells {
-				s.Rows[i].Cells[j].Col += shift.cols
+				s.Rows[i].Cells[j].Col += int32(shift.cols)
 			}
 		}
 		if got := fieldsOf(only(t, Read(bookOf(s), Options{}))); !slices.Equal(got, want) {
@@ -248,7 +248,7 @@ func TestReadingTwiceIsTheSame(t *testing.T) {
 // Nothing that a sheet can hold may take long: prose in every cell, header
 // words in every cell, one row as wide as a sheet can be.
 func TestStrangeSheetsAreReadInTime(t *testing.T) {
-	cell := func(col int, s string) grid.Cell { return grid.Cell{Col: col, Kind: grid.String, Text: s} }
+	cell := func(col int, s string) grid.Cell { return grid.Cell{Col: int32(col), Kind: grid.String, Text: s} }
 	prose := &grid.Sheet{Name: "prose"}
 	headers := &grid.Sheet{Name: "headers"}
 	for n := 1; n <= 5000; n++ {

@@ -23,11 +23,11 @@ func Dispositions(b *grid.Book) (map[string]report.Disposition, error) {
 				for _, c := range row.Cells {
 					switch strings.TrimSpace(c.Text) {
 					case "Id":
-						id = c.Col
+						id = int(c.Col)
 					case "Disposition":
-						decision = c.Col
+						decision = int(c.Col)
 					case "Remark":
-						remark = c.Col
+						remark = int(c.Col)
 					}
 				}
 				found = found || id != 0 && decision != 0

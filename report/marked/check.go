@@ -81,10 +81,10 @@ func checkFresh(copied []byte, src Source, names map[string]string) error {
 				}
 				var copied *grid.Cell
 				if other := rows[r.Number]; other != nil {
-					copied = other.Cell(c.Col)
+					copied = other.Cell(int(c.Col))
 				}
 				if valueOf(&c) != valueOf(copied) {
-					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
+					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
 				}
 			}
 		}
@@ -194,16 +194,16 @@ func sameValues(before, after *grid.Book) error {
 			for _, c := range r.Cells {
 				var d *grid.Cell
 				if other != nil {
-					d = other.Cell(c.Col)
+					d = other.Cell(int(c.Col))
 				}
 				if c.Kind == grid.Blank {
 					continue
 				}
 				if d == nil || d.Kind != c.Kind || d.Text != c.Text || d.Number != c.Number && c.Number == c.Number || d.Extra != c.Extra && d.Format() != c.Format() || d.Formula != c.Formula || d.Struck != c.Struck {
-					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
+					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
 				}
 				if !strings.HasPrefix(d.Note(), c.Note()) {
-					return fmt.Errorf("the copy would change the note on %s!%s", s.Name, grid.A1(r.Number, c.Col))
+					return fmt.Errorf("the copy would change the note on %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
 				}
 			}
 			if other == nil && len(r.Cells) > 0 || other != nil && other.Hidden != r.Hidden {

@@ -161,11 +161,11 @@ func filled(fs []finding, b *grid.Book) map[spot]int {
 				if c.Kind == grid.Blank {
 					continue
 				}
-				if _, ok := wanted[spot{s.Name, row.Number, c.Col}]; ok {
-					wanted[spot{s.Name, row.Number, c.Col}] = c.Col
+				if _, ok := wanted[spot{s.Name, row.Number, int(c.Col)}]; ok {
+					wanted[spot{s.Name, row.Number, int(c.Col)}] = int(c.Col)
 				}
 				if _, ok := wanted[spot{s.Name, row.Number, 0}]; ok && k == 0 {
-					wanted[spot{s.Name, row.Number, 0}] = c.Col
+					wanted[spot{s.Name, row.Number, 0}] = int(c.Col)
 				}
 			}
 		}
@@ -192,10 +192,10 @@ func addOwnNotes(marks map[string][]mark, b *grid.Book) {
 				if note == "" {
 					continue
 				}
-				if k, ok := at[[2]int{s.Rows[i].Number, c.Col}]; ok {
+				if k, ok := at[[2]int{s.Rows[i].Number, int(c.Col)}]; ok {
 					ms[k].text = note + "\n" + ms[k].text
 				} else {
-					ms = append(ms, mark{row: s.Rows[i].Number, col: c.Col, text: note, own: true})
+					ms = append(ms, mark{row: s.Rows[i].Number, col: int(c.Col), text: note, own: true})
 				}
 			}
 		}

@@ -356,7 +356,7 @@ func TestHostileTextsInNotesAndNames(t *testing.T) {
 		for _, r := range s.Rows {
 			for _, c := range r.Cells {
 				if c.Formula && !strings.HasPrefix(c.Text, "It's <b> =1+1!") || len([]rune(c.Text)) > 32767 || strings.ContainsAny(c.Text+c.Note(), "\x00\x1b\u202e") {
-					t.Errorf("%s!%s: %.80q", s.Name, grid.A1(r.Number, c.Col), c.Text)
+					t.Errorf("%s!%s: %.80q", s.Name, grid.A1(r.Number, int(c.Col)), c.Text)
 				}
 			}
 		}

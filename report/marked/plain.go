@@ -190,7 +190,7 @@ func plainCell(b *strings.Builder, row int, c grid.Cell, styles *plainStyles) {
 	if c.Col > maxSheetCols {
 		return
 	}
-	name := cellName(row, c.Col)
+	name := cellName(row, int(c.Col))
 	switch c.Kind {
 	case grid.Blank, grid.NoValue:
 	case grid.Number, grid.Date:
@@ -227,7 +227,7 @@ func plainColumns(s *grid.Sheet) string {
 			if c.Col > maxSheetCols {
 				continue
 			}
-			for len(widths) < c.Col {
+			for len(widths) < int(c.Col) {
 				widths = append(widths, 0)
 			}
 			if alone := len(s.Rows[i].Cells) == 1; alone { // a title, free to run over its neighbours

@@ -191,7 +191,7 @@ func (p *page) startCell(t tag) error {
 	for c := top.col; c <= last; c++ {
 		top.taken[c-1] = top.row + high - 1
 	}
-	top.cell = grid.Cell{Col: top.col}
+	top.cell = grid.Cell{Col: int32(top.col)}
 	p.stored(&top.cell, t)
 	top.struck = p.struckBy(t)
 	top.text, top.note = cellText{}, cellText{}

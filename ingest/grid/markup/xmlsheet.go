@@ -215,7 +215,7 @@ func (s *xmlSheet) readCell(t xmltok.Token, row *grid.Row, next *int, rowStyle s
 	if col > maxCol {
 		return grid.TooLarge("a cell in column %d of row %d", col, row.Number)
 	}
-	c.Col = col
+	c.Col = int32(col)
 	row.Cells = append(row.Cells, c)
 	return s.spent.Cell(&c)
 }

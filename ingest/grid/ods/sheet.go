@@ -199,7 +199,7 @@ func (row *rowReader) readCell(t xmltok.Token, covered bool) error {
 			return grid.TooLarge("a cell in column %d of row %d", last, row.sheetReader.row)
 		}
 		for i := range times {
-			c.Col = row.col + i
+			c.Col = int32(row.col + i)
 			if err := row.d.spent.Cell(&c); err != nil {
 				return err
 			}

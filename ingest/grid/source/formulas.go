@@ -22,7 +22,7 @@ func doubtFormulas(b *grid.Book) {
 					return
 				default:
 					if zeros++; zeros == 1 {
-						first = grid.Note{Sheet: s.Name, Row: s.Rows[i].Number, Col: c.Col}
+						first = grid.Note{Sheet: s.Name, Row: s.Rows[i].Number, Col: int(c.Col)}
 					}
 				}
 			}

@@ -91,7 +91,7 @@ func fill(sheet *grid.Sheet, sp *splitter, lim grid.Limits) error {
 			if row.Cells == nil {
 				row.Cells = make([]grid.Cell, 0, len(fields)-i)
 			}
-			row.Cells = append(row.Cells, grid.Cell{Col: i + 1, Kind: grid.String, Text: f})
+			row.Cells = append(row.Cells, grid.Cell{Col: int32(i + 1), Kind: grid.String, Text: f})
 		}
 		if lim.MaxText > 0 && size > lim.MaxText {
 			return grid.TooLarge("more than %d MiB of text", lim.MaxText>>20)

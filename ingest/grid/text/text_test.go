@@ -23,7 +23,7 @@ func cells(book *grid.Book) [][]string {
 			out = append(out, nil)
 		}
 		for _, c := range r.Cells {
-			for len(out[r.Number-1]) < c.Col {
+			for len(out[r.Number-1]) < int(c.Col) {
 				out[r.Number-1] = append(out[r.Number-1], "")
 			}
 			out[r.Number-1][c.Col-1] = c.Text
@@ -266,7 +266,7 @@ func FuzzRead(f *testing.F) {
 				t.Fatalf("row %d behind row %d", r.Number, last)
 			}
 			last = r.Number
-			col := 0
+			col := int32(0)
 			for _, c := range r.Cells {
 				if c.Col <= col || c.Text == "" || c.Kind != grid.String || !utf8.ValidString(c.Text) {
 					t.Fatalf("%+v behind column %d", c, col)

@@ -75,7 +75,7 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	if u16(v[6:]) != 0xffff {
 		c := r.w.number(col, xf, float(v))
 		if c.Number == 0 && r.w.makesText(body) {
-			c = grid.Cell{Col: col, Kind: grid.NoValue, Extra: c.Extra, Struck: c.Struck}
+			c = grid.Cell{Col: int32(col), Kind: grid.NoValue, Extra: c.Extra, Struck: c.Struck}
 		}
 		c.Formula = true
 		return r.add(row, c)
@@ -91,7 +91,7 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	case 3: // an empty text
 		return nil
 	default:
-		c = grid.Cell{Col: col, Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(xf))}
+		c = grid.Cell{Col: int32(col), Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(xf))}
 	}
 	return r.add(row, c)
 }
@@ -130,7 +130,7 @@ func (r *sheetReader) flushPending() error {
 		return nil
 	}
 	r.pending = nil
-	return r.add(p.row, grid.Cell{Col: p.col, Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(p.xf))})
+	return r.add(p.row, grid.Cell{Col: int32(p.col), Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(p.xf))})
 }
 
 // addText places a text, unless it is empty.
@@ -140,7 +140,7 @@ func (r *sheetReader) addText(row, col, xf int, s richString, formula bool) erro
 		return nil
 	}
 	f := r.w.format(xf)
-	c := grid.Cell{Col: col, Kind: grid.String, Text: f.ShowText(s.text), Extra: extra(f), Formula: formula}
+	c := grid.Cell{Col: int32(col), Kind: grid.String, Text: f.ShowText(s.text), Extra: extra(f), Formula: formula}
 	if c.Text == "" {
 		c.Text = s.text
 		r.remark(row, col, "the number format hides this text; it was read all the same")
@@ -190,7 +190,7 @@ func runs8(b []byte) []fontRun {
 // number returns a cell that holds a number or, by its format, a date.
 func (w *workbook) number(col, xf int, v float64) grid.Cell {
 	f := w.format(xf)
-	c := grid.Cell{Col: col, Kind: grid.Number, Number: v, Extra: extra(f)}
+	c := grid.Cell{Col: int32(col), Kind: grid.Number, Number: v, Extra: extra(f)}
 	if w.struckXF(xf) {
 		c.Struck = grid.WholeStruck
 	}
@@ -210,7 +210,7 @@ func (w *workbook) number(col, xf int, v float64) grid.Cell {
 
 // boolOrError returns a cell that holds a truth value or an error value.
 func (w *workbook) boolOrError(col, xf int, v byte, isError bool) grid.Cell {
-	c := grid.Cell{Col: col, Kind: grid.Boolean, Text: "FALSE", Extra: extra(w.format(xf))}
+	c := grid.Cell{Col: int32(col), Kind: grid.Boolean, Text: "FALSE", Extra: extra(w.format(xf))}
 	switch {
 	case isError:
 		c.Kind, c.Text = grid.Error, errorText(v)

@@ -119,7 +119,7 @@ func (r *sheetReader) attachNotes() error {
 		}
 	}
 	for _, at := range bare {
-		if err := r.add(at.row, grid.Cell{Col: at.col, Kind: grid.Blank, Extra: grid.Extra{Note: n.text[at]}.Share()}); err != nil {
+		if err := r.add(at.row, grid.Cell{Col: int32(at.col), Kind: grid.Blank, Extra: grid.Extra{Note: n.text[at]}.Share()}); err != nil {
 			return err
 		}
 	}

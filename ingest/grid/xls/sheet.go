@@ -183,12 +183,12 @@ func (r *sheetReader) sortCells() {
 	twice, first := 0, place{}
 	for i := range r.sheet.Rows {
 		row := &r.sheet.Rows[i]
-		slices.SortStableFunc(row.Cells, func(a, b grid.Cell) int { return a.Col - b.Col })
+		slices.SortStableFunc(row.Cells, func(a, b grid.Cell) int { return int(a.Col - b.Col) })
 		kept := row.Cells[:0]
 		for j, c := range row.Cells {
 			if j+1 < len(row.Cells) && row.Cells[j+1].Col == c.Col {
 				if twice++; twice == 1 {
-					first = place{row.Number, c.Col}
+					first = place{row.Number, int(c.Col)}
 				}
 				continue
 			}

@@ -87,7 +87,8 @@ func TestCell(t *testing.T) {
 				}
 				return
 			}
-			_, tt.want.Col, _ = grid.ParseA1(tt.at)
+			_, col, _ := grid.ParseA1(tt.at)
+			tt.want.Col = int32(col)
 			if got := cellAt(t, book, 0, tt.at); got != tt.want {
 				t.Errorf("got  %+v\nwant %+v", got, tt.want)
 			}

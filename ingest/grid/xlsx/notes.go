@@ -150,7 +150,7 @@ func (r *sheetReader) attach(places []place, found map[place]string) {
 			if c := row.Cell(at.col); c != nil {
 				c.SetNote(text)
 			} else {
-				added = append(added, grid.Cell{Col: at.col, Extra: grid.Extra{Note: text}.Share()})
+				added = append(added, grid.Cell{Col: int32(at.col), Extra: grid.Extra{Note: text}.Share()})
 			}
 		}
 		if len(added) > 0 {

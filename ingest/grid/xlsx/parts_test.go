@@ -145,7 +145,7 @@ func dump(book *grid.Book) string {
 		fmt.Fprintf(&b, "sheet %q hidden %v merges %v columns %v filter %v\n", s.Name, s.Hidden, s.Merges, s.HiddenCols, s.Filtered)
 		for _, r := range s.Rows {
 			for _, c := range r.Cells {
-				fmt.Fprintf(&b, "%s %d %+v\n", grid.A1(r.Number, c.Col), r.Hidden, c)
+				fmt.Fprintf(&b, "%s %d %+v\n", grid.A1(r.Number, int(c.Col)), r.Hidden, c)
 			}
 		}
 	}

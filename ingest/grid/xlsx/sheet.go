@@ -231,7 +231,7 @@ func (r *sheetReader) order() {
 		kept := cells[:0]
 		for _, c := range cells {
 			if n := len(kept); n > 0 && kept[n-1].Col == c.Col {
-				r.note(r.sheet.Name, out[i].Number, c.Col, "the file stores this cell twice, as %q and as %q; the second was taken", kept[n-1].Text, c.Text)
+				r.note(r.sheet.Name, out[i].Number, int(c.Col), "the file stores this cell twice, as %q and as %q; the second was taken", kept[n-1].Text, c.Text)
 				kept[n-1] = c
 				continue
 			}

@@ -37,7 +37,7 @@ func (r *sheetReader) add(col int) (*grid.Cell, error) {
 	}
 	r.row.Cells = r.row.Cells[:n+1]
 	c := &r.row.Cells[n] // new from its block: zero
-	c.Col = col
+	c.Col = int32(col)
 	return c, nil
 }
 
