@@ -15,7 +15,7 @@ const (
 	rareCollection = 400
 	usualMemory    = 208 << 20
 	perFile        = 16 << 10
-	timesItsSize   = 40
+	timesItsSize   = 30
 )
 
 // paceCollection sets that for the files of a run, and returns what puts the
