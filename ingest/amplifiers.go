@@ -310,11 +310,14 @@ func (b *builder) onlyChannel(o *outlet, a *schedule.Amplifier) []*schedule.Chan
 			name = ch
 		}
 	}
+	if out := ratingInText(o.ampRated.text, notation.Auto); len(out) == 1 {
+		known = max(known, out[0].Channels) // "Amp A - 2 x 120 W"
+	}
 	if known > 1 || b.slots[a.Key] > 1 {
 		b.ask(o.ampAt.source.At, "channel", "which channel of amplifier "+a.Name+" is meant?", "the load of each channel of "+a.Name)
 		return nil
 	}
-	if known == 0 {
+	if name == "" {
 		name = "1"
 	}
 	if c := b.channel(a, name, o.ampAt.source.At); c != nil {

@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -162,6 +163,8 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 	} else if r.kind == channelRow || r.kind == amplifierRow {
 		if out, s := b.rating(r.own(vocabulary.RatedWatts)); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
+		} else if out, s := b.rating(r.own(vocabulary.ControlWatts)); len(out) > 0 && r.t.Kind == layout.Mixed && !r.own(vocabulary.Control).had() {
+			b.noteChannelRating(c, out, s) // "Max. load" of whatever the row lists
 		} else if kindInWords(r.own(vocabulary.Describe).text) == amplifierRow || kindInWords(r.own(vocabulary.Kind).text) == amplifierRow {
 			if out, s := b.ratingInRow(r); len(out) > 0 {
 				b.noteChannelRating(c, out, s)

@@ -226,6 +226,11 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			named := &outlet{}
 			name := named.cutRating(part, s) // "amplifier V1 2 x 60 W"
 			feed := b.feedIn(s, name)
+			if out := ratingInText(part, notation.Auto); feed == nil && len(out) == 1 && out[0].Channels > 0 { // "- 1 output of 60 W"
+				o.ampRated = s
+				o.ampRated.text = itoa(out[0].Channels) + " x " + plain(out[0].W) + " W"
+				continue
+			}
 			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
 				continue
 			}

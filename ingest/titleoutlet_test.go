@@ -41,3 +41,17 @@ func TestTitleOfTheFirstSectionHoldsForItAlone(t *testing.T) {
 	drawn.Records[1].Sections = []layout.Fact{{Field: vocabulary.Zone, Text: "Bar", At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 9, Col: 1}}}
 	want(t, "loudspeakers", describe(jobOf(t, drawn)), []string{"S1 1 x 5 W channel A1 / 1", "S2 1 x 5 W zone Bar"})
 }
+
+// The rating of an amplifier stands behind its name, with the number of its
+// outputs; with several, the schedule must say which. Common practice, no source.
+func TestOutputsCountedInSectionTitles(t *testing.T) {
+	for title, rated := range map[string]string{"Amp A - 1 output of 60 W": "60", "Verstärker A: 1 x 60 W": "60", "Finale A - 1 uscita da 60 W": "60", "Amp A - 2 x 60 W": ""} {
+		j := jobOf(t, sectioned(draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W]\nHall | 4 | 3\nBar | 2 | 1.5"), map[int]string{0: title}))
+		switch {
+		case rated == "" && (len(asked(j)) == 0 || j.Loudspeakers[0].Channel != nil):
+			t.Errorf("%s: not asked which output", title)
+		case rated != "" && (len(j.Channels) != 1 || show(j.Channels[0].Rated) != rated):
+			t.Errorf("%s: %v", title, channelRatings(j))
+		}
+	}
+}

@@ -204,7 +204,7 @@ func (b *bodyReader) emit() {
 					facts[j].Field = plain
 				}
 			}
-			if reWithout.MatchString(oneLine(text(bl.slots[0].cell))) {
+			if notation.WithoutControl(oneLine(text(bl.slots[0].cell))) {
 				stack, facts = endControl(stack), nil
 			}
 			stack = push(stack, facts, fresh)

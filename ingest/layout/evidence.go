@@ -269,7 +269,7 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.Building: {[]clue{{lookRoom, 0.4}, {lookLetter, 0.3}, {lookNumber, -0.4}}, 0},
 	vocabulary.Zone: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge | lookStatus | lookMounting, -0.9}, {lookZone, 1}, {lookRoom, 0.5}, {lookSmall, 0.3}, {lookLetter, 0.4}, {lookWhole, 0.1},
 		{lookNumber, -0.5}, {lookTag, 0.1}}, 0},
-	vocabulary.Circuit: {[]clue{{lookWatts | lookLength | lookStatus | lookMounting, -0.9}, {lookTag | lookLetter, 0.5}, {lookSmall, 0.3}, {lookChannel, 0.4}, {lookNumber, -0.4}}, 0},
+	vocabulary.Circuit: {[]clue{{lookVolts | lookWatts | lookLength | lookStatus | lookMounting, -0.9}, {lookTag | lookLetter, 0.5}, {lookSmall, 0.3}, {lookChannel, 0.4}, {lookNumber, -0.4}}, 0},
 	vocabulary.Amplifier: {[]clue{{lookWatts | lookLength | lookOhm | lookStatus | lookMounting, -0.8}, {lookJoint, 0.2}, {lookAmp, 1}, {lookChannel, 0.4}, {lookTag, 0.4}, {lookLetter, 0.3}, {lookSmall, 0.2}, {lookModel, 0.2},
 		{lookNumber, -0.4}, {lookRoom, 0}}, 0},
 	vocabulary.Channel: {[]clue{{lookWatts | lookLength | lookOhm | lookRating | lookStatus | lookMounting, -0.9}, {lookJoint, 1}, {lookChannel, 0.9}, {lookLetter, 0.6}, {lookSmall, 0.5}, {lookTag, 0.4}, {lookDate, 0.1},

@@ -117,7 +117,7 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 		case vocabulary.Describe, vocabulary.Kind, vocabulary.Model:
 			switch vocabulary.DeviceIn(t) {
 			case vocabulary.OtherDevice:
-				other = true
+				other = len(strings.Fields(t)) <= wordsOfName // "I could not read the switch" names none
 			case vocabulary.NoDevice:
 			default:
 				return false
@@ -126,6 +126,9 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 	}
 	return other
 }
+
+// wordsOfName is the most words that name equipment; more of them are a remark.
+const wordsOfName = 5
 
 func quote(s string) string {
 	if utf8.RuneCountInString(s) > 40 {

@@ -20,7 +20,6 @@ var (
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by))\s+`)
-	reWithout   = regexp.MustCompile(`(?i)^(?:without|no|ohne|kein|sans|sin|senza|zonder|geen)\s+(?:volume\s+)?(?:control|knob|attenuator|regler|steller|atténuateur|atenuador|mando|attenuatore|regolatore|regelaar|knop)`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
 	reJobWord   = regexp.MustCompile(`(?i)^((?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|expte|exp|progetto|commessa|cantiere|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)

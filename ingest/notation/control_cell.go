@@ -35,6 +35,9 @@ func parseControlCell(s string) ControlCell {
 	if m := controlWatts.FindStringSubmatchIndex(name); m != nil && m[0] > 0 {
 		p.Watts = strings.TrimRight(name[m[2]:m[3]], " ,;:-–")
 		p.Place = strings.Trim(name[m[1]:], " ,;:()-–")
+		if figure := powerHead.FindString(p.Watts); strings.Contains(p.Watts, " ") && startsPlace(p.Watts[len(figure):]) { // "35 W Orchid house"
+			p.Watts, p.Place = figure, strings.TrimSpace(p.Watts[len(figure):]+" "+p.Place)
+		}
 		name = strings.TrimRight(name[:m[0]], " ,;(/:–-")
 		name = strings.TrimRight(controlJoiner.ReplaceAllString(name, ""), " ,;(/:–-")
 	} else {
@@ -60,6 +63,25 @@ func parseControlCell(s string) ControlCell {
 	return p
 }
 
+var (
+	powerHead = regexp.MustCompile(`(?i)^(?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?`)
+	placeHead = regexp.MustCompile(`^\s+(\p{Lu}\pL{2,})`)
+)
+
+// startsPlace reports whether what stands behind a rating begins with a word in
+// capitals that says nothing of a power.
+func startsPlace(s string) bool {
+	m := placeHead.FindStringSubmatch(s)
+	if m == nil || IsControlWord(m[1]) {
+		return false
+	}
+	switch fold(m[1]) {
+	case "max", "maxi", "rms", "maximum", "total", "rated", "watt", "watts":
+		return false
+	}
+	return true
+}
+
 // besideControls are words that may stand beside one for a control and name none.
 var besideControls = map[string]bool{"wall": true, "local": true, "own": true, "mural": true, "murale": true, "parete": true, "pared": true, "lokal": true, "local.": true}
 
@@ -80,6 +102,14 @@ func IsControlWord(s string) bool {
 		i++
 	}
 	return control
+}
+
+// WithoutControl reports whether a text says no more than that there is no
+// control: "No VC", "ohne Regler".
+func WithoutControl(s string) bool {
+	head, rest, ok := strings.Cut(Clean(s), " ")
+	tokens := lex(head, Point)
+	return ok && len(tokens) == 1 && isNegation(tokens[0]) && IsControlWord(rest)
 }
 
 // OneForEach reports whether a text about controls says that there is one for

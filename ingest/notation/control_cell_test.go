@@ -24,6 +24,8 @@ func TestParseControlCell(t *testing.T) {
 		{"35W VC", "", "35W", ""},
 		{"Regler 36 W", "", "36 W", ""},
 		{"wall knob 35W", "", "35W", ""},
+		{"VC 1  35 W  Orchid house", "VC 1", "35 W", "Orchid house"},
+		{"Regler 2 35 W max. Halle", "Regler 2", "35 W max. Halle", ""},
 		{"potentiomètre mural", "", "", ""},
 	} {
 		if p := ParseControlCell(tt.text); p.Name != tt.name || p.Watts != tt.watts || p.Place != tt.place {
@@ -38,6 +40,15 @@ func TestOneForEach(t *testing.T) {
 		"par AT1": false, "RV1 per pista": false, "un attenuatore per sala": true, "VC-1": false, "per": false, "VC-1 (10 W) - Seed room": false, "Person 1": false} {
 		if got := OneForEach(text); got != want {
 			t.Errorf("%s: %v", text, got)
+		}
+	}
+}
+
+func TestWithoutControl(t *testing.T) {
+	for text, want := range map[string]bool{"No VC": true, "ohne Regler": true, "sans atténuateur": true, "no volume control": true, "sin atenuador": true, "geen regelaar": true,
+		"senza attenuatore": true, "No": false, "VC 1": false, "No. 1": false, "no one in the hall": false} {
+		if got := WithoutControl(text); got != want {
+			t.Errorf("%q: %v", text, got)
 		}
 	}
 }
