@@ -79,6 +79,9 @@ var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, voca
 // sectionFacts takes a title apart. A title of which nothing is known is one
 // fact with the field Unknown.
 func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
+	if output, place, ok := outputOfPlace(t); ok {
+		return []Fact{{Field: sectionField(output), Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}
+	}
 	if keys := f.keyValues(t, at, c); len(keys) > 0 {
 		return keys
 	}
@@ -183,6 +186,19 @@ func cutFeeds(t string, before int) (output, verb, places string) {
 		}
 	}
 	return t, "", t
+}
+
+// reOutputOf matches a key and words without figures: "Kanal 1: Palmenhaus".
+var reOutputOf = regexp.MustCompile(`^([^:=]{2,24}?)\s*:\s+(\pL[^:=\d]{2,60})$`)
+
+// outputOfPlace takes a title apart whose key is an output, and not what its
+// value is a value of: "Kanal 1: Palmenhaus" is channel 1 of the palm house.
+func outputOfPlace(t string) (output, place string, ok bool) {
+	m := reOutputOf.FindStringSubmatch(t)
+	if m == nil || !feeders[sectionField(m[1])] || !anyDigit(m[1]) || vocabulary.DeviceIn(m[2]) != vocabulary.NoDevice {
+		return "", "", false
+	}
+	return m[1], m[2], true
 }
 
 // feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"

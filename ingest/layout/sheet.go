@@ -129,6 +129,13 @@ func (sr *sheetReader) readRest() {
 			}
 		}
 	}
+	if len(sr.tables) > 0 {
+		return
+	}
+	if t, area := sr.f.told(); t != nil {
+		t.SheetHidden = sr.sheet.Hidden
+		sr.tables = append(sr.tables, &placed{t: t, area: area})
+	}
 }
 
 // readTables finds the tables whose header runs along the rows.
