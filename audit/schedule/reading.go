@@ -82,3 +82,12 @@ type Column struct {
 	Samples    []string
 	RunnerUp   string // the next best field, when it was close
 }
+
+// Outline returns what is told of a job that was only read: how it was understood,
+// and how many parts it has. The parts themselves are nil.
+func (j *Job) Outline() *Job {
+	return &Job{File: j.File, Sheet: j.Sheet, Name: j.Name, Number: j.Number, Site: j.Site, Revision: j.Revision, Date: j.Date, LineVolts: j.LineVolts,
+		Amplifiers: make([]*Amplifier, len(j.Amplifiers)), Channels: make([]*Channel, len(j.Channels)), Zones: make([]*Zone, len(j.Zones)),
+		Controls: make([]*Control, len(j.Controls)), Loudspeakers: make([]*Loudspeaker, len(j.Loudspeakers)), Cables: make([]*Cable, len(j.Cables)),
+		Assumptions: j.Assumptions, LeftOut: j.LeftOut, Questions: j.Questions, Tables: j.Tables, RowsRead: j.RowsRead}
+}

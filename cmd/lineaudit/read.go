@@ -36,6 +36,8 @@ func runRead(ctx context.Context, args []string, s screen) int {
 	if set.explain != "" && len(p.files) != 1 {
 		return wrong(s, fmt.Errorf("--explain tells of a cell of one file; %d were named", len(p.files)))
 	}
+	p.outlines = set.explain == ""
+	defer paceCollection(p.files)()
 	if err := p.readAll(ctx, s); err != nil {
 		return failed(s, err)
 	}
