@@ -26,6 +26,7 @@ func harmonise(tables []*table) {
 		t.ratingsWithoutControls()
 		t.controlsNotJobs()
 		t.ratingsNotOutputs()
+		t.ratedOutputColumn()
 		t.ratingsOfRooms()
 		t.unsureOutputs()
 		t.placesOfJobs()
@@ -40,6 +41,7 @@ func harmonise(tables []*table) {
 	outputLists(tables)
 	countedOutputs(tables)
 	linesAsItems(tables)
+	groupsAsLines(tables)
 	for _, t := range tables {
 		t.outputList()
 	}

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/ingest/join"
@@ -66,6 +67,67 @@ func groupsAsOutputs(t *table, tables []*table) {
 			if headerKey(c) == header && !o.has(vocabulary.Channel) {
 				o.become(c, vocabulary.Channel, "the list of amplifiers rates each")
 			}
+		}
+	}
+}
+
+// groupsAsLines takes groups for lines where a list gives each, beside the output
+// that feeds it, and their header is a word for a line too: "Groep | Versterker |
+// Uitgang". The loudspeakers name their places themselves.
+func groupsAsLines(tables []*table) {
+	lines := make(map[string]bool)
+	for _, t := range tables {
+		cols := t.byField[vocabulary.Zone]
+		if t.kind != layout.Channels && t.kind != layout.Amplifiers || len(cols) != 1 || t.has(vocabulary.Circuit) || !t.has(vocabulary.Amplifier) || !t.has(vocabulary.Channel) {
+			continue
+		}
+		if saysLine(cols[0].Header) && t.bareNames(cols[0]) {
+			lines[headerKey(cols[0])] = true
+		}
+	}
+	delete(lines, "")
+	for _, t := range tables {
+		for _, c := range slices.Clone(t.byField[vocabulary.Zone]) {
+			list := t.kind == layout.Channels || t.kind == layout.Amplifiers
+			if lines[headerKey(c)] && !t.has(vocabulary.Circuit) && (list || t.has(vocabulary.Room)) {
+				t.become(c, vocabulary.Circuit, "a list of amplifiers gives the output of each")
+			}
+		}
+	}
+}
+
+// saysLine reports whether a header may mean lines.
+func saysLine(header string) bool {
+	return slices.ContainsFunc(vocabulary.Score(header), func(c vocabulary.Candidate) bool { return c.Field == vocabulary.Circuit && c.Score >= 0.75 })
+}
+
+// ratedOutput is the name of an output with what it gives: "1, 60 W", "A (120 W)".
+var ratedOutput = regexp.MustCompile(`(?i)^(?:\pL{0,3}\d{1,2}|\pL)\s*[,;:/(–-]?\s+\(?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\)?$`)
+
+// ratedOutputColumn takes a column that was not understood, or taken for ratings, for one of outputs where
+// its header has a word for them and its cells name one with its power.
+func (t *table) ratedOutputColumn() {
+	if t.has(vocabulary.Channel) {
+		return
+	}
+	for _, c := range t.columns {
+		unsure := c.Field == vocabulary.Unknown || c.Field == vocabulary.ChannelWatts || c.Field == vocabulary.Model && c.Confidence < unsureHeader
+		if !unsure || !outputWords.in(join.Fold(c.Header)) {
+			continue
+		}
+		cells, hits := 0, 0
+		t.eachText(c, func(text string) {
+			if _, missing := notation.Missing(text); missing {
+				return
+			}
+			cells++
+			if ratedOutput.MatchString(text) {
+				hits++
+			}
+		})
+		if cells > 0 && hits == cells {
+			t.become(c, vocabulary.Channel, "its cells name outputs with their power")
+			return
 		}
 	}
 }

@@ -196,8 +196,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 			continue
 		}
 		words, of := countWords(m.Text), countWords(s.text)
-		if of <= fewWords && (2*words > of || strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))) {
-			return status
+		ahead := strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))
+		if of <= fewWords && (2*words > of || ahead) || ahead && status == schedule.Spare && kindInWords(s.text) == loudspeakerRow {
+			return status // "Spare ceiling loudspeaker as item B, handed over boxed"
 		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
 	}

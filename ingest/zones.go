@@ -278,18 +278,30 @@ func (b *builder) nameSections() {
 		if len(titles) == 0 {
 			continue
 		}
-		outlets := true
+		outlets, kinds := true, false
 		for text := range titles {
+			kinds = kinds || headsKind(text)
 			c := b.channelRef(text)
 			outlets = outlets && c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && anyDigit(text)
 		}
 		switch {
 		case outlets && !t.has(vocabulary.Channel) && !t.sectioned(vocabulary.Channel) && !t.sectioned(vocabulary.Amplifier):
 			t.sectionAs = vocabulary.Channel
-		case !outlets && len(titles) > 1 && !t.has(vocabulary.Zone) && !t.sectioned(vocabulary.Zone) && !t.title(vocabulary.Zone).had():
+		case !outlets && !kinds && len(titles) > 1 && !t.has(vocabulary.Zone) && !t.sectioned(vocabulary.Zone) && !t.title(vocabulary.Zone).had():
 			t.sectionAs = vocabulary.Zone
 		}
 	}
+}
+
+// kindConcepts are what words for the things of a list mean.
+var kindConcepts = map[string]bool{"speaker": true, "amplifier": true, "control": true, "cable": true, "tap": true, "device": true}
+
+// headsKind reports whether a title has no words but those for kinds of things:
+// "Loudspeakers", "Amplifier and control", as the parts of a bill are headed.
+func headsKind(title string) bool {
+	concepts := vocabulary.NewScorer().Concepts(title)
+	return len(concepts) > 0 && vocabulary.NewScorer().Header(title).Explained >= 1 &&
+		!slices.ContainsFunc(concepts, func(c string) bool { return !kindConcepts[c] })
 }
 
 // sheetZones takes the title of each sheet, else its name, for a zone where

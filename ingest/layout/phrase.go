@@ -11,17 +11,18 @@ import (
 // loudspeaker 6 W, set to 3 W, in the entrance; amplifier A, output 1". Parts
 // that it does not say are "".
 type phrase struct {
-	device vocabulary.Device
-	same   bool   // it begins with "ditto": what it leaves out is as in the row above
-	count  string // "4"
-	set    string // the watts that it is set to, with their unit
-	full   bool   // it is set to its full power
-	watts  string // the only other watts named
-	room   string
-	zone   string
-	amp    string
-	output string
-	line   string
+	device   vocabulary.Device
+	same     bool   // it begins with "ditto": what it leaves out is as in the row above
+	sameLine bool   // what feeds it is that of the row above
+	count    string // "4"
+	set      string // the watts that it is set to, with their unit
+	full     bool   // it is set to its full power
+	watts    string // the only other watts named
+	room     string
+	zone     string
+	amp      string
+	output   string
+	line     string
 }
 
 const (

@@ -160,7 +160,9 @@ func phraseRows(t *Table, col int) []phraseRow {
 				if one.p.watts == "" {
 					one.p.watts = before.watts
 				}
-				if one.p.amp == "" {
+				if one.p.amp == "" && one.p.output == "" && one.p.line == "" { // on the same output
+					one.p.amp, one.p.output, one.p.line, one.p.sameLine = before.amp, before.output, before.line, true
+				} else if one.p.amp == "" {
 					one.p.amp = before.amp
 				}
 			}
@@ -289,6 +291,11 @@ func (c *phraseColumns) read(r *phraseRow, set bool) {
 	}
 	c.put(r, vocabulary.Channel, p.output)
 	c.put(r, vocabulary.Circuit, p.line)
+	for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit} {
+		if j, ok := c.at[f]; ok && p.sameLine && j < len(r.Values) && r.Values[j].Text != "" {
+			r.Values[j].How, r.Values[j].Because = schedule.CarriedDown, "as in the row above"
+		}
+	}
 	c.put(r, vocabulary.Zone, p.zone)
 	c.put(r, vocabulary.Room, p.room)
 }

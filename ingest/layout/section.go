@@ -99,6 +99,10 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 	add := func(field vocabulary.Field, part string) {
 		if n := len(facts); n > 0 {
 			last := &facts[n-1]
+			if n > 1 && last.Field == vocabulary.Unknown && feeders[facts[n-2].Field] && reWattsOnly.MatchString(part) {
+				facts[n-2].Text += " - " + part // "Palm house (amp A, 120 W)"
+				return
+			}
 			_, verb, place := cutFeeds(part, 0)
 			switch {
 			case last.Field == vocabulary.Amplifier && field == vocabulary.Channel:
@@ -123,9 +127,14 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			for _, w := range lead {
 				about = about || f.isHeading(w)
 			}
-			if about {
+			switch {
+			case about:
 				facts = append(facts, Fact{Text: strings.Join(lead, " - "), At: at, Cell: c})
-			} else {
+			case feeders[field]: // "Palm house (amp A)": the place that it feeds
+				facts = append(facts, Fact{Field: field, Text: part, At: at, Cell: c}, Fact{Text: strings.Join(lead, " - "), At: at, Cell: c})
+				lead = nil
+				return
+			default:
 				whole = strings.Join(lead, " - ") + " - " + part
 			}
 			lead = nil
