@@ -372,6 +372,7 @@ func (b *builder) reaches() {
 		channel *schedule.Channel
 		control *schedule.Control
 		zone    *schedule.Zone
+		line    string // one of several lines on its output
 	}
 	lines := make(map[group][]*schedule.Loudspeaker)
 	var order []group
@@ -379,7 +380,7 @@ func (b *builder) reaches() {
 		if l.Run == nil || l.Run.To.Loudspeaker != l || l.Run.Reach != schedule.ReachUnknown {
 			continue
 		}
-		g := group{b.origin[l].t, l.Channel, l.Control, l.Zone}
+		g := group{b.origin[l].t, l.Channel, l.Control, l.Zone, b.sharedLine(b.origin[l])}
 		if lines[g] == nil {
 			order = append(order, g)
 		}
@@ -407,9 +408,17 @@ func (b *builder) reaches() {
 				reach, because = schedule.WholeLine, "one length for the line"
 			}
 		}
-		for _, l := range list {
+		for i, l := range list {
 			l.Run.Reach = reach
 			run := l.Run
+			if g.line != "" && reach == schedule.FromPrevious { // each line begins at the output
+				run.Reach, run.From = schedule.FromTo, schedule.End{Channel: g.channel}
+				if i > 0 {
+					run.From = schedule.End{Loudspeaker: list[i-1]}
+				} else if run.Name == "" {
+					run.Name = b.lineName(b.origin[l])
+				}
+			}
 			if reach == schedule.WholeLine && l.Zone != nil {
 				// the cable of its line, not of the loudspeaker it happens to stand beside
 				run.To, run.Zone, run.Channel, run.Control = schedule.End{}, l.Zone, l.Channel, l.Control

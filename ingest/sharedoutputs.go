@@ -1,6 +1,9 @@
 package ingest
 
 import (
+	"slices"
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
@@ -54,23 +57,40 @@ func runOn(circuits map[string]map[string]bool) bool {
 	return amps > 1 && most > 1
 }
 
+// sharedLine is the key of the line that a row names beside others on the same
+// output; "" if its output is its own.
+func (b *builder) sharedLine(r *row) string {
+	if name := b.lineName(r); name != "" && b.shareOutput(r.say(vocabulary.Amplifier).text) {
+		return join.Key(name)
+	}
+	return ""
+}
+
+// lineName is the line that a row names, "" if none.
+func (b *builder) lineName(r *row) string {
+	if s := r.own(vocabulary.Channel); namesLines(s.col) {
+		return tidy(s.text)
+	}
+	if c := r.own(vocabulary.Circuit); c.had() {
+		return tidy(c.text)
+	}
+	return ""
+}
+
 // circuitsOfAmps are the lines that rows name beside each amplifier.
 func (b *builder) circuitsOfAmps() map[string]map[string]bool {
 	of := make(map[string]map[string]bool)
 	for _, t := range b.tables {
 		for _, r := range t.rows {
-			c := r.own(vocabulary.Circuit)
-			if s := r.own(vocabulary.Channel); namesLines(s.col) {
-				c = s
-			}
-			if r.out != "" || !c.had() {
+			name := b.lineName(r)
+			if r.out != "" || name == "" {
 				continue
 			}
 			amp := join.Key(r.say(vocabulary.Amplifier).text)
 			if of[amp] == nil {
 				of[amp] = make(map[string]bool)
 			}
-			of[amp][join.Key(c.text)] = true
+			of[amp][join.Key(name)] = true
 		}
 	}
 	b.linesRunOn = runOn(of)
@@ -97,7 +117,14 @@ func (b *builder) hasOneOutput(amp string) bool {
 		if s.Name != "" && amp != "" && b.sameAmp(s.ampText(), amp) {
 			return one
 		}
-		all = all || one && s.Name == "" && s.Worded
+		all = all || one && s.Name == "" && s.Worded || amp == "" && s.takesAll()
 	}
 	return all
+}
+
+// takesAll reports whether a sentence hangs all there is on the one output that it
+// names: "All off amp OP way 1".
+func (s *said) takesAll() bool {
+	first, _, _ := strings.Cut(join.Fold(s.source.Written), " ")
+	return len(s.Ways) == 1 && s.Outputs <= 1 && s.Worded && slices.Contains(allWords, first)
 }

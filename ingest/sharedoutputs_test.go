@@ -65,3 +65,41 @@ Circuit | Area | Heads | Amp
 		t.Errorf("not told: %q", takenAs(j))
 	}
 }
+
+// Strings of loudspeakers on one output are chains of their own, each from the output.
+func TestStringsOnOneOutput(t *testing.T) {
+	for _, c := range []struct{ name, sheet, on string }{
+		{"English", `
+Outdoor pad - as pulled
+All off amp OP way 1, 70 V, 120 W. First length of a string is from the amp.
+Head | Setting | String | Since last | Wire
+OP1 | 15 W | S1 | 180 ft | 14/2
+OP2 | 15 W | S1 | 45 ft | 14/2
+OP3 | 15 W | S2 | 60 m | 2 x 2.5 mm²
+OP4 | 7.5 W | S2 | 15 m | 2 x 1.5 mm²`, "OP / 1"},
+		{"German", `
+Rosengarten - Pilzlautsprecher
+Alles an Verstärker V1 Ausgang 2, 100 V, 120 W
+LS | Watt | Strang | Länge ab vorigem (m) | Kabel
+P1 | 10 | A | 60 | 2x2.5 mm²
+P2 | 10 | A | 12 | 2x2.5 mm²
+P3 | 10 | B | 45 | 2x2.5 mm²
+P4 | 10 | B | 15 | 2x2.5 mm²`, "V1 / 2"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			j := wholeJob(t, c.sheet)
+			if len(j.Loudspeakers) != 4 || len(j.Cables) != 4 {
+				t.Fatalf("%d loudspeakers, %d cables", len(j.Loudspeakers), len(j.Cables))
+			}
+			for i, l := range j.Loudspeakers {
+				if l.Channel == nil || l.Channel.Label() != c.on || l.Run == nil {
+					t.Errorf("%s: on %v, run %v", l.Tag.Value, l.Channel, l.Run)
+					continue
+				}
+				if first := i%2 == 0; first != (l.Run.From.Channel == l.Channel) || first == (l.Run.From.Loudspeaker != nil) {
+					t.Errorf("%s: from %+v", l.Tag.Value, l.Run.From)
+				}
+			}
+		})
+	}
+}
