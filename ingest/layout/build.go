@@ -213,7 +213,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	}
 	paired := f.twins(cols)
 	if paired != nil {
-		cols = paired.cols(cols)
+		cols = paired.cols(f, cols)
 	} else if x := f.crossed(cols, sample); x != nil {
 		return f.buildCrossed(d, cols, x)
 	}

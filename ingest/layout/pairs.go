@@ -19,6 +19,13 @@ var reLetterEnd = regexp.MustCompile(`^(.*?)[\s:._-]*(?:\b([A-D])|\b(left|right|
 // reLetterMid takes "Circuit A qty" apart into a word, its letter and what is told of it.
 var reLetterMid = regexp.MustCompile(`^((\pL+)[\s.-]*([A-D]))\b[\s:._-]*(\S.*)$`)
 
+// reLetterAhead takes "A circuit" or "A circuit (Nr)" apart into its letter, the
+// word behind it and what is told of it.
+var reLetterAhead = regexp.MustCompile(`^([A-D])[\s.-]+(\pL{2,})(?:\s*\((.+)\))?$`)
+
+// reLetters finds letters of several circuits behind a word.
+var reLetters = regexp.MustCompile(`[\s(][A-D](?:\s*[/,&+|]\s*[A-D])+\)?$`)
+
 // onWords are words that stand over a count: so many "on A".
 var onWords = map[string]bool{"on": true, "auf": true, "an": true, "sur": true, "en": true, "su": true, "op": true, "to": true}
 
@@ -32,6 +39,7 @@ type pairing struct {
 	field   vocabulary.Field // what the letters tell apart
 	heads   []*heading       // a heading with the label of each letter
 	at      [][]int          // letter, metric -> sheet column
+	each    map[int]bool     // sheet columns whose cells name one thing for each letter: "P1 / P2" below "Amplifier A / B"
 }
 
 // lettered is the metric of a heading, folded, the letter it belongs to, and the words with the letter.
@@ -40,8 +48,19 @@ func lettered(h *heading) (metric, letter, label string) {
 		return "", "", ""
 	}
 	last := h.parts[len(h.parts)-1]
+	if reLetters.MatchString(last) {
+		return vocabulary.Fold(h.words), "", "" // "Amplifier A / B" is of both
+	}
 	if m := letterMid.Of(last, 0); m != nil && sectionField(m[2]+" "+m[3]) == vocabulary.Circuit {
 		return vocabulary.Fold(m[4]), m[3], m[1]
+	}
+	if m := reLetterAhead.FindStringSubmatch(h.parts[0]); m != nil && sectionField(m[2]+" "+m[1]) == vocabulary.Circuit {
+		switch {
+		case m[3] != "" && len(h.parts) == 1:
+			return vocabulary.Fold(m[3]), m[1], m[1] + " " + m[2]
+		case m[3] == "" && len(h.parts) > 1:
+			return vocabulary.Fold(last), m[1], h.parts[0]
+		}
 	}
 	if m := letterEnd.Of(last, 0); m != nil && (m[2] != "" || m[3] != "") {
 		metric = m[1]
@@ -189,8 +208,43 @@ func (p *pairing) written(h *heading, words string) string {
 	return words
 }
 
+// eachOf makes a heading without the letters of one whose cells name something for
+// each of them, "Amplifier A / B"; h itself where it is none.
+func (p *pairing) eachOf(f *finder, h *heading) *heading {
+	if len(h.parts) == 0 {
+		return h
+	}
+	last := strings.Trim(h.parts[len(h.parts)-1], "() ")
+	list := regexp.MustCompile(`^(\pL.*?)[\s(]+` + strings.Join(p.letters, `\s*[/,&+|-]\s*`) + `\)?$`).FindStringSubmatch(last)
+	if list == nil {
+		return h
+	}
+	for i, k := range h.cells.looks {
+		if t := h.cells.texts[i]; k&lookMissing == 0 && len(p.parts(t)) != len(p.letters) {
+			return h
+		}
+	}
+	one := *h
+	one.parts, one.unit, one.volts, one.said = []string{list[1]}, "", 0, nil
+	one.read(f.s)
+	one.own = one.cells.of(one.top)
+	if p.each == nil {
+		p.each = map[int]bool{}
+	}
+	p.each[h.col] = true
+	return &one
+}
+
+// parts divides the text of such a cell.
+func (p *pairing) parts(t string) []string {
+	return rePairParts.Split(strings.TrimSpace(t), -1)
+}
+
+// rePairParts is what stands between the names for one letter and another.
+var rePairParts = regexp.MustCompile(`\s*[/|&+,]\s*`)
+
 // cols are the headings of the table with those of the metrics once each, where the first letter has them.
-func (p *pairing) cols(all []*heading) []*heading {
+func (p *pairing) cols(f *finder, all []*heading) []*heading {
 	var out []*heading
 	taken := map[int]bool{}
 	for at, i := range p.index {
@@ -207,7 +261,7 @@ func (p *pairing) cols(all []*heading) []*heading {
 				h = p.shown[m]
 			}
 		}
-		out = append(out, h)
+		out = append(out, p.eachOf(f, h))
 	}
 	return out
 }
@@ -262,6 +316,13 @@ func (f *finder) unpair(t *Table, p *pairing) {
 			}
 			if !filled {
 				continue
+			}
+			for j := range t.Columns {
+				if v := &one.Values[j]; p.each[t.Columns[j].Col] && v.Text != "" {
+					if parts := p.parts(v.Text); len(parts) == len(p.letters) {
+						v.Text, v.Because = parts[l], "the one for "+p.letters[l]
+					}
+				}
 			}
 			one.At = f.p.ref(r.Rows.First, p.at[l][0])
 			if labelled {
