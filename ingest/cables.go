@@ -113,7 +113,10 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	if repeats || !hasLength && !r.t.has(vocabulary.Length) {
 		// one cable for each line, not for each row
 		c.Reach, c.To = schedule.WholeLine, schedule.End{}
-		if b.oneLine(c, !repeats) {
+		if repeats && r.t.runsRepeat == repeatsOnOutputs {
+			b.take(s, "what the length counts", "the line of the output", schedule.LikelierReading, "all rows of an output state the same length")
+		}
+		if b.oneLine(c, !repeats, r.t.runsRepeat == repeatsOnOutputs) {
 			return nil
 		}
 		b.enterCable(c)
@@ -167,13 +170,13 @@ func sized(s seen) bool {
 
 // oneLine reports whether the cable of a whole line is in the job already,
 // and what it feeds narrowed down to what all its rows share.
-func (b *builder) oneLine(c *schedule.Cable, bySize bool) bool {
+func (b *builder) oneLine(c *schedule.Cable, bySize, anyZone bool) bool {
 	for _, o := range b.job.Cables {
 		if o.Reach != schedule.WholeLine || o.At.Sheet != c.At.Sheet || o.Key != c.Key && c.Key != "" || o.Channel != c.Channel ||
 			o.Length.Low != c.Length.Low || o.Area.Low != c.Area.Low && bySize {
 			continue
 		}
-		if c.Key == "" && (o.Zone != c.Zone || o.Name != "") {
+		if c.Key == "" && (o.Zone != c.Zone && !(anyZone && c.Channel != nil) || o.Name != "") {
 			continue
 		}
 		if o.Zone != c.Zone {
@@ -187,49 +190,84 @@ func (b *builder) oneLine(c *schedule.Cable, bySize bool) bool {
 	return false
 }
 
+// How the lengths of a table repeat themselves.
+const (
+	repeatsUnknown = iota
+	repeatsOnLines // each stands on every row of its line
+	repeatsOnOutputs
+	repeatsNot
+)
+
 // runsRepeated reports whether the lengths of the table stand on every row of
 // their line: wherever several rows share a cable (or, without one, a zone and
-// a channel), they state the same length.
+// a channel), they state the same length; or wherever they share an output,
+// whatever the zones on it.
 func (t *table) runsRepeated() bool {
-	if t.runsRepeat == 0 {
-		t.runsRepeat = 2
-		if t.findRepeats() {
-			t.runsRepeat = 1
-		}
+	if t.runsRepeat == repeatsUnknown {
+		t.runsRepeat = t.findRepeats()
 	}
-	return t.runsRepeat == 1
+	return t.runsRepeat != repeatsNot
 }
 
-func (t *table) findRepeats() bool {
+func (t *table) findRepeats() int {
 	cols := t.byField[vocabulary.Length]
 	if len(cols) == 0 || previousWords.in(join.Fold(cols[0].Header)) {
-		return false
+		return repeatsNot
 	}
-	lengths := make(map[string]string)
-	shared := 0
+	output := func(r *row) string {
+		return join.Key(r.say(vocabulary.Amplifier).text) + "\x00" + join.Key(r.say(vocabulary.Channel).text)
+	}
+	lines, _, ok := t.sharedLengths(cols[0], func(r *row) string {
+		if key := r.own(vocabulary.Cable).text; key != "" {
+			return key
+		}
+		return r.zoneText().text + "\x00" + r.say(vocabulary.Channel).text
+	})
+	rows := 0
+	for _, n := range lines {
+		rows += n - 1
+	}
+	if ok && rows > 0 && (rows > 1 || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header))) {
+		return repeatsOnLines
+	}
+	if t.has(vocabulary.Cable) || !t.has(vocabulary.Channel) {
+		return repeatsNot
+	}
+	outputs, lengths, ok := t.sharedLengths(cols[0], output)
+	several := 0
+	for _, n := range outputs {
+		if n > 1 {
+			several++
+		}
+	}
+	if ok && several > 1 && lengths > 1 {
+		return repeatsOnOutputs
+	}
+	return repeatsNot
+}
+
+// sharedLengths counts the rows with a length by a key, and the different
+// lengths, and reports whether all rows of each key state the same.
+func (t *table) sharedLengths(length *column, key func(*row) string) (rows map[string]int, lengths int, ok bool) {
+	rows = make(map[string]int)
+	all := make(map[string]bool)
+	first := make(map[string]string)
 	for _, r := range t.rows {
 		if r.out != "" {
 			continue
 		}
-		s := r.at(cols[0])
+		s := r.at(length)
 		if !s.had() {
 			continue
 		}
-		key := r.own(vocabulary.Cable).text
-		if key == "" {
-			key = r.zoneText().text + "\x00" + r.say(vocabulary.Channel).text
+		k := key(r)
+		if had, ok := first[k]; ok && had != s.text {
+			return nil, 0, false
 		}
-		first, ok := lengths[key]
-		switch {
-		case !ok:
-			lengths[key] = s.text
-		case first != s.text:
-			return false
-		default:
-			shared++
-		}
+		first[k], all[s.text] = s.text, true
+		rows[k]++
 	}
-	return shared > 0 && (shared > 1 || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header)))
+	return rows, len(all), true
 }
 
 func (b *builder) enterCable(c *schedule.Cable) {

@@ -29,7 +29,7 @@ type table struct {
 
 	fromColumn  *column              // near ends of the cables that lead to its loudspeakers; nil if none
 	onLine      map[string]lineCount // rows and lengths of each line; nil until asked for
-	runsRepeat  int                  // whether a length stands on every row of its line: 0 not decided, 1 yes, 2 no
+	runsRepeat  int                  // how the lengths of its rows repeat: see runsRepeated
 	which       []int                // the places of its records that rows are made for; nil: all
 	tagCount    map[string]int       // how often each tag stands in it; nil until asked for
 	items       map[string][]*row    // by number of the item; nil until asked for
