@@ -3,6 +3,7 @@ package markup
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -39,6 +40,10 @@ func readXML(book *grid.Book, data []byte, spent *budget.Budget) error {
 		return err
 	}
 	data = bytes.TrimLeft(data, " \t\r\n") // an exporter's blank line before the declaration
+	if clean, n := withoutControls(data); n > 0 {
+		data = clean
+		book.Notes = append(book.Notes, grid.Note{Text: fmt.Sprintf("the file holds %d control characters, such as page breaks, which XML does not allow; they were read as spaces", n)})
+	}
 	r, err := xmltok.New(data, spaces, spent.Limits())
 	if err != nil {
 		return err
@@ -58,6 +63,29 @@ func readXML(book *grid.Book, data []byte, spent *budget.Budget) error {
 		return grid.Damaged("the workbook holds no sheet")
 	}
 	return r.Finish()
+}
+
+// withoutControls returns a file with spaces for its control characters, and how
+// many there were: Excel writes those of a cell as they are, though they are no
+// XML. A zero byte is never one of them.
+func withoutControls(data []byte) ([]byte, int) {
+	control := func(c byte) bool { return c < ' ' && c != 0 && c != '\t' && c != '\n' && c != '\r' }
+	n := 0
+	for _, c := range data {
+		if control(c) {
+			n++
+		}
+	}
+	if n == 0 {
+		return data, 0
+	}
+	clean := bytes.Clone(data)
+	for i, c := range clean {
+		if control(c) {
+			clean[i] = ' '
+		}
+	}
+	return clean, n
 }
 
 // readPart reads a child of the workbook.

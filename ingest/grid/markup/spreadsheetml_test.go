@@ -158,6 +158,23 @@ func TestXMLEncodings(t *testing.T) {
 	}
 }
 
+// Excel writes a control character of a cell as it is; a zero byte is damage.
+func TestXMLControlCharacters(t *testing.T) {
+	in := func(text string) []byte {
+		return []byte(workbook("", `<Row><Cell><Data ss:Type="String">`+text+`</Data></Cell></Row>`, ""))
+	}
+	b, err := Read("a.xls", in("LS-1\x0cby\x0bthe slip"), grid.DefaultLimits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := b.Sheets[0].Rows[0].Cells[0].Text; got != "LS-1 by the slip" || len(b.Notes) != 1 {
+		t.Errorf("read %q with notes %v", got, b.Notes)
+	}
+	if _, err := Read("a.xls", in("LS-1\x00"), grid.DefaultLimits()); err == nil {
+		t.Error("a zero byte is no error")
+	}
+}
+
 func TestXMLUnreadable(t *testing.T) {
 	row := func(s string) string { return workbook("", "<Row>"+s+"</Row>", "") }
 	for _, tt := range []struct{ name, reason, data string }{
