@@ -55,6 +55,11 @@ type circuit struct {
 	chain  []int // buffers of place
 	feeds  []int
 	shares []Interval
+
+	alone  []int // every channel by its own, for rows that hang on one
+	solver line.Solver
+	nodes  []line.Node // buffers of solve
+	last   []int
 }
 
 // A node is one place that carries load: a zone, control, channel or frame.
@@ -164,9 +169,9 @@ func indexOf[T any](at map[*T]int, p *T) int {
 // partners stand for all of them: the first by name, whatever their order in
 // the schedule.
 func (c *circuit) joinBridged() {
-	c.head, c.taken = make([]int, len(c.job.Channels)), make([]bool, len(c.job.Channels))
+	c.head, c.taken, c.alone = make([]int, len(c.job.Channels)), make([]bool, len(c.job.Channels)), make([]int, len(c.job.Channels))
 	for i := range c.head {
-		c.head[i] = i
+		c.head[i], c.alone[i] = i, i
 	}
 	for i, ch := range c.job.Channels {
 		for _, partner := range ch.Bridged {
@@ -395,6 +400,13 @@ func (c *circuit) takeOnlyChannel() {
 // working turns channels into positions, bridged partners into the one that
 // stands for them, and leaves standby ones out while another is there.
 func (c *circuit) working(list []*schedule.Channel) []int {
+	if len(list) == 1 {
+		if i := indexOf(c.channelAt, list[0]); i >= 0 {
+			i = c.head[i]
+			return c.alone[i : i+1 : i+1]
+		}
+		return nil
+	}
 	var out, standby []int
 	for _, ch := range list {
 		i := indexOf(c.channelAt, ch)

@@ -36,15 +36,21 @@ type join struct {
 	d      conduit
 	pieces int // equal pieces that lead from loudspeaker to loudspeaker, else 1
 	walked bool
+	queued bool // for the walk
 }
 
 func newGraph(c *circuit) *graph {
 	n := len(c.job.Cables)
 	g := &graph{c: c, byPart: make(map[any]int, n), byText: map[string]int{}, runRows: make(map[*schedule.Cable][]int, n),
 		runCtl: map[*schedule.Cable]int{}, targets: map[string][]int{}, places: make([]place, 0, n+1), joins: make([]join, 0, n)}
+	own := make([]int, len(c.rows)) // most cables lead to one row
 	for i := range c.rows {
 		if k := c.rows[i].l.Run; k != nil && c.rows[i].part == counts {
-			g.runRows[k] = append(g.runRows[k], i)
+			rows := g.runRows[k]
+			if rows == nil {
+				rows = own[i : i : i+1]
+			}
+			g.runRows[k] = append(rows, i)
 		}
 	}
 	for i, k := range c.job.Controls {
@@ -335,7 +341,8 @@ func (g *graph) widenUnclear(nets []*network) {
 			t = &tree{volts: r.lineV}
 			chains[f] = t
 		}
-		b := branch{parent: len(t.nodes) - 1, d: g.c.conduit(r.l.Run), pieces: 1, members: []member{{i, whole}}, spread: 1}
+		d := g.c.conduit(r.l.Run)
+		b := branch{parent: len(t.nodes) - 1, d: &d, pieces: 1, members: []member{{i, whole}}, spread: 1}
 		t.nodes = append(t.nodes, b)
 	}
 	for _, n := range nets {

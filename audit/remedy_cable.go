@@ -120,7 +120,8 @@ func (c *circuit) lossWith(n *network, change func(*schedule.Cable)) float64 {
 	}
 	t := &tree{volts: n.tree.volts}
 	for _, b := range n.tree.nodes {
-		b.d = changed(b.d.k)
+		d := changed(b.d.k)
+		b.d = &d
 		t.nodes = append(t.nodes, b)
 	}
 	lumped, spread := c.solve(t, true, false), c.solve(t, true, true)

@@ -20,7 +20,7 @@ type tree struct {
 type branch struct {
 	parent  int // -1: the amplifier
 	place   int // in graph.places
-	d       conduit
+	d       *conduit
 	pieces  int
 	members []member
 	ratioDB float64 // insertion loss of the control here
@@ -59,7 +59,13 @@ func (g *graph) trees() []*network {
 // the zone that a cable leads to; -1 for none.
 func (g *graph) hangRows() [][]member {
 	at := make([][]member, len(g.places))
-	put := func(p, row int, share Interval) { at[p] = append(at[p], member{row, share}) }
+	firsts := make([]member, len(g.places)) // most places have one
+	put := func(p, row int, share Interval) {
+		if at[p] == nil {
+			at[p] = firsts[p : p : p+1]
+		}
+		at[p] = append(at[p], member{row, share})
+	}
 	has := func(p any) (int, bool) {
 		i, ok := g.byPart[p]
 		return i, ok && len(g.places[i].joins) > 0
@@ -263,7 +269,7 @@ func (g *graph) grow(root, first int, seen []bool, at [][]member) *network {
 	ringed := []int{}
 	type step struct{ from, join, parent int }
 	queue := []step{{root, first, -1}}
-	used := map[int]bool{first: true}
+	g.joins[first].queued = true
 	for len(queue) > 0 {
 		s := queue[0]
 		queue = queue[1:]
@@ -275,7 +281,7 @@ func (g *graph) grow(root, first int, seen []bool, at [][]member) *network {
 			continue
 		}
 		seen[p] = true
-		b := branch{parent: s.parent, place: p, d: j.d, pieces: j.pieces, members: at[p]}
+		b := branch{parent: s.parent, place: p, d: &j.d, pieces: j.pieces, members: at[p]}
 		if k := g.places[p].control; k >= 0 {
 			b.ratioDB = g.c.insertionDB(k)
 		}
@@ -284,8 +290,8 @@ func (g *graph) grow(root, first int, seen []bool, at [][]member) *network {
 		n.line.Cables = append(n.line.Cables, j.d.k)
 		me := len(t.nodes) - 1
 		for _, k := range g.places[p].joins {
-			if !used[k] {
-				used[k] = true
+			if !g.joins[k].queued {
+				g.joins[k].queued = true
 				queue = append(queue, step{p, k, me})
 			}
 		}
@@ -359,7 +365,7 @@ func (g *graph) describe(n *network, root, first int) {
 		if a := b.d.areaOf(); a.Known && (!area.Known || a.Low < area.Low) {
 			area = a
 		}
-		n.missing = append(n.missing, g.c.cableGaps(&b.d)...)
+		n.missing = append(n.missing, g.c.cableGaps(b.d)...)
 	}
 	n.line.Material, n.line.AreaMM2, n.line.LengthM = materials, area, n.tree.longest()
 	n.missing = append(n.missing, g.c.rowGaps(&node{members: n.members})...)

@@ -2,6 +2,7 @@ package audit
 
 import (
 	"math"
+	"slices"
 
 	"lineaudit/audit/line"
 	"lineaudit/audit/schedule"
@@ -14,10 +15,10 @@ func (c *circuit) solveTree(n *network) {
 	if t == nil || t.volts <= 0 {
 		return
 	}
-	low, high := c.solve(t, false, false), c.solve(t, true, false)
+	low, high := c.solveBoth(t, false)
 	lowSpread, highSpread := low, high
 	if t.hasGroups() {
-		lowSpread, highSpread = c.solve(t, false, true), c.solve(t, true, true)
+		lowSpread, highSpread = c.solveBoth(t, true)
 	}
 	if low == nil || lowSpread == nil {
 		n.line.Incomplete = "it could not be solved"
@@ -57,8 +58,19 @@ func (t *tree) hasGroups() bool {
 	return false
 }
 
+// solveBoth solves a tree with the low and with the high ends of its values: once
+// where no value has two.
+func (c *circuit) solveBoth(t *tree, spread bool) (low, high *treeSolution) {
+	low = c.solve(t, false, spread)
+	if low != nil && low.exact {
+		return low, low
+	}
+	return low, c.solve(t, true, spread)
+}
+
 // A treeSolution is a tree solved once.
 type treeSolution struct {
+	exact   bool // no value of it has bounds
 	worstDB float64
 	worst   int // branch
 	watts   float64
@@ -75,17 +87,21 @@ func (c *circuit) solve(t *tree, high, spread bool) *treeSolution {
 		}
 		return i.Low
 	}
-	var nodes []line.Node
-	last := make([]int, len(t.nodes))
-	out := &treeSolution{loops: make([]float64, len(t.nodes)), worst: -1}
+	nodes := c.nodes[:0]
+	last := slices.Grow(c.last[:0], len(t.nodes))[:len(t.nodes)]
+	out := &treeSolution{exact: true, loops: make([]float64, len(t.nodes)), worst: -1, at: make([]line.NodeResult, 0, len(t.nodes))}
+	defer func() { c.nodes, c.last = nodes, last }()
 	for i := range t.nodes {
 		b := &t.nodes[i]
 		loop := pick(b.d.loop)
+		out.exact = out.exact && b.d.loop.Low == b.d.loop.High
 		watts := 0.0
 		for _, m := range b.members {
 			r := &c.rows[m.row]
 			if r.out == notOut {
-				watts += pick(r.each.times(r.units.times(m.share)))
+				w := r.each.times(r.units.times(m.share))
+				watts += pick(w)
+				out.exact = out.exact && w.Low == w.High
 			}
 		}
 		if math.IsInf(loop, 1) || math.IsInf(watts, 1) {
@@ -116,7 +132,7 @@ func (c *circuit) solve(t *tree, high, spread bool) *treeSolution {
 		}
 		last[i] = parent
 	}
-	sol, err := line.Solve(t.volts, nodes)
+	sol, err := c.solver.Solve(t.volts, nodes)
 	if err != nil {
 		return nil
 	}
