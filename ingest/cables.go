@@ -116,7 +116,7 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 		if repeats && r.t.runsRepeat == repeatsOnOutputs {
 			b.take(s, "what the length counts", "the line of the output", schedule.LikelierReading, "all rows of an output state the same length")
 		}
-		if b.oneLine(c, !repeats, r.t.runsRepeat == repeatsOnOutputs) {
+		if b.oneLine(c, !repeats, repeats && (r.t.runsRepeat == repeatsOnOutputs || !r.zoneText().had())) {
 			return nil
 		}
 		b.enterCable(c)
