@@ -25,25 +25,32 @@ func separatorLine(text string) (rest string, delimiter byte) {
 }
 
 // findDelimiter returns the one of , ; TAB | that cuts the text most evenly;
-// the comma if none cuts it at all.
+// the comma if none cuts it at all. One that cuts every record into as many
+// cells, the header too, comes before those that do not: in "Zone,Tags" above
+// "Pier,LS-1;LS-2;LS-3" the semicolons are within cells.
 func findDelimiter(text string) byte {
-	best, most := byte(','), 0.0
+	best, most, whole := byte(','), 0.0, false
 	for _, d := range []byte{',', ';', '\t', '|'} {
 		if strings.IndexByte(text, d) < 0 {
 			continue
 		}
-		if e := evenness(&splitter{text: text, delimiter: d}, looked); e > most+1e-9 {
-			best, most = d, e
+		e, all := evenness(&splitter{text: text, delimiter: d}, looked)
+		if all == whole && e > most+1e-9 || all && !whole {
+			best, most, whole = d, e, all
 		}
 	}
 	return best
 }
 
+// fewRecords is how many records at least show that a way of cutting fits all.
+const fewRecords = 3
+
 // evenness scores a way of cutting by the first records, at most so many: the
 // share of those of the most common width, times the share of cells without another delimiter in them, or with
 // quotes around it, with some favour for more columns and half as much for records in which quotes are
-// torn apart. It is 0 when most records are not cut at all.
-func evenness(s *splitter, most int) float64 {
+// torn apart. It is 0 when most records are not cut at all. All says that
+// every record is cut into as many cells.
+func evenness(s *splitter, most int) (score float64, all bool) {
 	var (
 		widths       = map[int]int{}
 		records      int
@@ -79,10 +86,11 @@ func evenness(s *splitter, most int) float64 {
 		}
 	}
 	if width < 2 {
-		return 0
+		return 0, false
 	}
 	whole := 1 - float64(torn)/float64(records)/2
-	return float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width))) * whole
+	score = float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width))) * whole
+	return score, common == records && torn == 0 && records >= fewRecords
 }
 
 // isTorn reports whether a cell holds a quote that opens behind another
@@ -132,7 +140,7 @@ func dittos(text string, delimiter byte) bool {
 			runs = runs || len(f) > 1 && s.ends(f[0]) && strings.IndexByte(f, '\n') >= 0
 		}
 	}
-	usual := evenness(&splitter{text: text, delimiter: delimiter}, math.MaxInt)
-	marked := evenness(&splitter{text: text, delimiter: delimiter, dittos: true}, math.MaxInt)
+	usual, _ := evenness(&splitter{text: text, delimiter: delimiter}, math.MaxInt)
+	marked, _ := evenness(&splitter{text: text, delimiter: delimiter, dittos: true}, math.MaxInt)
 	return marked > usual+1e-9 || runs && marked >= usual
 }
