@@ -239,6 +239,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if paired != nil {
 		f.unpair(t, paired)
 	}
+	taggedLists(t)
 	f.phrases(t)
 	return t
 }

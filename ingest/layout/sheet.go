@@ -80,6 +80,7 @@ func (sr *sheetReader) read() {
 	}
 	sr.f = newFinder(sr.p, sr.s, sr.forced, sr.watch)
 	sr.readTurned()
+	sr.readPlan()
 	whole := sr.p
 	sr.use(sr.p.without(sr.areas()))
 	sr.readTables()
@@ -103,6 +104,17 @@ func (sr *sheetReader) areas() []grid.Range {
 
 // maxRest bounds the lines of a block that is looked at once more.
 const maxRest = 3000
+
+// readPlan finds a sheet drawn like a plan, with a loudspeaker in each cell.
+func (sr *sheetReader) readPlan() {
+	if len(sr.tables) > 0 || len(sr.p.lines) > maxRest {
+		return
+	}
+	if t, area := sr.f.plan(); t != nil {
+		t.SheetHidden = sr.sheet.Hidden
+		sr.tables = append(sr.tables, &placed{t: t, area: area})
+	}
+}
 
 // readRest looks at the blocks in which no header row was found: tables of
 // counts whose headers are names, and, where the sheet has no table at all,
