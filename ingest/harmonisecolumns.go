@@ -238,7 +238,7 @@ func (t *table) ratingsOfRooms() {
 			continue
 		}
 		var output strings.Builder
-		for _, f := range outputFields {
+		for _, f := range slices.Concat([]vocabulary.Field{vocabulary.JobNo, vocabulary.Job, vocabulary.Site}, outputFields) {
 			for _, c := range t.byField[f] {
 				output.WriteString(r.Values[c.i].Text + " ")
 			}

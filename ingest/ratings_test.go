@@ -76,3 +76,15 @@ func TestPowerBesideANumberOfOutputs(t *testing.T) {
 		}
 	}
 }
+
+// Outputs of one name in several jobs of a register are not one output.
+func TestRatingsOfJobsInARegister(t *testing.T) {
+	const head = "job number | room | quantity | tap[W] | amplifier | channel rating: Rating (W)\n"
+	drawn := draw(layout.Loudspeakers, "L", head+"J1 | Hall | 4 | 6 | A1 | 60\nJ2 | Shop | 4 | 6 | A1 | 120")
+	drawn.Columns[5].RunnerUp = "control rating"
+	for _, j := range jobsOf(&Options{}, drawn) {
+		if len(j.Controls) > 0 || len(j.Channels) != 1 || !j.Channels[0].Rated.Had() {
+			t.Errorf("%s: %d controls, outputs %v", j.Number.Value, len(j.Controls), channelRatings(j))
+		}
+	}
+}

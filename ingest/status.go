@@ -184,7 +184,7 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		}
 	}
 	for _, m := range notation.Statuses(s.text) {
-		alone := f == vocabulary.Notes && len(m.Text) == len(strings.TrimSpace(s.text)) // "Lager" in a remark is no room
+		alone := (f == vocabulary.Notes || f == vocabulary.Tap || f == vocabulary.TapBefore) && len(m.Text) == len(strings.TrimSpace(s.text)) // "Lager" in a remark is no room
 		if m.Negated || !m.Sure && !alone {
 			continue
 		}
