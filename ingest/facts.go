@@ -108,6 +108,11 @@ func plainFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 		}
 		name := f
 		name.Text, name.Cell = strings.TrimSpace(f.Text[:at]), nil
+		if said := nameInside(&f, name.Text); said != "" { // "one, AMP1, 4 outputs of 60 W"
+			name.Text = said
+			out = append(out, name) // its rating: see saidIn
+			continue
+		}
 		f.Field, f.Text, f.Key, f.Cell = vocabulary.ChannelWatts, rating, name.Text, nil
 		if name.Text != "" {
 			out = append(out, name)
@@ -115,6 +120,21 @@ func plainFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 		out = append(out, f)
 	}
 	return out
+}
+
+// nameInside is the name that a sentence about an amplifier gives it behind its first
+// words, "" if these are the name.
+func nameInside(f *layout.Fact, first string) string {
+	said, ok := sentenceName(f)
+	if !ok || first == "" || namesOneAmp(first, said) {
+		return ""
+	}
+	for part := range strings.FieldsFuncSeq(f.Text, func(r rune) bool { return strings.ContainsRune(",;:–", r) }) {
+		if namesOneAmp(part, said) {
+			return strings.TrimSpace(part)
+		}
+	}
+	return ""
 }
 
 // pairScore is the score from which a text in a title block is the key of the

@@ -329,6 +329,9 @@ func (b *builder) feedersAreControls() {
 					continue
 				}
 				d := b.dir.devices[k][0]
+				if b.writtenAsOutput(s, d) {
+					continue
+				}
 				if d.kind != loudspeakerRow || d == r || sameLetters(k, own) || wordKind(d) == loudspeakerRow || f != vocabulary.Control && d.t != t {
 					continue
 				}
@@ -340,6 +343,17 @@ func (b *builder) feedersAreControls() {
 			}
 		}
 	}
+}
+
+// writtenAsOutput reports whether a text is an output of an amplifier of the job and
+// written otherwise than the tag of a device whose key it has: "C/1" is no
+// loudspeaker C1.
+func (b *builder) writtenAsOutput(s seen, d *row) bool {
+	if strings.EqualFold(s.text, d.own(vocabulary.Tag).text) {
+		return false
+	}
+	_, known := b.splitAmp(s.text)
+	return known
 }
 
 // sameLetters reports whether two keys of tags differ in their figures alone:
@@ -365,7 +379,7 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 			continue
 		}
 		k := join.Key(s.text)
-		if list := b.dir.devices[k]; k != own && len(list) == 1 && list[0] != r {
+		if list := b.dir.devices[k]; k != own && len(list) == 1 && list[0] != r && !b.writtenAsOutput(s, list[0]) {
 			switch {
 			case list[0].kind == controlRow, list[0].kind == loudspeakerRow && list[0].t == r.t && f != vocabulary.Control && f != vocabulary.To:
 				return list[0], s

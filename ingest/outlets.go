@@ -465,8 +465,10 @@ func startsLike(text string, last rune) bool {
 	return unicode.IsLetter(r) && unicode.IsLetter(last) || unicode.IsDigit(r) && unicode.IsDigit(last)
 }
 
-// sameAmp reports whether two texts name one amplifier by their letters and digits alone.
-func (b *builder) sameAmp(x, y string) bool {
+func (b *builder) sameAmp(x, y string) bool { return namesOneAmp(x, y) }
+
+// namesOneAmp reports whether two texts name one amplifier by their letters and digits alone.
+func namesOneAmp(x, y string) bool {
 	p, q := join.Parse(join.Amplifier, x), join.Parse(join.Amplifier, y)
 	return p.Full == q.Full || p.Number != "" && p.Number == q.Number
 }

@@ -1,9 +1,11 @@
 package layout
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -44,10 +46,39 @@ func (f *finder) patched(cols []*heading) []int {
 		}
 		out = append(out, i)
 	}
-	if len(out) < 2 || out[len(out)-1]-out[0] != len(out)-1 || !setting(cols).claimed(vocabulary.Amplifier) {
+	if len(out) < 2 || out[len(out)-1]-out[0] != len(out)-1 || !setting(cols).claimed(vocabulary.Amplifier) && !listsAmplifiers(cols) {
 		return nil
 	}
 	return out
+}
+
+// listsAmplifiers reports whether most cells of a column have a word for an amplifier.
+func listsAmplifiers(cols []*heading) bool {
+	return slices.ContainsFunc(cols, func(h *heading) bool {
+		n := 0
+		for _, t := range h.cells.texts {
+			if notation.SpeaksOfAmplifier(t) {
+				n++
+			}
+		}
+		return n > 0 && 2*n >= h.cells.cells
+	})
+}
+
+// nameAmplifiers takes the first column with another text in each row for the names
+// of amplifiers where no column has them, and reports whether it had to.
+func nameAmplifiers(t *Table, cols []*heading) bool {
+	if slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Amplifier }) {
+		return false
+	}
+	for i, h := range cols {
+		if h.cells.cells > 0 && h.cells.distinct == h.cells.cells && h.cells.share(lookLong) == 0 {
+			t.Columns[i].Field, t.Columns[i].Evidence = vocabulary.Amplifier, "a row for each amplifier"
+			t.Columns[i].Confidence = max(t.Columns[i].Confidence, 0.6)
+			break
+		}
+	}
+	return true
 }
 
 // buildPatched makes a table of outputs of a patch sheet.
@@ -60,6 +91,7 @@ func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
 	}
 	f.records(d, t, rest)
 	t.Kind, t.Matrix = Channels, true
+	worded := nameAmplifiers(t, rest)
 	first := cols[outputs[0]]
 	var labels []string
 	for _, i := range outputs {
@@ -94,6 +126,9 @@ func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
 			}
 			out = append(out, one)
 			made = true
+		}
+		if !made && worded && !slices.ContainsFunc(r.Values, func(v Value) bool { return notation.SpeaksOfAmplifier(v.Text) }) {
+			r.Class, r.Reason, r.Text = NoDevice, "no amplifier, and nothing on any output", summary(lines[0].slots)
 		}
 		if !made {
 			out = append(out, r)

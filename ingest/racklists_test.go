@@ -1,0 +1,78 @@
+package ingest
+
+import "testing"
+
+// A list of amplifiers with a column for each output names them by what each row
+// has of its own, and rates them by their description.
+func TestOutputsAcrossARack(t *testing.T) {
+	for _, c := range []struct {
+		name, sheets string
+		want, rated  []string
+	}{
+		{"English, units", `
+## Zones
+Lily house, PA zones (100 V)
+Zone | Speakers | Tap | Load
+Foyer | 6 ceiling | 6W | 36W
+Exhibition | 8 pendant | 10W | 80W
+Stairs | 4 wall | 3W | 12W
+Car park | 3 horn | 15W | 45W
+## Rack
+Unit | Description | Out 1 | Out 2
+1 | Amplifier 2 x 120W | Foyer | Exhibition
+2 | Amplifier 2 x 60W | Stairs | Car park
+3 | Blank panel`,
+			[]string{"6 x 6 W zone Foyer channel 1 / 1", "8 x 10 W zone Exhibition channel 1 / 2", "4 x 3 W zone Stairs channel 2 / 1", "3 x 15 W zone Car park channel 2 / 2"},
+			[]string{"1 / 1 120 W", "1 / 2 120 W", "2 / 1 60 W", "2 / 2 60 W"}},
+		{"German, places in a rack", `
+## Zonen
+Orangerie ELA 100 V
+Zone | Lautsprecher | Abgriff
+Halle | 6 | 10 W
+Kasse | 2 | 3 W
+## Schrank
+Platz | Gerät | Ausgang 1 | Ausgang 2
+HE 3 | Verstärker 2 x 120 W | Halle | Kasse
+HE 5 | Leerblende`,
+			[]string{"6 x 10 W zone Halle channel HE 3 / 1", "2 x 3 W zone Kasse channel HE 3 / 2"}, []string{"HE 3 / 1 120 W", "HE 3 / 2 120 W"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			j := wholeJob(t, c.sheets)
+			want(t, "loudspeakers", describe(j), c.want)
+			want(t, "outputs", ratedOutputs(j), c.rated)
+		})
+	}
+}
+
+// An output "C/1" is no loudspeaker C1, which it would hang on; an amplifier in a
+// title block may be counted before it is named.
+func TestOutputsWrittenLikeTags(t *testing.T) {
+	j := wholeJob(t, `
+## Loudspeakers
+Ice rink, 100 V
+Tag | Position | Type | Tap (W) | Amplifier output
+C1 | Entrance | Ceiling | 6 | A/2
+C2 | Entrance | Ceiling | 6 | A/2
+K1 | Stand | Column | 20 | C/1
+K2 | Stand | Column | 20 | C/1
+## Amplifiers
+Amplifier | Output | Rating (W)
+A | 2 | 60
+C | 1 | 120`)
+	want(t, "loudspeakers", describe(j), []string{"C1 1 x 6 W zone Entrance channel A / 2", "C2 1 x 6 W zone Entrance channel A / 2",
+		"K1 1 x 20 W zone Stand channel C / 1", "K2 1 x 20 W zone Stand channel C / 1"})
+
+	for title, rated := range map[string][]string{
+		"Amplifier: | one, AMP1, 2 outputs of 60 W":    {"AMP1 / 1 60 W", "AMP1 / 2 60 W"},
+		"Amplis: | un seul, AMPLI2, 2 sorties de 60 W": {"AMPLI2 / 1 60 W", "AMPLI2 / 2 60 W"},
+	} {
+		j := wholeJob(t, title+`
+Site: | Boathouse
+
+Ref | Room | Tap | Output
+S1 | Slip | 10 W | 1
+S2 | Gym | 10 W | 2
+S3 | Gym | 10 W | 2`)
+		want(t, title, ratedOutputs(j), rated)
+	}
+}
