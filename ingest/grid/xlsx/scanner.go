@@ -66,12 +66,20 @@ const (
 	maxAttrs = 1 << 10  // attributes of a tag
 )
 
-var buffers = sync.Pool{New: func() any { b := make([]byte, 0, chunk); return &b }}
+// A buffer is what a scanner needs and hands on to the next.
+type buffer struct {
+	bytes []byte
+	attrs []attr
+	open  []byte
+	ends  []int
+}
+
+var buffers = sync.Pool{New: func() any { return &buffer{bytes: make([]byte, 0, chunk)} }}
 
 func newScanner(src *partReader, part string, lim grid.Limits) *scanner {
 	s := &scanner{part: part, src: src, lim: lim}
-	b := buffers.Get().(*[]byte)
-	s.buf = (*b)[:0]
+	b := buffers.Get().(*buffer)
+	s.buf, s.attrs, s.open, s.ends = b.bytes[:0], b.attrs[:0], b.open[:0], b.ends[:0]
 	if src != nil && src.size < 16*chunk && int64(cap(s.buf)) <= src.size { // room for the whole of a small part
 		s.buf = make([]byte, 0, src.size+src.size/4+1)
 	}
@@ -84,10 +92,10 @@ func (s *scanner) release() {
 		s.src.release()
 	}
 	if cap(s.buf) <= 16*chunk {
-		b := s.buf[:0]
-		buffers.Put(&b)
+		clear(s.attrs[:cap(s.attrs)]) // they hold what they were read from
+		buffers.Put(&buffer{s.buf, s.attrs, s.open, s.ends})
 	}
-	s.buf = nil
+	s.buf, s.attrs, s.open, s.ends = nil, nil, nil, nil
 }
 
 // start looks at the encoding of the part.

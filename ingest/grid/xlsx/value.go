@@ -13,7 +13,7 @@ import (
 // Cells are handed out from blocks that grow with the workbook, and texts are
 // made into strings so many bytes at a time.
 const (
-	smallBlock = 512
+	smallBlock = 128
 	largeBlock = 2048
 	textBlock  = 2 << 10
 )
@@ -26,10 +26,7 @@ func (r *sheetReader) add(col int) (*grid.Cell, error) {
 	}
 	n := len(r.row.Cells)
 	if n == cap(r.row.Cells) {
-		size := smallBlock
-		if r.cells > 2*smallBlock {
-			size = largeBlock
-		}
+		size := min(max(r.cells, smallBlock), largeBlock)
 		r.flush() // its cells are about to move
 		block := make([]grid.Cell, 0, size+2*n)
 		r.row.Cells = append(block, r.row.Cells...)
@@ -147,7 +144,7 @@ func (r *sheetReader) keepText(c *stored) error {
 		}
 		return r.s.broken(reason + ", in cell " + grid.A1(c.row, c.col))
 	}
-	text := string(r.texts[from:])
+	text := r.seen.text(r.texts[from:])
 	r.texts = r.texts[:from]
 	if text == "" {
 		return nil

@@ -44,6 +44,7 @@ func read(file string, data []byte, lim grid.Limits, quick bool) (*grid.Book, er
 		return nil, err
 	}
 	r := &reader{
+		seen:    new(seen),
 		archive: a,
 		lim:     lim,
 		quick:   quick,
@@ -89,6 +90,7 @@ type reader struct {
 	rows, cells, merges int
 	text                int64
 	block               []grid.Cell // room for cells to come
+	seen                *seen
 }
 
 // common reads the parts that all sheets refer to.
