@@ -90,11 +90,47 @@ func (b *builder) gatherDirectory() {
 			b.knowAmp(b.said[i].ampText())
 		}
 	}
+	b.ampsLikeOthers()
 	b.feedersAreControls()
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out == "" && r.kind != loudspeakerRow && r.kind != typeRow {
 				b.knowLine(r)
+			}
+		}
+	}
+}
+
+// ampsLikeOthers enters amplifiers that a column names alone where it names others,
+// which differ from them in their figures, with an output: "rack 2" beside "rack 1
+// out A".
+func (b *builder) ampsLikeOthers() {
+	const figures = "0123456789"
+	for _, t := range b.tables {
+		for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.From} {
+			for _, c := range t.byField[f] {
+				stems := make(map[string]string) // of keys of amplifiers, with a name of each
+				t.eachText(c, func(text string) {
+					ref := b.channelRef(text)
+					if !ref.ok || ref.ref.Amplifier == "" || len(ref.ref.Channels) == 0 || ref.ref.Doubts.Has(notation.DateOrPair) {
+						return
+					}
+					name := withKindWord(text, ref.ref.Amplifier)
+					k := join.Key(name)
+					if stem := strings.TrimRight(k, figures); len(stem) > 1 && stem != k {
+						stems[stem] = name
+					}
+				})
+				if len(stems) == 0 {
+					continue
+				}
+				t.eachText(c, func(text string) {
+					k := join.Key(text)
+					if first := stems[strings.TrimRight(k, figures)]; first != "" && stems[k] == "" {
+						b.knowAmp(first)
+						b.knowAmp(text)
+					}
+				})
 			}
 		}
 	}

@@ -76,3 +76,32 @@ S3 | Gym | 10 W | 2`)
 		want(t, title, ratedOutputs(j), rated)
 	}
 }
+
+// What is named alone beside others with an output is an amplifier like them.
+func TestAmplifiersNamedAloneBesideOutputs(t *testing.T) {
+	for _, c := range []struct {
+		name, sheet string
+		want        []string
+	}{
+		{"where they are fed from", `
+Orangery PA 100 V
+Room | Heads | Tap W | Fed from
+Hall | 6 | 10 | rack 1 out A
+Foyer | 4 | 6 | rack 1 out B
+Shop | 2 | 3 | rack 2
+Office | 3 | 3 | rack 2`, []string{"6 x 10 W zone Hall channel rack 1 / A", "4 x 6 W zone Foyer channel rack 1 / B", "2 x 3 W zone Shop channel rack 2 / 1", "3 x 3 W zone Office channel rack 2 / 1"}},
+		{"German, in a column of outputs", `
+Orangerie ELA 100 V
+Raum | Stk. | Abgriff W | Ausgang
+Halle | 6 | 10 | Verst. 1 Ausg. 1
+Foyer | 4 | 6 | Verst. 1 Ausg. 2
+Kasse | 2 | 3 | Verst. 2`, []string{"6 x 10 W zone Halle channel Verst. 1 / 1", "4 x 6 W zone Foyer channel Verst. 1 / 2", "2 x 3 W zone Kasse channel Verst. 2 / 1"}},
+		{"French", `
+Serre - ligne 100 V
+Local | Nb | Réglage W | Sortie
+Halle | 6 | 10 | baie 1 voie A
+Accueil | 2 | 3 | baie 2`, []string{"6 x 10 W zone Halle channel baie 1 / A", "2 x 3 W zone Accueil channel baie 2 / 1"}},
+	} {
+		t.Run(c.name, func(t *testing.T) { want(t, "loudspeakers", describe(wholeJob(t, c.sheet)), c.want) })
+	}
+}
