@@ -110,7 +110,7 @@ func (b *builder) ampsLikeOthers() {
 		for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.From} {
 			for _, c := range t.byField[f] {
 				stems := make(map[string]string) // of keys of amplifiers, with a name of each
-				t.eachText(c, func(text string) {
+				t.eachRow(c, func(text string) {
 					ref := b.channelRef(text)
 					if !ref.ok || ref.ref.Amplifier == "" || len(ref.ref.Channels) == 0 || ref.ref.Doubts.Has(notation.DateOrPair) {
 						return
@@ -124,7 +124,7 @@ func (b *builder) ampsLikeOthers() {
 				if len(stems) == 0 {
 					continue
 				}
-				t.eachText(c, func(text string) {
+				t.eachRow(c, func(text string) {
 					k := join.Key(text)
 					if first := stems[strings.TrimRight(k, figures)]; first != "" && stems[k] == "" {
 						b.knowAmp(first)

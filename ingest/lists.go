@@ -212,6 +212,15 @@ func (t *table) eachText(c *column, do func(string)) {
 	}
 }
 
+// eachRow hands the texts in a column to do, those of the rows of the job alone.
+func (t *table) eachRow(c *column, do func(string)) {
+	for _, r := range t.rows {
+		if s := r.at(c); r.out == "" && s.had() {
+			do(s.text)
+		}
+	}
+}
+
 // linesAsItems takes numbers of the rows of a list of outputs, cables or
 // controls for lines, where loudspeakers name lines under the same header.
 func linesAsItems(tables []*table) {
