@@ -78,7 +78,7 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 				key := strings.TrimRight(t, ": ")
 				i++
 				// A unit or a second part beside the value belongs to it.
-				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
+				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && len(f.voltsIn(oneLine(text(slots[i+1].cell)), at, slots[i+1].cell)) == 0 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
 					value += " " + oneLine(text(slots[i+1].cell))
 					i++
 				}
