@@ -48,7 +48,7 @@ type Options struct {
 	Units string              // unit of lengths where nothing tells: "m", "ft" or ""
 	// Stop is asked every few rows; an error from it ends the reading. nil never stops.
 	Stop func() error
-	// MaxRows bounds the rows of all tables of a file, which cost about 6 KiB of
+	// MaxRows bounds the rows of all tables of a file, which cost about 7 KiB of
 	// memory each until it is audited; MaxRows of this package if zero.
 	MaxRows int
 	// Each, where it is not nil, is given every job once it is made and the file is

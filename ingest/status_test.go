@@ -132,11 +132,12 @@ func TestToBeFitted(t *testing.T) {
 		{"there since", "ok/sinds 2018/te plaatsen in 2027", "installed installed future", 0},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			table := "room | tap[W] | status"
+			var table strings.Builder
+			table.WriteString("room | tap[W] | status")
 			for i, s := range strings.Split(tt.states, "/") {
-				table += fmt.Sprintf("\nHall %d | 5 | %s", i, s)
+				table.WriteString(fmt.Sprintf("\nHall %d | 5 | %s", i, s))
 			}
-			j := jobOf(t, draw(layout.Loudspeakers, "Heads", table))
+			j := jobOf(t, draw(layout.Loudspeakers, "Heads", table.String()))
 			var got []string
 			for _, l := range j.Loudspeakers {
 				got = append(got, l.Status.String())
