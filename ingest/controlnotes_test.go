@@ -100,3 +100,21 @@ func TestControlsThatServePlaces(t *testing.T) {
 		})
 	}
 }
+
+// A remark or a state may say no more than that there is a control. Common
+// practice in six languages, no source.
+func TestOnlyThatThereIsAControl(t *testing.T) {
+	for _, tt := range []struct{ field, text, want string }{
+		{"status", "con attenuatore", "control (Bar) ? W x1"},
+		{"notes", "mit Regler", "control (Bar) ? W x1"},
+		{"notes", "avec atténuateur", "control (Bar) ? W x1"},
+		{"notes", "with local volume control", "control (Bar) ? W x1"},
+		{"notes", "sin atenuador", ""},
+		{"notes", "zonder regelaar", ""},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | channel | "+tt.field+"\nHall | 4 | 6 | A1.1 |\nBar | 2 | 6 | A1.1 | "+tt.text))
+		if got := controlsOf(j); got != tt.want {
+			t.Errorf("%q: %q, want %q", tt.text, got, tt.want)
+		}
+	}
+}

@@ -125,15 +125,25 @@ func cutAny(s string, marks ...string) (before, after string, ok bool) {
 	return s, "", false
 }
 
+// fewestOfControl is the most words that say no more than that there is a control: "with local control".
+const fewestOfControl = 4
+
 // mostRemark is the most words of a remark that names a control.
 const mostRemark = 8
 
 // controlRemark reads the control that a remark beside a loudspeaker names:
-// "local att. ATT-1, 6 W".
+// "local att. ATT-1, 6 W", or only that there is one: "con attenuatore". The
+// remark may stand in a column of states.
 func (b *builder) controlRemark(r *row) controlMention {
 	s := r.own(vocabulary.Notes)
+	if state := r.own(vocabulary.Status); !s.had() && vocabulary.DeviceIn(state.text) == vocabulary.ControlDevice {
+		s = state
+	}
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostRemark {
 		return controlMention{}
+	}
+	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+		return controlMention{at: s, any: true}
 	}
 	list, err := notation.ParseControls(s.text, notation.Auto)
 	if err != nil || list[0].Name == "" && list[0].W == 0 {

@@ -27,6 +27,16 @@ func (l wordList) in(folded string) bool {
 	return false
 }
 
+// begins reports whether the folded text begins with one of the words.
+func (l wordList) begins(folded string) bool {
+	for _, w := range l {
+		if strings.HasPrefix(folded, w) && apart(folded, 0, len(w)) {
+			return true
+		}
+	}
+	return false
+}
+
 // apart reports whether s[i:j] is not a piece of a longer word.
 func apart(s string, i, j int) bool {
 	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= 0x80 }
@@ -52,6 +62,7 @@ var (
 	outputWords   = wordClasses["output"]
 	modelWords    = wordClasses["model"]
 	offWords      = wordClasses["off"]
+	withWords     = wordClasses["with"]
 	thereWords    = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords  = wordClasses["subject"]
 )
