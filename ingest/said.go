@@ -103,6 +103,7 @@ func (b *builder) hearAmplifiers() {
 // of them, and about the only one that the file names.
 func (b *builder) keepSaid() {
 	known := b.ampsInTables()
+	b.ampsAsOutputs(known)
 	worded, unworded := make(map[string]bool), make(map[string]bool)
 	for i := range b.said {
 		s := &b.said[i]
@@ -148,6 +149,21 @@ func (b *builder) keepSaid() {
 		}
 		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) && len(b.waysOwned(s)) == 0 {
 			b.slots[a.Key] = n
+		}
+	}
+}
+
+// ampsAsOutputs takes what sentences say of amplifiers whose names rows use for
+// outputs, "G1 is a 100 W amplifier", for said of these outputs.
+func (b *builder) ampsAsOutputs(known map[string]bool) {
+	if len(known) > 0 {
+		return
+	}
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Worded && s.W > 0 && s.Outputs <= 1 && len(s.Ways) == 0 && anyDigit(s.Name) && b.looseOutputs()[channelID(s.Name)] && strings.ContainsFunc(s.Name, isLetter) {
+			s.Ways = []notation.NamedWatts{{Name: s.Name, W: s.W}}
+			s.Name, s.W, s.PerOutput = "", 0, false
 		}
 	}
 }

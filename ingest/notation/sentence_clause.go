@@ -251,7 +251,7 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		c.was = false
 	case c.total:
 		a.TotalW, c.total = w, false
-	case c.pending > 1 && c.at < len(c.tokens) && isAmplifierWord(c.tokens[c.at].text) && c.outputWord(c.at+1) == 0: // lines A and B off the 20 W amp
+	case c.pending > 1 && c.at < len(c.tokens) && isAmplifierWord(c.tokens[c.at].text) && c.outputWord(c.at+1) == 0 && !c.verbBefore(c.at-n): // lines A and B off the 20 W amp
 		a.W, c.pending = w, 0
 	case c.pending > 0:
 		for i := len(a.Ways) - c.pending; i < len(a.Ways); i++ {
@@ -274,6 +274,16 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		a.outputs = a.outputs || c.outputs
 	}
 	c.now = false
+}
+
+// verbBefore reports whether one of the two words before tokens[i] says what something is: "G1 and G2 are 100 W amplifiers".
+func (c *clauseReading) verbBefore(i int) bool {
+	for k := max(0, i-2); k < min(i, len(c.tokens)); k++ {
+		if slices.Contains(verbs, c.tokens[k].text) {
+			return true
+		}
+	}
+	return false
 }
 
 func (c *clauseReading) addWay(name string) {

@@ -43,7 +43,7 @@ func (c *clauseReading) opensRating(i int) bool {
 		return i > 1 || len([]rune(c.tokens[0].raw)) <= 3 // not PANEL AMP-P
 	}
 	if t.kind == wordToken && slices.Contains(verbs, t.text) && i+1 < len(c.tokens) {
-		for k := i + 1; k < min(i+4, len(c.tokens)); k++ {
+		for k := i + 1; k < min(i+6, len(c.tokens)); k++ {
 			if e, _, ok := words("name").at(c.tokens, k); ok && e.kind == string(KeyAmplifier) || times(k) {
 				return true
 			}
@@ -155,6 +155,17 @@ func (c *clauseReading) laterName() bool {
 	before := c.tokens[c.at-1]
 	if before.kind == markToken && before.is("(") {
 		return false
+	}
+	if names, n := c.names(c.at); len(names) > 1 && c.at+n < len(c.tokens) && hasDigit(names[0]) && !isOtherKind(c.tokens[c.at].text) && c.opensRating(c.at+n) { // ", G3 and G4 are 60 W amplifiers"
+		for _, name := range names {
+			if a := c.last(); a.Name != "" || a.W > 0 || a.Outputs > 0 {
+				c.group = append(c.group, saidOf{})
+				c.pending = 0
+			}
+			c.last().Name = name
+		}
+		c.at += n
+		return true
 	}
 	name, n := c.code(c.at)
 	next := c.at + n
