@@ -1,0 +1,9 @@
+package main
+
+import (
+	"testing"
+
+	"lineaudit/samples/typed"
+)
+
+func TestFieldSamples(t *testing.T) { typed.Check(t, "..", cases()) }

@@ -1,0 +1,43 @@
+// Command build writes the field archive: schedules of many further hands, and the truth about each, typed by hand.
+//
+//	go run ./samples/field/build -out samples/field -soffice soffice
+//
+// Without -soffice the files that LibreOffice saves are left as they are. The other files come out the same, byte for byte, every time.
+package main
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+
+	"lineaudit/samples/typed"
+)
+
+// cases lists every file, in the order of the truth tables.
+func cases() []typed.Case {
+	return slices.Concat(
+		britain(), america(), germany(), austria(), france(), belgium(), spain(), italy(), netherlands(), insurer(),
+		oldHand, consultant, dutch, italian, french, spanish, german, apprentice, caretaker, database, estimator, commissioning,
+		subcontractor, retired, integrator, inspector, alarmDesigner, dataKeeper, more)
+}
+
+// sheets returns a workbook of sheets told as name, block, name, block.
+func sheets(told ...string) func() *excelize.File {
+	return func() *excelize.File {
+		p := typed.NewBook(told[0])
+		p.Put("A1", told[1])
+		for i := 2; i < len(told); i += 2 {
+			p = p.Sheet(told[i])
+			p.Put("A1", told[i+1])
+		}
+		return p.File
+	}
+}
+
+// text returns a DOS text file; tabs are written as →.
+func text(s string) func() []byte {
+	return func() []byte { return typed.Windows1252(typed.DOS(strings.ReplaceAll(s, "→", "\t"))) }
+}
+
+func main() { typed.Main("samples/field", cases()) }
