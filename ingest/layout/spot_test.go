@@ -18,7 +18,7 @@ func TestSpot(t *testing.T) {
 		if got := SpotOf(r).Ref(); got != r {
 			t.Errorf("%v comes back as %v", r, got)
 		}
-		if SpotOf(r) != SpotOf(r) {
+		if first, second := SpotOf(r), SpotOf(r); first != second {
 			t.Errorf("%v differs from itself", r)
 		}
 	}
