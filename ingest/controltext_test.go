@@ -49,3 +49,11 @@ func TestOneControlForEachIsAsked(t *testing.T) {
 		}
 	}
 }
+
+// What stands in brackets behind a count and watts is beside the device.
+func TestBracketsMakeNoControl(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "L", "tag: Way | description | tap[W]\nCh 1 | 8 x ceiling (VC 30 W) | 3\nCh 2 | 4 x horn | 15"))
+	if len(j.Loudspeakers) != 2 {
+		t.Errorf("%d loudspeakers, %d controls", len(j.Loudspeakers), len(j.Controls))
+	}
+}

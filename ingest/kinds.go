@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -100,6 +102,9 @@ func wordKind(r *row) deviceKind {
 
 // kindInWords finds a word for a device in a text.
 func kindInWords(text string) deviceKind {
+	if i := strings.IndexByte(text, '('); i > 0 && anyDigit(text[:i]) { // "8 x 3 W ceiling (VC 30 W)"
+		text = text[:i]
+	}
 	switch vocabulary.DeviceIn(text) {
 	case vocabulary.ControlDevice:
 		return controlRow

@@ -148,7 +148,11 @@ func (b *builder) closeCall(t *table, c *column) {
 	}
 	s := seen{t: t, col: c, field: c.Field, source: schedule.Source{At: c.At, Written: c.Header}}
 	if c.RunnerUp == vocabulary.Unknown {
-		if c.Header != "" && c.Confidence < leastOfHeader && numeric[c.Field] {
+		switch {
+		case c.Confidence >= leastOfHeader:
+		case c.Header == "" && c.Field != vocabulary.Notes && c.Field != vocabulary.Describe:
+			b.take(s, "column", string(c.Field), schedule.LikelierReading, "by its cells: it has no header")
+		case numeric[c.Field]:
 			b.take(s, "column", string(c.Field), schedule.LikelierReading, "by its cells: the header is not understood; the names sheet of a house book settles it")
 		}
 		return

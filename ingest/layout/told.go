@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -27,7 +28,7 @@ var (
 	reToldHead = regexp.MustCompile(`^([^:]{2,40}?)\s*(?::\s+|\s[-–—]\s+)(.+)$`)
 	reToldHas  = regexp.MustCompile(`(?i)^(\pL.{1,38}?)\s+(?:has|have|hat|haben|tiene|tienen|ha|hanno|a|ont|heeft|hebben)\s+(\d.*)$`)
 	reToldSays = regexp.MustCompile(`(?i)^\S+\s+\S+\s+(?:is|has|gives|with|hat|ist|gibt|mit|est|a|avec|es|tiene|con|ha|è|heeft|met)\s`)
-	reToldWith = regexp.MustCompile(`(?i)[,;]?\s+(?:with|mit|avec|con|met)\s+(.+)$`)
+	reToldWith = regexp.MustCompile(`(?i)(?:[,;]?\s+(?:with|mit|avec|con|met|via|behind|through|on|hinter|über|derrière|par|tras|dietro|achter)\s+|[,;]\s+)`)
 )
 
 // A toldLine is one line and what it says.
@@ -62,9 +63,7 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 			break
 		}
 	}
-	if m := reToldWith.FindStringSubmatchIndex(rest); m != nil && vocabulary.DeviceIn(rest[m[2]:m[3]]) == vocabulary.ControlDevice {
-		t.control, rest = rest[m[2]:m[3]], rest[:m[0]]
-	}
+	t.control, rest = cutControl(rest)
 	t.all = rest
 	for _, part := range groupsOf(rest) {
 		p := phraseOf(part)
@@ -76,6 +75,22 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 		t.groups, t.texts = append(t.groups, p), append(t.texts, part)
 	}
 	return t, len(t.groups) > 0
+}
+
+// cutControl takes the control at its end off a sentence: "4 horns at 15 W via
+// VC-1 (36 W)", "2 columns 20 W, attenuator 30 W".
+func cutControl(s string) (control, rest string) {
+	marks := reToldWith.FindAllStringIndex(s, -1)
+	for _, m := range slices.Backward(marks) {
+		head, tail := s[:m[0]], s[m[1]:]
+		if vocabulary.DeviceIn(head) == vocabulary.ControlDevice {
+			continue // cut further ahead, or a sentence about the control itself
+		}
+		if vocabulary.DeviceIn(tail) == vocabulary.ControlDevice || notation.KeyOf(notation.ParseControlCell(tail).Name).Kind == notation.KeyControl {
+			return tail, head
+		}
+	}
+	return "", s
 }
 
 // told reads the lines of a sheet without tables. It returns nil when they are no such list.

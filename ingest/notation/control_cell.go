@@ -15,7 +15,7 @@ type ControlCell struct {
 var (
 	controlWatts  = regexp.MustCompile(`(?i)[\s,;(/:–-]*\(?\b((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b[^)–]*?)(?:\)|$|\s+[–-]\s+)`)
 	wattsAhead    = regexp.MustCompile(`(?i)^\(?(\d+(?:[.,]\d+)?\s?k?W(?:atts?)?)\)?[\s,;:/–-]+(\S.*)$`)
-	controlJoiner = regexp.MustCompile(`(?i)[\s,;(/:–-]+(?:da|de|di|d'|of|with|rated|for|max\.?|maxi|up to|bis|mit|von|für|à|a|con|tot|van|met|jusqu'à)\.?$`)
+	controlJoiner = regexp.MustCompile(`(?i)(?:[\s,;(/:–-]*\s|[\s,;/:–-]*\()(?:da|de|di|d'|of|with|rated|for|max\.?|maxi|up to|bis|mit|von|für|à|a|con|tot|van|met|jusqu'à)\.?$`)
 	controlBehind = regexp.MustCompile(`(?i)^(?:behind|via|through|after|on|derrière|sur|après|hinter|über|an|tras|detrás de|dietro|su|achter|op)\s+(?:the |a |an |le |la |l'|un |une |dem |der |einem |el |il |lo |de |het |een )?`)
 	controlTag    = regexp.MustCompile(`^(?:\p{L}{1,4}[-. ]?\d{1,3}\p{L}?|\p{Lu}{1,4}-\p{Lu}{1,3})$`)
 )

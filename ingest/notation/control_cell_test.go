@@ -21,6 +21,8 @@ func TestParseControlCell(t *testing.T) {
 		{"K2 50 W max", "K2", "50 W max", ""},
 		{"Knob by the door", "Knob by the door", "", ""},
 		{"VC A", "VC A", "", ""},
+		{"VC-A (36W)", "VC-A", "36W", ""},
+		{"VC-1 (max 36 W)", "VC-1", "36 W", ""},
 		{"35W VC", "", "35W", ""},
 		{"Regler 36 W", "", "36 W", ""},
 		{"wall knob 35W", "", "35W", ""},
