@@ -30,7 +30,7 @@ var headerCases = []struct {
 	{"LineVoltage", LineVoltage, false}, {"cable_length", Length, false}, {"TAP_WATTS", Tap, false}, {"Amp.-Nr.", Amplifier, true},
 	// units
 	{"Length (ft)", Length, true}, {"Länge [m]", Length, true}, {"Tap W @70V", Tap, true}, {"CSA mm²", Gauge, true}, {"Power/W", Tap, true}, {"Impedance in Ω", Impedance, true},
-	{"Kabellänge in m", Length, true}, {"Sezione [mm²]", Gauge, false}, {"Cavo mm2", Gauge, true}, {"Kabel (mm²)", Gauge, true}, {"Cable AWG", Gauge, false}, {"Area m2", Ignored, true}, {"Surface (m²)", Ignored, true}, {"Floor area sq ft", Ignored, true}, {"Belasting regelaar (W)", ControlWatts, true},
+	{"Kabellänge in m", Length, true}, {"Sezione [mm²]", Gauge, false}, {"Cavo mm2", Gauge, true}, {"Ouput", Channel, true}, {"Kabel (mm²)", Gauge, true}, {"Cable AWG", Gauge, false}, {"Area m2", Ignored, true}, {"Surface (m²)", Ignored, true}, {"Floor area sq ft", Ignored, true}, {"Belasting regelaar (W)", ControlWatts, true},
 	// abbreviations
 	{"Spkr tap", Tap, true}, {"Ampl.", Amplifier, false}, {"Chnl", Channel, false}, {"Cbl lgth", Length, true}, {"Vol. ctl", Control, true}, {"Verst. Kan.", Channel, true}, {"Quersch.", Gauge, true},
 	{"Attn rating", ControlWatts, true}, {"Lautspr. Leistg.", Tap, true},

@@ -235,7 +235,8 @@ func (l *lexicon) misspelt(text string) (reading, bool) {
 			if n <= 5 && known[0] != text[0] {
 				continue
 			}
-			if n <= 5 && length != n { // short words: letters changed or swapped, none dropped or added
+			dropped := n == 5 && length == 6 && known[length-1] == text[n-1] // "ouput"
+			if n <= 5 && length != n && !dropped { // short words: letters changed or swapped, none dropped or added
 				continue
 			}
 			d := distance(text, known, min(limit, best))
