@@ -49,6 +49,9 @@ func (f *finder) drafts() []*draft {
 				continue
 			}
 			if over != nil && s.from > over.from+1 && len(l.between(over.from, s.from-1)) >= 2 && s.distinct >= 2 {
+				if !f.beginsBeside(i, &s, below) {
+					continue
+				}
 				// The left part of the running table goes on: it was two tables beside each other.
 				if right := over.cut(s.from); right != nil {
 					active, done = append(active, right), append(done, right)
@@ -77,6 +80,14 @@ func (f *finder) drafts() []*draft {
 		}
 	}
 	return done
+}
+
+// beginsBeside reports whether a strip inside the columns of a running table
+// may be the header of another one beside it: nothing stands on it, and words
+// stand over figures. A row that says "spare" and "in its box" is none.
+func (f *finder) beginsBeside(i int, s *strip, below []line) bool {
+	above := &f.p.lines[i-1]
+	return (above.n < f.p.lines[i].n-1 || len(above.between(s.from, s.to)) == 0) && contrast(s, below) > 0
 }
 
 // cut takes the columns from col on off a draft and returns them as a draft of

@@ -57,20 +57,24 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	var taps []int
 	for i, h := range cols {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
-		// "As left" beside "Design tap" needs no word for a tap
-		told := (h.score < headerScore || h.top == vocabulary.Tap) && h.cells.share(lookTapUsual) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
+		// "As left" beside "Design tap" needs no word for a tap; "Found" alone could be something measured
+		free := h.score < headerScore || h.top == vocabulary.Tap || h.top == vocabulary.Measured || h.top == vocabulary.MeasuredLoad
+		told := free && h.unit == "" && h.cells.share(lookTapUsual|lookTapValue) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
 		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}
-	}
-	if len(taps) != 2 {
-		return
 	}
 	give := func(i int, f vocabulary.Field) {
 		for j := range base[i] {
 			base[i][j] = min(base[i][j], 0)
 		}
 		base[i][slices.Index(fields, f)] = 1.2
+	}
+	if len(taps) > 2 {
+		lastOfTaps(cols, taps, give)
+	}
+	if len(taps) != 2 || !slices.ContainsFunc(taps, func(i int) bool { return cols[i].top == vocabulary.Tap }) {
+		return
 	}
 	left, right := taps[0], taps[1]
 	stages := stagesOf(cols[left].words, cols[right].words)
@@ -91,6 +95,27 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	case rank(stages[0]) < rank(stages[1]):
 		give(left, vocabulary.Ignored)
 		give(right, vocabulary.Tap)
+	}
+}
+
+// lastOfTaps gives the one of several columns that tells how the taps were left
+// the field, where there is just one.
+func lastOfTaps(cols []*heading, taps []int, give func(int, vocabulary.Field)) {
+	var last []int
+	for _, i := range taps {
+		if classWithin(cols[i].words)&classLater != 0 {
+			last = append(last, i)
+		}
+	}
+	if len(last) != 1 {
+		return
+	}
+	for _, i := range taps {
+		f := vocabulary.Ignored
+		if i == last[0] {
+			f = vocabulary.Tap
+		}
+		give(i, f)
 	}
 }
 

@@ -236,7 +236,7 @@ func (l *lexicon) misspelt(text string) (reading, bool) {
 				continue
 			}
 			dropped := n == 5 && length == 6 && known[length-1] == text[n-1] // "ouput"
-			if n <= 5 && length != n && !dropped { // short words: letters changed or swapped, none dropped or added
+			if n <= 5 && length != n && !dropped {                           // short words: letters changed or swapped, none dropped or added
 				continue
 			}
 			d := distance(text, known, min(limit, best))
