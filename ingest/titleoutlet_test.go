@@ -55,3 +55,23 @@ func TestOutputsCountedInSectionTitles(t *testing.T) {
 		}
 	}
 }
+
+// How many outputs an amplifier has is no part of its name; each has what is said of each. Common practice, no source.
+func TestOutputsBehindTheNameOfAnAmplifier(t *testing.T) {
+	for _, tt := range []struct{ title, amp, rated string }{
+		{"PA1 2 outputs, 160 W each", "PA1", "160"},
+		{"Ampli A2 sortie unique, 60 W", "Ampli A2", "60"},
+		{"Verstärker V3 2 Ausgänge, 120 W", "Verstärker V3", "120"},
+		{"Amp B single output (60 W)", "Amp B", "60"},
+	} {
+		drawn := draw(layout.Loudspeakers, "Heads", "room | channel | quantity | tap[W]\nHall | 1 | 4 | 3\nBar | 1 | 2 | 1.5")
+		for i := range drawn.Records {
+			drawn.Records[i].Sections = []layout.Fact{{Field: vocabulary.Amplifier, Text: tt.title, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 100, Col: 1},
+				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: tt.title}}}
+		}
+		j := jobOf(t, drawn)
+		if len(j.Amplifiers) != 1 || j.Amplifiers[0].Name != tt.amp || len(j.Channels) != 1 || show(j.Channels[0].Rated) != tt.rated {
+			t.Errorf("%s: amplifiers %v, outputs %v", tt.title, j.Amplifiers[0].Name, channelRatings(j))
+		}
+	}
+}
