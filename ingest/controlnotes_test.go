@@ -118,3 +118,18 @@ func TestOnlyThatThereIsAControl(t *testing.T) {
 		}
 	}
 }
+
+// A short list of controls beside the loudspeakers that another table lists is
+// none of loudspeakers: nothing counts twice. Common practice, no source.
+func TestControlsListedWithLoudspeakers(t *testing.T) {
+	heads := draw(layout.Loudspeakers, "Heads", "tag | room | quantity | tap[W]\nS1 | Dome | 8 | 6\nS2 | Booth | 1 | 1.5\nS3 | Hall | 6 | 3")
+	j := jobOf(t, heads, draw(layout.Loudspeakers, "Knobs", "control | tag: Loudspeakers | tap[W]: Watts\nVC1 | S2 | 6\nVC2 | S1, S3 | 80"))
+	if got := controlsOf(j); got != "VC1 6 W x1, VC2 80 W x2" || len(j.Loudspeakers) != 3 {
+		t.Errorf("got %s, %d loudspeakers", got, len(j.Loudspeakers))
+	}
+	// loudspeakers of its own make it a list of these
+	j = jobOf(t, heads, draw(layout.Loudspeakers, "More", "control | tag | tap[W]\nVC1 | S8 | 6\nVC2 | S9 | 10"))
+	if len(j.Loudspeakers) != 5 {
+		t.Errorf("%d loudspeakers", len(j.Loudspeakers))
+	}
+}

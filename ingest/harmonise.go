@@ -37,6 +37,7 @@ func harmonise(tables []*table) {
 	lengthsOfCables(tables)
 	byHeader(tables)
 	byNames(tables)
+	controlsWithTags(tables)
 	controlLists(tables)
 	outputLists(tables)
 	countedOutputs(tables)
