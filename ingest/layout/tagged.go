@@ -24,6 +24,13 @@ type tagged struct{ tag, watts string }
 
 // taggedIn are the loudspeakers of a text that holds nothing else.
 func taggedIn(t string) []tagged {
+	if !anyDigit(t) {
+		return nil
+	}
+	return taggedTexts.Of(t, 0)
+}
+
+func readTagged(t string) []tagged {
 	if len(t) > maxText || !rePhraseW.MatchString(t) {
 		return nil
 	}
