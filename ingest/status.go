@@ -55,6 +55,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	if status, said := b.statusByLegend(r); said {
 		return status
 	}
+	if s := r.own(vocabulary.Status); s.had() && unknownState(s.text) && r.t.statesKnown(s.col) {
+		b.ask(s.source.At, "status", "“"+short(s.text)+"”: does this mean that it loads the line? It is counted.", "whether the row counts as load")
+	}
 	for _, f := range remarkFields {
 		if status := b.statusInCell(r.own(f), f); status != schedule.Installed {
 			return status
@@ -93,6 +96,36 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		}
 	}
 	return schedule.Installed
+}
+
+// unknownState reports whether a cell of a column of states is a few words of
+// which none is known.
+func unknownState(text string) bool {
+	return countWords(text) <= 3 && strings.ContainsFunc(text, isLetter) && len(notation.Statuses(text)) == 0 &&
+		notation.AnswerOf(text) == notation.NoAnswer && notation.DoneOf(text) == notation.NoAnswer
+}
+
+// statesKnown reports whether most cells of a column of states are known ones,
+// so that an odd one among them matters.
+func (t *table) statesKnown(c *column) bool {
+	if t.oddStates == nil {
+		t.oddStates = make(map[*column]bool)
+	}
+	known, ok := t.oddStates[c]
+	if !ok {
+		n, cells := 0, 0
+		for _, r := range t.rows {
+			if s := r.at(c); s.had() {
+				cells++
+				if !unknownState(s.text) {
+					n++
+				}
+			}
+		}
+		known = 4*n >= 3*cells
+		t.oddStates[c] = known
+	}
+	return known
 }
 
 // columnStatus is what a column of states says; what keeps a part from loading

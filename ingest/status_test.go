@@ -183,3 +183,16 @@ func TestStateBehindATap(t *testing.T) {
 		}
 	}
 }
+
+// An odd word among states that are known is asked; a column of odd words says nothing.
+func TestOddStateIsAsked(t *testing.T) {
+	const head = "tag | room | tap[W] | status\nS1 | Hall | 5 | installed\nS2 | Hall | 5 | installed\nS3 | Hall | 5 | removed\n"
+	j := jobOf(t, draw(layout.Loudspeakers, "L", head+"S4 | Yard | 5 | wobbly thing"))
+	if len(asked(j)) != 1 || j.Loudspeakers[3].Status != schedule.Installed {
+		t.Errorf("asked %v, status %v", asked(j), j.Loudspeakers[3].Status)
+	}
+	j = jobOf(t, draw(layout.Loudspeakers, "L", "tag | room | tap[W] | status\nS1 | Hall | 5 | north\nS2 | Hall | 5 | south\nS3 | Hall | 5 | installed"))
+	if len(asked(j)) != 0 {
+		t.Errorf("asked %v", asked(j))
+	}
+}
