@@ -357,9 +357,6 @@ func (b *builder) feedersAreControls() {
 				if !s.had() {
 					continue
 				}
-				if c := b.channelRef(s.text); f == vocabulary.Channel && c.ok && c.ref.Amplifier != "" && strings.ContainsAny(s.text, "/:") {
-					continue // "C/1" is an output of C, not the device C1
-				}
 				k := join.Key(s.text)
 				if k == own || len(b.dir.devices[k]) != 1 {
 					continue

@@ -417,57 +417,6 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	}
 }
 
-// cutRating takes a rating off the end of a name, and a number of outputs that
-// says no more: "Output A - 120 W", "PA1 2 outputs, 160 W each".
-func (o *outlet) cutRating(text string, s seen) string {
-	name := text
-	if m := ratingBehind.FindStringSubmatch(text); m != nil {
-		o.rating = s
-		o.rating.text, o.rating.cell = m[2], nil
-		name = strings.TrimRight(m[1], " ,;(/:–-")
-	}
-	if m := outputsBehind.FindStringSubmatch(name); m != nil {
-		if m[2] != "" && o.rating.had() && notation.OneForEach(o.rating.text) {
-			o.rating.text = m[2] + " x " + o.rating.text
-		}
-		return strings.TrimRight(m[1], " ,;(/:–-")
-	}
-	return name
-}
-
-// outputsBehind finds how many outputs an amplifier has, behind its name.
-var outputsBehind = regexp.MustCompile(`(?i)^(.*\S)[\s,;(/:–-]+(?:(\d{1,2})\s*(?:outputs|channels|ways|sorties|voies|canaux|ausgänge|kanäle|salidas|canales|uscite|canali|uitgangen|kanalen)|(?:single|one|1) output|sortie unique|une sortie|1 sortie|uscita unica|una uscita|1 uscita|salida única|una salida|1 salida|(?:ein|einziger|1) ausgang|(?:één|een|1) uitgang)\)?$`)
-
-// withKindWord is an amplifier's name with the word in front of it: the text
-// "AMP1 / ch A" names the amplifier "AMP1".
-func withKindWord(text, amp string) string {
-	name := amp
-	for from := 0; ; {
-		i := strings.Index(text[from:], amp)
-		if i < 0 || amp == "" {
-			return name
-		}
-		i += from
-		from = i + len(amp)
-		if last, _ := utf8.DecodeLastRuneInString(amp); isAlnum(last) && startsLike(text[from:], last) {
-			continue // a piece of a longer name
-		}
-		if i == 0 {
-			return name
-		}
-		before := strings.TrimRight(text[:i], " .-_#")
-		word := strings.TrimRightFunc(before, unicode.IsLetter)
-		if len(word) == len(before) {
-			continue
-		}
-		if with := text[len(word):from]; notation.SpeaksOfAmplifier(with) {
-			return with
-		} else if last := join.Fold(before[len(word):]); name == amp && !outputWords.in(last) && !linkWords[last] {
-			name = with
-		}
-	}
-}
-
 // startsLike reports whether a text goes on with a letter after a letter, or a
 // figure after a figure.
 func startsLike(text string, last rune) bool {

@@ -35,7 +35,7 @@ type table struct {
 	items       map[string][]*row    // by number of the item; nil until asked for
 	zoneOutputs *bool                // whether its zones are outputs of its amplifiers; nil until asked for
 	ranges      int                  // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
-	oddStates   map[*column]bool     // by column of states: whether most of its cells are known; nil until asked for
+	knownStates map[*column]bool     // by column of states: whether most of its cells are known; nil until asked for
 	bothCount   int                  // rows with a tap and an impedance, plus one; 0 until asked for
 	installed   int                  // whether a row says that it is installed: 0 not asked, 1 no, 2 yes
 }

@@ -108,10 +108,10 @@ func unknownState(text string) bool {
 // statesKnown reports whether most cells of a column of states are known ones,
 // so that an odd one among them matters.
 func (t *table) statesKnown(c *column) bool {
-	if t.oddStates == nil {
-		t.oddStates = make(map[*column]bool)
+	if t.knownStates == nil {
+		t.knownStates = make(map[*column]bool)
 	}
-	known, ok := t.oddStates[c]
+	known, ok := t.knownStates[c]
 	if !ok {
 		n, cells := 0, 0
 		for _, r := range t.rows {
@@ -123,7 +123,7 @@ func (t *table) statesKnown(c *column) bool {
 			}
 		}
 		known = 4*n >= 3*cells
-		t.oddStates[c] = known
+		t.knownStates[c] = known
 	}
 	return known
 }

@@ -324,11 +324,4 @@ func itoa(n int) string { return strconv.Itoa(n) }
 
 func countWords(s string) int { return len(strings.Fields(s)) }
 
-func anyDigit(s string) bool {
-	for i := range len(s) {
-		if '0' <= s[i] && s[i] <= '9' {
-			return true
-		}
-	}
-	return false
-}
+func anyDigit(s string) bool { return notation.HasDigit(s) }

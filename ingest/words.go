@@ -44,27 +44,29 @@ func apart(s string, i, j int) bool {
 }
 
 var (
-	wordClasses   = readWords()
-	remoteWords   = wordClasses["remote"]
-	stereoWords   = wordClasses["stereo"]
-	loopWords     = wordClasses["loop"]
-	previousWords = wordClasses["previous"]
-	rackWords     = wordClasses["rack"]
-	wholeWords    = wordClasses["whole"]
-	musicWords    = wordClasses["music"]
-	pagingWords   = wordClasses["paging"]
-	rackEnds      = wordClasses["rackend"]
-	subWords      = wordClasses["sub"]
-	grandWords    = wordClasses["grand"]
-	subTotalWords = wordClasses["sub total"]
-	servesWords   = wordClasses["serves"]
-	allWords      = wordClasses["all places"]
-	outputWords   = wordClasses["output"]
-	modelWords    = wordClasses["model"]
-	offWords      = wordClasses["off"]
-	withWords     = wordClasses["with"]
-	thereWords    = wordClasses["there"] // said over answers: whether a part is there
-	subjectWords  = wordClasses["subject"]
+	wordClasses    = readWords()
+	remoteWords    = wordClasses["remote"]
+	stereoWords    = wordClasses["stereo"]
+	loopWords      = wordClasses["loop"]
+	previousWords  = wordClasses["previous"]
+	rackWords      = wordClasses["rack"]
+	wholeWords     = wordClasses["whole"]
+	musicWords     = wordClasses["music"]
+	pagingWords    = wordClasses["paging"]
+	rackEnds       = wordClasses["rackend"]
+	subWords       = wordClasses["sub"]
+	grandWords     = wordClasses["grand"]
+	subTotalWords  = wordClasses["sub total"]
+	outputsWords   = wordClasses["outputs"]
+	oneOutputWords = wordClasses["one output"]
+	servesWords    = wordClasses["serves"]
+	allWords       = wordClasses["all places"]
+	outputWords    = wordClasses["output"]
+	modelWords     = wordClasses["model"]
+	offWords       = wordClasses["off"]
+	withWords      = wordClasses["with"]
+	thereWords     = wordClasses["there"] // said over answers: whether a part is there
+	subjectWords   = wordClasses["subject"]
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

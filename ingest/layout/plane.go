@@ -7,6 +7,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 )
 
 // A plane is a sheet, or a part of one, as lines of cells. In a turned plane
@@ -257,11 +258,4 @@ func summary(slots []slot) string {
 	return b.String()
 }
 
-func anyDigit(s string) bool {
-	for i := range len(s) {
-		if '0' <= s[i] && s[i] <= '9' {
-			return true
-		}
-	}
-	return false
-}
+func anyDigit(s string) bool { return notation.HasDigit(s) }

@@ -69,6 +69,9 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 			base[i][j] = min(base[i][j], 0)
 		}
 		base[i][slices.Index(fields, f)] = 1.2
+		if f == vocabulary.Tap && cols[i].top != vocabulary.Tap {
+			cols[i].aside = "which of the taps it is, beside the others"
+		}
 	}
 	if len(taps) > 2 {
 		lastOfTaps(cols, taps, give)

@@ -2,7 +2,6 @@ package notation
 
 import (
 	"slices"
-	"strings"
 )
 
 // A clauseReading is one clause on its way into a sentence.
@@ -143,7 +142,15 @@ func isAt(word string) bool {
 // a unit. Common practice, no source.
 const leastBareW = 20
 
-func hasDigit(s string) bool { return strings.ContainsAny(s, "0123456789") }
+// HasDigit reports whether a text has a figure.
+func HasDigit(s string) bool {
+	for i := range len(s) {
+		if '0' <= s[i] && s[i] <= '9' {
+			return true
+		}
+	}
+	return false
+}
 
 func isRackWord(word string) bool {
 	e, ok := words("name").phrases[word]

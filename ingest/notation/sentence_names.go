@@ -89,7 +89,7 @@ func (c *clauseReading) names(i int) (list []string, n int) {
 func (c *clauseReading) code(i int) (name string, n int) {
 	name, n = nameCode(c.tokens, i)
 	figure := i + n
-	if n == 0 || figure+1 >= len(c.tokens) || hasDigit(name) || len(name) > 4 || c.tokens[figure].kind != figureToken || !c.tokens[figure].figure.whole || !c.tokens[figure].gap {
+	if n == 0 || figure+1 >= len(c.tokens) || HasDigit(name) || len(name) > 4 || c.tokens[figure].kind != figureToken || !c.tokens[figure].figure.whole || !c.tokens[figure].gap {
 		return name, n
 	}
 	if mark := c.tokens[figure+1]; mark.is(":") || mark.is("=") || mark.is("-") && mark.gap {
@@ -156,7 +156,7 @@ func (c *clauseReading) laterName() bool {
 	if before.kind == markToken && before.is("(") {
 		return false
 	}
-	if names, n := c.names(c.at); len(names) > 1 && c.at+n < len(c.tokens) && hasDigit(names[0]) && !isOtherKind(c.tokens[c.at].text) && c.opensRating(c.at+n) { // ", G3 and G4 are 60 W amplifiers"
+	if names, n := c.names(c.at); len(names) > 1 && c.at+n < len(c.tokens) && HasDigit(names[0]) && !isOtherKind(c.tokens[c.at].text) && c.opensRating(c.at+n) { // ", G3 and G4 are 60 W amplifiers"
 		for _, name := range names {
 			if a := c.last(); a.Name != "" || a.W > 0 || a.Outputs > 0 {
 				c.group = append(c.group, saidOf{})
@@ -172,7 +172,7 @@ func (c *clauseReading) laterName() bool {
 	if n == 0 || next >= len(c.tokens) || isOtherKind(c.tokens[c.at].text) || isRackWord(c.tokens[c.at].text) {
 		return false
 	}
-	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && hasDigit(name)) {
+	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && HasDigit(name)) {
 		return false
 	}
 	a := c.last()
@@ -228,7 +228,7 @@ func (c *clauseReading) amplifier() bool {
 		quoted++
 	}
 	names, taken := c.names(next + quoted)
-	if len(names) == 1 && !hasDigit(names[0]) && len(names[0]) > 2 && c.shouted() {
+	if len(names) == 1 && !HasDigit(names[0]) && len(names[0]) > 2 && c.shouted() {
 		taken = 0 // AMP ROOM
 	}
 	if taken == 0 && next < len(c.tokens) && c.tokens[next].kind == figureToken && c.tokens[next].figure.whole && c.bareFigure(next) {

@@ -74,7 +74,7 @@ func (c *clauseReading) codedOutput() bool {
 	}
 	name, n := nameCode(c.tokens, c.at)
 	next := c.at + n
-	if n == 0 || next+2 >= len(c.tokens) || !hasDigit(name) || isOtherKind(c.tokens[c.at].text) || !(c.tokens[next].is("/") || c.tokens[next].is(".")) || c.tokens[next].gap {
+	if n == 0 || next+2 >= len(c.tokens) || !HasDigit(name) || isOtherKind(c.tokens[c.at].text) || !(c.tokens[next].is("/") || c.tokens[next].is(".")) || c.tokens[next].gap {
 		return false
 	}
 	figure := c.tokens[next+1]

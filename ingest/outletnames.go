@@ -1,0 +1,78 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+)
+
+// What stands behind the names of outputs and amplifiers, and is no part of them.
+
+// cutRating takes a rating off the end of a name, and a number of outputs that
+// says no more: "Output A - 120 W", "PA1 2 outputs, 160 W each".
+func (o *outlet) cutRating(text string, s seen) string {
+	name := text
+	if m := ratingBehind.FindStringSubmatch(text); m != nil {
+		o.rating = s
+		o.rating.text, o.rating.cell = m[2], nil
+		name = strings.TrimRight(m[1], " ,;(/:–-")
+	}
+	name, outputs := cutOutputs(name)
+	if outputs != "" && o.rating.had() && notation.OneForEach(o.rating.text) {
+		o.rating.text = outputs + " x " + o.rating.text
+	}
+	return name
+}
+
+// cutOutputs takes how many outputs an amplifier has off the end of its name,
+// and returns the number where it is written in figures: "PA1 2 outputs", "A2
+// sortie unique".
+func cutOutputs(name string) (rest, outputs string) {
+	words := strings.Fields(strings.TrimRight(name, " )"))
+	n := len(words)
+	for k := 1; k <= 2 && k < n; k++ {
+		if slices.Contains(oneOutputWords, join.Fold(strings.Trim(strings.Join(words[n-k:], " "), "("))) {
+			return strings.TrimRight(strings.Join(words[:n-k], " "), " ,;(/:–-"), ""
+		}
+	}
+	if n > 2 && slices.Contains(outputsWords, join.Fold(words[n-1])) {
+		if outputs = strings.Trim(words[n-2], "("); outputs != "" && strings.Trim(outputs, "0123456789") == "" {
+			return strings.TrimRight(strings.Join(words[:n-2], " "), " ,;(/:–-"), outputs
+		}
+	}
+	return name, ""
+}
+
+// withKindWord is an amplifier's name with the word in front of it: the text
+// "AMP1 / ch A" names the amplifier "AMP1".
+func withKindWord(text, amp string) string {
+	name := amp
+	for from := 0; ; {
+		i := strings.Index(text[from:], amp)
+		if i < 0 || amp == "" {
+			return name
+		}
+		i += from
+		from = i + len(amp)
+		if last, _ := utf8.DecodeLastRuneInString(amp); isAlnum(last) && startsLike(text[from:], last) {
+			continue // a piece of a longer name
+		}
+		if i == 0 {
+			return name
+		}
+		before := strings.TrimRight(text[:i], " .-_#")
+		word := strings.TrimRightFunc(before, unicode.IsLetter)
+		if len(word) == len(before) {
+			continue
+		}
+		if with := text[len(word):from]; notation.SpeaksOfAmplifier(with) {
+			return with
+		} else if last := join.Fold(before[len(word):]); name == amp && !outputWords.in(last) && !linkWords[last] {
+			name = with
+		}
+	}
+}
