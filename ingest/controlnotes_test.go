@@ -133,3 +133,17 @@ func TestControlsListedWithLoudspeakers(t *testing.T) {
 		t.Errorf("%d loudspeakers", len(j.Loudspeakers))
 	}
 }
+
+// A tag of which nothing is known is a control where a note says that it
+// regulates places, and how much it may carry. Common practice, no source.
+func TestUnknownTagsThatRegulate(t *testing.T) {
+	for note, want := range map[string]string{
+		"P1: 2 x 60 W. K1 serves hall and gate, 40 W.": "K1 40 W x2", "X7 regelt Hall (40 W)": "X7 40 W x1", "X7 commande Hall, 40 W": "X7 40 W x1",
+		"X7 feeds Hall, 40 W": "", "H9 in Hall, 15 W": "", "X7 serves Hall": "",
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\nzone | quantity | tap[W] | channel\nHall | 4 | 5 | P1/1\nGate | 1 | 20 | P1/1"))
+		if got := controlsOf(j); got != want {
+			t.Errorf("%s: %s", note, got)
+		}
+	}
+}

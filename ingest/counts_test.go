@@ -32,3 +32,16 @@ func TestRatingsOfSheets(t *testing.T) {
 	two = draw(layout.Loudspeakers, "Z2", "title : 120 W per output\nquantity | tap | channel\n6 | 15 W | A1/2")
 	want(t, "channels", channelRatings(jobOf(t, one, two)), []string{"A1 / 1 60 W ? V", "A1 / 2 120 W ? V"})
 }
+
+// A sum below descriptions that begin with counts does not make them names; a number
+// among descriptions without one is asked.
+func TestSumsBelowCountsAhead(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", "zone | description | tap[W]\nIce | 12 horns | 15\nStand | 8 columns | 10\n | 20 |"))
+	if got := show(j.Loudspeakers[0].Count) + " " + show(j.Loudspeakers[1].Count); got != "12 8" {
+		t.Errorf("counts %s", got)
+	}
+	j = jobOf(t, draw(layout.Loudspeakers, "L", "zone | description | tap[W]\nIce | 12 horns | 15\nStand | columns | 10\nGate | horn | 10"))
+	if len(asked(j)) != 1 {
+		t.Errorf("asked %v", asked(j))
+	}
+}

@@ -347,8 +347,12 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 		l.Count = schedule.Exactly(schedule.Pieces(len(l.Tags)), src)
 		return 0
 	}
+	var perhaps seen // a description that begins with a number, among others that do not
 	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag} {
 		if n := r.own(f); n.had() {
+			if countAhead(n.text) > 1 && !sizeBehind.MatchString(n.text) && !r.t.has(vocabulary.Quantity) {
+				perhaps = n
+			}
 			if c, ok := notation.CountInName(n.text); ok {
 				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
 				return 0
@@ -387,6 +391,9 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 			because = "one tag and a blank count"
 		}
 		at.source.Written = ""
+		if perhaps.had() {
+			b.ask(perhaps.source.At, "quantity", "“"+short(perhaps.text)+"”: does the number count loudspeakers? One is counted.", "the load of this row")
+		}
 		b.take(at, "quantity", "1", schedule.Default, because)
 		l.Count = schedule.Exactly[schedule.Pieces](1, schedule.Source{At: r.At, How: schedule.Default, Because: because})
 	}
@@ -418,6 +425,9 @@ func (t *table) allCountsAhead(c *column) bool {
 	cells, counted := 0, 0
 	numbers := make(map[int]bool)
 	t.eachText(c, func(text string) {
+		if strings.Trim(text, "0123456789 ") == "" {
+			return // a sum of them
+		}
 		cells++
 		if n := countAhead(text); n > 0 && !sizeBehind.MatchString(text) {
 			counted++

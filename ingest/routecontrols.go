@@ -3,6 +3,7 @@ package ingest
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -115,7 +116,11 @@ func (b *builder) controlsIn(s seen) []carried {
 func (b *builder) controlServing(s seen) (carried, bool) {
 	watts, rest := cutWatts(s, s.text)
 	words := strings.Fields(rest)
-	if name, n := b.controlAhead(words); name != "" {
+	name, n := b.controlAhead(words)
+	if name == "" && len(words) > 1 && watts.had() && b.freeTag(words[0]) && regulateWords.begins(join.Fold(strings.Join(words[1:], " "))) {
+		name, n = words[0], 1 // "K1 serves the hall, 40 W"
+	}
+	if name != "" {
 		tail, said := cutServes(strings.TrimLeft(strings.Join(words[n:], " "), " ,:;=()–-"))
 		place := b.placesIn(s, tail)
 		if !place.had() && said {
@@ -155,6 +160,14 @@ func (b *builder) controlAhead(words []string) (name string, n int) {
 		}
 	}
 	return "", 0
+}
+
+// freeTag reports whether a word is a tag of letters and figures that names
+// nothing else in the job.
+func (b *builder) freeTag(word string) bool {
+	k := join.Key(word)
+	return len(word) <= longestTag && anyDigit(word) && strings.ContainsFunc(word, unicode.IsLetter) && notation.KeyOf(word).Kind == notation.KeyNone &&
+		!b.namesAmp(word) && !b.places.lines[k] && len(b.dir.devices[k]) == 0
 }
 
 // longestTag is the bytes of a tag in a note; what is longer is words.

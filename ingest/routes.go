@@ -44,7 +44,7 @@ type carried struct {
 }
 
 var (
-	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+`) // no full stop of an abbreviation
+	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+|\d\s?[wWvV]\.\s+`) // no full stop of an abbreviation
 	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
 	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
 	routeWord     = regexp.MustCompile(`(?i)^(?:on|is|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+`)

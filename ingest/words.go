@@ -59,6 +59,7 @@ var (
 	subTotalWords  = wordClasses["sub total"]
 	outputsWords   = wordClasses["outputs"]
 	oneOutputWords = wordClasses["one output"]
+	regulateWords  = wordClasses["regulates"]
 	servesWords    = wordClasses["serves"]
 	allWords       = wordClasses["all places"]
 	outputWords    = wordClasses["output"]
