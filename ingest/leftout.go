@@ -147,7 +147,7 @@ func (b *builder) closeCall(t *table, c *column) {
 		return
 	}
 	s := seen{t: t, col: c, field: c.Field, source: schedule.Source{At: c.At, Written: c.Header}}
-	if c.RunnerUp == vocabulary.Unknown {
+	if c.RunnerUp == vocabulary.Unknown || c.RunnerUp == c.Field {
 		switch {
 		case c.Confidence >= leastOfHeader:
 		case c.Header == "" && c.Field != vocabulary.Notes && c.Field != vocabulary.Describe:

@@ -240,6 +240,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		f.unpair(t, paired)
 	}
 	taggedLists(t)
+	controlsAmongOutputs(t)
 	f.phrases(t)
 	return t
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -211,6 +212,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			c.score++ // counts by usual taps
 		}
 	}
+	if tagsOfLines(t) {
+		c.score += 2
+	}
 	devices, others, rows := 0, 0, 0
 	for i := range t.Records {
 		r := &t.Records[i]
@@ -273,6 +277,35 @@ func listsLoudspeakers(t *Table, s *vocabulary.Scorer) bool {
 	}
 	t.Kind = Loudspeakers
 	return true
+}
+
+// tagsOfLines reports whether the tags of most rows are those of loudspeakers,
+// and a column beside them names amplifiers or controls: "SP-01" fed from
+// "AMP1-2". Either alone may be of something else.
+func tagsOfLines(t *Table) bool {
+	tags, rows, fed := 0, 0, false
+	tag := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Tag })
+	if tag < 0 {
+		return false
+	}
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != Device || tag >= len(r.Values) {
+			continue
+		}
+		if rows++; rows > maxSample {
+			break
+		}
+		if notation.KeyOf(r.Values[tag].Text).Kind == notation.KeyLoudspeaker {
+			tags++
+		}
+		for j := range r.Values {
+			if j != tag && slices.Contains(placeFields, t.Columns[j].Field) && lookText(oneLine(r.Values[j].Text))&(lookAmp|lookJoint|lookControl) != 0 {
+				fed = true
+			}
+		}
+	}
+	return fed && tags >= fewestHung && 2*tags > rows
 }
 
 // lowOnly reports whether all loudspeakers of a table have the impedance of a

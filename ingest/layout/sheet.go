@@ -368,6 +368,10 @@ func (sr *sheetReader) finish(miss string) Sheet {
 				t.t.Titles = append(t.t.Titles, facts...)
 			}
 		}
+		if tr, ok := sr.f.findTree(t.t); ok {
+			out.Tables = append(out.Tables, tr.upright(t.t)...)
+			continue
+		}
 		out.Tables = append(out.Tables, t.t)
 	}
 	if sr.form != nil {
