@@ -40,6 +40,15 @@ func accounted(book *grid.Book, r *Reading) error {
 				}
 				continue
 			}
+			if n := len(tables); t.Tree && n > 0 && tables[n-1].Tree && tables[n-1].Range == t.Range {
+				whole := *tables[n-1] // the lists of one tree together hold its lines
+				for _, rec := range t.Records {
+					rec.Values = make([]Value, len(whole.Columns))
+					whole.Records = append(whole.Records, rec)
+				}
+				tables[n-1] = &whole
+				continue
+			}
 			tables = append(tables, t)
 		}
 		// Within a table every line must have a record or be a header row.

@@ -23,6 +23,7 @@ type Table struct {
 	Transposed  bool
 	Form        bool   // keys and values, filled in once or several times: a record for each filling
 	Matrix      bool   // counts in cells: rooms one way, types or zones the other
+	Tree        bool   // one of the lists that a list of rows hanging on each other was parted into, all with its range
 	Titles      []Fact // what stands above the table and on its sheet's name: a title, key-value pairs
 	Columns     []Column
 	Records     []Record

@@ -294,7 +294,7 @@ var hungFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // list makes the empty list of one kind of rows.
 func (tr *tree) list(t *Table, role Kind) *Table {
 	list := *t
-	list.Kind, list.Records, list.Columns = role, nil, slices.Clone(t.Columns)
+	list.Kind, list.Tree, list.Records, list.Columns = role, true, nil, slices.Clone(t.Columns)
 	if f := namesOf[role]; f != vocabulary.Unknown {
 		list.Columns[tr.name].Field = f
 	}
