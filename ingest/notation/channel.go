@@ -64,7 +64,7 @@ func parseChannel(s string) (ChannelRef, error) {
 	if len(rest) == 0 {
 		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
 	}
-	if rest[0].is("-") || rest[0].is("+") {
+	if rest[0].is("-") || rest[0].is("+") || isStandard(rest) {
 		return ChannelRef{}, fail(what, text, ErrNotUnderstood)
 	}
 	for _, t := range rest {
@@ -92,6 +92,22 @@ func parseChannel(s string) (ChannelRef, error) {
 		}
 	}
 	return r.c, nil
+}
+
+// standardBodies begin the names of standards: "EN 54-24", "BS 5839-8".
+var standardBodies = []string{"en", "din", "iso", "iec", "bs", "vde", "nen", "nf", "une", "uni", "ul"}
+
+// leastStandard is the least number that is taken for a standard's behind its
+// body. Common practice, no source.
+const leastStandard = 50
+
+// isStandard reports whether tokens name a standard.
+func isStandard(tokens []token) bool {
+	if len(tokens) < 2 || !slices.Contains(standardBodies, tokens[0].text) || tokens[1].kind != figureToken {
+		return false
+	}
+	n, ok := numberOf(tokens[1].raw)
+	return ok && n >= leastStandard
 }
 
 func isPairAB(channels []string) bool {
@@ -380,6 +396,9 @@ func (r *channelReading) coded(tokens []token) bool {
 	}
 	head, tail := tokens[:sep], tokens[sep+1:]
 	mark := tokens[sep].text
+	if mark == "-" && sep > 0 && tokens[sep-1].kind == markToken {
+		return false // 0 / -15: figures with a sign
+	}
 	if len(tail) == 0 || len(head) == 0 || gapped(tail) {
 		return false
 	}

@@ -109,7 +109,7 @@ func TestParseChannel(t *testing.T) {
 		})
 	}
 	for in, want := range map[string]error{
-		"": ErrEmpty, "n/a": ErrMissing, "ditto": ErrDitto, "-3": ErrNotUnderstood, "bridged": ErrNotUnderstood,
+		"0 / -15": ErrNotUnderstood, "EN 54-24": ErrNotUnderstood, "BS 5839-8": ErrNotUnderstood, "": ErrEmpty, "n/a": ErrMissing, "ditto": ErrDitto, "-3": ErrNotUnderstood, "bridged": ErrNotUnderstood,
 		"+44 20 7946 0958": ErrNotUnderstood, "020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "12.05.21": ErrNotUnderstood,
 		"£5.00": ErrNotUnderstood, "Orangery": ErrNotUnderstood, "192.168.0.10": ErrNotUnderstood, "5 W": ErrNotUnderstood,
 		"8Ω": ErrNotUnderstood, "50%": ErrNotUnderstood, "70V": ErrNotUnderstood, "5W": ErrNotUnderstood, "2x1.5": ErrNotUnderstood, "45.00": ErrNotUnderstood,

@@ -52,6 +52,7 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	}
 	r := &sentenceReading{}
 	for _, clause := range clausesOf(text) {
+		clause = withoutStandby(clause)
 		tokens := splitFigures(lex(clause, style), style)
 		r.clause(tokens, clause)
 	}
@@ -60,6 +61,18 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 		return nil, fail(what, text, ErrNotUnderstood)
 	}
 	return out, nil
+}
+
+// withoutStandby leaves out what a clause says, behind a comma, of an amplifier
+// that waits: "All amplifiers 1 x 160 W, one standby amplifier AMP-S".
+func withoutStandby(clause string) string {
+	parts := strings.Split(clause, ", ")
+	for i := 1; i < len(parts); i++ {
+		if status, sure := StatusOf(parts[i]); sure && (status == StatusStandby || status == StatusSpare) && SpeaksOfAmplifier(parts[i]) {
+			return strings.Join(parts[:i], ", ")
+		}
+	}
+	return clause
 }
 
 // clausesOf splits a text at semicolons, line breaks and full stops.
@@ -100,6 +113,7 @@ type saidOf struct {
 	worded  bool // a word for an amplifier stood there
 	outputs bool // watts were said of each output
 	counted bool // outputs were counted in words: "3 circuits"
+	shared  bool // said of several amplifiers together
 	direct  bool // its watts go into a few ohms, not onto a line
 }
 
@@ -168,7 +182,10 @@ func (r *sentenceReading) join(a saidOf) {
 // finish returns the amplifiers of which something is said.
 func (r *sentenceReading) finish() []RatedAmplifier {
 	var out []RatedAmplifier
-	for _, a := range r.found {
+	for i, a := range r.found {
+		if a.shared && slices.ContainsFunc(r.found[i+1:], func(b saidOf) bool { return b.Name == a.Name && b.W > 0 && !b.shared }) {
+			continue // Amps 1 to 3 are 2 x 200 W. Amp 3 is bridged: 400 W
+		}
 		ways := len(a.Ways)
 		if a.Outputs == 0 && ways == 0 && a.W == 0 && a.TotalW == 0 && len(a.AtV) == 0 && len(r.atV) == 0 {
 			continue

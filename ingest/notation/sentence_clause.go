@@ -15,6 +15,7 @@ type clauseReading struct {
 	outputs bool     // "each output", which waits for its watts
 	zones   int      // zones counted
 	plural  bool     // outputs were spoken of and not counted: "outputs of 60 W", "outputs 60 W each"
+	listing bool     // names follow, each with its rating: "Amplifiers: OBS 30 W, LILY 60 W"
 	fed     bool     // outputs were named before their amplifier: "A circuits on amplifier 1"
 	foreign bool     // a loudspeaker, control or cable is spoken of
 	glued   bool     // "of", "de" stood directly before
@@ -95,6 +96,11 @@ func (c *clauseReading) outputsCounted() bool {
 				c.last().W, c.last().PerOutput = w, true
 			}
 		}
+		return true
+	}
+	if w, m := c.power(next); m > 0 && c.outputWord(next+m) > 0 && c.tokens[c.at].kind == wordToken { // two 75 W outputs
+		c.at = next + m + c.outputWord(next+m)
+		c.last().Outputs, c.last().W, c.last().PerOutput, c.last().counted = count, w, true, true
 		return true
 	}
 	if kind, sure, m, ok := nameAt(c.tokens, next); ok && sure && kind == KeyZone {
@@ -335,7 +341,8 @@ func (c *clauseReading) settle() {
 		if a.Outputs == 1 && a.PerOutput && c.outputs {
 			a.Outputs = 0 // one output of 120 W per line: how many is not said
 		}
-		a.worded = a.worded || last.worded
+		a.shared = len(c.group) > 1
+		a.worded = a.worded || last.worded || c.listing
 		a.PerOutput = a.PerOutput && a.W > 0 || c.each && a.W > 0
 		a.outputs = a.outputs || (c.outputs || c.plural && c.each) && a.W > 0
 	}

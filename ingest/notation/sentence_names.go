@@ -2,6 +2,7 @@ package notation
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -172,7 +173,7 @@ func (c *clauseReading) laterName() bool {
 	if n == 0 || next >= len(c.tokens) || isOtherKind(c.tokens[c.at].text) || isRackWord(c.tokens[c.at].text) {
 		return false
 	}
-	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && HasDigit(name)) {
+	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && HasDigit(name)) && !(c.listing && c.ratedAt(next)) {
 		return false
 	}
 	a := c.last()
@@ -223,6 +224,11 @@ func (c *clauseReading) amplifier() bool {
 		c.at = next + 2
 		return true
 	}
+	if c.listed(next) {
+		c.listing, c.last().worded = true, true
+		c.at = next + 1
+		return true
+	}
 	quoted := 0
 	for next+quoted < len(c.tokens) && (c.tokens[next+quoted].is(`"`) || c.tokens[next+quoted].is("-")) {
 		quoted++
@@ -232,15 +238,8 @@ func (c *clauseReading) amplifier() bool {
 		taken = 0 // AMP ROOM
 	}
 	if taken == 0 && next < len(c.tokens) && c.tokens[next].kind == figureToken && c.tokens[next].figure.whole && c.bareFigure(next) {
-		names, taken, quoted = []string{c.tokens[next].raw}, 1, 0 // Amp 1 = 70 V
-		for {                                                     // Amplifiers 1 and 2
-			i := next + taken
-			if i+1 >= len(c.tokens) || !(c.tokens[i].is(",") || c.tokens[i].is("+") || c.tokens[i].is("&") || isAnd(c.tokens[i].text)) ||
-				c.tokens[i+1].kind != figureToken || !c.tokens[i+1].figure.whole || !c.bareFigure(i+1) {
-				break
-			}
-			names, taken = append(names, c.tokens[i+1].raw), taken+2
-		}
+		quoted = 0
+		names, taken = c.numbers(next) // Amp 1 = 70 V
 	}
 	if taken > 0 && isOtherKind(c.tokens[min(next+quoted, len(c.tokens)-1)].text) {
 		taken = 0
@@ -260,6 +259,48 @@ func (c *clauseReading) amplifier() bool {
 	}
 	c.at = next + quoted + taken
 	return true
+}
+
+// listed reports whether a colon at tokens[i], behind a word for amplifiers,
+// opens a list of names with their ratings: "Amplifiers: OBS 30 W, LILY 60 W",
+// "Amplifier: PA-1, 4 x 120 W".
+func (c *clauseReading) listed(i int) bool {
+	if i >= len(c.tokens) || !c.tokens[i].is(":") {
+		return false
+	}
+	_, n := c.code(i + 1)
+	return n > 0 && !isOtherKind(c.tokens[i+1].text) && c.ratedAt(i+1+n)
+}
+
+// ratedAt reports whether a rating stands at tokens[i], a comma in front or not.
+func (c *clauseReading) ratedAt(i int) bool {
+	if i < len(c.tokens) && c.tokens[i].is(",") {
+		i++
+	}
+	if _, n := c.power(i); n > 0 {
+		return true
+	}
+	return i+1 < len(c.tokens) && c.tokens[i].kind == figureToken && (c.tokens[i+1].is("x") || c.tokens[i+1].is("*"))
+}
+
+// numbers reads the figures behind a word for amplifiers, the first of which
+// stands at tokens[i]: "1", "1 and 2", "1 to 3".
+func (c *clauseReading) numbers(i int) (list []string, n int) {
+	if to, k := c.rangeEnd(i); k > 0 {
+		for v := int(c.tokens[i].figure.value); v <= to; v++ {
+			list = append(list, strconv.Itoa(v))
+		}
+		return list, k
+	}
+	list, n = []string{c.tokens[i].raw}, 1
+	for {
+		next := i + n
+		if next+1 >= len(c.tokens) || !(c.tokens[next].is(",") || c.tokens[next].is("+") || c.tokens[next].is("&") || isAnd(c.tokens[next].text)) ||
+			c.tokens[next+1].kind != figureToken || !c.tokens[next+1].figure.whole || !c.bareFigure(next+1) {
+			return list, n
+		}
+		list, n = append(list, c.tokens[next+1].raw), n+2
+	}
 }
 
 // named sets the name of the amplifier being read, or starts the next.

@@ -67,7 +67,7 @@ func (c *clauseReading) addWays(list []string) {
 
 // codedOutput reads an output with its amplifier in front, "A1.2 = 60 W".
 func (c *clauseReading) codedOutput() bool {
-	if name, way, ok := c.dottedOutput(); ok {
+	if name, way, ok := c.dottedOutput(c.at); ok {
 		c.ownedWay(name, way)
 		c.at += 2
 		return true
@@ -89,18 +89,18 @@ func (c *clauseReading) codedOutput() bool {
 	return true
 }
 
-// dottedOutput reads A1.2, whose figures are one token.
-func (c *clauseReading) dottedOutput() (name, way string, ok bool) {
-	if c.at+1 >= len(c.tokens) {
+// dottedOutput reads A1.2 at tokens[i], whose figures are one token.
+func (c *clauseReading) dottedOutput(i int) (name, way string, ok bool) {
+	if i+1 >= len(c.tokens) {
 		return "", "", false
 	}
-	letters, figures := c.tokens[c.at], c.tokens[c.at+1]
+	letters, figures := c.tokens[i], c.tokens[i+1]
 	amp, way, dotted := strings.Cut(figures.raw, ".")
 	if letters.kind != wordToken || letters.raw != strings.ToUpper(letters.raw) || len([]rune(letters.raw)) > 4 || isOtherKind(letters.text) ||
 		figures.kind != figureToken || figures.gap || !dotted || len(way) > 2 {
 		return "", "", false
 	}
-	if _, n := c.power(c.at + 1); n > 0 {
+	if _, n := c.power(i + 1); n > 0 {
 		return "", "", false
 	}
 	return letters.raw + amp, way, true

@@ -79,6 +79,9 @@ func (c *clauseReading) list(zones bool) []string {
 	var out []string
 	at := c.at
 	for at < len(c.tokens) && len(out) < mostChannels {
+		if _, _, ok := c.dottedOutput(at); ok {
+			break // channels A1.1 and A1.2: each with its amplifier
+		}
 		name, n := nameCode(c.tokens, at)
 		if many, k := c.nameRange(at, name, n); n > 0 && len(many) > 0 {
 			out = append(out, many[:len(many)-1]...)
