@@ -376,11 +376,17 @@ func (c *circuit) channelsOf(l *schedule.Loudspeaker, ctl *schedule.Control) []i
 			return c.working([]*schedule.Channel{z.Channel})
 		}
 	}
-	if len(c.job.Channels) == 1 {
+	if len(c.job.Channels) == 1 && !otherAmplifier(c.job) {
 		c.takeOnlyChannel()
 		return []int{0}
 	}
 	return nil
+}
+
+// otherAmplifier reports whether a job has an amplifier besides that of its one
+// channel: what has no channel may hang on that.
+func otherAmplifier(j *schedule.Job) bool {
+	return slices.ContainsFunc(j.Amplifiers, func(a *schedule.Amplifier) bool { return a != j.Channels[0].Amplifier })
 }
 
 // takeOnlyChannel records, once, that loudspeakers without a channel are taken

@@ -167,3 +167,24 @@ loudspeaker,L3,tap=10; zone=Pool; room=Bank,
 		})
 	}
 }
+
+// TestOnlyChannel: what has no channel hangs on the only one of the job, unless
+// another amplifier is there that it may hang on. Common practice, no source.
+func TestOnlyChannel(t *testing.T) {
+	const job = `kind,name,says,want
+channel,A1/1,volts=100; rated=120,
+loudspeaker,L1,tap=10; channel=A1/1,
+loudspeaker,L2,tap=30,
+`
+	for _, tt := range []struct {
+		name, job string
+		want      float64
+	}{
+		{"no other amplifier", job, 40},
+		{"another amplifier", job + "amplifier,A2,,\n", 10},
+	} {
+		if got := Check(parseCase(t, tt.name, tt.job).job, DefaultSettings()).Channels[0].Load.Watts; got.High != tt.want {
+			t.Errorf("%s: %v W, want %v", tt.name, got, tt.want)
+		}
+	}
+}

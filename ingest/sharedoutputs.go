@@ -6,14 +6,15 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
 // shareOutput reports whether the lines that rows hang on an amplifier are
-// several on one output: a sentence says that it, or each of all amplifiers, has a
-// single one.
+// several on one output: a sentence, or what stands behind its name ("Amp 2 (1 x
+// 120 W)"), says that it, or each of all amplifiers, has a single one.
 func (b *builder) shareOutput(amp string) bool {
-	if !b.hasOneOutput(amp) {
+	if !b.hasOneOutput(amp) && !ratedOnce(amp) {
 		return false
 	}
 	if b.circuits == nil {
@@ -120,6 +121,17 @@ func (b *builder) hasOneOutput(amp string) bool {
 		all = all || one && s.Name == "" && s.Worded || amp == "" && s.takesAll()
 	}
 	return all
+}
+
+// ratedOnce reports whether behind the name of an amplifier stands the rating of
+// its one output, said to be one.
+func ratedOnce(amp string) bool {
+	m := ratingBehind.FindStringSubmatch(amp)
+	if m == nil {
+		return false
+	}
+	out := ratingInText(m[2], notation.Auto)
+	return len(out) == 1 && out[0].Channels == 1
 }
 
 // takesAll reports whether a sentence hangs all there is on the one output that it

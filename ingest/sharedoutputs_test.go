@@ -39,6 +39,15 @@ A | Club | 8 @ 5W | PA2
 B | Office | 2 @ 2.5W | PA2
 
 PA1: one output, 120 W. PA2: 2 outputs of 60 W. 70 V`, []string{"PA1 / 1 120 W", "PA2 / A 60 W", "PA2 / B 60 W"}},
+		{"said behind the name of one of them", `
+Rink PA, 100 V
+Circuit | Area | Heads
+Amp 1 (2 x 180W) | |
+Line 1 | Ice | 12 x 15W
+Line 2 | Benches | 8 x 6W
+Amp 2 (1 x 120W) | |
+Line 3 | Void | 10 x 5W
+Line 4 | Store | 4 x 5W`, []string{"Amp 1 / 1 180 W", "Amp 1 / 2 180 W", "Amp 2 / 1 120 W"}},
 		{"one line, which is the output's name", `
 Rink PA
 Circuit | Area | Heads | Amp

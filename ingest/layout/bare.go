@@ -1,7 +1,11 @@
 package layout
 
 import (
+	"math"
+	"slices"
+
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -54,13 +58,15 @@ func (f *finder) counts(r grid.Range) (*Table, grid.Range) {
 
 // bare reads a block without a header by its cells alone, the last resort:
 // it must show powers, or conductors with lengths, and names beside them.
-func (f *finder) bare(r grid.Range) *Table {
+func (f *finder) bare(r grid.Range) (*Table, grid.Range) {
+	r = f.belowTitle(r)
 	body := f.p.within(r.Row1, r.Row2)
 	if len(body) < 3 {
-		return nil
+		return nil, r
 	}
-	d := &draft{header: []int{r.Row1 - 1}, units: map[int]bool{}, repeated: map[int]Class{}, from: r.Col1, to: r.Col2, first: r.Row1, last: r.Row2, words: map[int]map[int]string{}}
+	d := &draft{header: []int{0}, units: map[int]bool{}, repeated: map[int]Class{}, from: r.Col1, to: r.Col2, first: r.Row1, last: r.Row2, words: map[int]map[int]string{}}
 	cols := f.headings(d, deviceLike(body, d), r.Col1, r.Col2)
+	selfTold(cols)
 	dec := decide(cols, titleKinds(f.s, f.p.sheet), findProducts(cols))
 	sure, named := false, false
 	for i, field := range dec.fields {
@@ -71,14 +77,16 @@ func (f *finder) bare(r grid.Range) *Table {
 		switch field {
 		case vocabulary.Tap, vocabulary.ChannelWatts, vocabulary.ControlWatts:
 			sure = sure || c.share(anyPower) >= 0.7
+		case vocabulary.Quantity:
+			sure = sure || c.groupWatts() != nil
 		case vocabulary.Length:
 			sure = sure || c.share(lookLength) >= 0.7 && dec.kind == Cables
-		case vocabulary.Zone, vocabulary.Room, vocabulary.Tag, vocabulary.Channel, vocabulary.Control, vocabulary.Amplifier, vocabulary.Cable, vocabulary.From:
+		case vocabulary.Zone, vocabulary.Room, vocabulary.Tag, vocabulary.Channel, vocabulary.Circuit, vocabulary.Control, vocabulary.Amplifier, vocabulary.Cable, vocabulary.From:
 			named = true
 		}
 	}
 	if !sure || !named {
-		return nil
+		return nil, r
 	}
 	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: 0.3, Transposed: f.p.turned}
 	for i, h := range cols {
@@ -88,6 +96,110 @@ func (f *finder) bare(r grid.Range) *Table {
 		t.Columns = append(t.Columns, c)
 	}
 	f.records(d, t, cols)
+	controlsInPlaces(t)
 	t.Range = f.p.area(r)
-	return t
+	return t, r
+}
+
+// belowTitle leaves out the lines at the top of a block that say one thing
+// only and name nothing that feeds or holds the rows: they are titles of the
+// whole sheet. The last of them goes with the rows below it where others like it stand further down.
+func (f *finder) belowTitle(r grid.Range) grid.Range {
+	lines := f.p.within(r.Row1, r.Row2)
+	lone := func(l line) bool { return len(l.between(r.Col1, r.Col2)) == 1 }
+	lead := slices.IndexFunc(lines, func(l line) bool {
+		return !lone(l) || sectionField(oneLine(text(l.between(r.Col1, r.Col2)[0].cell))) != vocabulary.Unknown
+	})
+	if lead > 0 && !lone(lines[lead]) && slices.ContainsFunc(lines[lead:], lone) {
+		lead--
+	}
+	if lead > 0 {
+		r.Row1 = lines[lead].n
+	}
+	return r
+}
+
+// selfNamed are the fields whose cells may say themselves what they are: "Line 1", "VC-3".
+var selfNamed = map[vocabulary.Field]bool{vocabulary.Control: true, vocabulary.Amplifier: true, vocabulary.Channel: true,
+	vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Floor: true, vocabulary.Building: true}
+
+// selfTold gives columns without a header the fields that their cells tell
+// themselves: names with their words, groups of loudspeakers ("12 x 15 W horn"),
+// and beside these what they add up to.
+func selfTold(cols []*heading) {
+	taken := map[vocabulary.Field]bool{}
+	for _, h := range cols {
+		if h.forced != vocabulary.Unknown || len(h.parts) > 0 {
+			continue
+		}
+		f := h.cells.namedField()
+		if f != vocabulary.Unknown && !taken[f] {
+			h.forced, h.aside, taken[f] = f, "what its cells call themselves", true
+		}
+	}
+	for _, h := range cols {
+		if watts := h.cells.groupWatts(); watts != nil && !taken[vocabulary.Quantity] && h.forced == vocabulary.Unknown {
+			h.forced, h.aside, taken[vocabulary.Quantity] = vocabulary.Quantity, "counts of loudspeakers with their taps", true
+			for _, o := range cols {
+				if o.forced == vocabulary.Unknown && o.cells.equals(watts) && !taken[vocabulary.TotalWatts] {
+					o.forced, o.aside, taken[vocabulary.TotalWatts] = vocabulary.TotalWatts, "what the loudspeakers beside it add up to", true
+				}
+			}
+		}
+	}
+}
+
+// namedField is the field that most cells of a column have a word for, Unknown
+// where they have none or say the same everywhere.
+func (s *sample) namedField() vocabulary.Field {
+	hits := map[vocabulary.Field]int{}
+	for _, t := range s.texts {
+		f := sectionField(oneLine(t))
+		if notation.KeyOf(t).Kind == notation.KeyControl {
+			f = vocabulary.Control
+		}
+		hits[f]++
+	}
+	for f, n := range hits {
+		if selfNamed[f] && s.distinct > 1 && 10*n >= 8*s.cells {
+			return f
+		}
+	}
+	return vocabulary.Unknown
+}
+
+// groupWatts are the watts of the groups of loudspeakers that each cell tells,
+// by line; nil where most cells tell none.
+func (s *sample) groupWatts() map[int]float64 {
+	watts := map[int]float64{}
+	for i, t := range s.texts {
+		groups, err := notation.ParseGroups(t, notation.Auto)
+		if err != nil {
+			continue
+		}
+		for _, g := range groups {
+			watts[s.lines[i]] += float64(g.Count) * g.W
+		}
+	}
+	if len(watts) < 2 || 10*len(watts) < 7*s.cells {
+		return nil
+	}
+	return watts
+}
+
+// equals reports whether the powers of a column are mostly those given, by line.
+func (s *sample) equals(watts map[int]float64) bool {
+	hit, miss := 0, 0
+	for i, t := range s.texts {
+		v, ok := factor(t)
+		want, told := watts[s.lines[i]]
+		switch {
+		case !ok || !told:
+		case math.Abs(v-want) <= 0.011*want:
+			hit++
+		default:
+			miss++
+		}
+	}
+	return hit >= 2 && hit > 4*miss
 }

@@ -241,6 +241,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	}
 	taggedLists(t)
 	controlsAmongOutputs(t)
+	controlsInPlaces(t)
 	f.phrases(t)
 	return t
 }

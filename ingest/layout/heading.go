@@ -257,6 +257,9 @@ func (h *heading) column(p *plane, d decision, i int) Column {
 	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i], Planned: h.planned}
 	var why []string
 	switch {
+	case h.aside != "" && h.words == "":
+		why = append(why, "no header: "+h.aside)
+		c.Confidence = 0.6
 	case h.aside != "":
 		why = append(why, fmt.Sprintf("header %q: %s", h.words, h.aside))
 		c.Confidence = 0.85

@@ -135,9 +135,9 @@ func (sr *sheetReader) readRest() {
 			t.SheetHidden = sr.sheet.Hidden
 			sr.tables = append(sr.tables, &placed{t: t, area: area})
 		} else if none {
-			if t := sr.f.bare(r); t != nil {
+			if t, area := sr.f.bare(r); t != nil {
 				t.SheetHidden = sr.sheet.Hidden
-				sr.tables = append(sr.tables, &placed{t: t, area: r})
+				sr.tables = append(sr.tables, &placed{t: t, area: area})
 			}
 		}
 	}

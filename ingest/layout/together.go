@@ -160,6 +160,11 @@ func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	case !named(vocabulary.Amplifier, vocabulary.Channel) && named(vocabulary.Tag) && named(vocabulary.Tap):
 		lower(vocabulary.ChannelWatts, 0.2) // a list of loudspeakers by lines: the power beside the tap is theirs
 	}
+	for i, h := range cols { // "A-1" under "Amp channel"
+		if h.of(vocabulary.Channel) > h.of(vocabulary.Amplifier) && h.cells.share(lookChannel|lookJoint) >= 0.8 {
+			adjust(base, fields, i, vocabulary.Amplifier, -0.4)
+		}
+	}
 }
 
 // neighbour is what the column on the left adds: watts beside a channel are
