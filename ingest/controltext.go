@@ -3,6 +3,7 @@ package ingest
 import (
 	"regexp"
 	"strings"
+	"unicode"
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/join"
@@ -62,7 +63,7 @@ func (b *builder) controlText(r *row) controlMention {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
-	if parts := controlParts.Of(s.text, 0); len(parts) > 1 && b.areControls(parts) {
+	if parts := controlParts.Of(s.text, 0); len(parts) > 1 && b.areControls(parts) || s.col != nil && isControlRange(s.text) {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
@@ -102,6 +103,16 @@ func (b *builder) controlText(r *row) controlMention {
 
 // controlParts parts a list of controls, by slashes too, but not by words.
 var controlParts = remember.New(8192, func(text string, _ int) []string { return splitAll(listMarks.Split(text, -1), slashMark) })
+
+// isControlRange reports whether a text is a range of tags: "ST3 ... ST6". One
+// that may be a single tag, "VC1-4", is none.
+func isControlRange(text string) bool {
+	if parts := controlParts.Of(text, 0); len(parts) != 1 || !anyDigit(text) {
+		return false
+	}
+	tags, err := notation.ParseTags(text)
+	return err == nil && len(tags.List) > 1 && !tags.Doubts.Has(notation.RangeOrTag) && strings.IndexFunc(tags.List[0], unicode.IsLetter) == 0
+}
 
 // areControls reports whether all of several names are tags of controls that
 // have rows of their own.

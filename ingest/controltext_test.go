@@ -57,3 +57,17 @@ func TestBracketsMakeNoControl(t *testing.T) {
 		t.Errorf("%d loudspeakers, %d controls", len(j.Loudspeakers), len(j.Controls))
 	}
 }
+
+// A range of controls beside loudspeakers is several controls, of which nothing says
+// what hangs behind each; a tag with a hyphen is one. Common practice, no source.
+func TestRangeOfControls(t *testing.T) {
+	j := wholeJob(t, `Ice rink PA, 100 V
+Room | Qty | Tap | Control | Control W
+Kiosk | 2 | 6 W | ST1 | 10
+Changing 1-4 | 8 | 3 W | ST3 ... ST6 | 10
+Office | 1 | 6 W | VC1-4 | 10`)
+	if got, want := controlsOf(j), "ST1 10 W x1, VC1-4 10 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+	want(t, "asked", asked(j), []string{"D4 control"})
+}

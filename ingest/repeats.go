@@ -42,7 +42,9 @@ func (t *table) findRepeats() int {
 	for _, n := range lines {
 		rows += n - 1
 	}
-	if ok && rows > 0 && (rows > 1 || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header))) {
+	// Rows of zones alone, as of two models in one zone, need no second case.
+	zones := !t.has(vocabulary.Tag) && !t.has(vocabulary.Room)
+	if ok && rows > 0 && (rows > 1 || zones || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header))) {
 		return repeatsOnLines
 	}
 	if t.has(vocabulary.Cable) || !t.has(vocabulary.Channel) {

@@ -23,6 +23,7 @@ func (sr *sheetReader) readTurned() {
 			last = nil
 			continue
 		}
+		r = sr.f.dropNotes(r, key)
 		area := r
 		if last != nil && key == lastKey && r.Row1-last.area.Row2 <= 3 {
 			area = grid.Range{Row1: last.area.Row1, Col1: min(last.area.Col1, r.Col1), Row2: r.Row2, Col2: max(last.area.Col2, r.Col2)}
@@ -69,6 +70,20 @@ func (f *finder) dropTitles(r grid.Range) grid.Range {
 			break
 		}
 		r.Row1 = l.n + 1
+	}
+	return r
+}
+
+// dropNotes leaves out the lines at the end of a transposed table that say
+// something in its header's column alone, and no header: notes below it.
+func (f *finder) dropNotes(r grid.Range, key int) grid.Range {
+	lines := f.p.within(r.Row1, r.Row2)
+	for n := len(lines) - 1; n > 0; n-- {
+		slots := lines[n].between(r.Col1, r.Col2)
+		if len(slots) > 1 || len(slots) == 1 && (slots[0].col > key || f.header(slots[0].cell).score >= headerScore) {
+			break
+		}
+		r.Row2 = lines[n-1].n
 	}
 	return r
 }
