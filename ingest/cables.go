@@ -60,18 +60,18 @@ func (b *builder) metres(s seen) (length, bool) {
 		switch unit {
 		case notation.Metre:
 			low, high = p.Low, p.High
-			b.take(s, string(s.field), "metres", schedule.UnitAssumed, because)
+			b.take(s, s.field.String(), "metres", schedule.UnitAssumed, because)
 		case notation.Foot:
 			low, high = p.Low*0.3048, p.High*0.3048
-			b.take(s, string(s.field), "feet", schedule.UnitAssumed, because)
+			b.take(s, s.field.String(), "feet", schedule.UnitAssumed, because)
 		default:
 			low, high = p.Low*0.3048, p.High
-			b.take(s, string(s.field), "feet to metres", schedule.UnitAssumed, because)
+			b.take(s, s.field.String(), "feet to metres", schedule.UnitAssumed, because)
 			at := s.source.At
 			if s.col != nil {
 				at = s.col.At
 			}
-			b.ask(at, string(s.field), "are these lengths in feet or in metres?", "every loss that rests on them")
+			b.ask(at, s.field.String(), "are these lengths in feet or in metres?", "every loss that rests on them")
 		}
 	}
 	b.doubt(s, plain(low)+" m", p.Doubts)

@@ -156,6 +156,6 @@ func (b *builder) outputsOfOne() {
 		if c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) == 0 {
 			o.channels = []string{c.ref.Amplifier}
 		}
-		b.take(o.at, string(vocabulary.Channel), o.channels[0], schedule.LikelierReading, "a note names one amplifier with "+itoa(n)+" outputs")
+		b.take(o.at, vocabulary.Channel.String(), o.channels[0], schedule.LikelierReading, "a note names one amplifier with "+itoa(n)+" outputs")
 	}
 }

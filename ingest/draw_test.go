@@ -38,12 +38,12 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 		n++
 		if rest, ok := strings.CutPrefix(l, "title "); ok {
 			field, value, _ := strings.Cut(rest, ":")
-			t.Titles = append(t.Titles, layout.Fact{Field: vocabulary.Field(strings.TrimSpace(field)), Text: strings.TrimSpace(value), At: at(n, 1)})
+			t.Titles = append(t.Titles, layout.Fact{Field: fieldOf(field), Text: strings.TrimSpace(value), At: at(n, 1)})
 			continue
 		}
 		if rest, ok := strings.CutPrefix(l, "section "); ok {
 			field, value, _ := strings.Cut(rest, ":")
-			sections = []layout.Fact{{Field: vocabulary.Field(strings.TrimSpace(field)), Text: strings.TrimSpace(value), At: at(n, 1)}}
+			sections = []layout.Fact{{Field: fieldOf(field), Text: strings.TrimSpace(value), At: at(n, 1)}}
 			continue
 		}
 		cells := strings.Split(l, "|")
@@ -59,7 +59,7 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 				if header == "" {
 					header = m[1]
 				}
-				t.Columns = append(t.Columns, layout.Column{Col: i + 1, At: at(n, i+1), Header: header, Field: vocabulary.Field(strings.TrimSpace(m[1])),
+				t.Columns = append(t.Columns, layout.Column{Col: i + 1, At: at(n, i+1), Header: header, Field: fieldOf(m[1]),
 					Unit: m[2], Volts: v, Confidence: 1})
 			}
 			continue
@@ -199,4 +199,13 @@ func shuffled(t *layout.Table, r *rand.Rand) *layout.Table {
 	c.Records = slices.Clone(t.Records)
 	r.Shuffle(len(c.Records), func(i, j int) { c.Records[i], c.Records[j] = c.Records[j], c.Records[i] })
 	return &c
+}
+
+// fieldOf is the field with that name, Unknown for none.
+func fieldOf(name string) vocabulary.Field {
+	f, ok := vocabulary.Named(name)
+	if !ok && strings.TrimSpace(name) != "" {
+		panic("no field " + name)
+	}
+	return f
 }

@@ -150,7 +150,7 @@ func agreeByHeader(tables []*table) {
 				}
 			}
 			if best != c.Field && !t.has(best) {
-				t.become(c, best, "the same header means "+string(best)+" in most tables")
+				t.become(c, best, "the same header means "+best.String()+" in most tables")
 			}
 		}
 	}
@@ -242,7 +242,7 @@ func byHeader(tables []*table) {
 			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) {
 				continue
 			}
-			t.become(c, f, "the same header means "+string(f)+" in another table")
+			t.become(c, f, "the same header means "+f.String()+" in another table")
 		}
 	}
 }
@@ -301,7 +301,7 @@ func byNames(tables []*table) {
 				}
 			}
 			if best != nil {
-				t.become(best, n.field, "its cells are the "+string(n.field)+"s of another table")
+				t.become(best, n.field, "its cells are the "+n.field.String()+"s of another table")
 			}
 		}
 	}

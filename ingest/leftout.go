@@ -128,9 +128,9 @@ func (b *builder) describeTables() {
 		}
 		for _, c := range t.columns {
 			b.closeCall(t, c)
-			field := string(c.Field)
+			field := c.Field.String()
 			d.Columns = append(d.Columns, schedule.Column{Col: c.Col, Header: c.Header, Field: field, Confidence: c.Confidence,
-				Evidence: c.Evidence, Unit: c.Unit, Samples: samplesOf(t, c), RunnerUp: string(c.RunnerUp)})
+				Evidence: c.Evidence, Unit: c.Unit, Samples: samplesOf(t, c), RunnerUp: c.RunnerUp.String()})
 		}
 		b.job.Tables = append(b.job.Tables, d)
 	}
@@ -151,13 +151,13 @@ func (b *builder) closeCall(t *table, c *column) {
 		switch {
 		case c.Confidence >= leastOfHeader:
 		case c.Header == "" && c.Field != vocabulary.Notes && c.Field != vocabulary.Describe:
-			b.take(s, "column", string(c.Field), schedule.LikelierReading, "by its cells: it has no header")
+			b.take(s, "column", c.Field.String(), schedule.LikelierReading, "by its cells: it has no header")
 		case numeric[c.Field]:
-			b.take(s, "column", string(c.Field), schedule.LikelierReading, "by its cells: the header is not understood; the names sheet of a house book settles it")
+			b.take(s, "column", c.Field.String(), schedule.LikelierReading, "by its cells: the header is not understood; the names sheet of a house book settles it")
 		}
 		return
 	}
-	b.take(s, "column", string(c.Field), schedule.LikelierReading, "it could also be "+string(c.RunnerUp)+"; the names sheet of a house book settles it")
+	b.take(s, "column", c.Field.String(), schedule.LikelierReading, "it could also be "+c.RunnerUp.String()+"; the names sheet of a house book settles it")
 }
 
 func rangeName(r grid.Range) string {

@@ -242,7 +242,7 @@ func linesAsItems(tables []*table) {
 		}
 		for _, c := range slices.Clone(t.byField[vocabulary.Item]) {
 			if f, ok := fields[join.Key(c.Header)]; ok && !t.has(f) {
-				t.become(c, f, "the same header means "+string(f)+" in the list of loudspeakers")
+				t.become(c, f, "the same header means "+f.String()+" in the list of loudspeakers")
 			}
 		}
 	}

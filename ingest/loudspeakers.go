@@ -133,7 +133,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		out = b.groups(l, &t)
 	}
 	if z := l.LowImpedance; z.Low != z.High && !b.lookOnly {
-		b.ask(z.At, string(vocabulary.Impedance), "without a transformer: what is its impedance?", "what this loudspeaker draws from its line")
+		b.ask(z.At, vocabulary.Impedance.String(), "without a transformer: what is its impedance?", "what this loudspeaker draws from its line")
 	}
 	if spare > 0 {
 		s := *l

@@ -6,6 +6,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
 )
 
 // One power of an amplifier with several outputs is that of all together, and
@@ -46,7 +47,7 @@ func TestPowersOfWholeAmplifiers(t *testing.T) {
 // What differs from room to room on one output is no rating of it.
 func TestRatingsThatDifferOnOneOutput(t *testing.T) {
 	drawn := draw(layout.Loudspeakers, "List", "room | quantity | tap[W] | channel rating[W]: Pot. | amplifier\nAccueil | 4 | 3 | 20 | A\nPiste | 10 | 15 | - | B\nClub | 4 | 6 | 40 | A")
-	drawn.Columns[3].RunnerUp = "control rating"
+	drawn.Columns[3].RunnerUp = vocabulary.ControlWatts
 	j := jobOf(t, drawn)
 	if len(j.Controls) != 2 || show(j.Controls[0].Rated) != "20" || show(j.Controls[1].Rated) != "40" {
 		t.Errorf("%d controls", len(j.Controls))
@@ -81,7 +82,7 @@ func TestPowerBesideANumberOfOutputs(t *testing.T) {
 func TestRatingsOfJobsInARegister(t *testing.T) {
 	const head = "job number | room | quantity | tap[W] | amplifier | channel rating: Rating (W)\n"
 	drawn := draw(layout.Loudspeakers, "L", head+"J1 | Hall | 4 | 6 | A1 | 60\nJ2 | Shop | 4 | 6 | A1 | 120")
-	drawn.Columns[5].RunnerUp = "control rating"
+	drawn.Columns[5].RunnerUp = vocabulary.ControlWatts
 	for _, j := range jobsOf(&Options{}, drawn) {
 		if len(j.Controls) > 0 || len(j.Channels) != 1 || !j.Channels[0].Rated.Had() {
 			t.Errorf("%s: %d controls, outputs %v", j.Number.Value, len(j.Controls), channelRatings(j))

@@ -21,7 +21,7 @@ func (b *builder) settleTaps() {
 		done := t.doneColumn()
 		if done == nil {
 			if tap.Planned {
-				b.ask(tap.At, string(vocabulary.Tap), "are the loudspeakers still set as “"+short(before.Header)+"” says, or as “"+short(tap.Header)+"”? They are taken as found.", "the load of every row whose tap is to be changed")
+				b.ask(tap.At, vocabulary.Tap.String(), "are the loudspeakers still set as “"+short(before.Header)+"” says, or as “"+short(tap.Header)+"”? They are taken as found.", "the load of every row whose tap is to be changed")
 			}
 			if !tap.Planned {
 				continue
@@ -63,7 +63,7 @@ func (b *builder) settleTap(r *row, before, tap, done *column) {
 		v := r.Values[before.i]
 		v.How, v.Because = schedule.LikelierReading, because
 		r.Values[tap.i] = v
-		b.take(r.at(tap), string(vocabulary.Tap), "what was found", schedule.LikelierReading, because)
+		b.take(r.at(tap), vocabulary.Tap.String(), "what was found", schedule.LikelierReading, because)
 	}
 }
 

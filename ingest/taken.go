@@ -73,7 +73,7 @@ func (a *account) take(s seen, field, takenAs string, how schedule.How, because 
 func (a *account) doubt(s seen, takenAs string, d notation.Doubts) {
 	d &^= notation.Bare
 	for _, text := range d.Texts() {
-		a.take(s, string(s.field), takenAs, schedule.LikelierReading, text)
+		a.take(s, s.field.String(), takenAs, schedule.LikelierReading, text)
 	}
 }
 
@@ -84,7 +84,7 @@ func (a *account) ask(at schedule.Ref, field, text, settles string) {
 
 // askCell notes a question about one cell of a column.
 func (a *account) askCell(s seen, text, settles string) {
-	q := schedule.Question{At: s.source.At, Field: string(s.field), Text: text, Settles: settles}
+	q := schedule.Question{At: s.source.At, Field: s.field.String(), Text: text, Settles: settles}
 	if s.t == nil || s.col == nil {
 		a.questions[q] = true
 		return
@@ -107,7 +107,7 @@ func (a *account) refuse(s seen, why string) {
 	if a.refusals[k] == nil {
 		a.refusals[k] = make(map[schedule.Refusal]bool)
 	}
-	a.refusals[k][schedule.Refusal{At: s.source.At, Field: string(s.field), Written: short(s.source.Written), Why: why}] = true
+	a.refusals[k][schedule.Refusal{At: s.source.At, Field: s.field.String(), Written: short(s.source.Written), Why: why}] = true
 }
 
 // refused returns the values that cannot be, in the order of cells. Where a

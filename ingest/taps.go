@@ -127,7 +127,7 @@ func grouped(list []notation.TapGroup, s seen) tapped {
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
 	if folded := strings.TrimSpace(join.Fold(s.text)); offWords.in(folded) && countWords(folded) <= 3 && !anyDigit(folded) {
-		b.take(s, string(vocabulary.Tap), "0 W", schedule.LikelierReading, "switched off or not connected: it draws nothing")
+		b.take(s, vocabulary.Tap.String(), "0 W", schedule.LikelierReading, "switched off or not connected: it draws nothing")
 		s.source.How, s.source.Because = schedule.LikelierReading, "switched off or not connected"
 		return tapped{watts: schedule.Exactly[schedule.Watts](0, s.source), source: s.source}
 	}

@@ -52,7 +52,7 @@ func (b *builder) readable(s *seen, date notation.Column) (string, notation.Styl
 			because += "; it could also have been " + strings.Join(r.Texts[1:], " or ")
 		}
 		s.source.How, s.source.Because = schedule.RecoveredDate, because
-		b.take(*s, string(s.field), r.Texts[0], schedule.RecoveredDate, because)
+		b.take(*s, s.field.String(), r.Texts[0], schedule.RecoveredDate, because)
 		return r.Texts[0], notation.Point
 	}
 	return s.text, style
@@ -111,7 +111,7 @@ func (b *builder) misread(s seen, err error) {
 	case errors.Is(err, notation.ErrLump):
 		why = "is a lump of unknown count"
 	}
-	b.askCell(s, "“"+short(s.source.Written)+"” "+why+": what is the "+string(s.field)+" here?", "the "+string(s.field)+" of this row")
+	b.askCell(s, "“"+short(s.source.Written)+"” "+why+": what is the "+s.field.String()+" here?", "the "+s.field.String()+" of this row")
 }
 
 // short cuts a text for a message.
@@ -173,7 +173,7 @@ func (b *builder) pieces(s seen) (q schedule.Quantity[schedule.Pieces], spare in
 	if s.cell != nil && s.cell.Kind == grid.Number && s.cell.Number < 0 {
 		// an accounting format makes minus three of "(3)"
 		text = strings.TrimPrefix(text, "-")
-		b.take(s, string(s.field), text, schedule.LikelierReading, "a count cannot be negative; it was probably typed in brackets")
+		b.take(s, s.field.String(), text, schedule.LikelierReading, "a count cannot be negative; it was probably typed in brackets")
 		s.source.How = schedule.LikelierReading
 	}
 	if s.t != nil && s.t.Matrix && notation.AnswerOf(text) == notation.Yes && text != "1" {

@@ -39,7 +39,7 @@ func (b *builder) zoneOf(r *row) *schedule.Zone {
 	if z.had() && z.field != vocabulary.Zone {
 		s := z
 		s.field = vocabulary.Zone
-		b.take(s, "zone", "the "+string(z.field), schedule.LikelierReading, "no zone is named anywhere")
+		b.take(s, "zone", "the "+z.field.String(), schedule.LikelierReading, "no zone is named anywhere")
 	}
 	return b.zone(z, z.text)
 }
@@ -368,7 +368,7 @@ func alike(lists []*table) bool {
 		m := make(map[string]bool)
 		for f := range t.byField {
 			if f != vocabulary.Unknown && f != vocabulary.Ignored {
-				m[string(f)] = true
+				m[f.String()] = true
 			}
 		}
 		return m

@@ -18,6 +18,7 @@ import (
 	"lineaudit/ingest"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
+	"lineaudit/ingest/layout"
 	"lineaudit/report"
 	"lineaudit/report/book"
 	"lineaudit/report/data"
@@ -113,6 +114,13 @@ func (b *bench) understand() {
 	b.jobs = make([][]*ingest.File, len(b.books))
 	for i, book := range b.books {
 		b.jobs[i] = []*ingest.File{ingest.Read(marked.WithoutFindings(book), ingest.Options{})}
+	}
+}
+
+// lay only finds the tables and the fields of their columns.
+func (b *bench) lay() {
+	for _, book := range b.books {
+		layout.Read(book, layout.Options{})
 	}
 }
 
@@ -298,7 +306,7 @@ func BenchmarkStages(b *testing.B) {
 	for _, stage := range []struct {
 		name string
 		do   func()
-	}{{"unpack", s.unpack}, {"read", s.read}, {"understand", s.understand}, {"check", s.check}, {"rank", s.rank}, {"tables", s.tables},
+	}{{"unpack", s.unpack}, {"read", s.read}, {"layout", s.lay}, {"understand", s.understand}, {"check", s.check}, {"rank", s.rank}, {"tables", s.tables},
 		{"whole", s.whole}, {"workbook", s.workbook}, {"page", s.page}, {"marked", s.marks}} {
 		b.Run(stage.name, func(b *testing.B) {
 			b.ReportAllocs()

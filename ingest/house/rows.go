@@ -103,7 +103,7 @@ func Fields() []string {
 		vocabulary.Length, vocabulary.From, vocabulary.To, vocabulary.Temperature, vocabulary.AreaNeeded, vocabulary.Route,
 		vocabulary.Jacket, vocabulary.Job, vocabulary.JobNo, vocabulary.Site, vocabulary.Client, vocabulary.Revision,
 		vocabulary.Date, vocabulary.Author, vocabulary.Price, vocabulary.Ignored} {
-		out = append(out, string(f))
+		out = append(out, f.String())
 	}
 	return out
 }

@@ -81,7 +81,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 	}
 	var words []string
 	for f := range have {
-		words = append(words, string(f))
+		words = append(words, f.String())
 	}
 	slices.Sort(words)
 	found := ""

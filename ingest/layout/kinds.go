@@ -40,7 +40,11 @@ var priors = sync.OnceValue(func() map[Kind]map[vocabulary.Field]float64 {
 			if row[1] == "core" {
 				weight = coreField
 			}
-			m[k][vocabulary.Field(strings.TrimSpace(f))] = weight
+			field, ok := vocabulary.Named(f)
+			if !ok {
+				panic("kinds.csv: no field " + f)
+			}
+			m[k][field] = weight
 		}
 	}
 	return m

@@ -23,7 +23,7 @@ func brief(r *Reading) string {
 			if at == "" {
 				at = "of the sheet's name"
 			}
-			fmt.Fprintf(&b, "fact %s %s = %s\n", at, orUnknown(string(f.Field)), f.Text)
+			fmt.Fprintf(&b, "fact %s %s = %s\n", at, orUnknown(f.Field.String()), f.Text)
 		}
 		for _, t := range s.Tables {
 			fmt.Fprintf(&b, "\n%s %s:%s", t.Kind, grid.A1(t.Range.Row1, t.Range.Col1), grid.A1(t.Range.Row2, t.Range.Col2))
@@ -41,7 +41,7 @@ func brief(r *Reading) string {
 				if i > 0 {
 					b.WriteString(" | ")
 				}
-				b.WriteString(orUnknown(string(c.Field)))
+				b.WriteString(orUnknown(c.Field.String()))
 				if c.Unit != "" {
 					b.WriteString(" [" + c.Unit + "]")
 				}
@@ -67,7 +67,7 @@ func brief(r *Reading) string {
 				}
 				if r.Class == Device || r.Class == Title {
 					for _, f := range r.Sections {
-						fmt.Fprintf(&b, " § %s=%s", orUnknown(string(f.Field)), f.Text)
+						fmt.Fprintf(&b, " § %s=%s", orUnknown(f.Field.String()), f.Text)
 					}
 				}
 				b.WriteString("\n")

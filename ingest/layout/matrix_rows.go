@@ -214,7 +214,7 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 			r.Class, r.Reason = Header, "the powers of the types"
 		}
 		if said, ok := x.saidAt(n); ok {
-			r.Class, r.Reason = Header, "the "+string(said.field)+" of the headers"
+			r.Class, r.Reason = Header, "the "+said.field.String()+" of the headers"
 		}
 		if r.Class == Title {
 			sums.section()

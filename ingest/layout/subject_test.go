@@ -16,21 +16,21 @@ func TestWhatRowsAreAbout(t *testing.T) {
 		kind          Kind
 		fields        []vocabulary.Field
 	}{
-		{"amplifiers, watts, what they feed", "Amp|Watts|Feeds\nA1|120|Main ice\nA2|60|Skate hire", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
-		{"de: bare W", "Endstufe|W|Räume\nES1|250|Palmenhaus, Orangerie\nES2|120|Kasse, Foyer", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
+		{"amplifiers, watts, what they feed", "Amp|Watts|Feeds\nA1|120|Main ice\nA2|60|Skate hire", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"de: bare W", "Endstufe|W|Räume\nES1|250|Palmenhaus, Orangerie\nES2|120|Kasse, Foyer", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
 		{"es: potencia", "Etapa|Potencia|Zona\nE1|120 W|Z1\nE2|240 W|Z2", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Zone}},
-		{"fr: puissance", "Ampli|Puissance|Zones desservies\nAMP 1|120 W|Z1, Z2\nAMP 2|240 W|Z3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
-		{"it: outputs in the rating", "Finale|Potenza|Linee\nF1|2 x 120 W|L1 L2\nF2|60 W|L3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
-		{"nl: vermogen", "Versterker|Vermogen|Zones\nV1|120 W|1, 2\nV2|240 W|3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
+		{"fr: puissance", "Ampli|Puissance|Zones desservies\nAMP 1|120 W|Z1, Z2\nAMP 2|240 W|Z3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"it: outputs in the rating", "Finale|Potenza|Linee\nF1|2 x 120 W|L1 L2\nF2|60 W|L3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"nl: vermogen", "Versterker|Vermogen|Zones\nV1|120 W|1, 2\nV2|240 W|3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
 		{"a rack, units and boxes", "U|Box|What it gives|All together\n4|AX1|4 x 250W @70V|1000 W\n7|AX2|2 x 250W @ 4 ohm|\n9|AX3|240 W @ 100V|\n11|AX4|2 x 120W @70V|240 W", Amplifiers,
-			[]vocabulary.Field{vocabulary.Ignored, vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
-		{"a line for each output", "Line|Amplifier|Output (W)|Speakers\n1|PA1|30|S1 - S4\n2|PA1|30|S5 - S7\n3|PA2|60|S8 - S11", Channels, []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.ChannelWatts, ""}},
-		{"controls and what they control", "Ref|Position|Controls|Rating (W)\nVC1|Foyer desk|S5 - S7|35\nVC2|Crew room|S8|10", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Room, "", vocabulary.ControlWatts}},
+			[]vocabulary.Field{vocabulary.Ignored, vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"a line for each output", "Line|Amplifier|Output (W)|Speakers\n1|PA1|30|S1 - S4\n2|PA1|30|S5 - S7\n3|PA2|60|S8 - S11", Channels, []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"controls and what they control", "Ref|Position|Controls|Rating (W)\nVC1|Foyer desk|S5 - S7|35\nVC2|Crew room|S8|10", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Room, vocabulary.Unknown, vocabulary.ControlWatts}},
 		{"controls and their size", "Volume control|Where|Size\nVC1|Foyer desk|35 W\nVC2|Crew room|10 W", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Room, vocabulary.ControlWatts}},
 		{"de: bare W", "Regler|Raum|W\nR1|Kasse|10\nR2|Foyer|35", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Room, vocabulary.ControlWatts}},
-		{"fr: the description tells", "Rep.|Désignation|Puissance|Nb\nAT1|Atténuateur mural|35 W|2\nAT2|Atténuateur mural|10 W|1", Controls, []vocabulary.Field{vocabulary.Control, "", vocabulary.ControlWatts, ""}},
+		{"fr: the description tells", "Rep.|Désignation|Puissance|Nb\nAT1|Atténuateur mural|35 W|2\nAT2|Atténuateur mural|10 W|1", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Unknown, vocabulary.ControlWatts, vocabulary.Unknown}},
 		{"loudspeakers and what they hang on", "Ref|Item|W|Hangs on\nVC-1|Wall knob, hall|35|A1/1\nL1|Marl 6|3|VC-1\nL2|Marl 6|3|VC-1\nL3|Marl 20|10|A1/1\nL4|Marl 20|10|A1/2", Mixed,
-			[]vocabulary.Field{vocabulary.Tag, "", vocabulary.Tap, vocabulary.Channel}},
+			[]vocabulary.Field{vocabulary.Tag, vocabulary.Unknown, vocabulary.Tap, vocabulary.Channel}},
 		{"loudspeakers with a control each", "VC|Room|Tap\nVC1|Foyer|6 W\nVC2|Shop|3 W", Loudspeakers, []vocabulary.Field{vocabulary.Control, vocabulary.Room, vocabulary.Tap}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -40,7 +40,7 @@ func TestWhatRowsAreAbout(t *testing.T) {
 				t.Errorf("a table of %s, want %s\n%s", table.Kind, tt.kind, show(r))
 			}
 			for i, want := range tt.fields {
-				if got := table.Columns[i].Field; want != "" && got != want {
+				if got := table.Columns[i].Field; want != vocabulary.Unknown && got != want {
 					t.Errorf("%q is %s, want %s", table.Columns[i].Header, got, want)
 				}
 			}

@@ -78,6 +78,9 @@ func records(name string, columns int) ([][]string, error) {
 func loadLexicon() (*lexicon, error) {
 	l := &lexicon{phrases: map[string][]phrase{}, stemmed: map[string][]phrase{}, sorted: map[string][]phrase{}, words: map[string][]sense{},
 		stems: map[string][]sense{}, single: map[string][]phrase{}, fields: map[string]Field{}}
+	for f, name := range fieldNames[1:] {
+		l.fields[Fold(name)] = Field(f + 1)
+	}
 	ids := map[string]int{}
 	rows, err := records("concepts.csv", 3)
 	if err != nil {
@@ -101,7 +104,10 @@ func loadLexicon() (*lexicon, error) {
 		return nil, err
 	}
 	for _, row := range rows {
-		m := meaning{field: Field(row[0])}
+		var m meaning
+		if m.field, err = fieldOf(row[0]); err != nil {
+			return nil, fmt.Errorf("meanings.csv: %w", err)
+		}
 		if m.weight, err = strconv.ParseFloat(row[1], 64); err != nil {
 			return nil, fmt.Errorf("meanings.csv: %w", err)
 		}
@@ -113,7 +119,6 @@ func loadLexicon() (*lexicon, error) {
 			m.concepts = append(m.concepts, id)
 		}
 		l.meanings = append(l.meanings, m)
-		l.fields[Fold(row[0])] = m.field
 	}
 	if rows, err = records("headers.csv", 4); err != nil {
 		return nil, err
@@ -123,8 +128,11 @@ func loadLexicon() (*lexicon, error) {
 		if err != nil {
 			return nil, fmt.Errorf("headers.csv: %w", err)
 		}
-		p := phrase{Field(row[0]), row[1], weight}
-		l.fields[Fold(row[0])] = p.field
+		field, err := fieldOf(row[0])
+		if err != nil {
+			return nil, fmt.Errorf("headers.csv: %w", err)
+		}
+		p := phrase{field, row[1], weight}
 		for text := range strings.SplitSeq(row[3], ";") {
 			l.addPhrase(strings.TrimSpace(text), p)
 		}

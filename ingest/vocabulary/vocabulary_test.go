@@ -139,6 +139,15 @@ func TestKnown(t *testing.T) {
 	}
 }
 
+// Fields are ordered as their names are, and each has a name.
+func TestFieldNames(t *testing.T) {
+	for f := 1; f < Fields; f++ {
+		if fieldNames[f-1] >= fieldNames[f] {
+			t.Errorf("%q stands before %q", fieldNames[f-1], fieldNames[f])
+		}
+	}
+}
+
 func TestNamed(t *testing.T) {
 	for text, want := range map[string]Field{"tap": Tap, "Line voltage": LineVoltage, "CHANNEL RATING": ChannelWatts, "ignored": Ignored} {
 		if f, ok := Named(text); !ok || f != want {
@@ -159,12 +168,12 @@ func TestData(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	langs := map[Field]map[string]bool{}
+	langs := map[string]map[string]bool{}
 	for _, r := range rows {
-		if langs[Field(r[0])] == nil {
-			langs[Field(r[0])] = map[string]bool{}
+		if langs[r[0]] == nil {
+			langs[r[0]] = map[string]bool{}
 		}
-		langs[Field(r[0])][r[1]] = true
+		langs[r[0]][r[1]] = true
 	}
 	for f, l := range langs {
 		for _, want := range []string{"en", "de", "fr", "es", "it", "nl"} {
@@ -207,7 +216,11 @@ func TestUnderstandsWithoutTheList(t *testing.T) {
 	}
 	want := map[string]map[Field]bool{}
 	for _, r := range rows {
-		if Field(r[0]) == Ignored {
+		field, err := fieldOf(r[0])
+		if err != nil {
+			t.Fatal(err)
+		}
+		if field == Ignored {
 			continue // lumens and postcodes are known by name or not at all
 		}
 		for x := range strings.SplitSeq(r[3], ";") {
@@ -215,7 +228,7 @@ func TestUnderstandsWithoutTheList(t *testing.T) {
 			if want[x] == nil {
 				want[x] = map[Field]bool{}
 			}
-			want[x][Field(r[0])] = true
+			want[x][field] = true
 		}
 	}
 	s := NewScorer()
