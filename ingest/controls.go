@@ -296,10 +296,11 @@ func (b *builder) overrideOf(r *row) schedule.Flag {
 		}
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Describe, vocabulary.Model} {
-		s := r.own(f)
-		for _, m := range notation.Override(s.text) {
-			if m.Sure && s.had() {
-				return schedule.Flag{Yes: true, Source: s.source}
+		for s := range r.every(f) {
+			for _, m := range notation.Override(s.text) {
+				if m.Sure && s.had() {
+					return schedule.Flag{Yes: true, Source: s.source}
+				}
 			}
 		}
 	}

@@ -47,7 +47,7 @@ func (b *builder) controlText(r *row) controlMention {
 		return c
 	}
 	if !s.had() && !c.any && s.missing == notation.MissingNone {
-		return b.controlRemark(r)
+		return controlRemark(r)
 	}
 	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
 		return c
@@ -145,11 +145,20 @@ const mostRemark = 8
 // controlRemark reads the control that a remark beside a loudspeaker names:
 // "local att. ATT-1, 6 W", or only that there is one: "con attenuatore". The
 // remark may stand in a column of states.
-func (b *builder) controlRemark(r *row) controlMention {
-	s := r.own(vocabulary.Notes)
-	if state := r.own(vocabulary.Status); !s.had() && vocabulary.DeviceIn(state.text) == vocabulary.ControlDevice {
-		s = state
+func controlRemark(r *row) controlMention {
+	for s := range r.every(vocabulary.Notes) {
+		if m := controlIn(r, s); m.any {
+			return m
+		}
 	}
+	if s := r.own(vocabulary.Status); !r.own(vocabulary.Notes).had() && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+		return controlIn(r, s)
+	}
+	return controlMention{}
+}
+
+// controlIn reads one such remark.
+func controlIn(r *row, s seen) controlMention {
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostRemark {
 		return controlMention{}
 	}

@@ -325,8 +325,17 @@ func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool 
 	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
 		return true
 	}
-	named := l.Tag.Had() || l.Model.Had() || r.own(vocabulary.Describe).had() || r.own(vocabulary.Quantity).had() || r.own(vocabulary.Kind).had()
+	named := l.Tag.Had() || l.Model.Had() || describes(r.own(vocabulary.Describe).text) || r.own(vocabulary.Quantity).had() || r.own(vocabulary.Kind).had()
 	return named && (r.own(vocabulary.Tap).text != "" || l.Zone != nil || l.Channel != nil || l.Control != nil || l.Room.Had() || wordKind(r) == loudspeakerRow)
+}
+
+// longestDescription is the most words of a description that has no word for a
+// device; what is longer is prose: "Rates include brackets, boxes and testing ...".
+const longestDescription = 10
+
+// describes reports whether a text describes a thing rather than tell of many.
+func describes(text string) bool {
+	return text != "" && (countWords(text) <= longestDescription || kindInWords(text) != noKind)
 }
 
 // count finds how many loudspeakers a row stands for, and returns the spares

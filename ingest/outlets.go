@@ -136,6 +136,11 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if amp.had() {
 		b.readAmp(o, r, amp)
 	}
+	if !o.had() {
+		if said := b.saidOutput(r); said != nil {
+			return said
+		}
+	}
 	return o
 }
 

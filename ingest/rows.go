@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"iter"
 	"slices"
 
 	"lineaudit/audit/schedule"
@@ -176,6 +177,21 @@ func (r *row) own(f vocabulary.Field) seen {
 		}
 	}
 	return missing
+}
+
+// every yields what the row's own cells say of a field, column by column: a list
+// may have several columns of remarks.
+func (r *row) every(f vocabulary.Field) iter.Seq[seen] {
+	return func(yield func(seen) bool) {
+		for _, c := range r.t.columns {
+			if c.Field != f {
+				continue
+			}
+			if s := r.at(c); (s.text != "" || s.missing != notation.MissingNone) && !yield(s) {
+				return
+			}
+		}
+	}
 }
 
 // at returns what the row says in one column.

@@ -59,8 +59,10 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		b.ask(s.source.At, "status", "“"+short(s.text)+"”: does this mean that it loads the line? It is counted.", "whether the row counts as load")
 	}
 	for _, f := range remarkFields {
-		if status := b.statusInCell(r.own(f), f); status != schedule.Installed {
-			return status
+		for s := range r.every(f) {
+			if status := b.statusInCell(s, f); status != schedule.Installed {
+				return status
+			}
 		}
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone, vocabulary.Room} {

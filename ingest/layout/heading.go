@@ -210,6 +210,10 @@ func (h *heading) rank() {
 	}
 }
 
+// knownByNumber are the fields of things that are known by numbers as much as by names.
+var knownByNumber = map[vocabulary.Field]bool{vocabulary.Building: true, vocabulary.Floor: true, vocabulary.Room: true, vocabulary.Zone: true, vocabulary.Item: true, vocabulary.Tag: true,
+	vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Control: true, vocabulary.Cable: true}
+
 // gain is what it is worth to give the column the field, the kind of table aside.
 func (h *heading) gain(f vocabulary.Field) float64 {
 	if h.forced != vocabulary.Unknown {
@@ -226,6 +230,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	}
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
+	}
+	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {
+		return 0 // "Bldg 2": the numbers are those of buildings, however small
 	}
 	if f == vocabulary.Quantity && h.top == f && h.cells.noQuantity(said) {
 		return 0.3 * said

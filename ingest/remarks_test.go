@@ -1,0 +1,37 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// A list may have several columns of remarks: what was found, what was done.
+// Common practice of service reports, no source.
+func TestSeveralColumnsOfRemarks(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Report", `
+tag | room | tap[W] | notes: found | notes: done
+1 | Deck | 15 | distorting | re-tapped
+2 | Deck | 15 | torn cone | taken out, not replaced
+3 | Store | 6 | too loud | control VC1 (20 W) fitted
+`))
+	want(t, "states and controls", describe(j), []string{"1 1 x 15 W zone Deck", "2 1 x 15 W zone Deck removed", "3 1 x 6 W zone Store control VC1"})
+}
+
+// A description may say what feeds its loudspeakers, where no column does.
+// Common practice of bills of quantities, no source.
+func TestOutputsInDescriptions(t *testing.T) {
+	for _, tt := range []struct{ text, want string }{
+		{"Projector IP 66 in the hall on output A of amplifier 1", "4 x 10 W channel amplifier 1 / A"},
+		{"Column loudspeaker, fed by amplifier 2 output B", "4 x 10 W channel amplifier 2 / B"},
+		{"Ceiling loudspeaker an Verstärker 3, Ausgang 1", "4 x 10 W channel Verstärker 3 / 1"},
+		{"Horn, was on amplifier 1 until replaced", "4 x 10 W"},
+		{"Horn on bracket", "4 x 10 W"},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Bill", "description | quantity | tap[W]\n"+tt.text+" | 4 | 10"))
+		want(t, tt.text, describe(j), []string{tt.want})
+	}
+	// prose among the items is no loudspeaker
+	j := jobOf(t, draw(layout.Loudspeakers, "Bill", "item | description | room | quantity | tap[W]\n1 | The rates of this bill include all brackets, boxes, testing and the removal of rubbish | Hall | |\n2 | Horn | Hall | 4 | 10"))
+	want(t, "prose", describe(j), []string{"4 x 10 W zone Hall"})
+}

@@ -1,0 +1,55 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// hangsWord stands between what a text describes and what feeds that: "Projector
+// in the hall on output A of amplifier 1".
+var hangsWord = regexp.MustCompile(`(?i)(?:^|\s)(?:on|on to|onto|off|fed by|fed from|an|über|sur|en|su|op|aan)\s+`)
+
+// feedPart are the parts of a text that each may say what feeds a device.
+var feedPart = regexp.MustCompile(`\s*[,;()]\s*`)
+
+// saidOutput is the output that the words of a row's description or remarks
+// name, where its table has no column for outputs, amplifiers or lines: with
+// words for both or for one of them. Nil if none does, or several.
+func (b *builder) saidOutput(r *row) *outlet {
+	if r.kind != loudspeakerRow && r.kind != zoneRow || slices.ContainsFunc([]vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit}, r.t.has) || r.Class != layout.Device {
+		return nil
+	}
+	var found *outlet
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Notes} {
+		for s := range r.every(f) {
+			for _, feed := range b.feedsIn(s) {
+				if found != nil && (found.amp != feed.amp || !slices.Equal(found.channels, feed.channels)) {
+					return nil
+				}
+				found = feed
+			}
+		}
+	}
+	return found
+}
+
+// feedsIn are the outputs that the words of a cell say something hangs on.
+func (b *builder) feedsIn(s seen) []*outlet {
+	if !s.had() || len(s.text) > longestSpoken || len(notation.Statuses(s.text)) > 0 {
+		return nil // "was on amplifier 2"
+	}
+	var out []*outlet
+	for _, part := range feedPart.Split(s.text, -1) {
+		for _, at := range hangsWord.FindAllStringIndex(part, -1) {
+			if feed := b.feedIn(s, strings.TrimSpace(part[at[1]:])); feed != nil && countWords(feed.amp) <= 2 {
+				out = append(out, feed)
+			}
+		}
+	}
+	return out
+}
