@@ -120,7 +120,7 @@ func (f *finder) belowTitle(r grid.Range) grid.Range {
 }
 
 // selfNamed are the fields whose cells may say themselves what they are: "Line 1", "VC-3".
-var selfNamed = map[vocabulary.Field]bool{vocabulary.Control: true, vocabulary.Amplifier: true, vocabulary.Channel: true,
+var selfNamed = [vocabulary.Fields]bool{vocabulary.Control: true, vocabulary.Amplifier: true, vocabulary.Channel: true,
 	vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Floor: true, vocabulary.Building: true}
 
 // selfTold gives columns without a header the fields that their cells tell

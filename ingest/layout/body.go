@@ -11,16 +11,16 @@ import (
 )
 
 // figureFields hold numbers; a row with nothing in any of them says little of a device.
-var figureFields = map[vocabulary.Field]bool{vocabulary.Quantity: true, vocabulary.Tap: true, vocabulary.TotalWatts: true, vocabulary.RatedWatts: true, vocabulary.Length: true,
+var figureFields = [vocabulary.Fields]bool{vocabulary.Quantity: true, vocabulary.Tap: true, vocabulary.TotalWatts: true, vocabulary.RatedWatts: true, vocabulary.Length: true,
 	vocabulary.Load: true, vocabulary.ChannelWatts: true, vocabulary.FrameWatts: true, vocabulary.ControlWatts: true, vocabulary.Measured: true, vocabulary.MeasuredLoad: true, vocabulary.Gauge: true,
 	vocabulary.ChannelCount: true, vocabulary.Headroom: true, vocabulary.Impedance: true, vocabulary.LineVoltage: true, vocabulary.TapList: true}
 
 // summedFields are the columns that a total row may sum.
-var summedFields = map[vocabulary.Field]bool{vocabulary.Quantity: true, vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Tap: true, vocabulary.Length: true,
+var summedFields = [vocabulary.Fields]bool{vocabulary.Quantity: true, vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Tap: true, vocabulary.Length: true,
 	vocabulary.MeasuredLoad: true, vocabulary.Price: true, vocabulary.Ignored: true}
 
 // silentFields say nothing of what a row is.
-var silentFields = map[vocabulary.Field]bool{vocabulary.Item: true, vocabulary.Notes: true, vocabulary.Ignored: true, vocabulary.Price: true, vocabulary.Unknown: true, vocabulary.Date: true}
+var silentFields = [vocabulary.Fields]bool{vocabulary.Item: true, vocabulary.Notes: true, vocabulary.Ignored: true, vocabulary.Price: true, vocabulary.Unknown: true, vocabulary.Date: true}
 
 // records turns the body lines of a draft into the records of its table.
 func (f *finder) records(d *draft, t *Table, cols []*heading) {

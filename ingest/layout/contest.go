@@ -7,37 +7,25 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// fieldNumbers is the place of each field in allFields.
-var fieldNumbers = sync.OnceValue(func() map[vocabulary.Field]int {
-	m := make(map[vocabulary.Field]int)
-	for j, f := range allFields() {
-		m[f] = j
-	}
-	return m
+// A worth is what each field is worth to one column.
+type worth [vocabulary.Fields]float64
+
+// repeatables are the fields that may stand over more than one column.
+var repeatables = sync.OnceValue(func() []vocabulary.Field {
+	return slices.DeleteFunc(slices.Clone(allFields()), func(f vocabulary.Field) bool { return !repeatable[f] })
 })
 
-// repeatableNumbers are the places of the repeatable fields in allFields.
-var repeatableNumbers = sync.OnceValue(func() []int {
-	var list []int
-	for j, f := range allFields() {
-		if repeatable[f] {
-			list = append(list, j)
-		}
-	}
-	return list
-})
-
-// kindWeights are how much each kind of table speaks for each field, in the order of allFields.
-var kindWeights = sync.OnceValue(func() map[Kind][]float64 {
-	m := make(map[Kind][]float64)
+// kindWeights are how much each kind of table speaks for each field.
+var kindWeights = sync.OnceValue(func() map[Kind]*worth {
+	m := make(map[Kind]*worth)
 	for _, k := range kindOrder {
-		weights := make([]float64, len(allFields()))
-		for j, f := range allFields() {
+		weights := &worth{}
+		for _, f := range allFields() {
 			p, ok := priors()[k][f]
 			if !ok && f != vocabulary.Ignored && f != vocabulary.Price {
 				p = oddField
 			}
-			weights[j] = p
+			weights[f] = p
 		}
 		m[k] = weights
 	}
@@ -48,42 +36,38 @@ var kindWeights = sync.OnceValue(func() map[Kind][]float64 {
 // ones and the field Unknown to as many as like.
 type contest struct {
 	cols            []*heading
-	about           Kind        // what the rows are about, "" where that is not plain
-	base            [][]float64 // what each field is worth to each column, the kind aside
-	full            [][]float64 // the same for one kind, aliases included
-	own             []float64   // the most that a column can have without rivals, and by which field
+	about           Kind      // what the rows are about, "" where that is not plain
+	base            []worth   // of each column, the kind aside
+	full            []worth   // the same for one kind, aliases included
+	own             []float64 // the most that a column can have without rivals, and by which field
 	ownBy           []vocabulary.Field
-	rivals          []int // fields that some column would rather have
-	linesAreOutputs bool  // each line has an amplifier and a rating and nothing of a cable: it is an output
+	rivals          []vocabulary.Field // fields that some column would rather have
+	linesAreOutputs bool               // each line has an amplifier and a rating and nothing of a cable: it is an output
 
 	gain    [][]float64 // of the rivals, and behind them of what each column can have without
 	scratch []float64
+	assigner
 }
 
-func newContest(cols []*heading, about Kind, base [][]float64) *contest {
+func newContest(cols []*heading, about Kind, base []worth) *contest {
 	n, m := len(cols), len(allFields())
-	c := &contest{cols: cols, about: about, base: base, full: make([][]float64, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
-		gain: make([][]float64, n), scratch: make([]float64, n*(2*m+n))}
+	c := &contest{cols: cols, about: about, base: base, full: make([]worth, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
+		rivals: make([]vocabulary.Field, 0, m), gain: make([][]float64, n), scratch: make([]float64, n*(m+n))}
 	all := setting(cols)
 	c.linesAreOutputs = all.claimed(vocabulary.Amplifier) && !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, all.claimed) &&
 		!slices.ContainsFunc(cols, func(h *heading) bool { return h.cells.share(lookJoint) > 0.3 })
-	for i := range cols {
-		c.full[i], c.scratch = c.scratch[:m:m], c.scratch[m:]
-	}
 	return c
 }
 
 // decideAs finds the fields of the columns of a table of a kind whose worth
 // together is greatest.
 func (c *contest) decideAs(k Kind) decision {
-	for i := range c.cols {
-		c.weigh(i, k)
-	}
+	c.weighAs(k)
 	c.findRivals()
 	d := decision{kind: k, fields: make([]vocabulary.Field, len(c.cols)), scores: make([]float64, len(c.cols))}
-	for i, j := range assign(c.gain) {
+	for i, j := range c.assign(c.gain) {
 		if j < len(c.rivals) {
-			d.fields[i] = allFields()[c.rivals[j]]
+			d.fields[i] = c.rivals[j]
 		} else {
 			d.fields[i] = c.ownBy[i]
 		}
@@ -99,41 +83,45 @@ func (c *contest) decideAs(k Kind) decision {
 	return d
 }
 
-// weigh works out what each field is worth to column i in a table of kind k.
-func (c *contest) weigh(i int, k Kind) {
-	h, full, base, weights := c.cols[i], c.full[i], c.base[i], kindWeights()[k]
-	for j := range full {
-		full[j] = base[j] + weights[j]
-	}
-	for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Gauge} {
-		if k == Controls && h.of(f) == 0 {
-			full[fieldNumbers()[f]] = barred // figures beside controls count nothing unless the header says so
+// weighAs works out what each field is worth to each column in a table of kind k.
+func (c *contest) weighAs(k Kind) {
+	weights, others := kindWeights()[k], aliases[k]
+	for i, h := range c.cols {
+		full, base := &c.full[i], &c.base[i]
+		for f := range full {
+			full[f] = base[f] + weights[f]
 		}
-	}
-	for _, as := range aliases[k] {
-		a, b := fieldNumbers()[as.from], fieldNumbers()[as.to]
-		if as.from == vocabulary.Tap && (h.ofLoudspeakers || h.of(as.to) == 0 || h.of(as.from) == 0) {
-			continue // a tap in so many words is nothing else
+		if k == Controls { // figures beside controls count nothing unless the header says so
+			for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Gauge} {
+				if h.of(f) == 0 {
+					full[f] = barred
+				}
+			}
 		}
-		if as.from == vocabulary.Circuit && !c.linesAreOutputs {
-			continue
+		for _, as := range others {
+			if as.from == vocabulary.Tap && (h.ofLoudspeakers || h.of(as.to) == 0 || h.of(as.from) == 0) {
+				continue // a tap in so many words is nothing else
+			}
+			if as.from == vocabulary.Circuit && !c.linesAreOutputs {
+				continue
+			}
+			least := 0.3
+			if as.to == vocabulary.Control {
+				least = 0.5
+			}
+			if textual[as.from] && h.cells.of(as.to) < least {
+				continue // its cells name no such thing
+			}
+			if v := full[as.from] - weights[as.from] + weights[as.to] + 0.1*h.cells.of(as.to); v > full[as.to] && base[as.from] > unknownGain {
+				full[as.to] = v
+			}
+			full[as.from] -= 0.15
 		}
-		least := 0.3
-		if as.to == vocabulary.Control {
-			least = 0.5
-		}
-		if textual[as.from] && h.cells.of(as.to) < least {
-			continue // its cells name no such thing
-		}
-		if v := full[a] - weights[a] + weights[b] + 0.1*h.cells.of(as.to); v > full[b] && base[a] > unknownGain {
-			full[b] = v
-		}
-		full[a] -= 0.15
-	}
-	c.own[i], c.ownBy[i] = unknownGain, vocabulary.Unknown
-	for _, j := range repeatableNumbers() {
-		if full[j] > c.own[i] {
-			c.own[i], c.ownBy[i] = full[j], allFields()[j]
+		c.own[i], c.ownBy[i] = unknownGain, vocabulary.Unknown
+		for _, f := range repeatables() {
+			if full[f] > c.own[i] {
+				c.own[i], c.ownBy[i] = full[f], f
+			}
 		}
 	}
 }
@@ -145,13 +133,13 @@ const barred = -5
 // rather than what it can have without rivals.
 func (c *contest) findRivals() {
 	c.rivals = c.rivals[:0]
-	for j, f := range allFields() {
+	for _, f := range allFields() {
 		if repeatable[f] {
 			continue
 		}
 		for i := range c.cols {
-			if c.full[i][j] >= c.own[i] {
-				c.rivals = append(c.rivals, j)
+			if c.full[i][f] >= c.own[i] {
+				c.rivals = append(c.rivals, f)
 				break
 			}
 		}
@@ -161,8 +149,8 @@ func (c *contest) findRivals() {
 	for i := range c.cols {
 		g := rest[: len(c.rivals)+n : len(c.rivals)+n]
 		rest = rest[len(g):]
-		for x, j := range c.rivals {
-			g[x] = c.full[i][j]
+		for x, f := range c.rivals {
+			g[x] = c.full[i][f]
 		}
 		for o := range n {
 			g[len(c.rivals)+o] = barred
@@ -185,8 +173,8 @@ var siblings = map[[2]vocabulary.Field]bool{
 // runnersUp are the fields that the columns could as well have had.
 func (c *contest) runnersUp(d *decision) []vocabulary.Field {
 	out := make([]vocabulary.Field, len(c.cols))
+	c.weighAs(d.kind)
 	for i := range c.cols {
-		c.weigh(i, d.kind)
 		out[i] = c.runnerUp(d, i)
 	}
 	return out
@@ -197,8 +185,8 @@ func (c *contest) runnerUp(d *decision, i int) vocabulary.Field {
 		return vocabulary.Unknown
 	}
 	best, score := vocabulary.Unknown, d.scores[i]-closeCall
-	for j, f := range allFields() {
-		worth := c.full[i][j]
+	for _, f := range allFields() {
+		worth := c.full[i][f]
 		if f == d.fields[i] || worth <= score || worth < unknownGain {
 			continue
 		}

@@ -15,7 +15,7 @@ const unknownGain = 0.42
 const maxColumns = 80
 
 // repeatable fields may stand over more than one column.
-var repeatable = map[vocabulary.Field]bool{vocabulary.Notes: true, vocabulary.Ignored: true, vocabulary.Price: true, vocabulary.Date: true}
+var repeatable = [vocabulary.Fields]bool{vocabulary.Notes: true, vocabulary.Ignored: true, vocabulary.Price: true, vocabulary.Date: true}
 
 // allFields are the fields a column may have, in a fixed order.
 var allFields = sync.OnceValue(func() []vocabulary.Field {
@@ -69,36 +69,34 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	if len(considered) > maxColumns {
 		considered = considered[:maxColumns]
 	}
-	fields := allFields()
-	base := make([][]float64, len(considered))
+	base := make([]worth, len(considered))
 	placed := places(considered)
 	for i, h := range considered {
-		base[i] = make([]float64, len(fields))
-		for j, f := range fields {
-			base[i][j] = h.gain(f) + neighbour(considered, i, f)
-			if f != vocabulary.Unknown && placed[i] == f {
-				base[i][j] += placeBonus
-			}
+		for _, f := range allFields() {
+			base[i][f] = h.gain(f) + neighbour(considered, i, f)
+		}
+		if f := placed[i]; f != vocabulary.Unknown {
+			base[i][f] += placeBonus
 		}
 	}
 	for _, p := range products {
-		p.apply(considered, base, fields)
+		p.apply(considered, base)
 	}
-	dampen(considered, base, fields)
-	counts(considered, base, fields)
-	countTotals(considered, base, fields)
-	ownNames(considered, base, fields)
-	loadsAreTaps(considered, base, fields)
-	twoTaps(considered, base, fields)
-	answersOfState(considered, base, fields)
+	dampen(considered, base)
+	counts(considered, base)
+	countTotals(considered, base)
+	ownNames(considered, base)
+	loadsAreTaps(considered, base)
+	twoTaps(considered, base)
+	answersOfState(considered, base)
 	about := subject(considered)
 	if about == Amplifiers { // their numbers of inputs, slots and units are no outputs
 		for i, h := range considered {
 			if h.of(vocabulary.Channel) == 0 {
-				adjust(base, fields, i, vocabulary.Channel, -0.4)
+				adjust(base, i, vocabulary.Channel, -0.4)
 			}
 			if h.cells.rising {
-				adjust(base, fields, i, vocabulary.Quantity, -0.4)
+				adjust(base, i, vocabulary.Quantity, -0.4)
 			}
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"strconv"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -32,10 +33,11 @@ type sample struct {
 	series   int  // tags whose number is one more than that of the tag before
 	tags     int  // cells that end in a number behind letters
 
-	kinds   []look    // the different looks
-	kindOf  []uint8   // index into kinds of each look
-	spoken  []float64 // by number of the field: what of returned, notSpoken before it is asked
-	ampTags bool      // the cells are numbered as amplifiers usually are
+	kinds   []look  // the different looks
+	counts  []int   // how many cells have each
+	kindOf  []uint8 // index into kinds of each look
+	spoken  *worth  // what of returns, nil before it is asked
+	ampTags bool    // the cells are numbered as amplifiers usually are
 }
 
 // share is the part of the telling cells that have one of the looks.
@@ -44,9 +46,9 @@ func (s *sample) share(k look) float64 {
 		return 0
 	}
 	n := 0
-	for _, l := range s.looks {
+	for i, l := range s.kinds {
 		if l&k != 0 {
-			n++
+			n += s.counts[i]
 		}
 	}
 	return float64(n) / float64(s.cells)
@@ -136,9 +138,10 @@ func (s *sample) sort() {
 		at := slices.Index(s.kinds, k)
 		if at < 0 {
 			at = len(s.kinds)
-			s.kinds = append(s.kinds, k)
+			s.kinds, s.counts = append(s.kinds, k), append(s.counts, 0)
 		}
 		s.kindOf[i] = uint8(at)
+		s.counts[at]++
 	}
 	n := 0
 	for _, t := range s.texts {
@@ -225,7 +228,7 @@ const (
 
 // profiles are what the cells of each field look like; weights were set by
 // hand for what the looks exclude, not fitted to files.
-var profiles = map[vocabulary.Field]profile{
+var profiles = [vocabulary.Fields]profile{
 	vocabulary.Tap: {[]clue{{lookDevice | lookForeign, -0.8}, {lookTapSaid, 1}, {lookWatts, 1}, {lookFraction, 0.5}, {lookCountWatts, 0.8}, {lookTapList, 0.2}, {lookRating, 0.3}, {lookVolts, -0.5}, {lookLength | lookGauge | lookMoney, -0.6},
 		{lookOhm, 0.2}, {lookTapValue, 0.6}, {lookNumber, 0.1}, {lookDate, 0.2}, {lookHiZ, 0.2}, {lookTag, -0.5}, {lookLong, -0.8}, {lookWords, -0.7}}, -0.3},
 	vocabulary.TapList:       {[]clue{{lookTapList, 1}, {lookWatts, 0.2}, {lookDate, 0.1}, {lookNumber, -0.3}}, -0.6},
@@ -289,35 +292,32 @@ var profiles = map[vocabulary.Field]profile{
 	vocabulary.To:           {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl | lookTagRange, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
 }
 
-// notSpoken stands for a field for which the cells have not been asked.
-const notSpoken = 2
-
-// profileNumber numbers the fields that have a profile.
-var profileNumber = func() map[vocabulary.Field]int {
-	m := make(map[vocabulary.Field]int, len(profiles))
+// weights are how much each set of looks speaks for each field.
+var weights = remember.NewTable(12, func(k uint64) *worth {
+	var w worth
 	for f := range profiles {
-		m[f] = len(m)
+		p := &profiles[f]
+		w[f] = p.other
+		for i := range p.clues {
+			if look(k)&p.clues[i].looks != 0 {
+				w[f] = p.clues[i].weight
+				break
+			}
+		}
 	}
-	return m
-}()
+	return &w
+})
 
 // of returns how the cells of a column speak for a field, from -1 to 1, and 0
 // when there are none or nothing is known of the field.
 func (s *sample) of(f vocabulary.Field) float64 {
-	n, ok := profileNumber[f]
-	if !ok || s.cells == 0 {
+	if s.cells == 0 {
 		return 0
 	}
 	if s.spoken == nil {
-		s.spoken = make([]float64, len(profileNumber))
-		for i := range s.spoken {
-			s.spoken[i] = notSpoken
-		}
+		s.spoken = s.speak()
 	}
-	if s.spoken[n] == notSpoken {
-		s.spoken[n] = s.speak(f)
-	}
-	return s.spoken[n]
+	return s.spoken[f]
 }
 
 // dotted reports whether all cells are numbers such as 1.1 or 2.4: one figure
@@ -335,23 +335,22 @@ func (s *sample) dotted() bool {
 	return true
 }
 
-func (s *sample) speak(f vocabulary.Field) float64 {
-	p := profiles[f]
-	var weights [maxSample]float64 // of the different looks
-	for i, k := range s.kinds {
-		weights[i] = p.other
-		for _, c := range p.clues {
-			if k&c.looks != 0 {
-				weights[i] = c.weight
-				break
-			}
+// speak works out how the cells speak for all fields.
+func (s *sample) speak() *worth {
+	sums := &worth{}
+	for _, i := range s.kindOf {
+		for f, w := range weights.Of(uint64(s.kinds[i])) {
+			sums[f] += w
 		}
 	}
-	sum := 0.0
-	for _, i := range s.kindOf {
-		sum += weights[i]
+	for f := range sums {
+		sums[f] = s.corrected(vocabulary.Field(f), sums[f]/float64(s.cells))
 	}
-	e := sum / float64(s.cells)
+	return sums
+}
+
+// corrected is how the cells together speak for a field, of which each by itself speaks for it by e.
+func (s *sample) corrected(f vocabulary.Field, e float64) float64 {
 	switch f {
 	case vocabulary.Item:
 		switch {

@@ -10,7 +10,7 @@ import (
 
 // formFields are the keys that make a sheet of keys and values a form for
 // devices rather than a title block.
-var formFields = map[vocabulary.Field]bool{vocabulary.Tap: true, vocabulary.Quantity: true, vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Amplifier: true, vocabulary.Channel: true,
+var formFields = [vocabulary.Fields]bool{vocabulary.Tap: true, vocabulary.Quantity: true, vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Amplifier: true, vocabulary.Channel: true,
 	vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.ChannelWatts: true, vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Model: true, vocabulary.Tag: true,
 	vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.CableType: true, vocabulary.Describe: true}
 

@@ -38,7 +38,7 @@ const maxReadings = 4000
 const headerScore = 0.55
 
 // titleFields stand in title blocks rather than over columns.
-var titleFields = map[vocabulary.Field]bool{vocabulary.Job: true, vocabulary.JobNo: true, vocabulary.Client: true,
+var titleFields = [vocabulary.Fields]bool{vocabulary.Job: true, vocabulary.JobNo: true, vocabulary.Client: true,
 	vocabulary.Author: true, vocabulary.Site: true, vocabulary.Revision: true, vocabulary.Date: true}
 
 func newFinder(p *plane, s *vocabulary.Scorer, forced map[string]vocabulary.Field, w *watch.Watch) *finder {

@@ -94,7 +94,7 @@ const (
 )
 
 // keyed are the fields whose words, over several columns, say whose figures and names these are.
-var keyed = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Control: true, vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Cable: true, vocabulary.CableType: true}
+var keyed = [vocabulary.Fields]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Control: true, vocabulary.Circuit: true, vocabulary.Zone: true, vocabulary.Cable: true, vocabulary.CableType: true}
 
 // enoughAlike is the share of a column's cells that must be of one sort before
 // the sort helps to read the header, and saidByCells what a reading so had is worth.

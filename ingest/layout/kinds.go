@@ -79,7 +79,7 @@ var aliases = map[Kind][]alias{
 }
 
 // textual are the fields whose cells must look like the alias.
-var textual = map[vocabulary.Field]bool{vocabulary.Tag: true, vocabulary.From: true, vocabulary.To: true}
+var textual = [vocabulary.Fields]bool{vocabulary.Tag: true, vocabulary.From: true, vocabulary.To: true}
 
 // conceptKinds are the words of a sheet's name or title that tell the kind.
 var conceptKinds = map[string]Kind{"speaker": Loudspeakers, "tap": Loudspeakers, "zone": Zones, "amplifier": Amplifiers,

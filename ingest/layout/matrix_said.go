@@ -19,7 +19,7 @@ type saidLine struct {
 }
 
 // saidOfPlaces are the fields that such a line may state.
-var saidOfPlaces = map[vocabulary.Field]bool{vocabulary.Channel: true, vocabulary.Amplifier: true, vocabulary.ChannelWatts: true, vocabulary.Circuit: true,
+var saidOfPlaces = [vocabulary.Fields]bool{vocabulary.Channel: true, vocabulary.Amplifier: true, vocabulary.ChannelWatts: true, vocabulary.Circuit: true,
 	vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true}
 
 // saidLines finds the lines at either end of a body whose label is a header
@@ -75,7 +75,7 @@ func (f *finder) crossedAmong(d *draft, sample []line, low, high int) ([]*headin
 }
 
 // crossedPlaces are the fields of labels that a place has.
-var crossedPlaces = map[vocabulary.Field]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true, vocabulary.Circuit: true}
+var crossedPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true, vocabulary.Circuit: true}
 
 // saidColumns are the columns that the lines about the places make.
 func (f *finder) saidColumns(x *crosstab) []Column {

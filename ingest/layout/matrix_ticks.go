@@ -88,7 +88,7 @@ func (f *finder) tickedField(cols []*heading) vocabulary.Field {
 }
 
 // placeNames are the fields that words such as "Hall" may stand for, which are names of places over ticks.
-var placeNames = map[vocabulary.Field]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true}
+var placeNames = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true}
 
 // valueField is the field of which a header is a value: "Zone 3", "Line B", "horn", "ceiling", "spare".
 func valueField(label string) vocabulary.Field {

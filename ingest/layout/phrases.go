@@ -14,7 +14,7 @@ import (
 // the values keep the cell that they stand in.
 
 // worded are the fields of columns whose cells may be sentences about devices.
-var worded = map[vocabulary.Field]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Quantity: true, vocabulary.Unknown: true}
+var worded = [vocabulary.Fields]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Quantity: true, vocabulary.Unknown: true}
 
 // phrases reads the sentences of a table that has no column of taps.
 func (f *finder) phrases(t *Table) {
@@ -186,7 +186,7 @@ func phraseRows(t *Table, col int) []phraseRow {
 }
 
 // rowSums are the fields that state something of a whole row.
-var rowSums = map[vocabulary.Field]bool{vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Quantity: true}
+var rowSums = [vocabulary.Fields]bool{vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Quantity: true}
 
 // appendSum adds a record for what a row states of all its groups together, if it does.
 func appendSum(out []phraseRow, t *Table, r *Record) []phraseRow {

@@ -2,7 +2,6 @@ package layout
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -90,12 +89,10 @@ func readFactor(t string) factorRead {
 }
 
 // apply adds what the product says to the gains.
-func (p product) apply(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func (p product) apply(cols []*heading, base []worth) {
 	add := func(i int, f vocabulary.Field, w float64) {
-		if i < len(base) {
-			if j := slices.Index(fields, f); j >= 0 && base[i][j] > 0.15 {
-				base[i][j] += w
-			}
+		if i < len(base) && base[i][f] > 0.15 {
+			base[i][f] += w
 		}
 	}
 	if p.a < len(cols) && p.b < len(cols) && (cols[p.a].top == vocabulary.Price || cols[p.b].top == vocabulary.Price) {

@@ -53,7 +53,7 @@ func rank(s stage) int {
 // what was designed before gives way to what was found. Where a tap is asked
 // for behind the one that was found, or that holds until the change is told to
 // be done, both are kept: the rows say which of them is set.
-func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func twoTaps(cols []*heading, base []worth) {
 	var taps []int
 	for i, h := range cols {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
@@ -68,7 +68,7 @@ func twoTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 		for j := range base[i] {
 			base[i][j] = min(base[i][j], 0)
 		}
-		base[i][slices.Index(fields, f)] = 1.2
+		base[i][f] = 1.2
 		if f == vocabulary.Tap && cols[i].top != vocabulary.Tap {
 			cols[i].aside = "which of the taps it is, beside the others"
 		}

@@ -67,13 +67,13 @@ func readSection(t string) vocabulary.Field {
 const shortestNumber = 3
 
 // plainFields are fields whose facts do not take in the words behind them.
-var plainFields = map[vocabulary.Field]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
+var plainFields = [vocabulary.Fields]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
 
 // feeders are fields behind whose name a place may stand: "CH 1 - Palm house".
-var feeders = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true}
+var feeders = [vocabulary.Fields]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true}
 
 // level orders section titles from the outermost in.
-var level = map[vocabulary.Field]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabulary.JobNo: 1, vocabulary.Building: 2, vocabulary.Floor: 3, vocabulary.Amplifier: 4, vocabulary.Channel: 5,
+var level = [vocabulary.Fields]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabulary.JobNo: 1, vocabulary.Building: 2, vocabulary.Floor: 3, vocabulary.Amplifier: 4, vocabulary.Channel: 5,
 	vocabulary.Circuit: 6, vocabulary.Zone: 7, vocabulary.Room: 8, vocabulary.Control: 9}
 
 // sectionFacts takes a title apart. A title of which nothing is known is one
@@ -325,10 +325,10 @@ func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
 }
 
 // cabled are the fields of keys behind which a conductor may stand.
-var cabled = map[vocabulary.Field]bool{vocabulary.Unknown: true, vocabulary.Cable: true, vocabulary.Circuit: true, vocabulary.Route: true, vocabulary.Length: true, vocabulary.From: true, vocabulary.To: true}
+var cabled = [vocabulary.Fields]bool{vocabulary.Unknown: true, vocabulary.Cable: true, vocabulary.Circuit: true, vocabulary.Route: true, vocabulary.Length: true, vocabulary.From: true, vocabulary.To: true}
 
 // loose are the fields of keys such as "System" or "Line", behind which a line voltage may stand.
-var loose = map[vocabulary.Field]bool{vocabulary.Circuit: true, vocabulary.Unknown: true, vocabulary.Use: true, vocabulary.Channel: true}
+var loose = [vocabulary.Fields]bool{vocabulary.Circuit: true, vocabulary.Unknown: true, vocabulary.Use: true, vocabulary.Channel: true}
 
 // fact is a key of a title block and its value.
 func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {

@@ -86,7 +86,7 @@ func ratesAmplifier(t string) bool {
 }
 
 // keyKinds are the fields that name the rows of tables about other things than loudspeakers.
-var keyKinds = map[vocabulary.Field]Kind{vocabulary.Amplifier: Amplifiers, vocabulary.Control: Controls, vocabulary.Channel: Channels}
+var keyKinds = [vocabulary.Fields]Kind{vocabulary.Amplifier: Amplifiers, vocabulary.Control: Controls, vocabulary.Channel: Channels}
 
 // listed reports whether a column lists several tags in most cells: the loudspeakers that each row serves.
 func listed(cols []*heading) bool {
@@ -94,11 +94,11 @@ func listed(cols []*heading) bool {
 }
 
 // describing are the fields whose cells say what a row is.
-var describing = map[vocabulary.Field]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.ChannelWatts: true,
+var describing = [vocabulary.Fields]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.ChannelWatts: true,
 	vocabulary.FrameWatts: true, vocabulary.Tap: true, vocabulary.RatedWatts: true, vocabulary.ControlWatts: true, vocabulary.TotalWatts: true}
 
 // referring are the fields whose cells name devices that a row belongs to, rather than the row's own.
-var referring = map[vocabulary.Field]bool{vocabulary.Amplifier: true, vocabulary.Control: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Zone: true,
+var referring = [vocabulary.Fields]bool{vocabulary.Amplifier: true, vocabulary.Control: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Zone: true,
 	vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true, vocabulary.From: true, vocabulary.To: true, vocabulary.Notes: true, vocabulary.Override: true,
 	vocabulary.Cable: true, vocabulary.CableType: true, vocabulary.BoxName: true, vocabulary.ControlModel: true, vocabulary.Job: true, vocabulary.Site: true}
 

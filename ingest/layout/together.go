@@ -11,7 +11,7 @@ import (
 
 // counts tells the number of outputs from the number of one: in a list with one
 // row for each amplifier, of which nothing hangs, figures that do not run on are counts.
-func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func counts(cols []*heading, base []worth) {
 	list := false
 	for _, h := range cols {
 		switch {
@@ -25,7 +25,7 @@ func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	if !list {
 		return
 	}
-	one, many := slices.Index(fields, vocabulary.Channel), slices.Index(fields, vocabulary.ChannelCount)
+	const one, many = vocabulary.Channel, vocabulary.ChannelCount
 	for i, h := range cols {
 		if h.of(vocabulary.Channel) >= 0.6 && h.cells.cells >= 2 && !h.cells.running && h.cells.share(lookSmall) == 1 && slices.Max(h.cells.numbers) > 1 &&
 			(h.cells.numbers[0] != 1 || h.cells.numbers[1] != 2) {
@@ -37,7 +37,7 @@ func counts(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 
 // countTotals tells a total of pieces from a total of watts: no column counts
 // otherwise, the figures are small and whole, and some are less than the watts of one piece beside them.
-func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func countTotals(cols []*heading, base []worth) {
 	at, tap := -1, -1
 	for i, h := range cols {
 		switch {
@@ -61,9 +61,8 @@ func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	total := cols[at].cells
 	for j, v := range total.numbers {
 		if w := watts[total.lines[total.numberAt[j]]]; w > 0 && v < w {
-			count := slices.Index(fields, vocabulary.Quantity)
-			base[at][count] = max(base[at][count], sureWords)
-			base[at][slices.Index(fields, vocabulary.TotalWatts)] -= 0.5
+			base[at][vocabulary.Quantity] = max(base[at][vocabulary.Quantity], sureWords)
+			base[at][vocabulary.TotalWatts] -= 0.5
 			return
 		}
 	}
@@ -71,7 +70,7 @@ func countTotals(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 
 // loadsAreTaps takes a column headed "load" or "impedance" for the taps where
 // its cells say taps, ohms here and there among them, and no column is named for taps.
-func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func loadsAreTaps(cols []*heading, base []worth) {
 	if setting(cols).claimed(vocabulary.Tap) {
 		return
 	}
@@ -80,30 +79,28 @@ func loadsAreTaps(cols []*heading, base [][]float64, fields []vocabulary.Field) 
 		case h.forced != vocabulary.Unknown, h.cells.cells < 3:
 		case h.of(vocabulary.Load) < 0.5 && h.of(vocabulary.Impedance) < 0.5 && h.of(vocabulary.TotalWatts) < 0.5:
 		case h.cells.share(lookTapSaid) >= 0.2 && h.cells.share(lookTapSaid|lookTapUsual|lookOhm|lookHiZ) >= 0.8:
-			tap := slices.Index(fields, vocabulary.Tap)
-			base[i][tap] = max(base[i][tap], sureWords+0.2)
+			base[i][vocabulary.Tap] = max(base[i][vocabulary.Tap], sureWords+0.2)
 		}
 	}
 }
 
 // answersOfState takes a column headed by a state ("montiert", "done") over
 // answers for what has become of each row, not for a way of mounting it.
-func answersOfState(cols []*heading, base [][]float64, fields []vocabulary.Field) {
-	status := slices.Index(fields, vocabulary.Status)
+func answersOfState(cols []*heading, base []worth) {
 	for i, h := range cols {
 		if h.forced != vocabulary.Unknown || h.top != vocabulary.Mounting && h.score >= headerScore || h.cells.cells < 2 || h.cells.share(lookYes) < 0.8 {
 			continue
 		}
 		if classOf(h.words)&classStatus != 0 || notation.DoneOf(h.words) == notation.Yes {
-			base[i][status] = max(base[i][status], sureWords)
+			base[i][vocabulary.Status] = max(base[i][vocabulary.Status], sureWords)
 		}
 	}
 }
 
 // adjust adds to what it is worth to give column i the field, where it is worth anything.
-func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Field, by float64) {
-	if j := slices.Index(fields, f); j >= 0 && i < len(base) && base[i][j] > 0 {
-		base[i][j] += by
+func adjust(base []worth, i int, f vocabulary.Field, by float64) {
+	if i < len(base) && base[i][f] > 0 {
+		base[i][f] += by
 	}
 }
 
@@ -111,22 +108,22 @@ func adjust(base [][]float64, fields []vocabulary.Field, i int, f vocabulary.Fie
 // of theirs: of two columns that could be tags, the tags are those that
 // come once each; and controls stand where names of controls do, whatever the
 // header ("Controls" may be what each controls).
-func ownNames(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func ownNames(cols []*heading, base []worth) {
 	const tooMany = 0.7 // more different values than that, of all, and a column may name the rows
 	once := func(h *heading) bool { return h.cells.cells >= 5 && h.cells.distinct == h.cells.cells }
 	for i, h := range cols {
 		if h.of(vocabulary.Tag) >= 0.5 && once(h) && h.cells.share(lookTag|lookModel) >= 0.8 {
 			for k, o := range cols {
 				if k != i && o.of(vocabulary.Tag) >= 0.5 && float64(o.cells.distinct) <= tooMany*float64(o.cells.cells) {
-					adjust(base, fields, k, vocabulary.Tag, -0.5)
-					adjust(base, fields, i, vocabulary.Model, -0.3)
+					adjust(base, k, vocabulary.Tag, -0.5)
+					adjust(base, i, vocabulary.Model, -0.3)
 				}
 			}
 		}
 		if h.top != vocabulary.Control && h.cells.cells >= 2 && h.cells.distinct == h.cells.cells && h.cells.share(lookControl) >= 0.9 {
 			for k, o := range cols {
 				if k != i && o.top == vocabulary.Control && o.cells.share(lookControl) < 0.2 {
-					adjust(base, fields, k, vocabulary.Control, -0.5)
+					adjust(base, k, vocabulary.Control, -0.5)
 				}
 			}
 		}
@@ -134,7 +131,7 @@ func ownNames(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 }
 
 // dampen lowers ratings of what the table does not name: no control, no control rating.
-func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
+func dampen(cols []*heading, base []worth) {
 	named := func(list ...vocabulary.Field) bool {
 		return slices.ContainsFunc(cols, func(h *heading) bool {
 			return slices.ContainsFunc(list, func(f vocabulary.Field) bool {
@@ -143,10 +140,9 @@ func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 		})
 	}
 	lower := func(f vocabulary.Field, by float64) {
-		j := slices.Index(fields, f)
 		for i, h := range cols {
 			if h.forced != f {
-				base[i][j] -= by
+				base[i][f] -= by
 			}
 		}
 	}
@@ -162,7 +158,7 @@ func dampen(cols []*heading, base [][]float64, fields []vocabulary.Field) {
 	}
 	for i, h := range cols { // "A-1" under "Amp channel"
 		if h.of(vocabulary.Channel) > h.of(vocabulary.Amplifier) && h.cells.share(lookChannel|lookJoint) >= 0.8 {
-			adjust(base, fields, i, vocabulary.Amplifier, -0.4)
+			adjust(base, i, vocabulary.Amplifier, -0.4)
 		}
 	}
 }

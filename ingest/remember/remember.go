@@ -81,3 +81,33 @@ func (f *Func[V]) Of(text string, how int) V {
 	}
 	return v
 }
+
+// A Table is a function of a number that remembers its latest results. All
+// goroutines may use it at once; what it returns is shared and must not be changed.
+type Table[V any] struct {
+	compute func(uint64) *V
+	shift   int
+	places  []atomic.Pointer[numbered[V]] // a power of two
+}
+
+type numbered[V any] struct {
+	number uint64
+	value  *V
+}
+
+// NewTable returns compute with a memory of at most 1<<bits results.
+func NewTable[V any](bits int, compute func(uint64) *V) *Table[V] {
+	return &Table[V]{compute, 64 - bits, make([]atomic.Pointer[numbered[V]], 1<<bits)}
+}
+
+// Of returns what the function makes of a number.
+func (t *Table[V]) Of(number uint64) *V {
+	const spread = 0x9e3779b97f4a7c15 // odd: neighbouring numbers go to places far apart
+	place := &t.places[number*spread>>t.shift]
+	if n := place.Load(); n != nil && n.number == number {
+		return n.value
+	}
+	v := t.compute(number)
+	place.Store(&numbered[V]{number, v})
+	return v
+}

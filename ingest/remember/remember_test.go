@@ -102,3 +102,22 @@ func BenchmarkOf(b *testing.B) {
 		}
 	})
 }
+
+func TestTable(t *testing.T) {
+	calls := 0
+	square := NewTable(4, func(n uint64) *uint64 { calls++; n *= n; return &n })
+	for range 2 {
+		for n := range uint64(100) {
+			if got := *square.Of(n << 20); got != n*n<<40 {
+				t.Errorf("Of(%d) = %d", n<<20, got)
+			}
+		}
+	}
+	if square.Of(7); calls > 201 || calls < 100 {
+		t.Errorf("computed %d times", calls)
+	}
+	before := calls
+	if square.Of(7); calls != before {
+		t.Error("the same number twice is computed twice")
+	}
+}

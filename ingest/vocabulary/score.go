@@ -252,7 +252,7 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 }
 
 // apiece are the fields that state something of one device.
-var apiece = map[Field]bool{Tap: true, TapList: true, RatedWatts: true}
+var apiece = [Fields]bool{Tap: true, TapList: true, RatedWatts: true}
 
 // corrected puts misspelt words right. The quality is 0 when there are none.
 func (s *Scorer) corrected(words []word) (string, float64) {

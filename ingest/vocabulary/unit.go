@@ -145,12 +145,36 @@ var fitting = map[Field]string{
 	Amplifier: "V", Circuit: "V", Channel: "V", Control: "V", Override: "V", ChannelCount: "pcs",
 }
 
+// fits are what Fits returns, by unit and field. A unit that no field has is "".
+var fits = func() map[string]*[Fields]float64 {
+	units := map[string]*[Fields]float64{"": {}}
+	for _, list := range fitting {
+		for u := range strings.FieldsSeq(list) {
+			units[u] = &[Fields]float64{}
+		}
+	}
+	for u, values := range units {
+		for f := range values {
+			values[f] = fit(Field(f), u)
+		}
+	}
+	return units
+}()
+
 // Fits returns how well a unit in a header suits a field: 1 when it does or
 // there is none, 0.6 where the field is a name, 0.3 where it has other units.
 func Fits(f Field, unit string) float64 {
 	if unit == "" {
 		return 1
 	}
+	values, ok := fits[unit]
+	if !ok {
+		values = fits[""]
+	}
+	return values[f]
+}
+
+func fit(f Field, unit string) float64 {
 	list, ok := fitting[f]
 	if !ok {
 		return 0.6
