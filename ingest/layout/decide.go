@@ -90,6 +90,10 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	twoTaps(considered, base)
 	answersOfState(considered, base)
 	about := subject(considered)
+	if i := outputsAlone(considered); i >= 0 {
+		base[i][vocabulary.Amplifier] = 2 * sureWords
+	}
+	numberedAmplifiers(considered, about, base)
 	if about == Amplifiers { // their numbers of inputs, slots and units are no outputs
 		for i, h := range considered {
 			if h.of(vocabulary.Channel) == 0 {

@@ -18,6 +18,9 @@ const minOther = 0.9
 // first column names one in each row, none twice, and nothing speaks of a loudspeaker; or
 // a column that describes the rows names nothing else. The result is "" where neither holds.
 func subject(cols []*heading) Kind {
+	if outputsAlone(cols) >= 0 {
+		return Channels
+	}
 	key := Kind("")
 	first := true
 	for _, h := range cols {
@@ -29,9 +32,11 @@ func subject(cols []*heading) Kind {
 			if k := keyKinds[h.top]; k != "" && (k != Channels || listed(cols)) && h.score >= named && h.cells.distinct == h.cells.cells && h.cells.total >= h.rows {
 				key = k
 			}
-			continue
+			if keyKinds[h.top] != "" || !describing[h.top] {
+				continue
+			}
 		}
-		if first || referring[h.top] && h.score >= named {
+		if referring[h.top] && h.score >= named {
 			continue
 		}
 		switch h.top {
@@ -40,7 +45,7 @@ func subject(cols []*heading) Kind {
 				key = ""
 			}
 		}
-		if !describing[h.top] || h.score < named {
+		if !describing[h.top] || h.score < named && h.deviceShare(vocabulary.AmplifierDevice) < 1 {
 			continue
 		}
 		if h.deviceShare(vocabulary.LoudspeakerDevice) > 0 {
@@ -56,6 +61,67 @@ func subject(cols []*heading) Kind {
 		}
 	}
 	return key
+}
+
+// outputsAlone finds the column of amplifiers in a table that lists their outputs: each row
+// names an amplifier and an output, the same never twice, and states watts, and no row
+// says anything of a loudspeaker or of where one hangs. It is -1 in any other table.
+func outputsAlone(cols []*heading) int {
+	w := slices.IndexFunc(cols, func(h *heading) bool {
+		return h.of(vocabulary.ChannelWatts) > 0 && h.cells.cells >= 2 && h.cells.share(lookNumber|lookWatts) >= enoughAlike && !h.ofLoudspeakers
+	})
+	if w < 0 {
+		return -1
+	}
+	rated := cols[w].cells.lines
+	amplifier, output := -1, -1
+	for i, h := range cols {
+		switch {
+		case i == w || h.cells.cells == 0 || h.score < named:
+		case amplifier < 0 && (h.top == vocabulary.Amplifier || describing[h.top] && h.amplifiersIn(rated)):
+			amplifier = i
+		case amplifier >= 0 && output < 0 && h.of(vocabulary.Channel) >= named && (h.top == vocabulary.Channel || h.top == vocabulary.Zone):
+			output = i
+		case ofDevices[h.top]:
+			return -1
+		}
+	}
+	if amplifier < 0 || output < 0 {
+		return -1
+	}
+	seen := map[string]bool{}
+	for _, n := range rated {
+		a, _ := cols[amplifier].cells.in(n)
+		o, ok := cols[output].cells.in(n)
+		if !ok || seen[a+"\n"+o] {
+			return -1
+		}
+		seen[a+"\n"+o] = true
+	}
+	return amplifier
+}
+
+// ofDevices are the fields that say what a loudspeaker is, how many there are or where they hang.
+var ofDevices = [vocabulary.Fields]bool{vocabulary.Tag: true, vocabulary.Model: true, vocabulary.Describe: true, vocabulary.Quantity: true, vocabulary.Tap: true, vocabulary.Zone: true,
+	vocabulary.Room: true, vocabulary.Control: true, vocabulary.Mounting: true, vocabulary.Status: true, vocabulary.Length: true, vocabulary.Gauge: true}
+
+// amplifiersIn reports whether a column names an amplifier in each of some lines, a merged or blank cell standing for the one above.
+func (h *heading) amplifiersIn(lines []int) bool {
+	for _, n := range lines {
+		if t, ok := h.cells.in(n); ok && lookText(t)&lookAmp == 0 {
+			return false
+		}
+	}
+	return len(lines) > 0
+}
+
+// in returns the cell of a line, if it was sampled.
+func (s *sample) in(n int) (string, bool) {
+	i := slices.Index(s.lines, n)
+	if i < 0 {
+		return "", false
+	}
+	return s.texts[i], true
 }
 
 // reAmpRating finds the rating of an amplifier: of several outputs, or at a
@@ -94,7 +160,7 @@ func listed(cols []*heading) bool {
 }
 
 // describing are the fields whose cells say what a row is.
-var describing = [vocabulary.Fields]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.ChannelWatts: true,
+var describing = [vocabulary.Fields]bool{vocabulary.Describe: true, vocabulary.Model: true, vocabulary.Kind: true, vocabulary.Tag: true, vocabulary.Item: true, vocabulary.Maker: true, vocabulary.ChannelWatts: true,
 	vocabulary.FrameWatts: true, vocabulary.Tap: true, vocabulary.RatedWatts: true, vocabulary.ControlWatts: true, vocabulary.TotalWatts: true}
 
 // referring are the fields whose cells name devices that a row belongs to, rather than the row's own.

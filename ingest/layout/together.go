@@ -84,6 +84,21 @@ func loadsAreTaps(cols []*heading, base []worth) {
 	}
 }
 
+// numberedAmplifiers takes the running numbers of a list of amplifiers for their names
+// where nothing else names them.
+func numberedAmplifiers(cols []*heading, about Kind, base []worth) {
+	all := setting(cols)
+	if about != Amplifiers || all.claimed(vocabulary.Amplifier) || all.claimed(vocabulary.Tag) || all.claimed(vocabulary.Model) {
+		return
+	}
+	for i, h := range cols {
+		if h.top == vocabulary.Item && h.score >= named && h.forced == vocabulary.Unknown && h.cells.cells == h.rows && h.cells.distinct == h.rows {
+			base[i][vocabulary.Amplifier] = 2 * sureWords
+			return
+		}
+	}
+}
+
 // answersOfState takes a column headed by a state ("montiert", "done") over
 // answers for what has become of each row, not for a way of mounting it.
 func answersOfState(cols []*heading, base []worth) {
