@@ -281,6 +281,9 @@ func (b *builder) ownerOf(s seen, channel string) (*schedule.Amplifier, bool) {
 		return b.amps[amps[0]], true
 	case len(amps) == 0 && len(b.amps) == 1:
 		for _, a := range b.amps {
+			if b.feedsOthers(a, channel) {
+				return nil, true
+			}
 			return a, true
 		}
 	case len(amps) == 0:
@@ -294,6 +297,21 @@ func (b *builder) ownerOf(s seen, channel string) (*schedule.Amplifier, bool) {
 	}
 	b.unclear(s, "amplifier", "channel "+channel, names)
 	return nil, false
+}
+
+// feedsOthers reports whether a sentence lists the lines that an amplifier feeds,
+// and the channel is none of them.
+func (b *builder) feedsOthers(a *schedule.Amplifier, channel string) bool {
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Name == "" || b.ampNames.Find(s.ampText()).Key != a.Key {
+			continue
+		}
+		if ways := b.waysOwned(s); len(ways) > 0 && !slices.Contains(ways, channelID(channel)) {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyChannel is the channel of a row that names only an amplifier, if that

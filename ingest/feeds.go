@@ -62,6 +62,11 @@ func (b *builder) gatherDirectory() {
 					b.dir.besideOutputs[join.Key(a.text)] = true
 				}
 			}
+			if ch := r.own(vocabulary.Channel); ch.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) { // A1 of "A1/2"
+				if c := b.channelRef(ch.text); c.ok && anyDigit(c.ref.Amplifier) && len(c.ref.Channels) > 0 && strings.ContainsFunc(c.ref.Amplifier, isLetter) {
+					b.dir.ampRefs[join.Key(c.ref.Amplifier)] = true
+				}
+			}
 			if r.kind == loudspeakerRow || r.kind == zoneRow || r.kind == controlRow {
 				b.gatherFeeders(r)
 			}

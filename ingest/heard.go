@@ -162,7 +162,12 @@ func (b *builder) hearNames() {
 			for i, s := range row {
 				texts[i] = s.text
 			}
-			b.hearNamed(strings.Join(texts, " "), row[0].at, row[len(row)-1].at)
+			for _, between := range []string{"; ", " "} {
+				text := strings.Join(texts, between)
+				if b.hearNamed(text, row[0].at, row[len(row)-1].at) || namesFirst(sentence(text, row[0].at)) {
+					break
+				}
+			}
 		}
 	}
 }

@@ -44,7 +44,7 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 		whole := false
 		for _, between := range []string{"; ", " "} {
 			text := strings.Join(texts, between)
-			if list := sentence(text, row[0].at); n > 1 && len(list) > 0 && list[0].Name != "" && (list[0].Worded || list[0].W > 0) {
+			if list := sentence(text, row[0].at); n > 1 && namesFirst(list) {
 				out, whole = append(out, list...), true
 				break
 			}
@@ -56,6 +56,11 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 		}
 	}
 	return out
+}
+
+// namesFirst reports whether a sentence names its first amplifier and says something of it.
+func namesFirst(list []said) bool {
+	return len(list) > 0 && list[0].Name != "" && (list[0].Worded || list[0].W > 0)
 }
 
 func sentence(text string, at schedule.Ref) []said {

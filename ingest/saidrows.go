@@ -37,17 +37,17 @@ func (b *builder) sentenceRows() {
 					continue
 				}
 			}
-			var texts []string
+			var cells []spoken
 			for i := range r.Values {
 				if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
-					texts = append(texts, v.Text)
+					cells = append(cells, spoken{v.At.Ref(), v.Text})
 				}
 			}
-			if len(texts) == 0 || !notation.SpeaksOfAmplifier(texts[0]) {
+			if len(cells) == 0 || !notation.SpeaksOfAmplifier(cells[0].text) {
 				continue
 			}
-			list := sentence(strings.Join(texts, " "), r.At)
-			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(texts[0], list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
+			list := saidIn(cells, b.opts.watch)
+			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(cells[0].text, list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
 				b.said = append(b.said, list...)
 				r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
 			}

@@ -74,6 +74,9 @@ func (sr *sheetReader) definition(n int, slots []slot) (Fact, bool) {
 	if len(slots) != 2 || lookOf(slots[0].cell)&(lookTag|lookAmp|lookControl) == 0 {
 		return Fact{}, false
 	}
+	if strings.Contains(strings.TrimRight(oneLine(text(slots[0].cell)), ": "), ":") {
+		return Fact{}, false // "Amp 1: L1 + L2": a sentence of its own
+	}
 	v := slots[1]
 	t := oneLine(text(v.cell))
 	if v.cell.Kind != grid.String || len(t) > maxText || !reLabelWatts.MatchString(t) {

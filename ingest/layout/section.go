@@ -2,6 +2,7 @@ package layout
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -300,6 +301,7 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			end = found[i+1][0]
 		}
 		key, value := strings.TrimSpace(t[m[2]:m[3]]), strings.Trim(t[m[1]:end], " ,;|\n\r\t")
+		value = strings.TrimRight(value, " -–") // "2 x 60 W - A2: 120 W"
 		if strings.Count(value, ")") > strings.Count(value, "(") {
 			value = strings.TrimRight(value, ") ,;")
 		}
@@ -308,8 +310,18 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		}
 		facts = append(facts, f.pair(key, oneLine(value), at, c)...)
 	}
+	for i := range facts { // "A1: 2 x 60 W - A2: 120 W": both are amplifiers
+		if a := &facts[i]; a.Field == vocabulary.Unknown && reLabelWatts.MatchString(a.Text) && slices.ContainsFunc(facts, func(o Fact) bool {
+			return o.Field == vocabulary.Amplifier && lettersOf(o.Key) == lettersOf(a.Key)
+		}) {
+			a.Field = vocabulary.Amplifier
+		}
+	}
 	return facts
 }
+
+// lettersOf is what stands before the figures of a short tag.
+func lettersOf(key string) string { return strings.TrimRight(vocabulary.Fold(key), "0123456789 ") }
 
 // pair is what a key of a title block and its value say: one fact, and one more for a line
 // voltage that the value names beside other things.
@@ -345,7 +357,7 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	if !watts && loose[field] && len(value) < 32 && reAnyVolts.MatchString(value) {
 		field = vocabulary.LineVoltage // "Line: 100 V"
 	}
-	if k := lookText(value); k&(lookGauge|lookCableWord) != 0 && k&(lookWatts|lookVolts) == 0 && cabled[field] {
+	if k := lookText(value); k&(lookGauge|lookCableWord) != 0 && k&(lookWatts|lookCountWatts|lookVolts) == 0 && !watts && cabled[field] {
 		field = vocabulary.CableType // "Runs: 12/2"
 	}
 	if field == vocabulary.Job && !strings.Contains(value, " ") && anyDigit(value) {

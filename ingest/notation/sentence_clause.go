@@ -61,7 +61,7 @@ func (c *clauseReading) step() {
 		}
 		return
 	}
-	for _, read := range []func() bool{c.phrase, c.namedOutputs, c.otherKind, c.nameBehind} {
+	for _, read := range []func() bool{c.phrase, c.namedOutputs, c.waysBehind, c.otherKind, c.nameBehind} {
 		if read() {
 			return
 		}

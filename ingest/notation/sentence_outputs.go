@@ -52,6 +52,26 @@ func (c *clauseReading) namedOutputs() bool {
 	return true
 }
 
+// waysBehind reads the lines behind a rated amplifier: "F1 240 W: L1 + L2".
+func (c *clauseReading) waysBehind() bool {
+	a, t := c.last(), c.tokens[c.at]
+	if a.Name == "" || a.W == 0 || len(a.Ways) > 0 || !t.is(":") && !t.is("=") && !(t.is("-") && t.gap) || c.at+1 >= len(c.tokens) {
+		return false
+	}
+	switch KeyKind(words("name").phrases[c.tokens[c.at+1].text].kind) {
+	case KeyLine, KeyChannel:
+	default:
+		return false
+	}
+	names, n := c.names(c.at + 1)
+	if next := c.at + 1 + n; n == 0 || !HasDigit(names[0]) || next < len(c.tokens) && (c.tokens[next].is(":") || c.opensRating(next) || c.ratedAt(next)) {
+		return false
+	}
+	c.at += 1 + n
+	c.addWays(names)
+	return true
+}
+
 // addWays adds outputs to the amplifier being read, or to the next where
 // outputs stand before theirs: "A circuits on amplifier 1, B circuits on
 // amplifier 2".

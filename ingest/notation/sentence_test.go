@@ -29,6 +29,7 @@ func TestParseRatingSentence(t *testing.T) {
 		{"CONSOLE OUTPUTS 15 WATTS EACH AT 25V", []RatedAmplifier{n("", 0, 15, 25)}},
 		{"VS 1: 4 x 60 W, VS 2: 2 x 120 W", []RatedAmplifier{n("VS 1", 4, 60), n("VS 2", 2, 120)}},
 		{"Etapa ET1: 2 líneas; línea 1: 240 W, línea 2: 60 W", []RatedAmplifier{{Name: "ET1", Outputs: 2, Ways: []NamedWatts{{"1", 240}, {"2", 60}}}}},
+		{"Finale F1 240 W: L1 + L2; Finale F2 120 W: L3", []RatedAmplifier{{Name: "F1", W: 240, Ways: []NamedWatts{{Name: "L1"}, {Name: "L2"}}, Doubts: FrameOrOutput}, {Name: "F2", W: 120, Ways: []NamedWatts{{Name: "L3"}}}}},
 		{"Amp A 2 lines of 60 W", []RatedAmplifier{n("A", 2, 60)}},
 		{"Zentrale: 3 Kreise, je 40 W", []RatedAmplifier{n("", 3, 40)}},
 		{"V1: 3 x 120 W, 100 V", []RatedAmplifier{n("V1", 3, 120, 100)}},
