@@ -242,6 +242,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	taggedLists(t)
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
+	zonesInDescriptions(t)
 	f.phrases(t)
 	return t
 }

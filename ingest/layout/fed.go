@@ -25,7 +25,9 @@ func controlsAmongOutputs(t *Table) {
 	if !slices.ContainsFunc(t.Records, func(r Record) bool { return isControl(&r) }) {
 		return
 	}
-	t.addControls(i, "some cells of \""+t.Columns[i].Header+"\" are tags of controls", func(r *Record) (rest, control Value) {
+	c := t.Columns[i]
+	c.Field, c.RunnerUp, c.Evidence = vocabulary.Control, vocabulary.Unknown, "some cells of \""+c.Header+"\" are tags of controls"
+	t.addColumn(i, c, func(r *Record) (rest, control Value) {
 		v := r.Values[i]
 		if !isControl(r) {
 			return v, Value{}
@@ -43,14 +45,15 @@ func controlsInPlaces(t *Table) {
 		return
 	}
 	for i := range t.Columns {
-		c := &t.Columns[i]
+		c := t.Columns[i]
 		if c.Field != vocabulary.Zone && c.Field != vocabulary.Room || !slices.ContainsFunc(t.Records, func(r Record) bool {
 			_, control := behindControl(r.Values[i].Text)
 			return r.Class == Device && control != ""
 		}) {
 			continue
 		}
-		t.addControls(i, "behind some names of \""+c.Header+"\"", func(r *Record) (rest, control Value) {
+		c.Field, c.RunnerUp, c.Evidence = vocabulary.Control, vocabulary.Unknown, "behind some names of \""+c.Header+"\""
+		t.addColumn(i, c, func(r *Record) (rest, control Value) {
 			v := r.Values[i]
 			place, name := behindControl(v.Text)
 			if name == "" {
@@ -85,16 +88,69 @@ func behindControl(t string) (place, control string) {
 	return "", ""
 }
 
-// addControls adds a column for the controls that the cells of column i name;
-// part parts each of them.
-func (t *Table) addControls(i int, why string, part func(r *Record) (rest, control Value)) {
-	c := t.Columns[i]
-	c.Field, c.RunnerUp, c.Evidence = vocabulary.Control, vocabulary.Unknown, why
+// addColumn adds a column with a part of what the cells of column i say; part
+// parts each of them.
+func (t *Table) addColumn(i int, c Column, part func(r *Record) (rest, added Value)) {
 	t.Columns = append(t.Columns, c)
 	for k := range t.Records {
 		r := &t.Records[k]
-		rest, control := part(r)
-		r.Values = append(pad(r.Values, len(t.Columns)-1), control)
+		rest, added := part(r)
+		r.Values = append(pad(r.Values, len(t.Columns)-1), added)
 		r.Values[i] = rest
 	}
+}
+
+// zonesInDescriptions parts the zones at the end of descriptions from them, where
+// no column is for places: "Ceiling loudspeaker 6 W, tapped 3 W, Z1 foyer",
+// "Volume control 36 W, Z1".
+func zonesInDescriptions(t *Table) {
+	if slices.ContainsFunc(t.Columns, func(c Column) bool {
+		return slices.Contains([]vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Circuit, vocabulary.Channel}, c.Field)
+	}) {
+		return
+	}
+	i := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Describe })
+	if i < 0 {
+		return
+	}
+	zones := map[string]bool{}
+	rows, ending := 0, 0
+	for k := range t.Records {
+		if r := &t.Records[k]; r.Class == Device && vocabulary.DeviceIn(r.Values[i].Text) == vocabulary.LoudspeakerDevice {
+			rows++
+			if _, zone := zoneBehind(r.Values[i].Text); zone != "" {
+				ending++
+				zones[zone] = true
+			}
+		}
+	}
+	if len(zones) < 2 || 10*ending < 8*rows {
+		return
+	}
+	c := t.Columns[i]
+	c.Field, c.RunnerUp, c.Evidence = vocabulary.Zone, vocabulary.Unknown, "at the end of \""+c.Header+"\""
+	t.addColumn(i, c, func(r *Record) (rest, zone Value) {
+		v := r.Values[i]
+		before, name := zoneBehind(v.Text)
+		if name == "" {
+			return v, Value{}
+		}
+		rest, zone = v, v
+		rest.Text, zone.Text, zone.Cell = before, name, nil
+		return rest, zone
+	})
+}
+
+// zoneBehind parts a description from the zone that its last part names; zone is ""
+// where it names none.
+func zoneBehind(t string) (before, zone string) {
+	at := max(strings.LastIndex(t, ", "), strings.LastIndex(t, " - "), strings.LastIndex(t, " – "))
+	if at < 0 || len(t) > maxText {
+		return "", ""
+	}
+	zone = strings.TrimLeft(t[at:], ",– -")
+	if !reZone.MatchString(zone) || reLabelWatts.MatchString(zone) || classWithin(zone)&classDevice != 0 {
+		return "", ""
+	}
+	return strings.TrimRight(t[:at], " ,"), zone
 }
