@@ -108,7 +108,7 @@ func (f *finder) belowTitle(r grid.Range) grid.Range {
 	lines := f.p.within(r.Row1, r.Row2)
 	lone := func(l line) bool { return len(l.between(r.Col1, r.Col2)) == 1 }
 	lead := slices.IndexFunc(lines, func(l line) bool {
-		return !lone(l) || sectionField(oneLine(text(l.between(r.Col1, r.Col2)[0].cell))) != vocabulary.Unknown
+		return !lone(l) || sectionField(l.between(r.Col1, r.Col2)[0].cell.line()) != vocabulary.Unknown
 	})
 	if lead > 0 && !lone(lines[lead]) && slices.ContainsFunc(lines[lead:], lone) {
 		lead--

@@ -113,7 +113,7 @@ func (b *bodyReader) classify() {
 	}
 }
 
-func figure(c *grid.Cell) (float64, bool) {
+func figure(c cell) (float64, bool) {
 	if c.Struck == grid.WholeStruck {
 		return 0, false
 	}
@@ -154,7 +154,7 @@ func (b *bodyReader) isStatement(s slot) bool {
 	if s.cell.Kind != grid.String || b.usual(s, lookOf(s.cell)&(lookWatts|lookModel)) {
 		return false
 	}
-	t := oneLine(text(s.cell))
+	t := s.cell.line()
 	return strings.ContainsAny(t, " =:") && unicode.IsLetter([]rune(t)[0]) && len(notation.PowersIn(t, notation.Auto)) > 0
 }
 
@@ -204,7 +204,7 @@ func (b *bodyReader) emit() {
 					facts[j].Field = plain
 				}
 			}
-			if notation.WithoutControl(oneLine(text(bl.slots[0].cell))) {
+			if notation.WithoutControl(bl.slots[0].cell.line()) {
 				stack, facts = endControl(stack), nil
 			}
 			stack = push(stack, facts, fresh)
@@ -234,7 +234,7 @@ func (b *bodyReader) fill(r *Record, bl *bodyLine) {
 			continue
 		}
 		v := &r.Values[j]
-		v.Cell = s.cell
+		v.Cell = s.cell.Cell
 		v.Text = text(s.cell)
 		if isBlankWord(v.Text) {
 			v.Text, v.Because = "", "written as blank"

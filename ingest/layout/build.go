@@ -82,7 +82,7 @@ func (f *finder) parts(d *draft, h *heading) {
 			continue
 		}
 		c, at := l[0].at(h.col), h.col
-		if c == nil {
+		if c.blank() {
 			if m, ok := f.p.merged(n, h.col); ok && slices.Contains(d.header, m.Row1) && m.Col1 <= h.col && (m.Row1 != n || m.Col1 != h.col) {
 				if m.Row1 == n {
 					c, at = l[0].at(m.Col1), m.Col1
@@ -91,7 +91,7 @@ func (f *finder) parts(d *draft, h *heading) {
 				c, at = f.group(d, &l[0], i, h.col)
 			}
 		}
-		t := oneLine(text(c))
+		t := c.line()
 		if t == "" || pivotLabels[vocabulary.Fold(t)] || i+1 < len(d.header) && at == d.from && rePivotValue.MatchString(t) {
 			continue
 		}
@@ -123,14 +123,14 @@ func (f *finder) parts(d *draft, h *heading) {
 
 // group finds the group heading, not merged, that reaches over col from the
 // left: it stands over a column with a header of its own, as col has one.
-func (f *finder) group(d *draft, l *line, i, col int) (*grid.Cell, int) {
+func (f *finder) group(d *draft, l *line, i, col int) (cell, int) {
 	under := func(c int) bool {
 		for _, n := range d.header[i+1:] {
 			if d.units[n] {
 				continue
 			}
 			for _, o := range f.p.within(n, n) {
-				if o.at(c) != nil {
+				if !o.at(c).blank() {
 					return true
 				}
 			}
@@ -139,24 +139,24 @@ func (f *finder) group(d *draft, l *line, i, col int) (*grid.Cell, int) {
 	}
 	for _, j := range f.p.mergedAt[l.n] { // merged groups say themselves how far they reach
 		if m := f.p.merges[j]; m.Row1 == l.n && m.Col2 > m.Col1 && m.Col1 >= d.from && m.Col2 <= d.to {
-			return nil, 0
+			return cell{}, 0
 		}
 	}
 	if !under(col) {
-		return nil, 0
+		return cell{}, 0
 	}
 	for c := col - 1; c >= d.from; c-- {
-		if cell := l.at(c); cell != nil {
+		if over := l.at(c); !over.blank() {
 			if under(c) {
-				return cell, c
+				return over, c
 			}
-			return nil, 0
+			return cell{}, 0
 		}
 		if !under(c) {
-			return nil, 0
+			return cell{}, 0
 		}
 	}
-	return nil, 0
+	return cell{}, 0
 }
 
 // deviceLike are the lines that are worth looking at for what the columns mean: no lone titles, no totals.
@@ -221,7 +221,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	for _, n := range d.above {
 		for _, l := range f.p.within(n, n) {
 			for _, s := range l.between(d.from, d.to) {
-				titles = append(titles, oneLine(text(s.cell)))
+				titles = append(titles, s.cell.line())
 			}
 		}
 	}

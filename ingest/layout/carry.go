@@ -52,7 +52,7 @@ func (b *bodyReader) carryMerged() {
 			c := lines[0].at(m.Col1)
 			if s := text(c); s != "" {
 				at := b.f.p.ref(m.Row1, m.Col1)
-				v.Cell, v.Text, v.How, v.Because = c, s, schedule.CarriedDown, "merged with "+at.Cell()
+				v.Cell, v.Text, v.How, v.Because = c.Cell, s, schedule.CarriedDown, "merged with "+at.Cell()
 				v.At = SpotOf(at)
 			}
 		}

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"hash/maphash"
 	"math"
 	"math/bits"
 	"regexp"
@@ -20,11 +21,12 @@ const maxSample = 96
 type sample struct {
 	looks    []look
 	texts    []string
-	numbers  []float64 // NaN-free: only where lookNumber
-	numberAt []int     // index into looks of each number
-	lines    []int     // line numbers, same order as looks
-	cells    int       // cells sampled that say something
-	total    int       // non-empty cells of the column in the body
+	said     []*wording // of the texts
+	numbers  []float64  // NaN-free: only where lookNumber
+	numberAt []int      // index into looks of each number
+	lines    []int      // line numbers, same order as looks
+	cells    int        // cells sampled that say something
+	total    int        // non-empty cells of the column in the body
 	distinct int
 	running  bool // 1, 2, 3 ... down the column
 	rising   bool // each number more than the one before
@@ -56,19 +58,21 @@ func (s *sample) share(k look) float64 {
 
 // take looks at up to maxSample cells of a column, spread over the lines.
 func take(lines []line, col int, total int) *sample {
-	s := &sample{total: total}
+	n := min(total, maxSample)
+	s := &sample{total: total, looks: make([]look, 0, n), texts: make([]string, 0, n), said: make([]*wording, 0, n), lines: make([]int, 0, n)}
 	step := 1
 	if total > maxSample {
 		step = total / maxSample
 	}
-	seen := map[string]bool{}
+	var seen seenTexts
 	i, last := 0, ""
 	runs, rises, resets := 0, 0, 0
 	var before float64
 	tagPrefix, tagNumber := "", 0
-	for _, l := range lines {
+	for k := range lines {
+		l := &lines[k]
 		c := l.at(col)
-		if c == nil {
+		if c.blank() {
 			continue
 		}
 		i++
@@ -79,12 +83,13 @@ func take(lines []line, col int, total int) *sample {
 		if k&(lookMissing|lookDitto|lookStruck) != 0 && k&lookStatus == 0 {
 			continue
 		}
-		t := text(c)
+		w := c.says()
+		t := w.text
 		s.looks = append(s.looks, k)
 		s.texts = append(s.texts, t)
+		s.said = append(s.said, w)
 		s.lines = append(s.lines, l.n)
-		if !seen[t] {
-			seen[t] = true
+		if seen.add(s.texts) {
 			s.distinct++
 		}
 		if t != last {
@@ -131,6 +136,24 @@ func take(lines []line, col int, total int) *sample {
 	return s
 }
 
+// A seenTexts tells which of at most maxSample texts came before.
+type seenTexts [256]uint8 // the number of the text, by its hash and the places behind
+
+var textSeed = maphash.MakeSeed()
+
+// add reports whether the last of the texts is none of those before it.
+func (seen *seenTexts) add(texts []string) bool {
+	t := texts[len(texts)-1]
+	at := uint8(maphash.String(textSeed, t))
+	for ; seen[at] != 0; at++ {
+		if texts[seen[at]-1] == t {
+			return false
+		}
+	}
+	seen[at] = uint8(len(texts))
+	return true
+}
+
 // sort finds the different looks of the cells: a column has few.
 func (s *sample) sort() {
 	s.kindOf = make([]uint8, len(s.looks))
@@ -144,8 +167,8 @@ func (s *sample) sort() {
 		s.counts[at]++
 	}
 	n := 0
-	for _, t := range s.texts {
-		if isAmpTag(t) {
+	for _, w := range s.said {
+		if w.is(amplifierTag) {
 			n++
 		}
 	}
@@ -392,7 +415,7 @@ func (s *sample) corrected(f vocabulary.Field, e float64) float64 {
 		if s.running {
 			e += 0.6
 		}
-		if s.cells >= 2 && !slices.ContainsFunc(s.texts, endsAsNumbersDo) {
+		if s.cells >= 2 && !slices.ContainsFunc(s.said, func(w *wording) bool { return w.is(numberedLikeTags) }) {
 			e -= 0.5 // "Horn 15 W", "ceiling"
 		}
 		if s.tags >= 3 {

@@ -17,7 +17,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 	var facts []Fact
 	for i := 0; i < len(slots); {
 		s := slots[i]
-		t := oneLine(text(s.cell))
+		t := s.cell.line()
 		if t == "" {
 			i++
 			continue
@@ -28,11 +28,11 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 			first := slots[i+1]
 			j := i + 1
 			for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") {
-				words = append(words, oneLine(text(slots[j].cell)))
+				words = append(words, slots[j].cell.line())
 				j++
 			}
 			if len(words) > 0 {
-				facts = append(facts, f.pair(key, strings.Join(words, " "), f.p.ref(l.n, first.col), first.cell)...)
+				facts = append(facts, f.pair(key, strings.Join(words, " "), f.p.ref(l.n, first.col), first.cell.Cell)...)
 			}
 			i = j
 			continue
@@ -41,10 +41,10 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 		words.WriteString(t)
 		j := i + 1
 		for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") && !strings.Contains(t, ":") {
-			words.WriteString(" " + oneLine(text(slots[j].cell)))
+			words.WriteString(" " + slots[j].cell.line())
 			j++
 		}
-		facts = append(facts, f.sectionFacts(words.String(), at, s.cell)...)
+		facts = append(facts, f.sectionFacts(words.String(), at, s.cell.Cell)...)
 		i = j
 	}
 	return facts
@@ -55,7 +55,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 	for i := 0; i < len(slots); i++ {
 		s := slots[i]
-		t := oneLine(text(s.cell))
+		t := s.cell.line()
 		at := f.p.ref(l.n, s.col)
 		if t == "" || isPivotWord(t) {
 			rest = append(rest, s)
@@ -63,26 +63,26 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 		}
 		beside := i+1 < len(slots) && f.isKey(s.cell, strings.HasSuffix(t, ":"))
 		if !beside && isNoteText(t) && !reKey.MatchString(t) {
-			facts = append(facts, f.voltsIn(t, at, s.cell)...)
+			facts = append(facts, f.voltsIn(t, at, s.cell.Cell)...)
 			rest = append(rest, s)
 			continue
 		}
-		if kv := f.keyValues(t, at, s.cell); len(kv) > 0 && s.cell.Kind == grid.String {
+		if kv := f.keyValues(t, at, s.cell.Cell); len(kv) > 0 && s.cell.Kind == grid.String {
 			facts = append(facts, kv...)
 			continue
 		}
 		if beside && slots[i+1].col-f.lastColumn(l.n, s.col) <= 3 {
 			v := slots[i+1]
-			value := oneLine(text(v.cell))
+			value := v.cell.line()
 			if value != "" && !strings.HasSuffix(value, ":") {
 				key := strings.TrimRight(t, ": ")
 				i++
 				// A unit or a second part beside the value belongs to it.
-				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && len(f.voltsIn(oneLine(text(slots[i+1].cell)), at, slots[i+1].cell)) == 0 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
-					value += " " + oneLine(text(slots[i+1].cell))
+				for i+1 < len(slots) && slots[i+1].col == slots[i].col+1 && len(f.voltsIn(slots[i+1].cell.line(), at, slots[i+1].cell.Cell)) == 0 && !f.isKey(slots[i+1].cell, strings.HasSuffix(text(slots[i+1].cell), ":")) {
+					value += " " + slots[i+1].cell.line()
 					i++
 				}
-				facts = append(facts, f.pair(key, value, f.p.ref(l.n, v.col), v.cell)...)
+				facts = append(facts, f.pair(key, value, f.p.ref(l.n, v.col), v.cell.Cell)...)
 				continue
 			}
 		}
@@ -90,13 +90,13 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 			// "CH1" and "120 W @ 70 V": a part of the system and its rating.
 			if sect := sectionField(t); sect != vocabulary.Unknown && lookOf(slots[i+1].cell)&(lookWatts|lookRating|lookVolts) != 0 {
 				v := slots[i+1]
-				facts = append(facts, Fact{Field: sect, Text: oneLine(text(v.cell)), Key: t, At: f.p.ref(l.n, v.col), Cell: v.cell})
+				facts = append(facts, Fact{Field: sect, Text: v.cell.line(), Key: t, At: f.p.ref(l.n, v.col), Cell: v.cell.Cell})
 				i++
 				continue
 			}
 		}
 		if s.cell.Kind == grid.String && len(t) <= maxText {
-			facts = append(facts, f.sectionFacts(t, at, s.cell)...)
+			facts = append(facts, f.sectionFacts(t, at, s.cell.Cell)...)
 			continue
 		}
 		rest = append(rest, s)
@@ -105,14 +105,14 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 }
 
 // isKey reports whether a cell is the key of the value beside it.
-func (f *finder) isKey(c *grid.Cell, colon bool) bool {
+func (f *finder) isKey(c cell, colon bool) bool {
 	if c.Kind != grid.String {
 		return false
 	}
 	if colon {
 		return true
 	}
-	t := oneLine(text(c))
+	t := c.line()
 	if len(t) > 40 || anyDigit(t) {
 		return false
 	}

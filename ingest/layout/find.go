@@ -38,7 +38,7 @@ func (f *finder) drafts() []*draft {
 			continue
 		}
 		atBreak := i < 30 || l.n-lines[i-1].n > 1 || len(lines[i-1].slots) <= 2
-		if !promising(l, atBreak, vocabulary.Known) && !f.forcedIn(l) {
+		if !promising(l, atBreak) && !f.forcedIn(l) {
 			continue
 		}
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
@@ -122,7 +122,7 @@ func (f *finder) forcedIn(l *line) bool {
 	}
 	n := 0
 	for _, s := range l.slots {
-		if f.forced[vocabulary.Fold(oneLine(text(s.cell)))] != vocabulary.Unknown {
+		if f.forced[s.cell.folded()] != vocabulary.Unknown {
 			n++
 		}
 	}
@@ -160,13 +160,13 @@ func (f *finder) continuesRows(d *draft, s *strip, strips []strip, i int) bool {
 	alike := 0
 	for _, sl := range s.slots {
 		k := lookOf(sl.cell) &^ (lookRoom | lookWords | lookLong | lookModel)
-		t := vocabulary.Fold(oneLine(text(sl.cell)))
+		t := sl.cell.folded()
 		for j := i - 1; j >= 0 && i-j <= back && f.p.lines[j].n >= d.first; j-- {
 			c := f.p.lines[j].at(sl.col)
-			if c == nil || d.repeated[f.p.lines[j].n] != "" {
+			if c.blank() || d.repeated[f.p.lines[j].n] != "" {
 				continue
 			}
-			if vocabulary.Fold(oneLine(text(c))) == t || lookOf(c)&k != 0 {
+			if c.folded() == t || lookOf(c)&k != 0 {
 				alike++
 				break
 			}
@@ -201,12 +201,12 @@ func (f *finder) repeats(active []*draft, l *line) bool {
 				continue
 			}
 			// Most lines fail at the first cell.
-			if vocabulary.Fold(oneLine(text(slots[0].cell))) != words[slots[0].col] && vocabulary.Fold(oneLine(text(slots[len(slots)-1].cell))) != words[slots[len(slots)-1].col] {
+			if slots[0].cell.folded() != words[slots[0].col] && slots[len(slots)-1].cell.folded() != words[slots[len(slots)-1].col] {
 				continue
 			}
 			same := 0
 			for _, s := range slots {
-				if vocabulary.Fold(oneLine(text(s.cell))) == words[s.col] {
+				if s.cell.folded() == words[s.col] {
 					same++
 				}
 			}

@@ -53,13 +53,13 @@ func (p *plane) unglue() *plane {
 				i = min(i, at)
 			}
 			at = max(at+1, i+1)
-			c := *l.slots[0].cell
+			c := *l.slots[0].cell.Cell
 			c.Col, c.Text = int32(at), piece.text
 			c.SetKept(piece.text)
 			if c.Struck == grid.PartStruck {
 				c.Struck = grid.NotStruck
 			}
-			line.slots = append(line.slots, slot{at, &c})
+			line.slots = append(line.slots, slot{at, cell{&c, wordingOf(now(&c))}})
 		}
 		q.lines = append(q.lines, line)
 	}

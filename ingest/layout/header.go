@@ -16,8 +16,8 @@ type finder struct {
 	p      *plane
 	s      *vocabulary.Scorer
 	forced map[string]vocabulary.Field // folded header to the field the house book gives it
-	known  map[string]headerCell
-	budget int // header readings left, so that a sheet of prose cannot take for ever
+	known  map[string]headerCell       // nil where neither the house book nor the budget matters
+	budget int                         // header readings left, so that a sheet of prose cannot take for ever
 	watch  *watch.Watch
 }
 
@@ -42,43 +42,75 @@ var titleFields = [vocabulary.Fields]bool{vocabulary.Job: true, vocabulary.JobNo
 	vocabulary.Author: true, vocabulary.Site: true, vocabulary.Revision: true, vocabulary.Date: true}
 
 func newFinder(p *plane, s *vocabulary.Scorer, forced map[string]vocabulary.Field, w *watch.Watch) *finder {
-	return &finder{p: p, s: s, forced: forced, known: map[string]headerCell{}, budget: maxReadings, watch: w}
+	f := &finder{p: p, s: s, forced: forced, budget: maxReadings, watch: w}
+	cells := 0
+	for i := range p.lines {
+		cells += len(p.lines[i].slots)
+	}
+	if cells > maxReadings || len(forced) > 0 {
+		f.known = map[string]headerCell{}
+	}
+	return f
 }
 
 // header reads a cell as a header.
-func (f *finder) header(c *grid.Cell) headerCell {
+func (f *finder) header(c cell) headerCell {
 	if c.Kind != grid.String || c.Struck == grid.WholeStruck {
 		return headerCell{}
 	}
-	t := oneLine(text(c))
-	if h, ok := f.known[t]; ok {
-		return h
+	return f.headerOf(c.says())
+}
+
+// headerOf reads a wording as a header; the house book may give it a field.
+func (f *finder) headerOf(w *wording) headerCell {
+	if f.known == nil {
+		return w.header()
 	}
-	h := f.readHeader(t)
-	f.known[t] = h
+	h, ok := f.known[w.line]
+	if !ok {
+		h = f.readHeader(w)
+		f.known[w.line] = h
+	}
 	return h
 }
 
-func (f *finder) readHeader(t string) headerCell {
-	if t == "" || utf8.RuneCountInString(t) > 60 || strings.HasSuffix(t, ":") {
+func (f *finder) readHeader(w *wording) headerCell {
+	if !mayBeHeader(w.line) {
 		return headerCell{}
 	}
-	if _, ok := plainNumber(t); ok {
-		return headerCell{}
-	}
-	if field, ok := f.forced[vocabulary.Fold(t)]; ok {
+	if field, ok := f.forced[w.read().folded]; ok {
 		return headerCell{field, 1, false}
 	}
-	if f.budget <= 0 && !vocabulary.Known(t) {
+	if f.budget <= 0 && !w.is(listedHeader) || isValue(w) {
 		return headerCell{}
 	}
-	if t[0] >= '0' && t[0] <= '9' && !reVoltsFirst.MatchString(t) && lookText(t)&(lookVolts|lookWatts|lookLength|lookGauge|lookMoney|lookPercent|lookOhm) != 0 {
-		return headerCell{} // "100 V" is a value
-	}
 	f.budget--
-	r := f.s.Header(t)
+	return w.header()
+}
+
+// mayBeHeader reports whether a text is short enough for a header, and no key or number.
+func mayBeHeader(t string) bool {
+	if t == "" || utf8.RuneCountInString(t) > 60 || strings.HasSuffix(t, ":") {
+		return false
+	}
+	_, number := plainNumber(t)
+	return !number
+}
+
+// isValue reports whether a wording is rather a value than a header: "100 V".
+func isValue(w *wording) bool {
+	t := w.line
+	return t[0] >= '0' && t[0] <= '9' && !reVoltsFirst.MatchString(t) && w.read().look&(lookVolts|lookWatts|lookLength|lookGauge|lookMoney|lookPercent|lookOhm) != 0
+}
+
+// readHeaderCell reads a wording as a header, whatever its file.
+func readHeaderCell(w *wording) *headerCell {
+	if !mayBeHeader(w.line) || isValue(w) {
+		return &headerCell{}
+	}
+	r := vocabulary.NewScorer().Header(w.line)
 	b := r.Best()
-	h := headerCell{b.Field, b.Score, titleFields[b.Field]}
+	h := &headerCell{b.Field, b.Score, titleFields[b.Field]}
 	if r.Numbered {
 		h.score *= 0.55
 	}
@@ -145,7 +177,7 @@ func (f *finder) weigh(s *strip) {
 
 // promising reports whether a line is worth reading as a header: it holds
 // words and no more than a few figures.
-func promising(l *line, atBreak bool, known func(string) bool) bool {
+func promising(l *line, atBreak bool) bool {
 	if len(l.slots) < 2 {
 		return false
 	}
@@ -159,10 +191,10 @@ func promising(l *line, atBreak bool, known func(string) bool) bool {
 			continue
 		}
 		digits := anyDigit(t)
-		if !digits || atBreak && chOnly.Of(t, 0) {
+		if !digits || atBreak && wordingOf(t).is(outputAlone) {
 			words++
 		}
-		if !atBreak && !digits && known(oneLine(clean(t))) {
+		if !atBreak && !digits && s.cell.wrote().is(listedHeader) {
 			seen++
 		}
 	}
@@ -180,7 +212,7 @@ func contrast(s *strip, below []line) (columns int) {
 		}
 		figures, cells := 0, 0
 		for i := range below {
-			if c := below[i].at(sl.col); c != nil {
+			if c := below[i].at(sl.col); !c.blank() {
 				cells++
 				if c.Kind == grid.Number || c.Kind == grid.Date || anyDigit(c.Text) {
 					figures++
@@ -259,7 +291,7 @@ func (f *finder) keysBelow(s *strip, below []line) bool {
 			if f.header(sl.cell).score < headerScore {
 				continue
 			}
-			if c := below[i].at(sl.col); c != nil {
+			if c := below[i].at(sl.col); !c.blank() {
 				cells++
 				if f.header(c).score >= headerScore {
 					hits++
@@ -280,7 +312,7 @@ func (f *finder) keysBelow(s *strip, below []line) bool {
 func (f *finder) unitsOnly(slots []slot) bool {
 	hits := 0
 	for _, sl := range slots {
-		t := strings.Trim(oneLine(text(sl.cell)), " []()")
+		t := strings.Trim(sl.cell.line(), " []()")
 		if t == "" || t == "-" || t == "–" {
 			continue
 		}

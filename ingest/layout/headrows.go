@@ -91,7 +91,7 @@ func (f *finder) draft(i int, s *strip) *draft {
 		words := map[int]string{}
 		for _, l := range f.p.within(h, h) {
 			for _, sl := range l.between(d.from, d.to) {
-				words[sl.col] = vocabulary.Fold(oneLine(text(sl.cell)))
+				words[sl.col] = sl.cell.folded()
 			}
 		}
 		d.words[h] = words
@@ -102,10 +102,10 @@ func (f *finder) draft(i int, s *strip) *draft {
 // unitUnder reports whether a lone unit belongs to the header right above it.
 func (f *finder) unitUnder(head *line, s slot) bool {
 	c := head.at(s.col)
-	if c == nil {
+	if c.blank() {
 		return false
 	}
-	unit := f.s.Header(strings.Trim(oneLine(text(s.cell)), " []()")).Unit
+	unit := f.s.Header(strings.Trim(s.cell.line(), " []()")).Unit
 	h := f.header(c)
 	return unit != "" && h.score >= headerScore && vocabulary.Fits(h.field, unit) == 1
 }
@@ -122,12 +122,12 @@ func (f *finder) mergesAt(n int) []grid.Range {
 // under the last group of a header row, which may reach over more columns than it is written in.
 func (f *finder) underLastGroup(d *draft, head, l *line) int {
 	to := d.to
-	if head.at(to) == nil || l.at(to) == nil || f.header(l.at(to)).score < headerScore {
+	if head.at(to).blank() || l.at(to).blank() || f.header(l.at(to)).score < headerScore {
 		return d.to
 	}
 	for {
 		c := l.at(to + 1)
-		if c == nil || head.at(to+1) != nil || f.header(c).score < headerScore {
+		if c.blank() || !head.at(to+1).blank() || f.header(c).score < headerScore {
 			return to
 		}
 		to++
@@ -153,7 +153,7 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 		}
 	}
 	for _, s := range sub.slots {
-		if t := oneLine(text(s.cell)); len(t) > 44 || len(strings.Fields(t)) > 6 {
+		if t := s.cell.line(); len(t) > 44 || len(strings.Fields(t)) > 6 {
 			return false
 		}
 	}
@@ -172,7 +172,7 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 	}
 	if !spread {
 		for _, s := range sub.slots {
-			if head.at(s.col) == nil && f.header(s.cell).score >= headerScore {
+			if head.at(s.col).blank() && f.header(s.cell).score >= headerScore {
 				spread = true
 			}
 		}
@@ -193,11 +193,11 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 	better := 0
 	for _, s := range sub.slots {
 		top := head.at(s.col)
-		if top == nil {
+		if top.blank() {
 			return false
 		}
 		alone := f.header(top).score
-		both := f.s.Header(oneLine(text(top)) + " " + oneLine(text(s.cell)))
+		both := f.s.Header(top.line() + " " + s.cell.line())
 		if b := both.Best(); b.Score > alone+0.02 && both.Explained == 1 && !both.Numbered {
 			better++
 		}
@@ -222,10 +222,10 @@ func (f *finder) namesUnderGroups(d *draft, head, l *line, at int) bool {
 		}
 		own := head.at(s.col)
 		switch {
-		case own == nil:
+		case own.blank():
 			bare++
 		case f.lastColumn(head.n, s.col) > s.col: // a merged group
-		case head.at(s.col+1) == nil && slices.ContainsFunc(sub.slots, func(o slot) bool { return o.col == s.col+1 }):
+		case head.at(s.col+1).blank() && slices.ContainsFunc(sub.slots, func(o slot) bool { return o.col == s.col+1 }):
 		default:
 			return false
 		}
@@ -236,7 +236,7 @@ func (f *finder) namesUnderGroups(d *draft, head, l *line, at int) bool {
 	figures, cells := 0, 0
 	for _, l := range f.p.lines[at+1 : min(len(f.p.lines), at+5)] {
 		for _, s := range sub.slots {
-			if c := l.at(s.col); c != nil {
+			if c := l.at(s.col); !c.blank() {
 				cells++
 				if lookOf(c)&(lookNumber|lookWatts|lookCount) != 0 {
 					figures++
@@ -266,7 +266,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 	}
 	spread, matched, volts := 0, 0, 0
 	for _, s := range slots {
-		t := oneLine(text(s.cell))
+		t := s.cell.line()
 		if s.cell.Kind != grid.String || strings.Contains(t, ":") || len(t) > 50 || sectionField(t) != vocabulary.Unknown && anyDigit(t) {
 			return false
 		}
@@ -281,7 +281,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			spread++
 		}
 		if h := f.header(s.cell); h.score >= headerScore {
-			if titleFields[h.field] && l.at(s.col+1) != nil && last == s.col {
+			if titleFields[h.field] && !l.at(s.col+1).blank() && last == s.col {
 				return false // a key and its value
 			}
 			if matched++; last == s.col && lineVoltsWord(t) {
@@ -301,7 +301,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 	case spread > 0 && (len(slots) > 1 || slots[0].col > d.from || matched > 0):
 		return true
 	case len(slots) == 1:
-		return slots[0].col > d.from && matched == 1 && head.at(slots[0].col) != nil && head.at(slots[0].col+1) != nil
+		return slots[0].col > d.from && matched == 1 && !head.at(slots[0].col).blank() && !head.at(slots[0].col+1).blank()
 	}
 	return 2*matched >= len(slots) && matched >= 1
 }
@@ -309,7 +309,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 // isTitleLine reports whether a line above a header is a title of the table.
 func (f *finder) isTitleLine(d *draft, l *line) bool {
 	slots := l.between(d.from, d.to)
-	if len(slots) == 0 || len(slots) > 3 || l.at(d.from-1) != nil || l.at(d.to+1) != nil {
+	if len(slots) == 0 || len(slots) > 3 || !l.at(d.from-1).blank() || !l.at(d.to+1).blank() {
 		return false
 	}
 	for _, s := range slots {
@@ -317,7 +317,7 @@ func (f *finder) isTitleLine(d *draft, l *line) bool {
 			return false
 		}
 	}
-	t := oneLine(text(slots[0].cell))
+	t := slots[0].cell.line()
 	if len(slots) > 1 && !strings.HasSuffix(t, ":") && sectionField(t) == vocabulary.Unknown {
 		return false
 	}

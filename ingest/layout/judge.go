@@ -184,7 +184,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			continue
 		}
 		for _, sl := range l.slots {
-			w := oneLine(text(sl.cell))
+			w := sl.cell.line()
 			if len(w) > 120 {
 				continue
 			}
@@ -373,7 +373,7 @@ func isPriceList(s *vocabulary.Scorer, name string) bool {
 
 // lineVoltsWord reports whether a text names the voltage of a loudspeaker
 // line; 25 and 50 V, which other things have too, count only beside the word "line".
-func lineVoltsWord(w string) bool { return lineVolts.Of(w, 0) }
+func lineVoltsWord(t string) bool { return wordingOf(t).is(lineVoltage) }
 
 func namesLineVolts(w string) bool {
 	m := reAnyVolts.FindStringSubmatch(w)
@@ -393,7 +393,7 @@ func lookOfValue(v *Value) look {
 	if v.Cell == nil || v.Because != "" {
 		return lookText(oneLine(v.Text))
 	}
-	return lookOf(v.Cell)
+	return lookOf(cell{Cell: v.Cell})
 }
 
 // columnFigures reports whether the columns of a field hold figures.
@@ -428,7 +428,7 @@ func lineVoltsIn(t *Table, f vocabulary.Field) bool {
 		}
 		for i := range t.Records {
 			if v := &t.Records[i].Values[j]; v.Cell != nil && t.Records[i].Class == Device {
-				if k := lookOf(v.Cell); k&(lookVoltNum|lookHiZ) != 0 || reAnyVolts.MatchString(v.Text) {
+				if k := lookOf(cell{Cell: v.Cell}); k&(lookVoltNum|lookHiZ) != 0 || reAnyVolts.MatchString(v.Text) {
 					return true
 				}
 			}

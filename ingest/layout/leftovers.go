@@ -78,11 +78,11 @@ func (sr *sheetReader) definition(n int, slots []slot) (Fact, bool) {
 		return Fact{}, false // "Amp 1: L1 + L2": a sentence of its own
 	}
 	v := slots[1]
-	t := oneLine(text(v.cell))
+	t := v.cell.line()
 	if v.cell.Kind != grid.String || len(t) > maxText || !reLabelWatts.MatchString(t) {
 		return Fact{}, false
 	}
-	return Fact{Key: oneLine(text(slots[0].cell)), Text: t, At: sr.p.ref(n, v.col), Cell: v.cell}, true
+	return Fact{Key: slots[0].cell.line(), Text: t, At: sr.p.ref(n, v.col), Cell: v.cell.Cell}, true
 }
 
 // leave makes an Outside of what a line holds beside all tables.
@@ -91,7 +91,7 @@ func (sr *sheetReader) leave(n int, slots []slot) Outside {
 	switch {
 	case allStruck(slots):
 		o.Class, o.Reason = Struck, "struck through, outside the tables"
-	case isNoteText(oneLine(text(slots[0].cell))):
+	case isNoteText(slots[0].cell.line()):
 		o.Class, o.Reason = Note, "a note outside the tables"
 	}
 	return o

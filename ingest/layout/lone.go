@@ -27,7 +27,7 @@ func (b *bodyReader) few(slots []slot) bool {
 // device like others.
 func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok bool) {
 	s := bl.slots[0]
-	t := oneLine(written(s.cell))
+	t := oneLine(written(s.cell.Cell))
 	field := b.field(s.col)
 	wide := b.f.lastColumn(bl.l.n, s.col) > s.col
 	k := lookOf(s.cell)
@@ -100,7 +100,7 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 	if s.cell.Kind != grid.String {
 		return false
 	}
-	words := oneLine(text(s.cell))
+	words := s.cell.line()
 	return sectionField(words) != vocabulary.Unknown || strings.ToUpper(words) == words && lookOf(s.cell)&lookRoom != 0
 }
 
@@ -110,7 +110,7 @@ const goesOn = "the description of the row above goes on"
 // unfinished reports whether a text of a line ends in the middle of a sentence.
 func unfinished(slots []slot) bool {
 	for _, s := range slots {
-		if t := oneLine(text(s.cell)); len(t) > 20 && strings.ContainsAny(t[len(t)-1:], ",;:-(") {
+		if t := s.cell.line(); len(t) > 20 && strings.ContainsAny(t[len(t)-1:], ",;:-(") {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -9,6 +10,7 @@ import (
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 )
 
 // A look is what a cell looks like, apart from what its column means. A cell
@@ -111,24 +113,32 @@ var (
 )
 
 // lookOf looks at a cell.
-func lookOf(c *grid.Cell) look {
-	s := oneLine(text(c))
-	switch {
-	case c.Kind == grid.Date:
+func lookOf(c cell) look {
+	switch c.Kind {
+	case grid.Date:
 		return lookDate
-	case c.Kind == grid.Boolean:
+	case grid.Boolean:
 		return lookYes
-	case s == "":
+	}
+	w := c.says()
+	switch {
+	case w.line == "":
 		return lookStruck
 	case c.Kind == grid.Number:
-		k := lookText(s) &^ lookDate
+		k := w.read().look &^ lookDate
 		if strings.Contains(c.Format(), "€") || strings.Contains(c.Format(), "£") || strings.Contains(c.Format(), "$") && strings.Contains(c.Format(), "[$") {
 			k |= lookMoney
 		}
-		return k | numberLook(c.Number)
+		return k | *numberLooks.Of(math.Float64bits(c.Number))
 	}
-	return lookText(s)
+	return w.read().look
 }
+
+// numberLooks are the looks of numbers, by their bits.
+var numberLooks = remember.NewTable(12, func(bits uint64) *look {
+	k := numberLook(math.Float64frombits(bits))
+	return &k
+})
 
 func numberLook(v float64) look {
 	k := lookNumber
@@ -154,7 +164,13 @@ func numberLook(v float64) look {
 }
 
 // lookText looks at a trimmed text of one line.
-func lookText(s string) look { return looks.Of(s, 0) }
+func lookText(s string) look {
+	w := wordingOf(s)
+	if w.line != s {
+		return readLook(s)
+	}
+	return w.read().look
+}
 
 // maxLook is how much of a text is looked at: longer ones are prose, and no
 // cell may take for ever.

@@ -96,14 +96,14 @@ func (f *finder) tapRow(x *crosstab, cols []*heading, body []line) {
 		l := &body[i]
 		named := false
 		if first := l.slots[0]; first.col < cols[x.cols[0]].col && first.cell.Kind == grid.String {
-			fld := f.keyField(oneLine(text(first.cell)))
+			fld := f.keyField(first.cell.line())
 			named = fld == vocabulary.Tap || fld == vocabulary.RatedWatts
 		}
 		watts, cells := 0, 0
 		taps, at := make([]string, len(x.cols)), make([]slot, len(x.cols))
 		for k, j := range x.cols {
 			c := l.at(cols[j].col)
-			if c == nil {
+			if c.blank() {
 				continue
 			}
 			cells++

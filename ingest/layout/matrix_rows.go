@@ -168,9 +168,9 @@ func (f *finder) markedRecords(t, base *Table, cols []*heading, x *crosstab, cou
 			at := SpotOf(f.p.ref(r.Rows.First, h.col))
 			v = Value{Cell: headerCellOf(f, h), At: SpotOf(f.p.ref(h.at, h.col)), Text: tap, How: schedule.Stated}
 			if n > 1 {
-				v.Cell, v.At = tick, at
+				v.Cell, v.At = tick.Cell, at
 			}
-			q = Value{Cell: tick, At: at, Text: text(tick), How: schedule.Stated}
+			q = Value{Cell: tick.Cell, At: at, Text: text(tick), How: schedule.Stated}
 		}
 		r.Values = append(append(make([]Value, 0, len(t.Columns)), r.Values...), v)
 		if counted {
@@ -240,7 +240,7 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 		made := 0
 		for k, j := range x.cols {
 			c := lines[0].at(cols[j].col)
-			if c == nil || noCount(c) {
+			if c.blank() || noCount(c) {
 				continue
 			}
 			made++
@@ -253,14 +253,14 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 			if tapped {
 				v := Value{At: label.At, Cell: head, Text: x.taps[k]}
 				if x.tapRow > 0 {
-					v.At, v.Cell = SpotOf(f.p.ref(x.tapRow, cols[j].col)), x.tapAt[k].cell
+					v.At, v.Cell = SpotOf(f.p.ref(x.tapRow, cols[j].col)), x.tapAt[k].cell.Cell
 				}
 				if v.Text != "" {
 					v.How = schedule.Stated
 				}
 				one.Values = append(one.Values, v)
 			}
-			q := Value{Cell: c, At: SpotOf(one.At), Text: text(c)}
+			q := Value{Cell: c.Cell, At: SpotOf(one.At), Text: text(c)}
 			if q.Text != "" {
 				q.How = schedule.Stated
 			}
@@ -289,13 +289,13 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 
 func headerCellOf(f *finder, h *heading) *grid.Cell {
 	if l := f.p.within(h.at, h.at); len(l) > 0 {
-		return l[0].at(h.col)
+		return l[0].at(h.col).Cell
 	}
 	return nil
 }
 
 // noCount reports whether a cell of counts says that there is nothing.
-func noCount(c *grid.Cell) bool {
+func noCount(c cell) bool {
 	t := text(c)
 	return t == "" && c.Kind != grid.NoValue || isMissing(t) || c.Kind == grid.Number && c.Number == 0 || t == "0"
 }
@@ -327,7 +327,7 @@ func (s *countSums) total(l line, cols []*heading, x *crosstab) bool {
 	equal, equalAll, filled := true, true, 0
 	values := make([]float64, len(x.cols))
 	for k, j := range x.cols {
-		if c := l.at(cols[j].col); c != nil {
+		if c := l.at(cols[j].col); !c.blank() {
 			v, ok := figure(c)
 			if !ok && !noCount(c) {
 				equal, equalAll = false, false

@@ -30,7 +30,7 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		if len(slots) < 3 || slots[0].cell.Kind != grid.String {
 			return false
 		}
-		words := oneLine(text(slots[0].cell))
+		words := slots[0].cell.line()
 		h := f.s.Header(words)
 		best := h.Best()
 		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
@@ -94,8 +94,8 @@ func (f *finder) saidValues(x *crosstab, h *heading) []Value {
 	for _, s := range x.said {
 		v := Value{At: SpotOf(f.p.ref(s.n, h.col))}
 		if l := f.p.within(s.n, s.n); len(l) > 0 {
-			if c := l[0].at(h.col); c != nil && text(c) != "" {
-				v.Cell, v.Text, v.How = c, text(c), schedule.Stated
+			if c := l[0].at(h.col); !c.blank() && text(c) != "" {
+				v.Cell, v.Text, v.How = c.Cell, text(c), schedule.Stated
 			}
 		}
 		out = append(out, v)

@@ -106,11 +106,11 @@ func (s *sample) ticked() bool {
 }
 
 // isTick reports whether a cell ticks its header.
-func isTick(c *grid.Cell) bool {
-	if c == nil || noCount(c) || c.Kind == grid.Boolean && c.Number == 0 && strings.EqualFold(text(c), "false") {
+func isTick(c cell) bool {
+	if c.blank() || noCount(c) || c.Kind == grid.Boolean && c.Number == 0 && strings.EqualFold(text(c), "false") {
 		return false
 	}
-	return classOf(text(c))&classNo == 0
+	return c.says().read().class&classNo == 0
 }
 
 // ticksAndTap are the tap that a row ticks and its cell: all that are ticked, one behind the
@@ -134,20 +134,20 @@ func (x *crosstab) ticksAndTap(l line, cols []*heading) (tap string, at int, n i
 func valueLabels(s *strip, below []line) int {
 	labels := 0
 	for _, sl := range s.slots {
-		t := oneLine(text(sl.cell))
-		v, number := plainNumber(t)
-		if !onlyFigure.Of(t, 0) && !(number && tapValues[v]) {
+		w := sl.cell.says()
+		number := w.read().isNumber
+		if !w.is(onlyFigure) && !(number && tapValues[w.read().number]) {
 			continue
 		}
 		fits := true
 		for i := range below {
 			c := below[i].at(sl.col)
-			if c == nil {
+			if c.blank() {
 				continue
 			}
-			zero, isNumber := plainNumber(oneLine(text(c)))
+			r := c.says().read()
 			switch k := lookOf(c); {
-			case k&(lookYes|lookMissing) != 0, isNumber && zero == 0:
+			case k&(lookYes|lookMissing) != 0, r.isNumber && r.number == 0:
 			case !number && k&(lookSmall|lookCount) != 0:
 			default:
 				fits = false
@@ -170,13 +170,13 @@ func (f *finder) tapsUnderGroup(sub *strip, head *line, at int) bool {
 		return false
 	}
 	group := head.at(sub.slots[0].col)
-	if group == nil || !f.ofPowers(oneLine(text(group))) {
+	if group.blank() || !f.ofPowers(group.line()) {
 		return false
 	}
 	var values []float64
 	for i, s := range sub.slots {
-		v, ok := leadingNumber(oneLine(text(s.cell)))
-		if !ok || !tapValues[v] || s.col != sub.slots[0].col+i || i > 0 && head.at(s.col) != nil {
+		v, ok := leadingNumber(s.cell.line())
+		if !ok || !tapValues[v] || s.col != sub.slots[0].col+i || i > 0 && !head.at(s.col).blank() {
 			return false
 		}
 		values = append(values, v)

@@ -122,14 +122,14 @@ func tickLabels(s *strip, below []line) int {
 		ticks, others := 0, 0
 		for i := range below {
 			switch c := below[i].at(sl.col); {
-			case c == nil:
-			case lookOf(c)&lookYes != 0 && classOf(text(c))&classNo == 0:
+			case c.blank():
+			case lookOf(c)&lookYes != 0 && c.says().read().class&classNo == 0:
 				ticks++
 			default:
 				others++
 			}
 		}
-		if ticks > 0 && others == 0 && valueField(oneLine(text(sl.cell))) != vocabulary.Unknown {
+		if ticks > 0 && others == 0 && valueField(sl.cell.line()) != vocabulary.Unknown {
 			labels++
 		}
 	}

@@ -305,8 +305,8 @@ func (f *finder) unpair(t *Table, p *pairing) {
 			filled := false
 			for m, j := range column {
 				v := Value{At: SpotOf(f.p.ref(r.Rows.First, p.at[l][m]))}
-				if c := lines[0].at(p.at[l][m]); c != nil {
-					v.Cell, v.Text = c, text(c)
+				if c := lines[0].at(p.at[l][m]); !c.blank() {
+					v.Cell, v.Text = c.Cell, text(c)
 					if v.Text != "" {
 						v.How = schedule.Stated
 					}

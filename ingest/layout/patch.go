@@ -13,7 +13,9 @@ import (
 // outputs, with the name of what hangs on it in the cell. It becomes a row for each output.
 
 // isOutput reports whether header words name one output: "Ch 1", "Ausgang B".
-func isOutput(words string) bool {
+func isOutput(words string) bool { return wordingOf(words).is(outputLabel) }
+
+func namesOutput(words string) bool {
 	return len(words) <= 16 && sectionField(words) == vocabulary.Channel && !reJoint.MatchString(words)
 }
 
@@ -21,11 +23,11 @@ func isOutput(words string) bool {
 func outputLabels(s *strip, below []line) int {
 	labels := 0
 	for _, sl := range s.slots {
-		if !isOutput(oneLine(text(sl.cell))) {
+		if !sl.cell.says().is(outputLabel) {
 			continue
 		}
 		for i := range below {
-			if c := below[i].at(sl.col); c != nil && lookOf(c)&(lookRoom|lookZone|lookStatus|lookMissing) == 0 {
+			if c := below[i].at(sl.col); !c.blank() && lookOf(c)&(lookRoom|lookZone|lookStatus|lookMissing) == 0 {
 				return 0
 			}
 		}
@@ -113,14 +115,14 @@ func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
 		made := false
 		for k, i := range outputs {
 			c := lines[0].at(cols[i].col)
-			if c == nil || text(c) == "" || isMissing(text(c)) {
+			if c.blank() || text(c) == "" || isMissing(text(c)) {
 				continue
 			}
 			one := r
 			one.Values = pad(r.Values, len(t.Columns))
 			one.At = f.p.ref(r.Rows.First, cols[i].col)
 			one.Values[channel] = Value{Cell: headerCellOf(f, cols[i]), At: SpotOf(f.p.ref(cols[i].at, cols[i].col)), Text: labels[k], How: schedule.Stated}
-			one.Values[channel+1] = Value{Cell: c, At: SpotOf(one.At), Text: text(c), How: schedule.Stated}
+			one.Values[channel+1] = Value{Cell: c.Cell, At: SpotOf(one.At), Text: text(c), How: schedule.Stated}
 			if lookOf(c)&lookStatus != 0 { // "spare" is no zone
 				one.Values[channel+1] = Value{At: SpotOf(one.At)}
 			}

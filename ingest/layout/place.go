@@ -163,9 +163,6 @@ func (s setting) filledAlike(of *heading, f vocabulary.Field) bool {
 // Verstärker, E for Endstufe or etapa, F for finale, and the words themselves.
 var ampTag = regexp.MustCompile(`(?i)^(a|v|e|f|pa|amp|ampli|end|eta)[-_. ]?\d{1,2}$`)
 
-// isAmpTag reports whether a text is numbered as amplifiers usually are.
-func isAmpTag(t string) bool { return ampTags.Of(t, 0) }
-
 // grouped reports whether equal cells of the column stand together.
 func (s *sample) grouped() bool {
 	return s.cells > 1 && s.distinct < s.cells && s.changes <= s.distinct+s.distinct/3

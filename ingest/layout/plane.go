@@ -32,11 +32,15 @@ type line struct {
 // A slot is a non-empty cell and its place on the line.
 type slot struct {
 	col  int
-	cell *grid.Cell
+	cell cell
 }
 
 // maxMergedLines bounds the lines that all merged areas together are looked up by.
 const maxMergedLines = 2_000_000
+
+// manyCells is the cells of a plane from which they keep no wordings, which would
+// take more memory than the cells.
+const manyCells = 100_000
 
 // newPlane takes the cells of a sheet that hold something.
 func newPlane(file string, s *grid.Sheet) *plane {
@@ -46,13 +50,18 @@ func newPlane(file string, s *grid.Sheet) *plane {
 		total += len(s.Rows[i].Cells)
 	}
 	all := make([]slot, 0, total)
+	few := total <= manyCells
 	p.lines = make([]line, 0, len(s.Rows))
 	for i := range s.Rows {
 		row := &s.Rows[i]
 		from := len(all)
 		for j := range row.Cells {
 			if c := &row.Cells[j]; holds(c) {
-				all = append(all, slot{int(c.Col), c})
+				s := slot{int(c.Col), cell{Cell: c}}
+				if few {
+					s.cell.said = wordingOf(now(c))
+				}
+				all = append(all, s)
 			}
 		}
 		if len(all) > from {
@@ -134,13 +143,13 @@ func (p *plane) within(first, last int) []line {
 	return p.lines[lo:hi]
 }
 
-// at returns the cell at a place, or nil.
-func (l *line) at(col int) *grid.Cell {
+// at returns the cell at a place, a blank one if there is none.
+func (l *line) at(col int) cell {
 	i, ok := slices.BinarySearchFunc(l.slots, col, func(s slot, c int) int { return cmp.Compare(s.col, c) })
 	if ok {
 		return l.slots[i].cell
 	}
-	return nil
+	return cell{}
 }
 
 // between returns the slots from column first to last.
@@ -204,8 +213,8 @@ func holds(c *grid.Cell) bool {
 	return clean(c.Text) != ""
 }
 
-// text is what a cell says now: struck-out parts left out, space trimmed.
-func text(c *grid.Cell) string {
+// now is what a cell says now: struck-out parts left out, space trimmed.
+func now(c *grid.Cell) string {
 	switch {
 	case c == nil, c.Struck == grid.WholeStruck:
 		return ""
@@ -249,7 +258,7 @@ func summary(slots []slot) string {
 		if i > 0 {
 			b.WriteString(" | ")
 		}
-		b.WriteString(oneLine(written(s.cell)))
+		b.WriteString(oneLine(written(s.cell.Cell)))
 		if b.Len() > maxText {
 			cut := b.String()[:maxText]
 			return strings.ToValidUTF8(cut, "") + "…"

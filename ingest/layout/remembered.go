@@ -7,23 +7,14 @@ import (
 
 // What was made of single texts of cells; see package remember.
 var (
-	looks       = remember.New(32_768, func(s string, _ int) look { return readLook(s) })
 	classes     = remember.New(32_768, func(s string, _ int) class { return readClass(s) })
 	classesIn   = remember.New(32_768, func(s string, _ int) class { return readClasses(s) })
 	sections    = remember.New(16_384, func(t string, _ int) vocabulary.Field { return readSection(t) })
 	totals      = remember.New(16_384, func(t string, _ int) bool { return saysTotal(t) })
-	lineVolts   = remember.New(16_384, func(t string, _ int) bool { return namesLineVolts(t) })
-	ampTags     = remember.New(16_384, func(t string, _ int) bool { return ampTag.MatchString(t) })
 	phrases     = remember.New(8192, func(t string, _ int) phrase { return readPhrase(t) })
-	chOnly      = remember.New(16_384, func(t string, _ int) bool { return reChOnly.MatchString(t) })
-	numbered    = remember.New(16_384, func(t string, _ int) bool { return reNumbered.MatchString(t) })
 	letterMid   = remember.New(4096, func(t string, _ int) []string { return reLetterMid.FindStringSubmatch(t) })
 	letterEnd   = remember.New(4096, func(t string, _ int) []string { return reLetterEnd.FindStringSubmatch(t) })
 	joints      = remember.New(8192, func(t string, _ int) bool { return reJoint.MatchString(t) })
 	factors     = remember.New(16_384, func(t string, _ int) factorRead { return readFactor(t) })
-	ampRatings  = remember.New(8192, func(t string, _ int) bool { return ratesAmplifier(t) })
 	taggedTexts = remember.New(16_384, func(t string, _ int) []tagged { return readTagged(t) })
-	onlyFigure  = remember.New(16_384, func(t string, _ int) bool { return reOnlyWatts.MatchString(t) || reOnlyOhms.MatchString(t) })
 )
-
-func endsAsNumbersDo(t string) bool { return numbered.Of(t, 0) }

@@ -21,7 +21,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	case UnitsRow:
 		return UnitsRow, "repeats the units"
 	}
-	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[vocabulary.Fold(oneLine(text(slots[0].cell)))] {
+	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[slots[0].cell.folded()] {
 		return Header, "repeats the title of the page"
 	}
 	if l.hidden == grid.HiddenByHand {
@@ -108,7 +108,7 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 		}
 	}
 	for _, s := range slots {
-		t := oneLine(text(s.cell))
+		t := s.cell.line()
 		switch b.field(s.col) {
 		case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.ChannelWatts, vocabulary.ControlWatts, vocabulary.FrameWatts:
 			if !isMissing(t) && t != "0" {
@@ -143,7 +143,7 @@ func (b *bodyReader) countOfList(slots []slot, i int) bool {
 	if len(slots) != 2 || i+3 < len(b.lines) || slots[0].cell.Kind != grid.String || len(b.cols) < 3 {
 		return false
 	}
-	t := oneLine(text(slots[0].cell))
+	t := slots[0].cell.line()
 	if _, ok := figure(slots[1].cell); !ok || anyDigit(t) || b.field(slots[1].col) == vocabulary.Tap {
 		return false
 	}
@@ -172,7 +172,7 @@ func (b *bodyReader) titlesAbove() map[string]bool {
 		top := b.d.header[0]
 		for _, l := range b.f.p.within(top-headLines, top-1) {
 			if c := l.slots[0].cell; c.Kind == grid.String && lookOf(c)&lookRoom != 0 && len(text(c)) >= 8 {
-				b.titles[vocabulary.Fold(oneLine(text(c)))] = true
+				b.titles[c.folded()] = true
 			}
 		}
 	}
@@ -184,7 +184,7 @@ func (b *bodyReader) titlesAbove() map[string]bool {
 func (b *bodyReader) nothingNamed(slots []slot) bool {
 	blank := 0
 	for _, s := range slots {
-		t := oneLine(text(s.cell))
+		t := s.cell.line()
 		field := b.field(s.col)
 		switch {
 		case isBlankWord(t):
@@ -244,7 +244,7 @@ func (b *bodyReader) gapAfter(i int) bool {
 func (b *bodyReader) label(slots []slot) string {
 	for _, s := range slots {
 		if s.cell.Kind == grid.String {
-			if t := oneLine(text(s.cell)); t != "" {
+			if t := s.cell.line(); t != "" {
 				if _, ok := plainNumber(t); !ok && b.field(s.col) != vocabulary.Notes {
 					return t
 				}
@@ -314,7 +314,7 @@ func (b *bodyReader) labelledSum(slots []slot) bool {
 	for _, s := range slots {
 		i := b.index[s.col-b.d.from]
 		if i < 0 || !figureFields[b.t.Columns[i].Field] {
-			if s.cell.Kind == grid.String && lookText(oneLine(text(s.cell)))&(lookTag|lookTagRange) != 0 {
+			if s.cell.Kind == grid.String && lookText(s.cell.line())&(lookTag|lookTagRange) != 0 {
 				return false
 			}
 			continue

@@ -46,7 +46,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Control
 	case reAmp.MatchString(t):
 		return vocabulary.Amplifier
-	case chOnly.Of(t, 0), joints.Of(t, 0):
+	case reChOnly.MatchString(t), joints.Of(t, 0):
 		return vocabulary.Channel
 	case reFloorWord.MatchString(t):
 		return vocabulary.Floor

@@ -21,7 +21,7 @@ func (b *bodyReader) plainField(above []Fact) vocabulary.Field {
 	}
 	for i := range b.lines {
 		if bl := &b.lines[i]; bl.class == Title {
-			switch sectionField(oneLine(text(bl.slots[0].cell))) {
+			switch sectionField(bl.slots[0].cell.line()) {
 			case vocabulary.Zone:
 				zone = true
 			case vocabulary.Room:

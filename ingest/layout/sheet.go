@@ -264,11 +264,11 @@ func (f *finder) trim(d *draft) {
 			return true
 		}
 		if alike, cells := usual.alike(l.between(d.from, d.to)); cells >= 2 && (2*alike < cells || 2*alike == cells && cells < typical) {
-			return len(l.between(d.from, d.to)) >= 2 && isTotalText(oneLine(text(l.between(d.from, d.to)[0].cell)))
+			return len(l.between(d.from, d.to)) >= 2 && isTotalText(l.between(d.from, d.to)[0].cell.line())
 		}
 		slots := l.between(d.from, d.to)
 		if len(slots) < 2 && typical > 1 || 2*len(slots) < typical {
-			return len(slots) >= 2 && isTotalText(oneLine(text(slots[0].cell)))
+			return len(slots) >= 2 && isTotalText(slots[0].cell.line())
 		}
 		if typical > 2 && usual.ratingLine(slots) {
 			return false
@@ -317,7 +317,7 @@ func (f *finder) keyLine(slots []slot, typical int) bool {
 	if len(slots) != 2 || typical < 3 || slots[0].cell.Kind != grid.String {
 		return false
 	}
-	t := oneLine(text(slots[0].cell))
+	t := slots[0].cell.line()
 	field := f.keyField(t)
 	return strings.HasSuffix(t, ":") || (titleFields[field] || field == vocabulary.LineVoltage) && f.isKey(slots[0].cell, false)
 }
@@ -417,7 +417,7 @@ func usualLooks(lines []line, body []int, d *draft) columnLooks {
 // ratingLine reports whether a line names a part of the system that its column
 // does not hold otherwise, and its ratings behind: "CH1" and "120 W", "Amp 2" and "way 1 40 W", "way 2 60 W".
 func (m columnLooks) ratingLine(slots []slot) bool {
-	if len(slots) < 2 || sectionField(oneLine(text(slots[0].cell))) == vocabulary.Unknown || m[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel|lookRoom) != 0 {
+	if len(slots) < 2 || sectionField(slots[0].cell.line()) == vocabulary.Unknown || m[slots[0].col]&lookOf(slots[0].cell)&^(lookWords|lookTag|lookModel|lookRoom) != 0 {
 		return false
 	}
 	for _, s := range slots[1:] {

@@ -78,7 +78,7 @@ func (f *finder) halves(s strip) []strip {
 		}
 		size, same := n/k, true
 		for i := size; i < n && same; i++ {
-			same = vocabulary.Fold(text(s.slots[i].cell)) == vocabulary.Fold(text(s.slots[i-size].cell))
+			same = s.slots[i].cell.folded() == s.slots[i-size].cell.folded()
 		}
 		if !same {
 			continue
@@ -101,9 +101,9 @@ func (f *finder) keyedBy(s *strip, earlier []strip) bool {
 	if len(s.slots) < 2 || !f.worthATable(s) {
 		return false
 	}
-	first := vocabulary.Fold(oneLine(text(s.slots[0].cell)))
+	first := s.slots[0].cell.folded()
 	return slices.ContainsFunc(earlier, func(e strip) bool {
-		return slices.ContainsFunc(e.slots, func(x slot) bool { return vocabulary.Fold(oneLine(text(x.cell))) == first })
+		return slices.ContainsFunc(e.slots, func(x slot) bool { return x.cell.folded() == first })
 	})
 }
 
@@ -124,7 +124,7 @@ func (f *finder) separate(a, b *strip, l *line, below []line) bool {
 	}
 	for _, x := range a.slots { // the same words twice head two tables
 		for _, y := range b.slots {
-			if h := f.header(y.cell); vocabulary.Fold(oneLine(text(x.cell))) == vocabulary.Fold(oneLine(text(y.cell))) && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
+			if h := f.header(y.cell); x.cell.folded() == y.cell.folded() && h.field != vocabulary.Notes && h.field != vocabulary.Ignored {
 				return true
 			}
 		}
@@ -182,7 +182,7 @@ func (f *finder) worthATable(s *strip) bool {
 func (f *finder) kindsOf(s *strip) []Kind {
 	have := map[vocabulary.Field]bool{}
 	for _, sl := range s.slots {
-		for _, c := range f.s.Header(oneLine(text(sl.cell))).Candidates {
+		for _, c := range f.s.Header(sl.cell.line()).Candidates {
 			if c.Score >= 0.7 {
 				have[c.Field] = true
 			}

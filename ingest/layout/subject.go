@@ -135,7 +135,7 @@ const leastAmp = 80
 func (h *heading) ratesAmplifiers() bool {
 	n := 0
 	for _, t := range h.cells.texts {
-		if ampRatings.Of(t, 0) {
+		if wordingOf(t).is(amplifierRating) {
 			n++
 		}
 	}

@@ -106,7 +106,7 @@ func allTagged(body []line, found int) bool {
 	others, high := 0, 0
 	for i := range body {
 		for k, s := range body[i].slots {
-			t := oneLine(text(s.cell))
+			t := s.cell.line()
 			for _, x := range taggedIn(text(s.cell)) {
 				if v, ok := leadingNumber(x.watts); ok && v > highestPlanned {
 					high++
@@ -133,7 +133,7 @@ func (f *finder) planLabel(body []line, area grid.Range) vocabulary.Field {
 		if taggedIn(text(s.cell)) != nil {
 			continue
 		}
-		of := sectionField(oneLine(text(s.cell)))
+		of := sectionField(s.cell.line())
 		if of == vocabulary.Unknown || field != vocabulary.Unknown && of != field {
 			field = vocabulary.Unknown
 			break
@@ -144,7 +144,7 @@ func (f *finder) planLabel(body []line, area grid.Range) vocabulary.Field {
 		return field
 	}
 	for _, l := range f.p.within(area.Row1-2, area.Row1-1) {
-		if c := l.at(area.Col1); c != nil {
+		if c := l.at(area.Col1); !c.blank() {
 			if h := f.header(c); h.score >= headerScore && (placeOrType(h.field) == h.field || h.field == vocabulary.Circuit) {
 				field = h.field
 			}
@@ -164,13 +164,13 @@ func (f *finder) planRecords(t *Table, l *line, label vocabulary.Field) {
 	}
 	named := Value{At: SpotOf(base.At)}
 	if s := l.slots[0]; label != vocabulary.Unknown && taggedIn(text(s.cell)) == nil {
-		named = Value{Cell: s.cell, At: SpotOf(base.At), Text: oneLine(text(s.cell)), How: schedule.Stated}
+		named = Value{Cell: s.cell.Cell, At: SpotOf(base.At), Text: s.cell.line(), How: schedule.Stated}
 	}
 	made := false
 	for k, s := range l.slots {
 		list := taggedIn(text(s.cell))
 		at := f.p.ref(l.n, s.col)
-		if t := oneLine(text(s.cell)); list == nil && k > 0 && anyDigit(t) && !isMissing(t) {
+		if t := s.cell.line(); list == nil && k > 0 && anyDigit(t) && !isMissing(t) {
 			list = []tagged{{tag: t}} // its watts are not stated
 		}
 		for _, x := range list {
@@ -178,9 +178,9 @@ func (f *finder) planRecords(t *Table, l *line, label vocabulary.Field) {
 			one.At, one.Text = at, ""
 			watts := Value{At: SpotOf(at)}
 			if x.watts != "" {
-				watts = Value{Cell: s.cell, At: SpotOf(at), Text: x.watts, How: schedule.Stated, Because: "in the cell"}
+				watts = Value{Cell: s.cell.Cell, At: SpotOf(at), Text: x.watts, How: schedule.Stated, Because: "in the cell"}
 			}
-			one.Values = []Value{{Cell: s.cell, At: SpotOf(at), Text: x.tag, How: schedule.Stated, Because: "in the cell"}, watts, named}
+			one.Values = []Value{{Cell: s.cell.Cell, At: SpotOf(at), Text: x.tag, How: schedule.Stated, Because: "in the cell"}, watts, named}
 			t.Records = append(t.Records, one)
 			made = true
 		}

@@ -50,7 +50,7 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 	}
 	var parts []string
 	for _, s := range l.slots {
-		parts = append(parts, oneLine(text(s.cell)))
+		parts = append(parts, s.cell.line())
 	}
 	t.words = strings.Join(parts, " ")
 	rest := t.words
@@ -213,7 +213,7 @@ func (f *finder) toldRecord(made *phraseColumns, said *toldLine, k int, r Record
 	s := said.l.slots[0]
 	one := phraseRow{Record: r, p: said.groups[k]}
 	one.Text = ""
-	one.Values = []Value{{Cell: s.cell, At: SpotOf(r.At), Text: said.texts[k], How: schedule.Stated, Because: "in the line"}}
+	one.Values = []Value{{Cell: s.cell.Cell, At: SpotOf(r.At), Text: said.texts[k], How: schedule.Stated, Because: "in the line"}}
 	one.Values = append(one.Values, Value{At: SpotOf(r.At)}, Value{At: SpotOf(r.At)})
 	p := one.p
 	watts := p.set

@@ -106,13 +106,13 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		tapped := false
 		for i := range lines {
 			c := lines[i].at(col)
-			if c == nil {
+			if c.blank() {
 				continue
 			}
 			cells++
 			h := f.header(c)
 			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
-				h = f.readHeader(strings.TrimRight(oneLine(text(c)), ": "))
+				h = f.headerOf(wordingOf(strings.TrimRight(c.line(), ": ")))
 			}
 			if h.score < headerScore {
 				stray += len(lines[i].between(col+1, r.Col2))
@@ -151,7 +151,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 		cells, keys := 0, 0
 		for i := range lines {
-			if c := lines[i].at(col); c != nil {
+			if c := lines[i].at(col); !c.blank() {
 				cells++
 				if f.header(c).score >= 0.75 || c.Kind == grid.String && strings.HasSuffix(text(c), ":") {
 					keys++
@@ -167,7 +167,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 	for col := best + 1; col <= r.Col2; col++ {
 		cells := 0
 		for i := range lines {
-			if lines[i].at(col) != nil {
+			if !lines[i].at(col).blank() {
 				cells++
 			}
 		}
@@ -182,7 +182,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 func (f *finder) unitColumn(lines []line, col int) bool {
 	var slots []slot
 	for i := range lines {
-		if c := lines[i].at(col); c != nil {
+		if c := lines[i].at(col); !c.blank() {
 			slots = append(slots, slot{lines[i].n, c})
 		}
 	}
