@@ -51,8 +51,8 @@ func BenchmarkRemedies100(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		b.StopTimer()
-		r, x := examine(nil, j, s)
+		_, x := examine(nil, j, s)
 		b.StartTimer()
-		x.remedy(r, triesAJob)
+		newWorkshop(x).remedy(triesOf(j))
 	}
 }

@@ -24,7 +24,7 @@ func check(stop func() error, job *schedule.Job, s *Settings) *Result {
 		x.uses(r)
 		return nil
 	})
-	x.remedy(r, triesAJob)
+	newWorkshop(x).remedy(triesOf(job))
 	return r
 }
 
@@ -32,18 +32,10 @@ func check(stop func() error, job *schedule.Job, s *Settings) *Result {
 func examine(stop func() error, job *schedule.Job, s *Settings) (*Result, *Examination) {
 	r := &Result{Job: job, Settings: s}
 	x := &Examination{Job: job, result: r, stop: stop}
-	if !x.attempt("circuit", func() error {
-		x.circuit = newCircuit(job, s)
-		x.networks = x.circuit.networksOf()
-		return nil
-	}) {
+	if !x.work(func() *circuit { return newCircuit(job, s) }) {
 		return r, x
 	}
-	r.Passed = make([]Pass, 0, 16+4*len(job.Channels)+4*len(job.Controls)+len(x.networks))
-	for _, rule := range registry {
-		x.rule = rule
-		x.attempt(rule.Name, func() error { return rule.Check(x) })
-	}
+	x.run(func(*Rule) bool { return true })
 	x.circuit.fill(r, x.networks)
 	r.Assumptions = append(slices.Clone(job.Assumptions), x.circuit.assumed...)
 	x.waive()
@@ -53,6 +45,25 @@ func examine(stop func() error, job *schedule.Job, s *Settings) (*Result, *Exami
 		r.Score = max(r.Score, f.Score)
 	}
 	return r, x
+}
+
+// work works the circuit and its lines out.
+func (x *Examination) work(circuit func() *circuit) (ok bool) {
+	return x.attempt("circuit", func() error {
+		x.circuit = circuit()
+		x.networks = x.circuit.networksOf()
+		return nil
+	})
+}
+
+// run runs the rules that are asked for.
+func (x *Examination) run(asked func(*Rule) bool) {
+	x.result.Passed = make([]Pass, 0, 16+4*len(x.Job.Channels)+4*len(x.Job.Controls)+len(x.networks))
+	for _, rule := range registry {
+		if x.rule = rule; asked(rule) {
+			x.attempt(rule.Name, func() error { return rule.Check(x) })
+		}
+	}
 }
 
 // attempt runs a step. An error or a panic from it means that the step broke:

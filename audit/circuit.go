@@ -36,9 +36,9 @@ type circuit struct {
 	// then those that name none hang on none.
 	names []bool
 
-	limits    plausible
-	usualV    float64 // line voltage taken where none is stated; 0: unknown
-	emergency bool    // the schedule says that the system serves emergency use
+	limits plausible
+	common
+	onlyTaken bool // that rows hang on the only channel has been noted
 	assumed   []schedule.Assumption
 	rings     []*schedule.Control // one control of each ring of controls
 
@@ -46,6 +46,7 @@ type circuit struct {
 	usualClass int     // IEC 60228 class where none is stated, 0: resistivity
 	graph      *graph  // nil without cables
 	rowAt      map[*schedule.Loudspeaker]int
+	keyed      *keyIndex // see byKey
 
 	words map[string]int // names as written to the number of their key
 	keys  map[string]int // keys to their number
@@ -60,6 +61,14 @@ type circuit struct {
 	solver line.Solver
 	nodes  []line.Node // buffers of solve
 	last   []int
+}
+
+// common is what is said by a job as a whole.
+type common struct {
+	usualV      float64 // line voltage taken where none is stated; 0: unknown
+	emergency   bool    // the schedule says that the system serves emergency use
+	twoCircuits bool    // some zone has two circuits
+	onlyChannel bool    // what names no channel hangs on the only one
 }
 
 // A node is one place that carries load: a zone, control, channel or frame.
@@ -89,7 +98,12 @@ type member struct {
 var whole = Exact(1)
 
 // newCircuit works the network of a job out. The job is not changed.
-func newCircuit(job *schedule.Job, set *Settings) *circuit {
+func newCircuit(job *schedule.Job, set *Settings) *circuit { return newCircuitOf(job, set, nil, nil) }
+
+// newCircuitOf works the network of a job out that is a part of another one, or
+// nil: the rows, in order, of the circuit of that whole, and any more. What the
+// job says as a whole is then said by that.
+func newCircuitOf(job *schedule.Job, set *Settings, all *circuit, rows []int) *circuit {
 	c := &circuit{job: job, set: set,
 		rows:       make([]row, len(job.Loudspeakers)),
 		zones:      make([]node, len(job.Zones)),
@@ -110,14 +124,22 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 	c.amplifierAt = positions(job.Amplifiers)
 	c.joinBridged()
 	c.findSoleControls()
-	c.usualV = c.commonTapVolts()
-	c.emergency = systemEmergency(job)
+	if all != nil {
+		c.common = all.common
+	} else {
+		c.common = c.saidOfAll()
+	}
 	c.nodeVolts()
 	for i := range c.rows {
 		c.rows[i].l = job.Loudspeakers[i]
 		c.hang(&c.rows[i])
 	}
-	c.countOnce()
+	if all == nil {
+		c.countOnce()
+	}
+	for i, at := range rows {
+		c.rows[i].repeats = all.rows[at].repeats
+	}
 	c.doubt()
 	for i := range c.rows {
 		c.rows[i].work(c)
@@ -126,6 +148,15 @@ func newCircuit(job *schedule.Job, set *Settings) *circuit {
 	c.sum()
 	c.rate()
 	return c
+}
+
+// saidOfAll finds what the job says as a whole.
+func (c *circuit) saidOfAll() common {
+	return common{
+		usualV: c.commonTapVolts(), emergency: systemEmergency(c.job),
+		twoCircuits: slices.ContainsFunc(c.job.Zones, func(z *schedule.Zone) bool { return z.ABCircuits.Yes }),
+		onlyChannel: len(c.job.Channels) == 1 && !otherAmplifier(c.job),
+	}
 }
 
 // word is a number for a name, the same for every spelling of it; 0 for none.
@@ -376,7 +407,7 @@ func (c *circuit) channelsOf(l *schedule.Loudspeaker, ctl *schedule.Control) []i
 			return c.working([]*schedule.Channel{z.Channel})
 		}
 	}
-	if len(c.job.Channels) == 1 && !otherAmplifier(c.job) {
+	if c.onlyChannel && len(c.job.Channels) == 1 {
 		c.takeOnlyChannel()
 		return []int{0}
 	}
@@ -392,14 +423,12 @@ func otherAmplifier(j *schedule.Job) bool {
 // takeOnlyChannel records, once, that loudspeakers without a channel are taken
 // to hang on the only one that the job lists.
 func (c *circuit) takeOnlyChannel() {
-	const field = "channel of the loudspeakers"
-	for _, a := range c.assumed {
-		if a.Field == field {
-			return
-		}
+	if c.onlyTaken {
+		return
 	}
+	c.onlyTaken = true
 	ch := c.job.Channels[0]
-	c.assumed = append(c.assumed, schedule.Assumption{At: ch.At, Field: field, Written: ch.Name, TakenAs: ch.Label(),
+	c.assumed = append(c.assumed, schedule.Assumption{At: ch.At, Field: "channel of the loudspeakers", Written: ch.Name, TakenAs: ch.Label(),
 		How: schedule.Computed, Because: "the only channel of the job"})
 }
 

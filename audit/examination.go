@@ -19,10 +19,8 @@ type Examination struct {
 	result   *Result
 	asked    map[question]int // position in result.Questions, plus one
 	taken    map[schedule.Ref][]schedule.Assumption
-	cures    []cure       // remedies that were kept, with their changes
 	stop     func() error // nil never stops
 	steps    int          // since the beginning; see step
-	tried    int          // devices that remedies were tried on; see triesAJob
 }
 
 // A question is what makes two questions one.

@@ -442,14 +442,24 @@ func TestFeetAndGaugesAreMetresAndSquareMillimetres(t *testing.T) {
 	})
 }
 
+// A cure is a remedy with the change it was examined with.
+type cure struct {
+	finding *Finding
+	remedy  int
+	change  func(*trial)
+}
+
 // TestRemediesHold applies every remedy by itself and audits the job again.
 func TestRemediesHold(t *testing.T) {
 	kinds := map[string]int{}
 	overloads, cured := 0, 0
 	eachRandomJob(t, func(t *testing.T, rng *rand.Rand, j *schedule.Job) {
+		var cures []cure
 		r, x := examine(nil, j, DefaultSettings())
 		before := grave(r)
-		x.remedy(r, triesAJob)
+		w := newWorkshop(x)
+		w.kept = func(f *Finding, change func(*trial)) { cures = append(cures, cure{f, len(f.Remedies) - 1, change}) }
+		w.remedy(triesOf(j))
 		for _, f := range r.Findings {
 			load := x.circuit.sameNode(f)
 			known := load.load.Watts.bounded() && load.lowRows+load.oddRows == 0
@@ -463,11 +473,12 @@ func TestRemediesHold(t *testing.T) {
 				t.Errorf("%s at %s has neither a remedy nor a reason", f.Rule.Name, f.Place)
 			}
 		}
-		for _, c := range x.cures {
+		for _, c := range cures {
 			kinds[c.finding.Remedies[c.remedy].Kind]++
-			job := j.Clone()
-			c.change(job)
-			after := Check(job, DefaultSettings())
+			copied := &trial{}
+			copied.job, copied.Counterparts = j.Copy()
+			c.change(copied)
+			after := Check(copied.job, DefaultSettings())
 			for _, f := range after.Findings {
 				if f.ID == c.finding.ID {
 					t.Errorf("%s: %q does not cure it", f.Place, c.finding.Remedies[c.remedy].Change)

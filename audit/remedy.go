@@ -8,55 +8,88 @@ import (
 	"lineaudit/audit/schedule"
 )
 
-// A repair tries remedies for one finding. Each is applied to a copy of the
-// job, which is examined again: a remedy is kept only if its finding is gone
-// and no danger or fault has come up that was not there before.
-type repair struct {
+// A workshop is what the remedies of one job are worked out with.
+type workshop struct {
 	x      *Examination
 	c      *circuit
-	f      *Finding
-	before map[string]Grade    // danger and fault findings of the job, by rule and key
-	why    []string            // why no remedy was found
-	change func(*schedule.Job) // what was tried last
+	before map[string]Grade // danger and fault findings of the job, by rule and key
+	all    *archipelago
+	tried  int // devices that changes were tried on; see triesOf
+
+	networks map[string]*network    // by key
+	tapAt    map[schedule.Ref][]int // rows by the cell of their tap
+	ratings  map[ratingsFor][2][]available
+	roomiest map[float64][]int // channels by line voltage, those with most room first
+
+	kept func(f *Finding, change func(*trial)) // told of each remedy; nil for nobody
 }
 
-// A cure is a remedy with the change it was examined with.
-type cure struct {
-	finding *Finding
-	remedy  int
-	change  func(*schedule.Job)
+// A repair tries remedies for one finding. Each is applied to a copy of the
+// islands that it touches, which are examined again: a remedy is kept only if
+// its finding is gone and no danger or fault has come up that was not there before.
+type repair struct {
+	*workshop
+	f      *Finding
+	why    []string     // why no remedy was found
+	change func(*trial) // what was tried last
+}
+
+// A trial is a copy of the part of a job that a change touches.
+type trial struct {
+	job *schedule.Job
+	schedule.Counterparts
+	after *circuit // of the copy, with the change
+}
+
+// newWorkshop prepares the remedies of a job that was examined.
+func newWorkshop(x *Examination) *workshop {
+	r := x.result
+	w := &workshop{x: x, c: x.circuit, before: grave(r), ratings: make(map[ratingsFor][2][]available)}
+	for _, v := range r.Waived {
+		w.before[v.Finding.Rule.Name+"\x1f"+v.Finding.key] = v.Finding.Grade
+	}
+	if len(r.Findings) == 0 {
+		return w
+	}
+	w.all = w.c.archipelago()
+	w.networks = make(map[string]*network, len(x.networks))
+	for _, n := range x.networks {
+		if w.networks[n.key] == nil {
+			w.networks[n.key] = n
+		}
+	}
+	w.tapAt = make(map[schedule.Ref][]int, len(w.c.rows))
+	for i := range w.c.rows {
+		at := w.c.rows[i].l.Tap.At
+		w.tapAt[at] = append(w.tapAt[at], i)
+	}
+	return w
 }
 
 // remedy computes the remedies of the findings of a result, the worst first,
 // until changes were tried on so many devices.
-func (x *Examination) remedy(r *Result, tries int) {
-	if x.circuit == nil {
-		return
-	}
-	before := grave(r)
-	for _, w := range r.Waived {
-		before[w.Finding.Rule.Name+"\x1f"+w.Finding.key] = w.Finding.Grade
-	}
-	for i, f := range r.Findings {
-		if x.tried > tries {
-			left := counted(float64(len(r.Findings)-i), "finding")
-			for _, f := range r.Findings[i:] {
-				f.NoRemedy = "No remedy was worked out: each is tried on the whole job, which is done for its worst findings only, not for its last " + left + "."
+func (w *workshop) remedy(tries int) {
+	findings := w.x.result.Findings
+	for i, f := range findings {
+		if w.tried > tries {
+			left := counted(float64(len(findings)-i), "finding")
+			for _, f := range findings[i:] {
+				f.NoRemedy = "No remedy was worked out: each is tried on all that hangs together, which is done for the worst findings of a job only, not for its last " + left + "."
 			}
 			return
 		}
-		p := &repair{x: x, c: x.circuit, f: f, before: before}
-		x.attempt("remedies of "+f.Rule.Name, func() error { p.find(); return nil })
+		p := &repair{workshop: w, f: f}
+		w.x.attempt("remedies of "+f.Rule.Name, func() error { p.find(); return nil })
 		if len(f.Remedies) == 0 {
 			f.NoRemedy = p.onSite()
 		}
 	}
 }
 
-// triesAJob is how many devices remedies of one job are tried on, about: all of
-// its devices count at each try. It is some ten seconds of work; a job of 500
-// devices may have 4,000 tries.
-const triesAJob = 2_000_000
+// triesOf is how many devices remedies of one job are tried on, about: at each
+// try, all that hang together with what it changes. It is some ten seconds of
+// work, and for each device a fraction of a millisecond.
+func triesOf(j *schedule.Job) int { return 2_000_000 + 20*devices(j) }
 
 // devices is the number of devices of a job.
 func devices(j *schedule.Job) int {
@@ -88,7 +121,7 @@ func (p *repair) find() {
 	switch p.f.Rule {
 	case controlOverload:
 		i := p.control()
-		p.retap(&p.c.controls[i], p.controlPlan(i))
+		p.retap(&p.c.controls[i], p.x.Job.Controls[i], p.controlPlan(i))
 		p.nextControl(i)
 		p.split(i)
 		if len(p.f.Remedies) == 0 {
@@ -102,7 +135,7 @@ func (p *repair) find() {
 		}
 	case channelOverload, headroomShort:
 		i := p.channel()
-		p.retap(&p.c.channels[i], p.channelPlan(i))
+		p.retap(&p.c.channels[i], p.x.Job.Channels[i], p.channelPlan(i))
 		if p.c.onlyZone(&p.c.channels[i]) == "" {
 			p.move(i)
 			p.nextChannel(i)
@@ -112,7 +145,7 @@ func (p *repair) find() {
 		}
 	case frameOverload:
 		i := p.amplifier()
-		p.retap(&p.c.amplifiers[i], p.framePlan(i))
+		p.retap(&p.c.amplifiers[i], p.x.Job.Amplifiers[i], p.framePlan(i))
 		p.nextFrame(i)
 	case lineLoss:
 		p.cable()
@@ -127,47 +160,40 @@ func (p *repair) find() {
 	}
 }
 
-func (p *repair) control() int {
-	for i, k := range p.x.Job.Controls {
-		if controlKey(k) == p.f.key {
-			return i
-		}
+func (p *repair) control() int { return p.named(p.c.byKey().controls) }
+
+func (p *repair) channel() int { return p.named(p.c.byKey().channels) }
+
+func (p *repair) amplifier() int { return p.named(p.c.byKey().amplifiers) }
+
+// named is the position of the part that the finding speaks of.
+func (p *repair) named(at map[string]int) int {
+	if i, ok := at[p.f.key]; ok {
+		return i
 	}
-	panic("no control for " + p.f.Place)
+	panic("nothing is known as " + p.f.Place)
 }
 
-func (p *repair) channel() int {
-	for i, ch := range p.x.Job.Channels {
-		if channelKey(ch) == p.f.key {
-			return i
-		}
-	}
-	panic("no channel for " + p.f.Place)
-}
-
-func (p *repair) amplifier() int {
-	for i, a := range p.x.Job.Amplifiers {
-		if amplifierKey(a) == p.f.key {
-			return i
-		}
-	}
-	panic("no amplifier for " + p.f.Place)
-}
-
-// try applies a change to a copy of the job and examines it again. It returns
-// the new state when the finding is gone and nothing grave was added, else nil.
-func (p *repair) try(change func(*schedule.Job)) *circuit {
+// try applies a change to a copy of what hangs together with the parts that it
+// touches, and examines that again. It returns the new state when the finding is
+// gone and nothing grave was added, else nil.
+func (p *repair) try(change func(*trial), touched ...any) *trial {
 	p.x.pause()
-	p.x.tried += devices(p.x.Job)
-	job := p.x.Job.Clone()
-	change(job)
+	part := p.all.around(touched)
+	t := &trial{}
+	t.job, t.Counterparts = part.job(p.x.Job).Copy()
+	p.tried += devices(t.job)
+	change(t)
 	p.change = change
-	// What was measured, and what totals were written, belongs to the state before.
-	job.Measurements, job.Totals = nil, nil
-	for _, l := range job.Loudspeakers {
+	for _, l := range t.job.Loudspeakers {
 		l.Measured, l.RowTotal = schedule.Quantity[schedule.Ohms]{}, keepTotal(l)
 	}
-	after, x := examine(p.x.stop, job, p.c.set)
+	after := &Result{Job: t.job, Settings: p.c.set}
+	x := &Examination{Job: t.job, result: after, stop: p.x.stop}
+	if x.work(func() *circuit { return newCircuitOf(t.job, p.c.set, p.c, part.rows) }) {
+		x.run(func(r *Rule) bool { return !r.OfJob })
+		x.waive()
+	}
 	if len(after.Broken) > 0 {
 		return nil
 	}
@@ -185,7 +211,17 @@ func (p *repair) try(change func(*schedule.Job)) *circuit {
 			return nil // not cured, only hidden
 		}
 	}
-	return x.circuit
+	t.after = x.circuit
+	return t
+}
+
+// anyOf is a list of parts as try takes them.
+func anyOf[T any](parts []*T) []any {
+	out := make([]any, len(parts))
+	for i, p := range parts {
+		out[i] = p
+	}
+	return out
 }
 
 // keepTotal keeps the total of a row that states no tap, whose load it is.
@@ -199,7 +235,9 @@ func keepTotal(l *schedule.Loudspeaker) schedule.Quantity[schedule.Watts] {
 // keep adds a remedy.
 func (p *repair) keep(r Remedy) {
 	p.f.Remedies = append(p.f.Remedies, r)
-	p.x.cures = append(p.x.cures, cure{p.f, len(p.f.Remedies) - 1, p.change})
+	if p.kept != nil {
+		p.kept(p.f, p.change)
+	}
 }
 
 // not notes why something offers no remedy.

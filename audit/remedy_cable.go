@@ -3,7 +3,6 @@ package audit
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 
 	"lineaudit/audit/line"
@@ -84,12 +83,7 @@ func sizesName(awg bool) string {
 }
 
 func (p *repair) network() *network {
-	for _, n := range p.x.networks {
-		if n.key == p.f.key {
-			return n
-		}
-	}
-	return nil
+	return p.networks[p.f.key]
 }
 
 // lossLimit is the mildest limit of the line's use.
@@ -139,12 +133,11 @@ func setWire(k *schedule.Cable, areaMM2 float64) {
 
 // recable tries a change of a line's cables.
 func (p *repair) recable(n *network, change func(*schedule.Cable)) bool {
-	at := positions(p.x.Job.Cables)
-	return p.try(func(j *schedule.Job) {
+	return p.try(func(j *trial) {
 		for _, k := range n.line.Cables {
-			change(j.Cables[at[k]])
+			change(j.Cable(k))
 		}
-	}) != nil
+	}, anyOf(n.line.Cables)...) != nil
 }
 
 // replacedLength is the metres of cable that a replacement by copper of an area takes.
@@ -178,18 +171,21 @@ func (c *circuit) poorer(k *schedule.Cable, areaMM2 float64) bool {
 func (p *repair) copper() {
 	var cables []*schedule.Cable
 	length := Exact(0)
+	cells := make(map[schedule.Ref]bool, len(p.f.Cells))
+	for _, e := range p.f.Cells {
+		cells[e.At] = true
+	}
 	for _, k := range p.x.Job.Cables {
-		if slices.ContainsFunc(p.f.Cells, func(e Evidence) bool { return e.At == k.Material.At }) {
+		if cells[k.Material.At] {
 			cables = append(cables, k)
 			length = length.plus(p.c.laid(k))
 		}
 	}
-	at := positions(p.x.Job.Cables)
-	if len(cables) == 0 || p.try(func(j *schedule.Job) {
+	if len(cables) == 0 || p.try(func(j *trial) {
 		for _, k := range cables {
-			j.Cables[at[k]].Material = schedule.Text{Value: line.Copper.String(), Source: schedule.Source{How: schedule.Stated}}
+			j.Cable(k).Material = schedule.Text{Value: line.Copper.String(), Source: schedule.Source{How: schedule.Stated}}
 		}
-	}) == nil {
+	}, anyOf(cables)...) == nil {
 		return
 	}
 	d := p.c.conduit(cables[0])

@@ -32,43 +32,14 @@ type available struct {
 
 // nextRating is the smallest rating of at least need watts: from the house
 // book, else from this job, else from a usual series.
-func (c *circuit) nextRating(kind string, need, lineV float64, usual []float64, usualName string) (available, bool) {
-	var house, job []available
-	if c.set.House != nil {
-		for i := range c.set.House.Ratings {
-			row := &c.set.House.Ratings[i]
-			m := &model{row: row, kind: folded(row.Kind.Value)}
-			if m.kind != kind {
-				continue
-			}
-			w, v := m.rated(lineV)
-			if w.Had() && (v == 0 || lineV == 0 || math.Abs(v-lineV) <= 0.015*lineV) {
-				house = append(house, available{float64(w.Low), row.Model.Value, "house book, " + row.At.String()})
-			}
-		}
+func (w *workshop) nextRating(kind string, need, lineV float64, usual []float64, usualName string) (available, bool) {
+	key := ratingsFor{kind, lineV}
+	known, ok := w.ratings[key]
+	if !ok {
+		known = [...][]available{ladder(w.c.houseRatings(kind, lineV)), ladder(w.c.ratingsInUse(kind, lineV))}
+		w.ratings[key] = known
 	}
-	if kind == "control" {
-		for i, k := range c.job.Controls {
-			n := &c.controls[i]
-			if k.Status == schedule.Installed && !k.Remote.Yes && n.rating.watts.exact() && n.rating.fit == fits && (n.lineV == lineV || n.lineV == 0) && !c.oddRating(i) {
-				job = append(job, available{n.rating.watts.Low, k.Model.Value, "this job, " + k.Name})
-			}
-		}
-	} else {
-		for i, ch := range c.job.Channels {
-			if n := &c.channels[i]; n.rating.watts.exact() && n.lineV == lineV && !odd(ch.Rated, 0, c.limits.channel) {
-				model := ""
-				if ch.Amplifier != nil {
-					model = ch.Amplifier.Model.Value
-				}
-				job = append(job, available{n.rating.watts.Low, model, "this job, " + ch.Label()})
-			}
-		}
-	}
-	for _, list := range [][]available{house, job} {
-		slices.SortStableFunc(list, func(a, b available) int {
-			return cmp.Or(cmp.Compare(a.watts, b.watts), cmp.Compare(a.source, b.source))
-		})
+	for _, list := range known {
 		for _, a := range list {
 			if !past(need, a.watts) {
 				return a, true
@@ -81,6 +52,62 @@ func (c *circuit) nextRating(kind string, need, lineV float64, usual []float64, 
 		}
 	}
 	return available{}, false
+}
+
+// ratingsFor is what ratings are looked up for: kind of equipment and line voltage.
+type ratingsFor struct {
+	kind  string
+	lineV float64
+}
+
+// ladder sorts ratings, and keeps the first source of each.
+func ladder(list []available) []available {
+	slices.SortStableFunc(list, func(a, b available) int {
+		return cmp.Or(cmp.Compare(a.watts, b.watts), cmp.Compare(a.source, b.source))
+	})
+	return slices.CompactFunc(list, func(a, b available) bool { return a.watts == b.watts })
+}
+
+// houseRatings are the ratings that the house book has for a line voltage.
+func (c *circuit) houseRatings(kind string, lineV float64) (out []available) {
+	if c.set.House == nil {
+		return nil
+	}
+	for i := range c.set.House.Ratings {
+		row := &c.set.House.Ratings[i]
+		m := &model{row: row, kind: folded(row.Kind.Value)}
+		if m.kind != kind {
+			continue
+		}
+		w, v := m.rated(lineV)
+		if w.Had() && (v == 0 || lineV == 0 || math.Abs(v-lineV) <= 0.015*lineV) {
+			out = append(out, available{float64(w.Low), row.Model.Value, "house book, " + row.At.String()})
+		}
+	}
+	return out
+}
+
+// ratingsInUse are the ratings of the job's own controls or channels on lines of a voltage.
+func (c *circuit) ratingsInUse(kind string, lineV float64) (out []available) {
+	if kind == "control" {
+		for i, k := range c.job.Controls {
+			n := &c.controls[i]
+			if k.Status == schedule.Installed && !k.Remote.Yes && n.rating.watts.exact() && n.rating.fit == fits && (n.lineV == lineV || n.lineV == 0) && !c.oddRating(i) {
+				out = append(out, available{n.rating.watts.Low, k.Model.Value, "this job, " + k.Name})
+			}
+		}
+		return out
+	}
+	for i, ch := range c.job.Channels {
+		if n := &c.channels[i]; n.rating.watts.exact() && n.lineV == lineV && !odd(ch.Rated, 0, c.limits.channel) {
+			model := ""
+			if ch.Amplifier != nil {
+				model = ch.Amplifier.Model.Value
+			}
+			out = append(out, available{n.rating.watts.Low, model, "this job, " + ch.Label()})
+		}
+	}
+	return out
 }
 
 // largestControl is the largest control for a line voltage in the house book,
@@ -116,21 +143,22 @@ func (p *repair) nextControl(i int) {
 		return
 	}
 	need := n.load.Watts.High / (c.lowestLimit("control-overload", n.emergency) / 100)
-	a, ok := c.nextRating("control", c.withHeadroom(need), n.lineV, usualControls[:], usualControlsName)
+	a, ok := p.nextRating("control", c.withHeadroom(need), n.lineV, usualControls[:], usualControlsName)
 	if !ok {
-		a, ok = c.nextRating("control", need, n.lineV, usualControls[:], usualControlsName)
+		a, ok = p.nextRating("control", need, n.lineV, usualControls[:], usualControlsName)
 	}
 	if !ok {
 		p.not("no control on the list carries %s W", figure(need))
 		return
 	}
-	after := p.try(func(j *schedule.Job) { setControl(j.Controls[i], a, n.lineV) })
-	if after == nil {
+	k := p.x.Job.Controls[i]
+	tried := p.try(func(j *trial) { setControl(j.Control(k), a, n.lineV) }, k)
+	if tried == nil {
 		p.not("a control of %s W would not cure it", figure(a.watts))
 		return
 	}
 	part := ratedPart("control", a, n.lineV)
-	m := after.sameNode(p.f)
+	m := tried.after.sameNode(p.f)
 	p.keep(Remedy{Kind: "next-rating", Change: fmt.Sprintf("replace control %s (%s) by one of %s W%s", p.x.Job.Controls[i].Name, n.rating.stated(), figure(a.watts), atVolts(n.lineV)),
 		Short: figure(a.watts) + " W control", Part: part, Before: n.share(), After: m.share(), Unit: "% of rating", Effect: loadEffect(m), Source: a.source})
 }
@@ -183,13 +211,14 @@ func (p *repair) nextChannel(i int) {
 		return
 	}
 	need := n.load.Watts.High * 100 / c.channelLimit(i)
-	a, ok := c.nextRating("amplifier", need, n.lineV, usualChannels[:], usualChannelsName)
+	a, ok := p.nextRating("amplifier", need, n.lineV, usualChannels[:], usualChannelsName)
 	if !ok {
 		p.not("no amplifier on the list gives %s W on one channel", figure(need))
 		return
 	}
-	after := p.try(func(j *schedule.Job) {
-		ch := j.Channels[i]
+	channel := p.x.Job.Channels[i]
+	tried := p.try(func(j *trial) {
+		ch := j.Channel(channel)
 		grow := float64(ch.Rated.High)
 		ch.Rated, ch.RatedBasis = stateQuantity(schedule.Watts(a.watts)), schedule.Text{}
 		if ch.Amplifier == nil {
@@ -200,12 +229,12 @@ func (p *repair) nextChannel(i int) {
 			more := schedule.Watts(math.Max(0, a.watts-grow))
 			ch.Amplifier.Rated = stateQuantity(ch.Amplifier.Rated.High + more)
 		}
-	})
-	if after == nil {
+	}, channel)
+	if tried == nil {
 		p.not("a channel of %s W would not cure it", figure(a.watts))
 		return
 	}
-	m := after.sameNode(p.f)
+	m := tried.after.sameNode(p.f)
 	p.keep(Remedy{Kind: "next-rating", Change: fmt.Sprintf("replace channel %s (%s W) by one of %s W", p.x.Job.Channels[i].Label(), span(n.rating.nominal), figure(a.watts)),
 		Short: figure(a.watts) + " W channel", Part: ratedPart("amplifier channel", a, n.lineV), Before: n.share(), After: m.share(), Unit: "% of rating",
 		Effect: loadEffect(m), Source: a.source})
@@ -230,13 +259,15 @@ func (p *repair) nextFrame(i int) {
 		p.not("no frame on the list gives %s W", figure(need))
 		return
 	}
-	after := p.try(func(j *schedule.Job) {
-		j.Amplifiers[i].Rated, j.Amplifiers[i].Model = stateQuantity(schedule.Watts(a.watts)), schedule.Text{}
-	})
-	if after == nil {
+	frame := p.x.Job.Amplifiers[i]
+	tried := p.try(func(j *trial) {
+		fresh := j.Amplifier(frame)
+		fresh.Rated, fresh.Model = stateQuantity(schedule.Watts(a.watts)), schedule.Text{}
+	}, frame)
+	if tried == nil {
 		return
 	}
-	m := after.sameNode(p.f)
+	m := tried.after.sameNode(p.f)
 	p.keep(Remedy{Kind: "next-rating", Change: fmt.Sprintf("replace amplifier %s by a frame that gives %s W over all channels", p.x.Job.Amplifiers[i].Name, figure(a.watts)),
 		Short: figure(a.watts) + " W frame", Part: ratedPart("amplifier frame", a, n.lineV), Before: n.share(), After: m.share(), Unit: "% of rating",
 		Effect: loadEffect(m), Source: a.source})

@@ -53,13 +53,12 @@ func (p *repair) split(i int) {
 			return
 		}
 	}
-	after := p.try(func(j *schedule.Job) {
+	if p.try(func(j *trial) {
 		if with.source != "" {
-			setControl(j.Controls[i], with, n.lineV)
+			setControl(j.Control(k), with, n.lineV)
 		}
-		splitControl(j, i, bins)
-	})
-	if after == nil {
+		p.c.splitControl(j, k, bins)
+	}, k) == nil {
 		return
 	}
 	rated := with.watts
@@ -189,9 +188,9 @@ func packExactly(items []packItem, n int, limit float64) [][]packItem {
 	return bins
 }
 
-// splitControl shares a control of a copied job out.
-func splitControl(j *schedule.Job, control int, bins [][]packItem) {
-	k := j.Controls[control]
+// splitControl shares the copy of a control out.
+func (c *circuit) splitControl(t *trial, of *schedule.Control, bins [][]packItem) {
+	j, k := t.job, t.Control(of)
 	count := map[int][]int{} // row to its count in each bin
 	var order []int
 	for b, items := range bins {
@@ -214,7 +213,7 @@ func splitControl(j *schedule.Job, control int, bins [][]packItem) {
 	k.Stated = schedule.Quantity[schedule.Watts]{}
 	slices.Sort(order)
 	for _, row := range order {
-		l := j.Loudspeakers[row]
+		l := t.Loudspeaker(c.rows[row].l)
 		first := true
 		for b, n := range count[row] {
 			if n == 0 {

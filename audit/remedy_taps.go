@@ -19,10 +19,11 @@ func (p *repair) tapForLine() {
 		o   offer
 	}
 	var moves []move
+	var rows []int
 	var texts []string
-	for i := range c.rows {
+	for _, i := range p.resting() {
 		r := &c.rows[i]
-		if !r.wrongV || r.part != counts || r.out != notOut || !p.rests(r) {
+		if !r.wrongV || r.part != counts || r.out != notOut {
 			continue
 		}
 		best := offer{}
@@ -39,34 +40,46 @@ func (p *repair) tapForLine() {
 			p.not("%s %s: replace the transformer or the loudspeaker by one for %s", what, lists, volts(r.lineV))
 			return
 		}
-		moves = append(moves, move{i, best})
+		moves, rows = append(moves, move{i, best}), append(rows, i)
 		texts = append(texts, fmt.Sprintf("set %s from %s W at %s to %s W at %s", rowName(r.l), figure(r.marked.Low), volts(r.tapV), figure(best.marked), volts(best.volts)))
 	}
-	after := p.try(func(j *schedule.Job) {
+	if len(moves) == 0 {
+		return
+	}
+	tried := p.try(func(j *trial) {
 		for _, m := range moves {
-			setTap(j.Loudspeakers[m.row], m.o)
+			setTap(j.Loudspeaker(c.rows[m.row].l), m.o)
 		}
-	})
-	if len(moves) == 0 || after == nil {
+	}, c.loudspeakers(rows)...)
+	if tried == nil {
 		return
 	}
 	watts, now := 0.0, 0.0
 	for _, m := range moves {
 		watts += c.rows[m.row].total().High
-		now += after.rows[m.row].total().High
+		now += tried.after.rows[tried.after.positionOf(tried.Loudspeaker(c.rows[m.row].l))].total().High
 	}
 	p.keep(Remedy{Kind: "retap", Change: strings.Join(slices.Compact(texts), "; "), Short: "tap for " + volts(c.rows[moves[0].row].lineV), Before: watts, After: now, Unit: "W",
 		Effect: fmt.Sprintf("draws %s W instead of %s W", figure(now), figure(watts)), Source: "taps offered"})
 }
 
-// rests reports whether the finding rests on the tap of a row.
-func (p *repair) rests(r *row) bool {
+// resting lists the rows on whose taps the finding rests.
+func (p *repair) resting() []int {
+	var out []int
 	for _, e := range p.f.Cells {
-		if e.At == r.l.Tap.At {
-			return true
-		}
+		out = append(out, p.tapAt[e.At]...)
 	}
-	return false
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// loudspeakers are those of rows, as try takes them.
+func (c *circuit) loudspeakers(rows []int) []any {
+	out := make([]any, len(rows))
+	for i, row := range rows {
+		out[i] = c.rows[row].l
+	}
+	return out
 }
 
 // nearestTap sets a tap that is not on offer, or above the rating, to the
@@ -74,8 +87,8 @@ func (p *repair) rests(r *row) bool {
 func (p *repair) nearestTap() {
 	c := p.c
 	var rows []int
-	for i := range c.rows {
-		if r := &c.rows[i]; r.part == counts && r.out == notOut && r.tapped && p.rests(r) {
+	for _, i := range p.resting() {
+		if r := &c.rows[i]; r.part == counts && r.out == notOut && r.tapped {
 			rows = append(rows, i)
 		}
 	}
@@ -97,11 +110,11 @@ func (p *repair) nearestTap() {
 		pieces += pieceCount(&c.rows[i])
 	}
 	for _, o := range taps {
-		if p.try(func(j *schedule.Job) {
+		if p.try(func(j *trial) {
 			for _, i := range rows {
-				setTap(j.Loudspeakers[i], o)
+				setTap(j.Loudspeaker(c.rows[i].l), o)
 			}
-		}) == nil {
+		}, c.loudspeakers(rows)...) == nil {
 			p.not("the tap of %s W on offer would overload something else", figure(o.marked))
 			continue
 		}
@@ -143,8 +156,8 @@ func (p *repair) evenTaps() {
 	c := p.c
 	count := map[float64]float64{}
 	var rows []int
-	for i := range c.rows {
-		if r := &c.rows[i]; r.part == counts && r.tapped && p.rests(r) {
+	for _, i := range p.resting() {
+		if r := &c.rows[i]; r.part == counts && r.tapped {
 			rows = append(rows, i)
 			count[r.marked.Low] += pieceCount(r)
 		}
@@ -176,14 +189,13 @@ func (p *repair) evenTo(w float64, rows []int) bool {
 			}
 		}
 	}
-	after := p.try(func(j *schedule.Job) {
+	if p.try(func(j *trial) {
 		for _, i := range rows {
 			if c.rows[i].marked.Low != w {
-				j.Loudspeakers[i].Tap = stateQuantity(schedule.Watts(w))
+				j.Loudspeaker(c.rows[i].l).Tap = stateQuantity(schedule.Watts(w))
 			}
 		}
-	})
-	if after == nil {
+	}, c.loudspeakers(rows)...) == nil {
 		p.not("%s W for all of the room would overload something", figure(w))
 		return false
 	}

@@ -162,8 +162,8 @@ type plan struct {
 	allowed float64 // watts: enough to clear the finding
 }
 
-// retap looks for the tap changes below a node.
-func (p *repair) retap(n *node, pl plan) {
+// retap looks for the tap changes below a node, that of a part of the job.
+func (p *repair) retap(n *node, part any, pl plan) {
 	for _, budget := range []float64{pl.wanted, pl.allowed} {
 		t, reason := p.c.retapProblem(n, budget)
 		if t == nil {
@@ -180,11 +180,11 @@ func (p *repair) retap(n *node, pl plan) {
 			}
 			continue
 		}
-		after := p.try(func(j *schedule.Job) { t.apply(p.c, j, options) })
-		if after == nil {
+		tried := p.try(func(j *trial) { t.apply(p.c, j, options) }, part)
+		if tried == nil {
 			continue
 		}
-		p.keepRetap(t, options, after, available{})
+		p.keepRetap(t, options, tried.after, available{})
 		return
 	}
 }
@@ -204,12 +204,13 @@ func (p *repair) retapAndReplace(i int) {
 		p.not("even the lowest taps on offer draw more than %s W", figure(with.watts))
 		return
 	}
-	after := p.try(func(j *schedule.Job) {
+	control := c.job.Controls[i]
+	tried := p.try(func(j *trial) {
 		t.apply(c, j, options)
-		setControl(j.Controls[i], with, n.lineV)
-	})
-	if after != nil {
-		p.keepRetap(t, options, after, with)
+		setControl(j.Control(control), with, n.lineV)
+	}, control)
+	if tried != nil {
+		p.keepRetap(t, options, tried.after, with)
 	}
 }
 
@@ -264,22 +265,36 @@ func (p *repair) before100() float64 {
 
 // sameNode is the node that a finding speaks of, in this circuit.
 func (c *circuit) sameNode(f *Finding) *node {
-	for i, k := range c.job.Controls {
-		if controlKey(k) == f.key {
-			return &c.controls[i]
-		}
+	at := c.byKey()
+	if i, ok := at.controls[f.key]; ok {
+		return &c.controls[i]
 	}
-	for i, ch := range c.job.Channels {
-		if channelKey(ch) == f.key {
-			return &c.channels[i]
-		}
+	if i, ok := at.channels[f.key]; ok {
+		return &c.channels[i]
 	}
-	for i, a := range c.job.Amplifiers {
-		if amplifierKey(a) == f.key {
-			return &c.amplifiers[i]
-		}
+	if i, ok := at.amplifiers[f.key]; ok {
+		return &c.amplifiers[i]
 	}
 	return &node{}
+}
+
+// A keyIndex is the positions of parts by the keys that findings have for them.
+type keyIndex struct{ controls, channels, amplifiers map[string]int }
+
+func (c *circuit) byKey() *keyIndex {
+	if c.keyed == nil {
+		c.keyed = &keyIndex{keyed(c.job.Controls, controlKey), keyed(c.job.Channels, channelKey), keyed(c.job.Amplifiers, amplifierKey)}
+	}
+	return c.keyed
+}
+
+// keyed is the position of the first part of each key.
+func keyed[T any](parts []*T, key func(*T) string) map[string]int {
+	out := make(map[string]int, len(parts))
+	for i, p := range slices.Backward(parts) {
+		out[key(p)] = i
+	}
+	return out
 }
 
 func (c *circuit) offerSource(t *retapProblem, options []int) string {
@@ -299,18 +314,12 @@ func (c *circuit) offerSource(t *retapProblem, options []int) string {
 // there is none when a load below is not known or no taps are.
 func (c *circuit) retapProblem(n *node, budget float64) (*retapProblem, string) {
 	t := &retapProblem{}
-	root := -1
 	place := map[int]int{} // control to its place
 	inside := map[int]bool{}
-	for i := range c.controls {
-		if &c.controls[i] == n {
-			root = i
-		}
-	}
 	var controls []int // below the node, deepest first
 	for _, m := range n.members {
 		for _, k := range slices.Clone(c.above(c.rows[m.row].control)) {
-			if k == root {
+			if &c.controls[k] == n {
 				break
 			}
 			if !inside[k] && holds(n, &c.controls[k]) {
@@ -444,14 +453,14 @@ func (c *circuit) optionsOf(r *row) []tapOption {
 }
 
 // apply sets the taps in a copy of the job.
-func (t *retapProblem) apply(c *circuit, j *schedule.Job, options []int) {
+func (t *retapProblem) apply(c *circuit, j *trial, options []int) {
 	for g, k := range options {
 		if k == 0 {
 			continue
 		}
 		o := t.groups[g].options[k].offer
 		for _, row := range t.groups[g].rows {
-			setTap(j.Loudspeakers[row], o)
+			setTap(j.Loudspeaker(c.rows[row].l), o)
 		}
 	}
 }

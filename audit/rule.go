@@ -20,6 +20,7 @@ type Rule struct {
 	OnSite    string   // what to look at or measure on site
 	Tool      string   // what that takes beside eyes and a screwdriver; "" for nothing
 	Emergency bool     // concerns emergency messages
+	OfJob     bool     // speaks of the job as a whole: no remedy changes what it finds
 	Check     func(*Examination) error
 }
 

@@ -29,6 +29,7 @@ var cannotCheck = &Rule{
 	Cautions: []string{cautionPaper},
 	OnSite:   "read the ratings from the labels, and measure the impedance of each line at 1 kHz",
 	Tool:     "impedance meter",
+	OfJob:    true,
 	Check:    checkCannotCheck,
 }
 

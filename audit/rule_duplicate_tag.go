@@ -29,6 +29,7 @@ var duplicateTag = &Rule{
 	},
 	Cautions: []string{cautionPaper},
 	OnSite:   "read the tags in both places",
+	OfJob:    true,
 	Check:    checkDuplicateTag,
 }
 

@@ -34,10 +34,6 @@ var emergencyOnOneCircuit = &Rule{
 
 func checkEmergencyOnOneCircuit(x *Examination) error {
 	c := x.circuit
-	two := false
-	for _, z := range x.Job.Zones {
-		two = two || z.ABCircuits.Yes
-	}
 	asked := false
 	for i, z := range x.Job.Zones {
 		n := &c.zones[i]
@@ -65,7 +61,7 @@ func checkEmergencyOnOneCircuit(x *Examination) error {
 		switch {
 		case len(channels) > 1 && len(amplifiers) > 1:
 			cl.message = fmt.Sprintf("on %d channels of %d amplifiers", len(channels), len(amplifiers))
-		case !two:
+		case !c.twoCircuits:
 			if !asked {
 				asked = true
 				x.ask([]gap{{z.At, "emergency circuits", "Does the code in force ask for two circuits on two amplifiers in each emergency zone? The schedule shows one."}},

@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"fmt"
 	"math"
+	"slices"
 
 	"lineaudit/audit/schedule"
 )
@@ -81,17 +82,54 @@ func (c *circuit) oddTotal(r *row) bool {
 
 // doubt marks the rows whose tap was refused by the reading.
 func (c *circuit) doubt() {
-	for k, f := range c.job.Refused {
-		if f.Field != "tap" {
+	if len(c.job.Refused) == 0 {
+		return
+	}
+	refused := refusalsOf(c.job)
+	var found []int
+	for i := range c.rows {
+		l := c.rows[i].l
+		if l.Tap.Had() && l.Tap.How != schedule.Computed {
 			continue
 		}
-		for i := range c.rows {
-			l := c.rows[i].l
-			if l.At.Sheet == f.At.Sheet && l.Rows.Holds(f.At) && (!l.Tap.Had() || l.Tap.How == schedule.Computed) {
-				c.rows[i].doubted = &c.job.Refused[k].At
+		found = refused.in(l, found[:0])
+		slices.Sort(found)
+		for _, k := range found {
+			if f := &c.job.Refused[k]; f.Field == "tap" {
+				c.rows[i].doubted = &f.At
 			}
 		}
 	}
+}
+
+// refusals finds the positions of refused values by the rows and columns of
+// their cells.
+type refusals map[refusedIn][]int
+
+type refusedIn struct {
+	sheet   string
+	columns bool
+	n       int
+}
+
+func refusalsOf(j *schedule.Job) refusals {
+	out := make(refusals, 2*len(j.Refused))
+	for k, f := range j.Refused {
+		row, col := refusedIn{f.At.Sheet, false, f.At.Row}, refusedIn{f.At.Sheet, true, f.At.Col}
+		out[row], out[col] = append(out[row], k), append(out[col], k)
+	}
+	return out
+}
+
+// in appends the positions of the values that were refused in the cells of a loudspeaker.
+func (r refusals) in(l *schedule.Loudspeaker, out []int) []int {
+	if len(r) == 0 || l.Rows.First <= 0 {
+		return out
+	}
+	for n := l.Rows.First; n <= max(l.Rows.First, l.Rows.Last); n++ {
+		out = append(out, r[refusedIn{l.At.Sheet, l.Rows.Columns, n}]...)
+	}
+	return out
 }
 
 func (c *circuit) oddCount(l *schedule.Loudspeaker) bool {

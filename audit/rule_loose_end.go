@@ -26,6 +26,7 @@ var looseEnd = &Rule{
 	},
 	Cautions: []string{cautionPaper},
 	OnSite:   "follow the cable to what feeds it",
+	OfJob:    true,
 	Check:    checkLooseEnd,
 }
 

@@ -24,6 +24,7 @@ var turnedIntoDate = &Rule{
 	},
 	Cautions: []string{cautionPaper},
 	OnSite:   "read the tap from the transformer",
+	OfJob:    true,
 	Check:    checkTurnedIntoDate,
 }
 

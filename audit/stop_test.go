@@ -68,9 +68,10 @@ func TestRemediesAreBounded(t *testing.T) {
 		l := &schedule.Loudspeaker{Tag: schedule.Text{Value: "LS-" + strconv.Itoa(i)}, Control: k, Channel: ch, Tap: stateQuantity(schedule.Watts(60)), Count: stateQuantity(schedule.Pieces(1)), At: schedule.Ref{Row: i + 1, Col: 1}}
 		job.Controls, job.Loudspeakers = append(job.Controls, k), append(job.Loudspeakers, l)
 	}
-	for _, tt := range []struct{ tries, least, most int }{{triesAJob, 100, 100}, {30 * devices(job), 5, 40}} {
+	for _, tt := range []struct{ tries, least, most int }{{triesOf(job), 100, 100}, {30 * devices(job), 5, 40}} {
 		r, x := examine(nil, job, DefaultSettings())
-		x.remedy(r, tt.tries)
+		w := newWorkshop(x)
+		w.remedy(tt.tries)
 		answered := 0
 		for i, f := range r.Findings {
 			late := strings.HasPrefix(f.NoRemedy, "No remedy was worked out")
@@ -83,8 +84,8 @@ func TestRemediesAreBounded(t *testing.T) {
 				answered++
 			}
 		}
-		if len(r.Findings) != 100 || answered < tt.least || answered > tt.most || x.tried > tt.tries+20*devices(job) {
-			t.Errorf("%d findings, %d with remedies, %d devices tried of %d", len(r.Findings), answered, x.tried, tt.tries)
+		if len(r.Findings) != 100 || answered < tt.least || answered > tt.most || w.tried > tt.tries+20*devices(job) {
+			t.Errorf("%d findings, %d with remedies, %d devices tried of %d", len(r.Findings), answered, w.tried, tt.tries)
 		}
 	}
 }

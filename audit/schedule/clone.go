@@ -7,8 +7,14 @@ import "slices"
 // without a trace in the original. Pointers to parts that are not in the job's
 // own slices become nil.
 func (j *Job) Clone() *Job {
+	out, _ := j.Copy()
+	return out
+}
+
+// Copy is Clone, and tells which part of the copy stands for which of the job.
+func (j *Job) Copy() (*Job, Counterparts) {
 	out := *j
-	c := cloner{}
+	c := Counterparts{}
 	c.amplifiers, out.Amplifiers = copies(j.Amplifiers)
 	c.channels, out.Channels = copies(j.Channels)
 	c.zones, out.Zones = copies(j.Zones)
@@ -32,7 +38,7 @@ func (j *Job) Clone() *Job {
 		k.RatedVolts = slices.Clone(k.RatedVolts)
 	}
 	for _, l := range out.Loudspeakers {
-		c.loudspeaker(l)
+		c.relink(l)
 	}
 	for _, k := range out.Cables {
 		k.Zone, k.Channel, k.Control = c.zones[k.Zone], c.channels[k.Channel], c.controls[k.Control]
@@ -54,11 +60,12 @@ func (j *Job) Clone() *Job {
 	for i := range out.LeftOut {
 		out.LeftOut[i].Would = c.would(out.LeftOut[i].Would)
 	}
-	return &out
+	return &out, c
 }
 
-// A cloner maps the parts of a job to those of its copy; nil maps to nil.
-type cloner struct {
+// Counterparts lead from the parts of a job to those of its copy; nil, and what
+// was not copied, leads to nil.
+type Counterparts struct {
 	amplifiers   map[*Amplifier]*Amplifier
 	channels     map[*Channel]*Channel
 	zones        map[*Zone]*Zone
@@ -66,6 +73,24 @@ type cloner struct {
 	loudspeakers map[*Loudspeaker]*Loudspeaker
 	cables       map[*Cable]*Cable
 }
+
+// Amplifier is the copy of an amplifier.
+func (c *Counterparts) Amplifier(a *Amplifier) *Amplifier { return c.amplifiers[a] }
+
+// Channel is the copy of a channel.
+func (c *Counterparts) Channel(ch *Channel) *Channel { return c.channels[ch] }
+
+// Zone is the copy of a zone.
+func (c *Counterparts) Zone(z *Zone) *Zone { return c.zones[z] }
+
+// Control is the copy of a control.
+func (c *Counterparts) Control(k *Control) *Control { return c.controls[k] }
+
+// Loudspeaker is the copy of a loudspeaker.
+func (c *Counterparts) Loudspeaker(l *Loudspeaker) *Loudspeaker { return c.loudspeakers[l] }
+
+// Cable is the copy of a cable.
+func (c *Counterparts) Cable(k *Cable) *Cable { return c.cables[k] }
 
 // copies makes a copy of every part, in one piece of memory, and the map to it.
 func copies[T any](list []*T) (map[*T]*T, []*T) {
@@ -97,20 +122,21 @@ func moved[T any](to map[*T]*T, list []*T) []*T {
 	return out
 }
 
-func (c *cloner) loudspeaker(l *Loudspeaker) {
+// relink leads the pointers of a copied loudspeaker to the copies.
+func (c *Counterparts) relink(l *Loudspeaker) {
 	l.Zone, l.Control, l.Channel, l.Run = c.zones[l.Zone], c.controls[l.Control], c.channels[l.Channel], c.cables[l.Run]
 	l.Split = moved(c.channels, l.Split)
 	l.Tags, l.Offered = slices.Clone(l.Tags), slices.Clone(l.Offered)
 }
 
-func (c *cloner) end(e *End) {
+func (c *Counterparts) end(e *End) {
 	e.Amplifier, e.Channel, e.Control = c.amplifiers[e.Amplifier], c.channels[e.Channel], c.controls[e.Control]
 	e.Zone, e.Loudspeaker = c.zones[e.Zone], c.loudspeakers[e.Loudspeaker]
 }
 
 // would copies the loudspeakers of a row that was left out, which are not
 // among those of the job.
-func (c *cloner) would(list []*Loudspeaker) []*Loudspeaker {
+func (c *Counterparts) would(list []*Loudspeaker) []*Loudspeaker {
 	if list == nil {
 		return nil
 	}
@@ -121,7 +147,7 @@ func (c *cloner) would(list []*Loudspeaker) []*Loudspeaker {
 			continue
 		}
 		fresh := *l
-		c.loudspeaker(&fresh)
+		c.relink(&fresh)
 		out[i] = &fresh
 	}
 	return out
