@@ -59,12 +59,36 @@ func (b *builder) controlOf(r *row, z *schedule.Zone) *schedule.Control {
 	return c
 }
 
+// controlsByRoom are the zones of a table whose rooms differ in whether they have a
+// control, or in its rating: each room has its own.
+func (t *table) controlsByRoom() map[string]bool {
+	if t.roomControls != nil {
+		return t.roomControls
+	}
+	t.roomControls = make(map[string]bool)
+	first := make(map[string][2]string) // by zone: what a row says of its control, and its room
+	for _, r := range t.rows {
+		zone, room := r.zoneText().text, r.own(vocabulary.Room)
+		if r.out != "" || zone == "" || !room.had() {
+			continue
+		}
+		said := join.Fold(r.own(vocabulary.Control).text) + " " + r.own(vocabulary.ControlWatts).text
+		if was, ok := first[zone]; !ok {
+			first[zone] = [2]string{said, room.text}
+		} else if was[0] != said && was[1] != room.text {
+			t.roomControls[zone] = true
+		}
+	}
+	return t.roomControls
+}
+
 // unnamedControl is the control of a zone or room that has no tag of its own.
 func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *schedule.Control {
 	place, placeKey := "", ""
-	if z != nil {
+	room := r.own(vocabulary.Room)
+	if z != nil && !(room.had() && r.t.controlsByRoom()[r.zoneText().text]) {
 		place, placeKey = z.Name, "zone "+z.Key
-	} else if room := r.own(vocabulary.Room); room.had() {
+	} else if room.had() {
 		place, placeKey = room.text, "room "+join.Key(room.text)
 	} else {
 		// nothing says whose it is: one for each row

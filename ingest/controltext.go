@@ -63,12 +63,15 @@ func (b *builder) controlText(r *row) controlMention {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
-	if parts := controlParts.Of(s.text, 0); len(parts) > 1 && b.areControls(parts) || s.col != nil && isControlRange(s.text) {
+	if b.areSeveral(s) {
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many of these loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
 	}
 	if s.col == nil && (len(notation.PowersIn(s.text, notation.Auto)) > 1 || r.t.has(vocabulary.Control) && r.t.title(vocabulary.Control).source.At == s.source.At) {
 		return controlMention{} // said of several controls: see controlsIn
+	}
+	if n, one := notation.CountedControls(s.text); n == 1 {
+		s.text, s.cell = one, nil
 	}
 	t := notation.ParseControlCell(s.text)
 	switch {
@@ -103,6 +106,16 @@ func (b *builder) controlText(r *row) controlMention {
 
 // controlParts parts a list of controls, by slashes too, but not by words.
 var controlParts = remember.New(8192, func(text string, _ int) []string { return splitAll(listMarks.Split(text, -1), slashMark) })
+
+// areSeveral reports whether a text is of several controls: a list, a range,
+// or a number of them, "(6) 10 W".
+func (b *builder) areSeveral(s seen) bool {
+	if parts := controlParts.Of(s.text, 0); len(parts) > 1 && b.areControls(parts) {
+		return true
+	}
+	count, _ := notation.CountedControls(s.text)
+	return s.col != nil && (count > 1 || isControlRange(s.text))
+}
 
 // isControlRange reports whether a text is a range of tags: "ST3 ... ST6". One
 // that may be a single tag, "VC1-4", is none.

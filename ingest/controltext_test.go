@@ -58,6 +58,30 @@ func TestBracketsMakeNoControl(t *testing.T) {
 	}
 }
 
+// Numbers of controls beside their rating: several are asked, one is one. Rooms of a
+// zone that differ in their controls have each its own. Common practice, no source.
+func TestCountedControls(t *testing.T) {
+	j := wholeJob(t, `Ice rink PA, 100 V
+Zone | Qty | Tap | Vol
+Lobby | 14 | 4 W | (1) 100W
+Lockers | 12 | 2 W | (6) 10W
+Offices | 4 | 3 W | 2 x 10W`)
+	if got, want := controlsOf(j), "control (Lobby) 100 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+	want(t, "asked", asked(j), []string{"D4 control", "D5 control"})
+	j = wholeJob(t, `Museum PA, 70 V
+Zone | Room | Qty | Tap | Volume control (Y/N) | VC rating
+1 | Vestibule | 2 | 4 W | N |
+1 | Lobby | 8 | 4 W | Y | 50
+1 | Store | 6 | 2 W | Y | 10
+2 | Hall | 4 | 2 W | Y | 10
+2 | Hall annex | 4 | 2 W | Y | 10`)
+	if got, want := controlsOf(j), "control (Lobby) 50 W x1, control (Store) 10 W x1, control (2) 10 W x2"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+}
+
 // A range of controls beside loudspeakers is several controls, of which nothing says
 // what hangs behind each; a tag with a hyphen is one. Common practice, no source.
 func TestRangeOfControls(t *testing.T) {

@@ -92,16 +92,20 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	}
 	b.readControlNotes(r, l)
 	lineV := b.lineVoltsAt(l)
+	stated, statedAt := b.volts(r.own(vocabulary.LineVoltage))
+	if own := oneVolt(stated, statedAt); lineV == 0 {
+		v, _ := own.Exact()
+		lineV = float64(v)
+	}
 	t := b.tap(r, lineV)
 	l.Tap, l.TapVolts, l.TapPosition, l.Rated = t.watts, t.volts, t.position, t.rated
 	l.Offered = append(t.offered, b.offers(r.own(vocabulary.TapList))...)
 	l.Rated = b.watts(r.own(vocabulary.RatedWatts)).Or(l.Rated)
 	l.RowTotal = b.watts(r.first(vocabulary.TotalWatts, vocabulary.Load))
 	if !l.TapVolts.Had() {
-		v, s := b.volts(r.own(vocabulary.LineVoltage))
-		l.TapVolts = oneVolt(v, s)
-		if v.Kind == notation.LowImpedanceLine && !t.had() {
-			t.direct = directAt(v.Ohms, s.source)
+		l.TapVolts = oneVolt(stated, statedAt)
+		if stated.Kind == notation.LowImpedanceLine && !t.had() {
+			t.direct = directAt(stated.Ohms, statedAt.source)
 		}
 	}
 	if len(t.others) > 0 {

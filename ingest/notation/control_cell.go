@@ -2,6 +2,7 @@ package notation
 
 import (
 	"regexp"
+	"strconv"
 	"strings"
 )
 
@@ -110,6 +111,21 @@ func WithoutControl(s string) bool {
 	head, rest, ok := strings.Cut(Clean(s), " ")
 	tokens := lex(head, Point)
 	return ok && len(tokens) == 1 && isNegation(tokens[0]) && IsControlWord(rest)
+}
+
+// CountedControls takes the number of controls off the front of a text, "(6) 10 W",
+// "2 x VC 20 W"; n is 0 if there is none.
+func CountedControls(s string) (n int, rest string) {
+	s = strings.TrimSpace(s)
+	m := groupCount.FindStringSubmatch(s)
+	if m == nil || m[1]+m[2] == "" || len(m[0]) == len(s) {
+		return 0, s
+	}
+	n, err := strconv.Atoi(m[1] + m[2])
+	if err != nil {
+		return 0, s
+	}
+	return n, s[len(m[0]):]
 }
 
 // OneForEach reports whether a text about controls says that there is one for

@@ -190,7 +190,7 @@ func (c *clauseReading) laterName() bool {
 func (c *clauseReading) nameBehind() bool {
 	t := c.tokens[c.at]
 	a := c.last()
-	if !(t.is("(") || t.is("=")) || a.Name != "" || a.W == 0 {
+	if !(t.is("(") || t.is("=") && len(a.Ways) == 0) || a.Name != "" || a.W == 0 { // "channel 1 = L1" names no amplifier
 		return false
 	}
 	name, n := nameCode(c.tokens, c.at+1)

@@ -3,7 +3,9 @@ package vocabulary
 import (
 	"cmp"
 	"fmt"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -70,6 +72,9 @@ func (s *Scorer) read(text string) *Header {
 	l := lex()
 	var rest string
 	rest, h.Unit, h.Volts = measure(text)
+	if h.Volts == 0 {
+		rest, h.Volts = s.tapAtLine(rest)
+	}
 	rest, asked := cutYesNo(rest)
 	full := split(text)
 	best := map[Field]Candidate{}
@@ -141,6 +146,23 @@ func (s *Scorer) read(text string) *Header {
 		return cmp.Or(cmp.Compare(b.Score, a.Score), cmp.Compare(a.Field, b.Field))
 	})
 	return h
+}
+
+// bareLine finds a line voltage without its unit at the end of a header. 25 and 50
+// would rather be watts.
+var bareLine = regexp.MustCompile(`^(\D+?)\s*[@(]?\s*(70(?:[.,]7)?|100)\)?$`)
+
+// tapAtLine takes the line voltage off "Tap 70" and "Tap 100": no tap is one of 70 W.
+func (s *Scorer) tapAtLine(header string) (rest string, volts float64) {
+	m := bareLine.FindStringSubmatch(strings.TrimSpace(header))
+	if m == nil || !slices.Contains(s.Concepts(m[1]), "tap") {
+		return header, 0
+	}
+	volts, err := strconv.ParseFloat(strings.Replace(m[2], ",", ".", 1), 64)
+	if err != nil {
+		return header, 0
+	}
+	return m[1], volts
 }
 
 // otherOrder is what a phrase is worth whose words stand in another order:

@@ -106,6 +106,16 @@ func TestUnitsAndVoltsOfHeaders(t *testing.T) {
 	}
 }
 
+// No tap is one of 70 W, and of 100 W hardly one; 25 and 50 may be watts.
+func TestTapsAtBareVoltages(t *testing.T) {
+	s := NewScorer()
+	for header, volts := range map[string]float64{"Tap 70": 70, "Tap (70.7)": 70.7, "Tap @ 100": 100, "Abgriff 100": 100, "Tap 25": 0, "Zone 70": 0, "Tap 5": 0} {
+		if h := s.Header(header); h.Volts != volts || volts > 0 && (h.Best().Field != Tap || h.Numbered) {
+			t.Errorf("%q: %v at %g V, numbered %v", header, h.Best(), h.Volts, h.Numbered)
+		}
+	}
+}
+
 func TestUnitAgainstField(t *testing.T) {
 	// A length is not measured in watts, a gauge not in volts.
 	for _, tt := range []struct {
