@@ -133,14 +133,17 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 }
 
 // lengthBesideSize is the length that stands in one cell with the size of the
-// conductors: "2x2,5 - 60 m".
+// conductors, "2x2,5 - 60 m", or alone where others have both, "+25 m".
 func (b *builder) lengthBesideSize(r *row) (seen, length, bool) {
 	for _, f := range append(slices.Clip(sizeFields), vocabulary.Length, vocabulary.Notes) {
 		for _, col := range r.t.byField[f] {
 			s := r.at(col)
 			_, rest, ok := notation.ConductorIn(s.text, col.style)
-			if !s.had() || !ok {
+			if !s.had() || !ok && f == vocabulary.Notes {
 				continue
+			}
+			if !ok {
+				rest = strings.TrimLeft(s.text, "+ ")
 			}
 			rest = betweenCable.ReplaceAllString(strings.Trim(rest, " -–,;/()"), "")
 			if l, err := notation.ParseLength(rest, col.style, notation.UnitUnknown); err == nil && l.Unit != notation.UnitUnknown {

@@ -24,3 +24,14 @@ func TestOneLengthOfAZone(t *testing.T) {
 		})
 	}
 }
+
+// Where some cells of a column hold a size and a length, others hold a length alone.
+// Common practice, no source.
+func TestLengthAloneUnderCable(t *testing.T) {
+	j := wholeJob(t, "Garden PA, 100 V\nZone | Qty | Tap | Amp | Cable\nPalms | 3 | 6 W | A | 40m 2x1,5\nFerns | 3 | 6 W | A | +25m\nKiosk | 1 | 3 W | B | 15 m")
+	var got []string
+	for _, c := range j.Cables {
+		got = append(got, show(c.Length))
+	}
+	want(t, "lengths", got, []string{"40", "25", "15"})
+}
