@@ -3,6 +3,7 @@ package ingest
 import (
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -328,6 +329,9 @@ func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool 
 	}
 	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
 		return true
+	}
+	if r.t.kind == layout.Mixed && !slices.ContainsFunc([]vocabulary.Field{vocabulary.Tap, vocabulary.TotalWatts, vocabulary.Quantity}, r.t.has) {
+		return wordKind(r) == loudspeakerRow // of a rack: panels, mixers, power supplies
 	}
 	named := l.Tag.Had() || l.Model.Had() || describes(r.own(vocabulary.Describe).text) || r.own(vocabulary.Quantity).had() || r.own(vocabulary.Kind).had()
 	return named && (r.own(vocabulary.Tap).text != "" || l.Zone != nil || l.Channel != nil || l.Control != nil || l.Room.Had() || wordKind(r) == loudspeakerRow)

@@ -215,7 +215,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if tagsOfLines(t) {
 		c.score += 2
 	}
-	devices, others, rows := 0, 0, 0
+	devices, amps, others, rows := 0, 0, 0, 0
 	for i := range t.Records {
 		r := &t.Records[i]
 		if r.Class != Device {
@@ -229,6 +229,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			v := r.Values[j].Text
 			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes {
 				continue
+			}
+			if f := t.Columns[j].Field; describing[f] && vocabulary.DeviceIn(v) == vocabulary.AmplifierDevice {
+				amps++
 			}
 			if in := classWithin(v); slices.Contains(placeFields, t.Columns[j].Field) || t.Columns[j].Field == vocabulary.Building {
 				k |= in &^ classForeign // the pump house may well have loudspeakers
@@ -250,8 +253,8 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.foreign = true
 	}
 	for _, col := range t.Columns {
-		if col.Col > 0 && classWithin(col.Header)&classForeign != 0 {
-			c.foreign = true
+		if col.Col > 0 && classWithin(col.Header)&classForeign != 0 && 3*amps < rows {
+			c.foreign = true // not the heat of amplifiers in a rack
 		}
 	}
 	if c.foreign {

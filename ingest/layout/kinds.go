@@ -62,7 +62,7 @@ var needs = map[Kind][][]vocabulary.Field{
 	Cables:       {{vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.From, vocabulary.Cable, vocabulary.Gauge, vocabulary.CableType}, {vocabulary.To, vocabulary.Length}},
 	Types:        {{vocabulary.Model, vocabulary.Tag, vocabulary.Describe}, {vocabulary.TapList, vocabulary.RatedWatts, vocabulary.Tap}},
 	Measurements: {{vocabulary.Measured, vocabulary.MeasuredLoad}},
-	Mixed:        {{vocabulary.Kind, vocabulary.Describe, vocabulary.Model, vocabulary.Tag}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts}},
+	Mixed:        {{vocabulary.Kind, vocabulary.Describe, vocabulary.Model, vocabulary.Tag}, {vocabulary.Tap, vocabulary.Quantity, vocabulary.TotalWatts, vocabulary.ChannelWatts}},
 }
 
 // An alias says that in a table of a kind a column of one field names another.
@@ -136,6 +136,10 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 	case Cables:
 		if has(vocabulary.Tap) {
 			fit -= 0.5
+		}
+	case Controls:
+		if has(vocabulary.Tap) && has(vocabulary.Quantity) {
+			fit -= 0.6 // each control with all that hangs behind it: a list of loudspeakers
 		}
 	case Mixed:
 		fit -= 0.35

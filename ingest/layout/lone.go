@@ -44,6 +44,8 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		switch {
 		case key:
 			return Title, "a key and its value", true
+		case lookOf(second.cell)&lookStatus != 0 && b.usual(s, k&^lookWords):
+			return "", "", false // "PA-2/2 | spare", an output like those above it
 		case wide && second.cell.Kind == grid.String && !figureFields[sf]:
 			return Title, "a title", true
 		case figureFields[sf] && b.isFigure(second):

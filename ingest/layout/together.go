@@ -191,6 +191,8 @@ func neighbour(cols []*heading, i int, f vocabulary.Field) float64 {
 	switch {
 	case f == vocabulary.RatedWatts && !cols[i].ofLoudspeakers && (left == vocabulary.Channel || left == vocabulary.Amplifier || left == vocabulary.Control):
 		return -0.3 // "max. W" there is theirs
+	case f == vocabulary.ChannelWatts && left == vocabulary.Control:
+		return -0.3 // and behind a control no output's
 	case f == vocabulary.ChannelWatts && left == vocabulary.Channel && cols[i].volts > 0:
 		return 0.25 // "Rated W at 70 V": of the output of the line
 	case f == vocabulary.ChannelWatts && (left == vocabulary.Channel || left == vocabulary.Amplifier),

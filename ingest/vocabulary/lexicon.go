@@ -44,10 +44,10 @@ type lexicon struct {
 	meanings []meaning
 	names    []string // of the concepts
 
-	total, number, count int              // the concepts of these names
-	byLength             [32][]string     // every word that may be misspelt, by length
-	letters              [32][]uint32     // and the letters of each; see lettersOf
-	fields               map[string]Field // folded name of a field
+	total, number, count, tap, channel int              // the concepts of these names
+	byLength                           [32][]string     // every word that may be misspelt, by length
+	letters                            [32][]uint32     // and the letters of each; see lettersOf
+	fields                             map[string]Field // folded name of a field
 }
 
 // lex is the lexicon, read once. The data is part of the program: an error in
@@ -100,6 +100,7 @@ func loadLexicon() (*lexicon, error) {
 		}
 	}
 	l.total, l.number, l.count = slices.Index(l.names, "total"), slices.Index(l.names, "number"), slices.Index(l.names, "count")
+	l.tap, l.channel = slices.Index(l.names, "tap"), slices.Index(l.names, "channel")
 	if rows, err = records("meanings.csv", 3); err != nil {
 		return nil, err
 	}

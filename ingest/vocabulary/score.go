@@ -226,6 +226,7 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		}
 	}
 	summed := quality[l.total] >= 0.9
+	ofOutput := quality[l.channel] >= 0.9
 	for _, m := range l.meanings {
 		q, words := 1.0, 0
 		var used [16]bool
@@ -268,6 +269,9 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 		score := 0.96 * m.weight * q * (0.5 + 0.5*covered/float64(counted)) * (1 - 0.36*(1-h.Explained))
 		if summed && apiece[m.field] && !slices.Contains(m.concepts, l.total) {
 			score *= 0.75 // the sum of something is no figure of one device
+		}
+		if ofOutput && m.field == Tap && !slices.Contains(m.concepts, l.tap) {
+			score *= 0.75 // "Power per output" is the output's
 		}
 		offer(Candidate{m.field, score, fmt.Sprintf("header %q understood as %s", text, l.conceptNames(m.concepts)), lang})
 	}
