@@ -1,7 +1,9 @@
 package ingest
 
 import (
+	"cmp"
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -59,7 +61,7 @@ func constantZones(tables []*table) {
 			if c.Confidence >= 0.5 {
 				return
 			}
-			t.eachName(c, join.Plain, func(k string) { texts[k] = true })
+			t.eachName(c, join.Plain, func(k, _ string) { texts[k] = true })
 			cols, of = append(cols, c), append(of, t)
 		}
 	}
@@ -184,7 +186,7 @@ func controlLists(tables []*table) {
 	for _, t := range tables {
 		if t.has(vocabulary.Tap) && (t.has(vocabulary.Tag) || t.has(vocabulary.Quantity) || t.has(vocabulary.TotalWatts)) {
 			for _, c := range t.byField[vocabulary.Control] {
-				t.eachName(c, join.Plain, func(k string) { behind[k] = t })
+				t.eachName(c, join.Plain, func(k, _ string) { behind[k] = t })
 			}
 		}
 	}
@@ -195,7 +197,7 @@ func controlLists(tables []*table) {
 		}
 		rows, known := 0, 0
 		seen := make(map[string]bool)
-		t.eachName(t.byField[vocabulary.Control][0], join.Plain, func(k string) {
+		t.eachName(t.byField[vocabulary.Control][0], join.Plain, func(k, _ string) {
 			rows++
 			if from := behind[k]; from != nil && from != t {
 				known++
@@ -271,7 +273,7 @@ func byNames(tables []*table) {
 		for _, t := range tables {
 			for _, c := range t.byField[n.field] {
 				if c.Confidence >= sureHeader {
-					t.eachName(c, n.kind, func(k string) { names[k] = t })
+					t.eachName(c, n.kind, func(k, letter string) { names[k+"|"+letter], names[k+"|*"] = t, t })
 				}
 			}
 		}
@@ -289,9 +291,13 @@ func byNames(tables []*table) {
 				}
 				cells, hits := 0, 0
 				distinct := make(map[string]bool)
-				t.eachName(c, n.kind, func(k string) {
+				t.eachName(c, n.kind, func(k, letter string) {
 					cells++
-					if from := names[k]; from != nil && from != t {
+					from := names[k+"|"+cmp.Or(letter, "*")]
+					if from == nil {
+						from = names[k+"|"] // "V1" may be "Verstärker 1", but is not "E1"
+					}
+					if from != nil && from != t {
 						hits++
 						distinct[k] = true
 					}
@@ -307,8 +313,9 @@ func byNames(tables []*table) {
 	}
 }
 
-// eachName hands the names in a column, without the words of their kind, to do.
-func (t *table) eachName(c *column, kind join.Kind, do func(string)) {
+// eachName hands the names in a column, without the words of their kind, to do,
+// each with the one letter that stands for its kind, "" where a word does.
+func (t *table) eachName(c *column, kind join.Kind, do func(name, letter string)) {
 	n := 0
 	for i := range t.Records {
 		r := &t.Records[i]
@@ -323,6 +330,10 @@ func (t *table) eachName(c *column, kind join.Kind, do func(string)) {
 		if p.Full == "" || p.Bare() {
 			continue // a bare number names anything
 		}
-		do(p.Number + " " + p.Title)
+		letters := strings.TrimRight(join.Fold(v.Text), "0123456789. -_/")
+		if len(letters) != 1 {
+			letters = ""
+		}
+		do(p.Number+" "+p.Title, letters)
 	}
 }

@@ -35,3 +35,16 @@ func TestOutputsInDescriptions(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "Bill", "item | description | room | quantity | tap[W]\n1 | The rates of this bill include all brackets, boxes, testing and the removal of rubbish | Hall | |\n2 | Horn | Hall | 4 | 10"))
 	want(t, "prose", describe(j), []string{"4 x 10 W zone Hall"})
 }
+
+// A number of a room is no amplifier of another table, though both are a letter
+// and a figure; an amplifier under a header that says nothing is.
+func TestNamesOfAnotherTable(t *testing.T) {
+	amps := draw(layout.Amplifiers, "Amps", "amplifier | channel rating[W]\nV1 | 60\nV3 | 120")
+	for cells, named := range map[[2]string]bool{{"E.01", "E.03"}: false, {"V1", "V3"}: true, {"Verstärker 1", "Verstärker 3"}: true} {
+		heads := draw(layout.Loudspeakers, "Heads", "room | tag | tap[W] | : Nr.\nFoyer | L1 | 6 | "+cells[0]+"\nStore | L2 | 6 | "+cells[1])
+		j := jobOf(t, heads, amps)
+		if got := len(feeding(j.Loudspeakers[0])) > 0; got != named {
+			t.Errorf("%v: fed %v, want %v", cells, got, named)
+		}
+	}
+}
