@@ -90,6 +90,9 @@ func TestControlsThatServePlaces(t *testing.T) {
 		{"Zone 1: wall control 60 W; zone 2: wall control 20 W", "control (Zone 1) 60 W x1, control (zone 2) 20 W x1"},
 		{"Controls: zone 1 60 W, zone 2 20 W, zone 3 none", "control (zone 1) 60 W x1, control (zone 2) 20 W x1"},
 		{"VC1 serves Hall and the roof", "VC1 ? W x1"},
+		{"In the Hall a volume control (VR1), 15 W", "VR1 15 W x1"},
+		{"The Hall is behind a 10 watt wall attenuator marked SM", "SM 10 W x1"},
+		{"In the Hall a volume control (new), 15 W", "control (Hall) 15 W x1"},
 		{"4 x horn 15 W in zone 1", ""},
 	} {
 		t.Run(tt.note, func(t *testing.T) {

@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
@@ -52,4 +54,44 @@ func (t *table) tagsStandIn(c *column, tables []*table) bool {
 		}
 	})
 	return all
+}
+
+// namesOfControls takes the column of a list of controls whose cells are a series
+// of tags for their names where those of the column of controls are none, but say
+// of what sort they are: "WA1 | 10-step, 3 dB".
+func (t *table) namesOfControls() {
+	controls := t.byField[vocabulary.Control]
+	if t.kind != layout.Controls || len(controls) != 1 || t.has(vocabulary.Tag) {
+		return
+	}
+	named := false
+	t.eachText(controls[0], func(text string) { named = named || plainTag(text) || notation.KeyOf(text).Kind == notation.KeyControl })
+	if named {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Item, vocabulary.Unknown} {
+		for _, c := range t.byField[f] {
+			if t.seriesOfTags(c) {
+				t.become(controls[0], vocabulary.ControlModel, "another column has the names of the controls")
+				t.become(c, vocabulary.Control, "a tag in each row of a list of controls")
+				return
+			}
+		}
+	}
+}
+
+// seriesOfTags reports whether each device of the table has another tag in a
+// column, all with the same letters.
+func (t *table) seriesOfTags(c *column) bool {
+	seen := make(map[string]bool)
+	cells, letters, all := 0, "", true
+	t.eachText(c, func(text string) {
+		prefix := strings.TrimRight(text, "0123456789")
+		if cells++; cells == 1 {
+			letters = prefix
+		}
+		all = all && plainTag(text) && prefix == letters && !seen[text]
+		seen[text] = true
+	})
+	return all && cells >= 2 && cells == t.devices()
 }

@@ -26,6 +26,7 @@ func harmonise(tables []*table) {
 		t.devicesNotRooms()
 		t.statusColumn()
 		t.ratingsWithoutControls()
+		t.namesOfControls()
 		t.controlsNotJobs()
 		t.ratingsNotOutputs()
 		t.ratedOutputColumn()

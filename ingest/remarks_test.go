@@ -48,3 +48,14 @@ func TestNamesOfAnotherTable(t *testing.T) {
 		}
 	}
 }
+
+// In a list of controls the tags name them, and what stands under the word for
+// controls may say of what sort they are.
+func TestNamesOfControls(t *testing.T) {
+	controls := draw(layout.Controls, "Controls", "model: Ref | control: Attenuator | control rating[W] | zone: Serves\nWA1 | 10-step, 3 dB | 50 | Ergo room\nWA2 | 10-step, 3 dB | 20 | Shop and Store\nWA3 | stepless | 10 | not used")
+	heads := draw(layout.Loudspeakers, "Heads", "zone | quantity | tap[W]\nErgo room | 6 | 6\nShop | 4 | 3\nStore | 4 | 3")
+	j := jobOf(t, controls, heads)
+	if got, want := controlsOf(j), "WA1 50 W x1, WA2 20 W x2, WA3 10 W x0"; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}

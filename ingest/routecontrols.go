@@ -88,8 +88,11 @@ func (b *builder) controlsIn(s seen) []carried {
 				c.at = *v
 			}
 			if c.at.had() {
-				c.controls = []string{"control (" + tidy(b.placeNamed(&c.at)) + ")"}
-				c.unnamed = true
+				if tag := b.tagGiven(s.text); tag != "" {
+					c.controls = []string{tag}
+				} else {
+					c.controls, c.unnamed = []string{"control (" + tidy(b.placeNamed(&c.at)) + ")"}, true
+				}
 				b.controlNames.Add(c.controls[0], 0)
 				out = append(out, c)
 			} else if allWords.in(join.Fold(s.text)) || len(b.dir.controls) > 0 {
@@ -109,6 +112,29 @@ func (b *builder) controlsIn(s seen) []carried {
 	}
 	return out
 }
+
+// tagGiven is the tag that a note gives the control of which it speaks, in
+// brackets or behind a word such as "marked": "a volume control (VR1), 15 W", "a
+// 10 W attenuator marked SM"; "" if there is none.
+func (b *builder) tagGiven(text string) string {
+	free := func(tag string) bool {
+		return tag != "" && tag == strings.ToUpper(tag) && !strings.ContainsAny(tag, " ,") && (b.freeTag(tag) || notation.KeyOf(tag).Kind == notation.KeyControl || len(tag) <= 3 && strings.IndexFunc(tag, notUpper) < 0)
+	}
+	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
+		if tag := strings.TrimSpace(m[1]); free(tag) {
+			return tag
+		}
+	}
+	words := strings.Fields(text)
+	for i := range words[:max(0, len(words)-1)] {
+		if tag := strings.Trim(words[i+1], ".,;:()'\"“”"); slices.Contains(markedWords, join.Fold(words[i])) && free(tag) {
+			return tag
+		}
+	}
+	return ""
+}
+
+func notUpper(r rune) bool { return !unicode.IsUpper(r) }
 
 // controlServing reads "VC1 (60 W) serves zones 1 and 3", "Regler R2 für Halle":
 // a control by its name, with or without a power, and the places behind it; and

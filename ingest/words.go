@@ -68,6 +68,7 @@ var (
 	withWords      = wordClasses["with"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
+	markedWords    = wordClasses["marked"] // said of a thing's tag, in front of it
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

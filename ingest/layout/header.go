@@ -260,6 +260,7 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	words := contrast(s, below)
 	switch {
 	case s.distinct >= 3 && 2*s.matched >= n && 5*s.data <= n:
+	case s.distinct >= manyFields && 2*s.matched >= n && 3*s.data <= n: // "Cable | From | To | Core 1 | Core 2 | Size | Length"
 	case labels >= 2 && s.matched >= 1 && 2*s.matched >= n && s.data == 0:
 	case s.distinct >= 2 && 5*s.matched >= 3*n && s.data == 0:
 		// Two words are little: the rows below must not read the same way, as
@@ -273,6 +274,10 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	}
 	return !f.keysBelow(s, below) || s.matched == n && s.distinct >= 3
 }
+
+// manyFields are the fields beside which a few numbered columns make a line no
+// less of a header.
+const manyFields = 4
 
 // maxHeaderText is more than the bytes of any header; what is longer is a sentence.
 const maxHeaderText = 64
