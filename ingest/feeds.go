@@ -417,6 +417,9 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 			continue
 		}
 		k := join.Key(s.text)
+		if numberOfOutput(s) {
+			continue
+		}
 		if list := b.dir.devices[k]; k != own && len(list) == 1 && list[0] != r && !b.writtenAsOutput(s, list[0]) {
 			switch {
 			case list[0].kind == controlRow, list[0].kind == loudspeakerRow && list[0].t == r.t && f != vocabulary.Control && f != vocabulary.To:
@@ -425,6 +428,28 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 		}
 	}
 	return nil, seen{}
+}
+
+// numberOfOutput reports whether a cell is a bare number under a header for
+// amplifiers, outputs or lines: amplifier 2, not the loudspeaker of that number.
+func numberOfOutput(s seen) bool {
+	if s.col == nil || strings.Trim(s.text, "0123456789") != "" {
+		return false
+	}
+	switch f := headerField(s.col); f {
+	case vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit:
+		return f == s.field
+	}
+	return false
+}
+
+// headerField is what the words of a column's header say that it is.
+func headerField(c *column) vocabulary.Field {
+	list := vocabulary.Score(c.Header)
+	if len(list) == 0 || list[0].Score < sureHeader {
+		return vocabulary.Unknown
+	}
+	return list[0].Field
 }
 
 // loopedOn finds the loudspeaker that a row is looped on from, nil if it hangs

@@ -198,12 +198,17 @@ func (b *builder) besideOutputs(s seen) bool {
 // feedsOthers reports whether other rows of the list name the tag of an amplifier's
 // row as what feeds them; what its own row names there feeds it ("mains").
 func feedsOthers(r *row) bool {
+	return feedsIn(r, vocabulary.Amplifier)
+}
+
+// feedsIn is feedsOthers where the feed stands under another field.
+func feedsIn(r *row, f vocabulary.Field) bool {
 	tag := join.Key(r.own(vocabulary.Tag).text)
-	if r.t.kind != layout.Mixed || tag == "" || !r.own(vocabulary.Amplifier).had() {
+	if r.t.kind != layout.Mixed || tag == "" || !r.own(f).had() {
 		return false
 	}
 	return slices.ContainsFunc(r.t.rows, func(o *row) bool {
-		return o != r && strings.HasPrefix(join.Key(o.own(vocabulary.Amplifier).text), tag)
+		return o != r && strings.HasPrefix(join.Key(o.own(f).text), tag)
 	})
 }
 

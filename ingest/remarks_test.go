@@ -59,3 +59,37 @@ func TestNamesOfControls(t *testing.T) {
 		t.Errorf("got %s, want %s", got, want)
 	}
 }
+
+// A number under amplifiers is that of an amplifier, whatever the loudspeakers are
+// numbered.
+func TestNumberOfAnAmplifierIsNoLoudspeaker(t *testing.T) {
+	for _, head := range []string{"amplifier: Amp", "channel: Output", "circuit: Line"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag: No. | room | tap[W] | "+head+"\n1 | Rack | 10 | 1\n2 | Rack | 10 | 1\n3 | Jetty | 20 | 2\n4 | Jetty | 20 | 2"))
+		if a, b := feeding(j.Loudspeakers[0]), feeding(j.Loudspeakers[3]); len(a) != 1 || len(b) != 1 || a[0] == b[0] {
+			t.Errorf("%s: %v, %v", head, a, b)
+		}
+	}
+	// looped on from each other, as the header says
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag: No. | room | tap[W] | from: Looped from\n1 | Rack | 10 | Amp A1 ch 1\n2 | Rack | 10 | 1\n3 | Jetty | 20 | 2"))
+	if a, b := feeding(j.Loudspeakers[0]), feeding(j.Loudspeakers[2]); len(a) != 1 || len(b) != 1 || a[0] != b[0] {
+		t.Errorf("looped: %v, %v", a, b)
+	}
+}
+
+// In a register each row names what feeds it, the amplifier the mains.
+func TestMainsIsNoOutput(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "Register", "tag | description | tap[W] | channel: Fed from\nL-1 | loudspeaker | 15 | AMP-1/CH1\nL-2 | loudspeaker | 5 | AMP-1/CH2\nAMP-1 | amplifier 2 x 80 W, 100 V | | mains"))
+	if len(j.Channels) != 2 || j.Channels[0].Rated.Low != 80 || j.Channels[1].Rated.Low != 80 {
+		t.Errorf("%d channels", len(j.Channels))
+	}
+}
+
+// A sentence may rate outputs by their whole names. Common practice, no source.
+func TestOutputsRatedByWholeNames(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : Amplifier channels A1.1 and A1.2 are 80 W, A2.1 is 120 W.\nroom | quantity | tap[W] | channel\nHall | 4 | 2 | A1.1\nShop | 2 | 3 | A1.2\nYard | 1 | 3 | A2.1"))
+	var got []string
+	for _, c := range j.Channels {
+		got = append(got, c.Label()+" "+show(c.Rated))
+	}
+	want(t, "ratings", got, []string{"A1 / 1 80", "A1 / 2 80", "A2 / 1 120"})
+}

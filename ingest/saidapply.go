@@ -233,7 +233,14 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 		if k := (channelKey{a.Key, channelID(w.Name)}); b.channels[k] == nil && len(b.waysOwned(&said{RatedAmplifier: notation.RatedAmplifier{Ways: []notation.NamedWatts{w}}})) > 0 {
 			continue // all circuits of one letter
 		}
-		c := b.channel(a, w.Name, s.source.At)
+		owner, way := a, w.Name
+		if whole, known := b.splitKnown(w.Name); known && len(whole.Channels) == 1 { // "A2.1 is 120 W": of amplifier A2
+			owner, way = b.amps[b.ampNames.Find(whole.Amplifier).Key], whole.Channels[0]
+		}
+		if owner != a {
+			continue
+		}
+		c := b.channel(a, way, s.source.At)
 		if c == nil {
 			continue
 		}

@@ -254,6 +254,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	// not look like it, the cells may decide.
 	weak := max(0, min(1, (0.75-top)/0.35))
 	misread := max(0, min(1, (0.1-h.own)/0.6))
+	if h.top == vocabulary.Ignored && top >= sureWords {
+		misread = 0 // numbers of drawings, colours: they may look like anything
+	}
 	trust := max(0.7*weak, misread)
 	return (0.35*e-0.12)*(1-trust) + (0.62*e+0.04)*trust
 }

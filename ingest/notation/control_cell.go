@@ -36,8 +36,12 @@ func parseControlCell(s string) ControlCell {
 	if m := controlWatts.FindStringSubmatchIndex(name); m != nil && m[0] > 0 {
 		p.Watts = strings.TrimRight(name[m[2]:m[3]], " ,;:-–")
 		p.Place = strings.Trim(name[m[1]:], " ,;:()-–")
-		if figure := powerHead.FindString(p.Watts); strings.Contains(p.Watts, " ") && startsPlace(p.Watts[len(figure):]) { // "35 W Orchid house"
-			p.Watts, p.Place = figure, strings.TrimSpace(p.Watts[len(figure):]+" "+p.Place)
+		figure := powerHead.FindString(p.Watts)
+		switch rest := p.Watts[len(figure):]; {
+		case strings.Contains(p.Watts, " ") && startsPlace(rest): // "35 W Orchid house"
+			p.Watts, p.Place = figure, strings.TrimSpace(rest+" "+p.Place)
+		case strings.HasPrefix(rest, ","), strings.HasPrefix(rest, ";"): // "12 W, 24 V override"
+			p.Watts = figure
 		}
 		name = strings.TrimRight(name[:m[0]], " ,;(/:–-")
 		name = strings.TrimRight(controlJoiner.ReplaceAllString(name, ""), " ,;(/:–-")

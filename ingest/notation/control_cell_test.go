@@ -23,6 +23,7 @@ func TestParseControlCell(t *testing.T) {
 		{"VC A", "VC A", "", ""},
 		{"VC-A (36W)", "VC-A", "36W", ""},
 		{"VC-1 (max 36 W)", "VC-1", "36 W", ""},
+		{"LR1 (12 W, 24-V-Pflichtruf)", "LR1", "12 W", ""},
 		{"35W VC", "", "35W", ""},
 		{"Regler 36 W", "", "36 W", ""},
 		{"wall knob 35W", "", "35W", ""},

@@ -25,6 +25,7 @@ func TestDeviceIn(t *testing.T) {
 		{"Preamplifier", OtherDevice}, // it drives no line
 		{"SPEAKER/STROBE", LoudspeakerDevice},
 		{"STROBE", OtherDevice},
+		{"EOL A1", OtherDevice}, {"end-of-line", OtherDevice}, {"fin de ligne", OtherDevice},
 		{"Projector in the hall on output A of amplifier 1", LoudspeakerDevice},
 		{"Druckkammer an Verstärker 2", LoudspeakerDevice},
 		{"Sedge 6", NoDevice},
