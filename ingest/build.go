@@ -53,6 +53,7 @@ type builder struct {
 	controlRated map[*schedule.Control][]ratedSeen
 	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
 	ampTitle     []ratedSeen                                               // said for all channels in a title block
+	blocks       []ratedBlock                                              // said in the title block of a sheet
 	controlTitle []ratedSeen                                               // said for all controls
 	cableTitle   *schedule.Cable                                           // a size said for all cables
 	cableExcept  []sizeOf                                                  // and for those of some lines or places
@@ -158,6 +159,7 @@ func (b *builder) build() *schedule.Job {
 	b.zonesInTurn()
 	b.hangOnOnly()
 	b.applySaid()
+	b.applyBlocks()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

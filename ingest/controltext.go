@@ -52,7 +52,7 @@ func (b *builder) controlText(r *row) controlMention {
 	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
 		return c
 	}
-	if notation.AnswerOf(s.text) == notation.No {
+	if notation.AnswerOf(s.text) == notation.No || controlGone(s.text) {
 		return controlMention{}
 	}
 	c.at, c.any = s, true

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -44,11 +45,13 @@ func (b *builder) jobFacts() {
 			v, s := b.volts(s)
 			set(b, &j.LineVolts, oneVolt(v, s), "line voltage", "the job")
 		case vocabulary.ChannelWatts, vocabulary.FrameWatts:
-			b.ratingInTitle(f, s)
+			if !b.ratesBlock(f, s) {
+				b.ratingInTitle(f, s)
+			}
 		case vocabulary.Gauge, vocabulary.CableType, vocabulary.Cable, vocabulary.Material:
 			b.conductorInTitle(s)
 		case vocabulary.ControlWatts:
-			if len(notation.PowersIn(s.text, notation.Auto)) > 1 {
+			if len(notation.PowersIn(s.text, notation.Auto)) > 1 || b.ratesBlock(f, s) {
 				break // of several: see carriedIn
 			}
 			if out, s := b.rating(s); len(out) > 0 {
@@ -154,6 +157,12 @@ func pairedFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 		if i+1 < len(facts) && f.Field == vocabulary.Unknown && f.Key == "" && f.At.Row > 0 {
 			v := facts[i+1]
 			beside := v.Field == vocabulary.Unknown && v.Key == "" && v.At.Row == f.At.Row && v.At.Col > f.At.Col && v.At.Col <= f.At.Col+2
+			if beside && measuredText.MatchString(v.Text) {
+				v.Key = f.Text // "Measured at 1 kHz | 152 ohm"
+				out = append(out, v)
+				i++
+				continue
+			}
 			if field := pairField(f.Text, v.Text); beside && field != vocabulary.Unknown {
 				v.Field, v.Key = field, f.Text
 				out = append(out, v)
@@ -165,6 +174,9 @@ func pairedFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 	}
 	return out
 }
+
+// measuredText is a figure with the unit of something that is measured, and no more.
+var measuredText = regexp.MustCompile(`(?i)^[<>~≈ ]*\d+(?:[.,]\d+)?\s*(?:Ω|ohms?|kΩ|dB\(?A?\)?|mA|A|Hz|kHz|°C)$`)
 
 // pairField is the field of a key and a value. A value that is a conductor's
 // size needs no more than a hint of cables in its key, and none where its unit

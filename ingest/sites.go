@@ -171,8 +171,8 @@ func placeIn(title string) string {
 		case clean || len(parts) == 0 && (len(kept) > 1 || isPlace(kept[0])):
 			parts = append(parts, strings.Join(kept, " "))
 		}
-		if !clean {
-			break
+		if !clean && len(parts) > 0 {
+			break // else the place may stand behind the words for the list: "Site survey - Fern Lodge"
 		}
 	}
 	return asPlace(parts)
@@ -244,7 +244,7 @@ func isPlace(text string) bool {
 }
 
 // versionBehind is what is written behind the name of a file for its version.
-var versionBehind = regexp.MustCompile(`(?i)[\s_.,-]*(?:\(?(?:rev(?:ision)?|ver(?:sion)?|v|issue|iss|ind(?:ice|ex)?|stand)\.?[\s_]*[a-z0-9.]{1,4}\)?|\(\d+\)|\(copy\)|copy|kopie|copie|copia|final|draft|as[\s_-]?(?:built|fitted)|updated?|corrected|latest|bestand|neu|alt|\d{2,4}[-._]\d{2}[-._]\d{2,4}|(?:19|20)\d\d)$`)
+var versionBehind = regexp.MustCompile(`(?i)(?:[\s_.,-]+|\b)(?:\(?(?:rev(?:ision)?|ver(?:sion)?|v|issue|iss|ind(?:ice|ex)?|stand)\.?[\s_]*[a-z0-9.]{1,4}\)?|\(\d+\)|\(copy\)|copy|kopie|copie|copia|final|draft|as[\s_-]?(?:built|fitted)|updated?|corrected|latest|bestand|neu|alt|\d{2,4}[-._]\d{2}[-._]\d{2,4}|(?:19|20)\d\d)$`)
 
 // placeOfFile is the place that the name of a file may name, "" if none does.
 func placeOfFile(file string) string {
@@ -316,7 +316,7 @@ func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
 }
 
 // numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07".
-var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|num\.?|number|#)?\s*[:.#=]?\s*([A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
+var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*([A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
 
 // keyedNumber is the job number behind a word for one inside a text, "" if none
 // is. Weak words are those for any reference.

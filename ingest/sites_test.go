@@ -41,6 +41,7 @@ func TestPlaceInTitles(t *testing.T) {
 		"Voice evac spkr ckts":                       "",
 		"The Meadow Trust":                           "",
 		"JX-0552 Start tower":                        "Start tower",
+		"Site survey - Fern Lodge":                   "Fern Lodge",
 	} {
 		if got := placeIn(title); got != want {
 			t.Errorf("%q: %q, want %q", title, got, want)
@@ -52,6 +53,7 @@ func TestPlaceOfFile(t *testing.T) {
 	for file, want := range map[string]string{
 		"Boathouse 7 spkr taps.xlsx": "Boathouse 7", "a/Winter garden rev B.xls": "Winter garden", "JX104 Winter garden as built (2).xlsx": "Winter garden",
 		"winter_garden_speakers_2019-05-12.csv": "winter garden", "speaker list final.xlsx": "", "PA schedule rev D.xlsx": "", "Serre du lac - relevé HP.ods": "Serre du lac",
+		"Fern lodge survey.xlsx": "Fern lodge",
 	} {
 		if got := placeOfFile(file); got != want {
 			t.Errorf("%q: %q, want %q", file, got, want)
@@ -78,7 +80,7 @@ func TestKeyedNumber(t *testing.T) {
 	for text, want := range map[string]string{
 		"PA and music, 100V line. Contract 5120": "5120", "Bid no. 44-17": "44-17", "Auftrags-Nr. 4471, 100-V-Linie": "4471", "Works order 6640": "6640",
 		"Dossier 2011-B-07": "2011-B-07", "Obra 15/206": "15/206", "Affaire n° 2217": "2217", "Commessa: EM-77": "EM-77", "Werknr. 20164": "20164", "JOB # 08-226": "08-226",
-		"Project: Winter garden": "", "order 3 knobs": "", "job 1": "", "Ref 7713/C": "", "Projekt Halle 2": "",
+		"WINTER GARDEN   PROJ 2217-04   70.7V": "2217-04", "Prj 33-9 Fern Lodge": "33-9", "Commessa n. 1290/B - linea 100 V": "1290/B", "Project: Winter garden": "", "order 3 knobs": "", "job 1": "", "Ref 7713/C": "", "Projekt Halle 2": "",
 	} {
 		if got := keyedNumber(text, false); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)

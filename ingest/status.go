@@ -60,13 +60,22 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	}
 	for _, f := range remarkFields {
 		for s := range r.every(f) {
+			if f == vocabulary.Control && controlGone(s.text) {
+				b.take(s, "control", "none", schedule.LikelierReading, "the control is what “"+short(s.text)+"” is said of")
+				continue
+			}
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
 		}
 	}
-	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Zone, vocabulary.Room} {
+	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.Zone, vocabulary.Room} {
 		if status := statusInBrackets(r.own(f).text); status != schedule.Installed { // "A-3 (to follow)"
+			return status
+		}
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit} {
+		if status := statusAlone(r.own(f).text); status != schedule.Installed { // in place of what feeds it
 			return status
 		}
 	}
@@ -76,6 +85,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			return sureStatus(s.text)
 		}
 		if status := stateAhead(s.text, unfed(r)); s.source.How == schedule.Stated && status != schedule.Installed {
+			return status
+		}
+		if status := stateOfUnfed(r, s); status != schedule.Installed {
 			return status
 		}
 	}
@@ -296,6 +308,50 @@ func unfed(r *row) bool {
 		}
 	}
 	return list
+}
+
+// controlGone reports whether all that a cell of a column of controls says is that
+// there is none any more: the loudspeaker is still there.
+func controlGone(text string) bool { return statusAlone(text) == schedule.Removed }
+
+// stateOfUnfed is the state with which the name of a place begins, "reserve in the
+// cupboard", of a row that nothing feeds while something feeds all others.
+func stateOfUnfed(r *row, s seen) schedule.Status {
+	if s.source.How != schedule.Stated || !unfed(r) {
+		return schedule.Installed
+	}
+	for _, m := range notation.Statuses(s.text) {
+		status, known := statuses[m.Kind]
+		if known && !m.Negated && strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text)+" ") && r.t.fedOtherwise(r) {
+			return status
+		}
+	}
+	return schedule.Installed
+}
+
+// fedOtherwise reports whether every other row of loudspeakers names what feeds it.
+func (t *table) fedOtherwise(r *row) bool {
+	fed := 0
+	for _, o := range t.rows {
+		if o == r || o.kind != loudspeakerRow || o.out != "" {
+			continue
+		}
+		if unfed(o) {
+			return false
+		}
+		fed++
+	}
+	return fed > 0
+}
+
+// statusAlone is a sure status that is all a text says.
+func statusAlone(text string) schedule.Status {
+	for _, m := range notation.Statuses(text) {
+		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && strings.EqualFold(m.Text, strings.Trim(text, " .()[]")) {
+			return status
+		}
+	}
+	return schedule.Installed
 }
 
 // stateAhead is statusAhead, with words that have other meanings too if any is

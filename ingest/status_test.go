@@ -25,6 +25,8 @@ func TestStatesOfRows(t *testing.T) {
 		{"a tap", "tag | room | tap | channel", "LS-1 | Pier | removed | A1.1", schedule.Removed, false},
 		{"two states in a column", "room | status | tap[W]", "Pier | existing, taken down | 5", schedule.Removed, false},
 		{"a room of that name", "room | tap[W] | channel", "Lager | 5 | A1.1", schedule.Installed, false},
+		{"in place of an amplifier", "room | tap[W] | amplifier", "Pier | 5 | entfällt", schedule.Removed, false},
+		{"of the control alone", "room | tap[W] | control | amplifier", "Pier | 5 | eliminato | A1", schedule.Installed, false},
 		{"a sentence is asked about", "room | tap[W] | notes", "Pier | 5 | stands where the removed horn stood before", schedule.Installed, true},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -40,6 +42,28 @@ func TestStatesOfRows(t *testing.T) {
 				t.Errorf("questions %v", asked(j))
 			}
 		})
+	}
+}
+
+// What hangs on nothing while all others hang on something, and is named after a
+// state, is no room of that name.
+func TestStateInPlaceOfARoom(t *testing.T) {
+	for table, want := range map[string]string{
+		"Hall | 4 | 6 | A1\nreserve in kast | 2 | 6 |":   "installed spare",
+		"Hall | 4 | 6 | A1\nRéserve au dépôt | 2 | 6 |":  "installed spare",
+		"Hall | 4 | 6 | A1\nReserve room | 2 | 6 | A1":   "installed installed",
+		"Hall | 4 | 6 |\nReserve room | 2 | 6 |":         "installed installed",
+		"Hall | 4 | 6 | A1\nYard | 2 | 6 |":              "installed installed",
+		"Hall | 4 | 6 | A1\nReserveraum Nord | 2 | 6 | ": "installed installed",
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "LS", "room | quantity | tap[W] | amplifier\n"+table))
+		var got []string
+		for _, l := range j.Loudspeakers {
+			got = append(got, l.Status.String())
+		}
+		if s := strings.Join(got, " "); s != want {
+			t.Errorf("%s: %s, want %s", table, s, want)
+		}
 	}
 }
 

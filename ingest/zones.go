@@ -342,7 +342,7 @@ func (b *builder) sheetZones() {
 		var name *layout.Fact
 		for i := range t.titles {
 			f := &t.titles[i]
-			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && (name == nil || f.At.Row > name.At.Row) {
+			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && (name == nil || f.At.Row > name.At.Row) {
 				name = f
 			}
 		}

@@ -74,6 +74,10 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 		if beside && slots[i+1].col-f.lastColumn(l.n, s.col) <= 3 {
 			v := slots[i+1]
 			value := v.cell.line()
+			if figuresBeside(slots[i+1:]) {
+				rest = append(rest, s)
+				continue // figures of several things, told apart by what stands above or below them
+			}
 			if value != "" && !strings.HasSuffix(value, ":") {
 				key := strings.TrimRight(t, ": ")
 				i++
@@ -102,6 +106,11 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 		rest = append(rest, s)
 	}
 	return facts, rest
+}
+
+// figuresBeside reports whether slots begin with two figures or more in neighbouring cells.
+func figuresBeside(slots []slot) bool {
+	return len(slots) > 1 && slots[1].col == slots[0].col+1 && lookOf(slots[0].cell)&(lookNumber|lookWatts) != 0 && lookOf(slots[1].cell)&(lookNumber|lookWatts) != 0
 }
 
 // isKey reports whether a cell is the key of the value beside it.

@@ -66,7 +66,12 @@ func (h *heading) read(s *vocabulary.Scorer) {
 		case group.Score < 0.5:
 			own = 0.98
 		case group.Score >= sureWords && keyed[group.Field]:
-			own = 0.6 // "Tag" under "Amplifier" is the amplifier's
+			own = 0.6
+			if namesEach[s.Header(last).Best().Field] { // "Tag" under "Amplifier" is the amplifier's
+				h.said = []vocabulary.Candidate{{Field: group.Field, Score: sureWords, Evidence: fmt.Sprintf("header %q under %q", last, h.parts[0])}}
+				h.readWithCells(s)
+				return
+			}
 		}
 		offer(last, own)
 		if s.Header(last).Explained < 0.5 {
@@ -85,6 +90,9 @@ func (h *heading) read(s *vocabulary.Scorer) {
 
 // reAtPlace finds a header about one thing at another: "LS am Ziel" is about loudspeakers.
 var reAtPlace = regexp.MustCompile(`(?i)^(\pL[\pL ./]*?)\s+(?:(?:at|at the|am|beim|au|à la|en el|en la|al|alla|aan|aan het|op het)\s+|à l['’]\s*)(\pL[\pL ]*)$`)
+
+// namesEach are the fields whose words, under a group for a sort of thing, name each of these things.
+var namesEach = [vocabulary.Fields]bool{vocabulary.Tag: true, vocabulary.Item: true}
 
 // saidOfHead is what the words before "at" are worth without those behind, and
 // saidOfWhole what all of them are.

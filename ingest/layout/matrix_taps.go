@@ -132,7 +132,7 @@ func (x *crosstab) ticksAndTap(l line, cols []*heading) (tap string, at int, n i
 // valueLabels counts the cells of a strip that are powers over ticks or
 // counts: labels of a table of taps rather than data. A bare number counts over ticks only.
 func valueLabels(s *strip, below []line) int {
-	labels := 0
+	labels, filled := 0, false
 	for _, sl := range s.slots {
 		w := sl.cell.says()
 		number := w.read().isNumber
@@ -147,8 +147,9 @@ func valueLabels(s *strip, below []line) int {
 			}
 			r := c.says().read()
 			switch k := lookOf(c); {
-			case k&(lookYes|lookMissing) != 0, r.isNumber && r.number == 0:
-			case !number && k&(lookSmall|lookCount) != 0:
+			case k&lookYes != 0, !number && k&(lookSmall|lookCount) != 0:
+				filled = true
+			case k&lookMissing != 0, r.isNumber && r.number == 0:
 			default:
 				fits = false
 			}
@@ -157,7 +158,7 @@ func valueLabels(s *strip, below []line) int {
 			labels++
 		}
 	}
-	if labels < 2 {
+	if labels < 2 || !filled {
 		return 0
 	}
 	return labels

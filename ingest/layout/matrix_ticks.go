@@ -49,9 +49,10 @@ func (h *heading) tickable() bool {
 	return true
 }
 
-// oneTickEach reports whether nearly every line ticks exactly one of the columns.
+// oneTickEach reports whether nearly every line that ticks any of the columns ticks
+// exactly one, and most lines do.
 func oneTickEach(cols []*heading, body []line) bool {
-	one, rows := 0, 0
+	one, ticked := 0, 0
 	for i := range body {
 		ticks := 0
 		for _, h := range cols {
@@ -59,11 +60,14 @@ func oneTickEach(cols []*heading, body []line) bool {
 				ticks++
 			}
 		}
-		if rows++; ticks == 1 {
+		if ticks > 0 {
+			ticked++
+		}
+		if ticks == 1 {
 			one++
 		}
 	}
-	return one >= fewestTicked && 10*one >= 9*rows
+	return one >= fewestTicked && 10*one >= 9*ticked && 3*one >= 2*len(body)
 }
 
 // tickedField is the field of which all headers are values; Unknown when they

@@ -360,6 +360,9 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	if k := lookText(value); k&(lookGauge|lookCableWord) != 0 && k&(lookWatts|lookCountWatts|lookVolts) == 0 && !watts && cabled[field] {
 		field = vocabulary.CableType // "Runs: 12/2"
 	}
+	if field == vocabulary.Channel && reWattsOnly.MatchString(value) {
+		field = vocabulary.ChannelWatts // "Output: 250 W"
+	}
 	if field == vocabulary.Job && !strings.Contains(value, " ") && anyDigit(value) {
 		field = vocabulary.JobNo
 	}

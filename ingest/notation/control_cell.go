@@ -53,7 +53,7 @@ func parseControlCell(s string) ControlCell {
 			}
 		}
 	}
-	name = controlBehind.ReplaceAllString(name, "")
+	name = tagAlone(controlBehind.ReplaceAllString(name, ""))
 	fields := strings.Fields(name)
 	for n := 1; n <= 2 && n < len(fields); n++ {
 		tag, kind := strings.Join(fields[len(fields)-n:], " "), strings.Join(fields[:len(fields)-n], " ")
@@ -66,6 +66,22 @@ func parseControlCell(s string) ControlCell {
 		p.Name = name
 	}
 	return p
+}
+
+// tagAlone frees the tag of a control from a yes in front of it and from remarks
+// behind a comma: "yes - AT1", "AT2, same one as the shop". Other texts come back whole.
+func tagAlone(name string) string {
+	for _, mark := range []string{" - ", " – ", ", ", ": "} {
+		before, after, ok := strings.Cut(name, mark)
+		switch before, after = strings.TrimSpace(before), strings.TrimSpace(after); {
+		case !ok:
+		case AnswerOf(before) == Yes && controlTag.MatchString(after):
+			return after
+		case mark == ", " && controlTag.MatchString(before) && !HasDigit(after):
+			return before
+		}
+	}
+	return name
 }
 
 var (

@@ -29,6 +29,10 @@ func TestParseControlCell(t *testing.T) {
 		{"wall knob 35W", "", "35W", ""},
 		{"VC 1  35 W  Orchid house", "VC 1", "35 W", "Orchid house"},
 		{"Regler 2 35 W max. Halle", "Regler 2", "35 W max. Halle", ""},
+		{"yes - AT1, 36W rotary by door", "AT1", "36W rotary by door", ""},
+		{"ja, R3", "R3", "", ""},
+		{"AT2, same one as the shop", "AT2", "", ""},
+		{"VC-1, VC-2", "VC-1, VC-2", "", ""},
 		{"potentiomètre mural", "", "", ""},
 	} {
 		if p := ParseControlCell(tt.text); p.Name != tt.name || p.Watts != tt.watts || p.Place != tt.place {
