@@ -53,33 +53,40 @@ func (p *plane) blocks(maxLines int) []grid.Range {
 }
 
 func (p *plane) columnsOf(lines []line) []grid.Range {
-	used := map[int]bool{}
-	for _, l := range lines {
+	first, last := 1<<30, 0
+	for i := range lines {
+		first, last = min(first, lines[i].slots[0].col), max(last, lines[i].slots[len(lines[i].slots)-1].col)
+	}
+	const widest = 200 // columns of a merged area that count
+	used := make([]bool, max(0, last-first+1+widest))
+	for i := range lines {
+		l := &lines[i]
 		for _, s := range l.slots {
-			used[s.col] = true
+			used[s.col-first] = true
 		}
 		for _, k := range p.mergedAt[l.n] {
 			m := p.merges[k]
-			for c := m.Col1; c <= m.Col2 && c < m.Col1+200; c++ {
-				if used[m.Col1] {
-					used[c] = true
-				}
+			if m.Col1 < first || m.Col1 > last || !used[m.Col1-first] {
+				continue
+			}
+			for c := m.Col1; c <= m.Col2 && c < m.Col1+widest; c++ {
+				used[c-first] = true
 			}
 		}
 	}
-	cols := make([]int, 0, len(used))
-	for c := range used {
-		cols = append(cols, c)
-	}
-	slices.Sort(cols)
 	var out []grid.Range
-	for i := 0; i < len(cols); {
+	for i := 0; i < len(used); {
+		if !used[i] {
+			i++
+			continue
+		}
 		j := i + 1
-		for j < len(cols) && cols[j] == cols[j-1]+1 {
+		for j < len(used) && used[j] {
 			j++
 		}
-		r := grid.Range{Col1: cols[i], Col2: cols[j-1]}
-		for _, l := range lines {
+		r := grid.Range{Col1: first + i, Col2: first + j - 1}
+		for k := range lines {
+			l := &lines[k]
 			if len(l.between(r.Col1, r.Col2)) > 0 {
 				if r.Row1 == 0 {
 					r.Row1 = l.n

@@ -25,7 +25,7 @@ var silentFields = [vocabulary.Fields]bool{vocabulary.Item: true, vocabulary.Not
 // records turns the body lines of a draft into the records of its table.
 func (f *finder) records(d *draft, t *Table, cols []*heading) {
 	body := f.p.within(d.first, d.last)
-	b := &bodyReader{f: f, d: d, t: t, cols: cols, index: make([]int, d.to-d.from+1), lonely: map[int]int{}, filled: map[int]int{}}
+	b := &bodyReader{f: f, d: d, t: t, cols: cols, index: make([]int, d.to-d.from+1), lonely: make([]int, d.to-d.from+1), filled: make([]int, d.to-d.from+1), lines: make([]bodyLine, 0, len(body))}
 	for i := range b.index {
 		b.index[i] = -1
 	}
@@ -38,10 +38,10 @@ func (f *finder) records(d *draft, t *Table, cols []*heading) {
 			b.lines = append(b.lines, bodyLine{l: &body[i], slots: slots})
 			if d.repeated[body[i].n] == "" {
 				for _, s := range slots {
-					b.filled[s.col]++
+					b.filled[s.col-d.from]++
 				}
 				if len(slots) == 1 {
-					b.lonely[slots[0].col]++
+					b.lonely[slots[0].col-d.from]++
 				}
 			}
 		}
@@ -62,9 +62,9 @@ type bodyReader struct {
 	cols    []*heading
 	index   []int // column - from -> index into cols, -1 for a spacer
 	lines   []bodyLine
-	lonely  map[int]int // column -> lines on which it alone is filled
-	filled  map[int]int // column -> lines on which it is filled
-	sums    []float64   // since the last title or total, by column
+	lonely  []int     // column - from -> lines on which it alone is filled
+	filled  []int     // column - from -> lines on which it is filled
+	sums    []float64 // since the last title or total, by column
 	addends []int
 
 	titles map[string]bool // folded words that stand above the header, nil until asked for
@@ -183,12 +183,13 @@ func (b *bodyReader) emit() {
 	fresh := true // no device since the last title
 	t.Records = make([]Record, 0, len(b.lines))
 	values := make([]Value, len(b.lines)*len(b.cols))
+	spot := SpotOf(b.f.p.ref(b.d.first, b.d.from)) // any of the table
 	for i := range b.lines {
 		bl := &b.lines[i]
 		t.Range.Row2 = bl.l.n
 		r := Record{Rows: b.f.p.span(bl.l.n, bl.l.n), At: b.f.p.ref(bl.l.n, bl.slots[0].col), Class: bl.class, Reason: bl.reason}
 		r.Values, values = values[:len(b.cols):len(b.cols)], values[len(b.cols):]
-		b.fill(&r, bl)
+		b.fill(&r, bl, spot)
 		if bl.class != Device {
 			r.Text = summary(bl.slots)
 		}
@@ -223,10 +224,9 @@ func (b *bodyReader) emit() {
 }
 
 // fill takes the cells of a line as values.
-func (b *bodyReader) fill(r *Record, bl *bodyLine) {
-	at := SpotOf(r.At)
+func (b *bodyReader) fill(r *Record, bl *bodyLine, spot Spot) {
 	for j := range r.Values {
-		r.Values[j].At = b.f.p.spot(at, bl.l.n, b.cols[j].col)
+		r.Values[j].At = b.f.p.spot(spot, bl.l.n, b.cols[j].col)
 	}
 	for _, s := range bl.slots {
 		j := b.index[s.col-b.d.from]

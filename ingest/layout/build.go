@@ -9,23 +9,52 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
+// A filling is how many cells of each column are filled, from a column on.
+type filling struct {
+	from   int
+	counts []int
+}
+
+func (f *filling) at(col int) int {
+	if i := col - f.from; i >= 0 && i < len(f.counts) {
+		return f.counts[i]
+	}
+	return 0
+}
+
+// countFilled counts the filled cells of each column from low to high.
+func countFilled(lines []line, low, high int) *filling {
+	first, last := high, low
+	for i := range lines {
+		if slots := lines[i].slots; len(slots) > 0 {
+			first, last = min(first, slots[0].col), max(last, slots[len(slots)-1].col)
+		}
+	}
+	first, last = max(first, low), min(last, high)
+	f := &filling{first, make([]int, max(0, last-first+1))}
+	for i := range lines {
+		for _, s := range lines[i].between(first, last) {
+			f.counts[s.col-first]++
+		}
+	}
+	return f
+}
+
 // headings reads the header of a draft column by column and finds how far its
 // columns reach: data beside the header belongs to it where columns touch.
 func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
-	filled := map[int]int{}
-	rows := 0
-	for i := range body {
-		rows++
-		for _, s := range body[i].between(low, high) {
-			filled[s.col]++
-		}
-	}
-	for d.from > low && filled[d.from-1] > 0 {
+	filled := countFilled(body, low, high)
+	for d.from > low && filled.at(d.from-1) > 0 {
 		d.from--
 	}
-	for d.to < high && filled[d.to+1] > 0 {
+	for d.to < high && filled.at(d.to+1) > 0 {
 		d.to++
 	}
+	cells := 0
+	for col := d.from; col <= d.to; col++ {
+		cells += min(filled.at(col), maxSample)
+	}
+	room := newSampleRoom(cells)
 	merged := map[int]bool{}
 	for _, h := range d.header {
 		for _, i := range f.p.mergedAt[h] {
@@ -39,25 +68,31 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 		f.watch.Step()
 		h := &heading{col: col, at: d.header[len(d.header)-1]}
 		f.parts(d, h)
-		if len(h.parts) == 0 && filled[col] == 0 {
+		if len(h.parts) == 0 && filled.at(col) == 0 {
 			continue // a spacer
 		}
-		if filled[col] == 0 && merged[col] && len(cols) > 0 && len(h.parts) == len(cols[len(cols)-1].parts) && h.parts[len(h.parts)-1] == cols[len(cols)-1].parts[len(h.parts)-1] {
+		if filled.at(col) == 0 && merged[col] && len(cols) > 0 && len(h.parts) == len(cols[len(cols)-1].parts) && h.parts[len(h.parts)-1] == cols[len(cols)-1].parts[len(h.parts)-1] {
 			continue // the second half of a wide column
 		}
-		h.cells, h.rows = take(body, col, filled[col]), rows
+		h.cells, h.rows = take(body, col, filled.at(col), room), len(body)
 		h.read(f.s)
 		h.own = h.cells.of(h.top)
-		if field, ok := f.forced[vocabulary.Fold(h.words)]; ok {
-			h.forced = field
-		} else if n := len(h.parts); n > 0 {
-			if field, ok := f.forced[vocabulary.Fold(h.parts[n-1])]; ok {
-				h.forced = field
-			}
+		if len(f.forced) > 0 {
+			h.forced = f.forcedField(h)
 		}
 		cols = append(cols, h)
 	}
 	return cols
+}
+
+// forcedField is the field that the house book gives to the words of a column,
+// all of them or the last.
+func (f *finder) forcedField(h *heading) vocabulary.Field {
+	field, ok := f.forced[vocabulary.Fold(h.words)]
+	if n := len(h.parts); !ok && n > 0 {
+		field = f.forced[vocabulary.Fold(h.parts[n-1])]
+	}
+	return field
 }
 
 // What programs write over the rows and columns of a pivot table, whatever

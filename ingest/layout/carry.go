@@ -76,7 +76,7 @@ func (b *bodyReader) carryDitto() {
 			if v.Text == "" {
 				continue
 			}
-			if v.How == schedule.Stated && v.Cell != nil && v.Cell.Kind == grid.String && isDitto(oneLine(v.Text)) {
+			if v.How == schedule.Stated && v.Cell != nil && v.Cell.Kind == grid.String && repeatsAbove(v.Text) {
 				if k := last[j]; k > 0 {
 					o := &b.t.Records[k-1].Values[j]
 					v.Text, v.How = o.Text, schedule.CarriedDown
@@ -90,6 +90,14 @@ func (b *bodyReader) carryDitto() {
 			}
 		}
 	}
+}
+
+// repeatsAbove reports whether the text of a cell is a ditto mark.
+func repeatsAbove(t string) bool {
+	if len(t) > longestDitto {
+		return isDitto(oneLine(t))
+	}
+	return wordingOf(t).is(dittoMark)
 }
 
 // A blankRule says for one column whether blanks under a filled cell repeat it.

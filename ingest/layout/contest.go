@@ -46,13 +46,16 @@ type contest struct {
 
 	gain    [][]float64 // of the rivals, and behind them of what each column can have without
 	scratch []float64
+	fields  []vocabulary.Field // room for what each kind decides
+	scores  []float64
 	assigner
 }
 
 func newContest(cols []*heading, about Kind, base []worth) *contest {
 	n, m := len(cols), len(allFields())
 	c := &contest{cols: cols, about: about, base: base, full: make([]worth, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
-		rivals: make([]vocabulary.Field, 0, m), gain: make([][]float64, n), scratch: make([]float64, n*(m+n))}
+		rivals: make([]vocabulary.Field, 0, m), gain: make([][]float64, n), scratch: make([]float64, n*(m+n)),
+		fields: make([]vocabulary.Field, n*len(kindOrder)), scores: make([]float64, n*len(kindOrder))}
 	all := setting(cols)
 	c.linesAreOutputs = all.claimed(vocabulary.Amplifier) && !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, all.claimed) &&
 		!slices.ContainsFunc(cols, func(h *heading) bool { return h.cells.share(lookJoint) > 0.3 })
@@ -64,7 +67,8 @@ func newContest(cols []*heading, about Kind, base []worth) *contest {
 func (c *contest) decideAs(k Kind) decision {
 	c.weighAs(k)
 	c.findRivals()
-	d := decision{kind: k, fields: make([]vocabulary.Field, len(c.cols)), scores: make([]float64, len(c.cols))}
+	n := len(c.cols)
+	d := decision{kind: k, fields: part(&c.fields, n)[:n], scores: part(&c.scores, n)[:n]}
 	for i, j := range c.assign(c.gain) {
 		if j < len(c.rivals) {
 			d.fields[i] = c.rivals[j]

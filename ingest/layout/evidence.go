@@ -35,11 +35,12 @@ type sample struct {
 	series   int  // tags whose number is one more than that of the tag before
 	tags     int  // cells that end in a number behind letters
 
-	kinds   []look  // the different looks
-	counts  []int   // how many cells have each
-	kindOf  []uint8 // index into kinds of each look
-	spoken  *worth  // what of returns, nil before it is asked
-	ampTags bool    // the cells are numbered as amplifiers usually are
+	kinds   []look                   // the different looks
+	counts  []int                    // how many cells have each
+	kindOf  []uint8                  // index into kinds of each look
+	spoken  *worth                   // what of returns, nil before it is asked
+	ampTags bool                     // the cells are numbered as amplifiers usually are
+	devices *[vocabulary.Devices]int // how many cells name each sort of device, nil before it is asked
 }
 
 // share is the part of the telling cells that have one of the looks.
@@ -56,10 +57,33 @@ func (s *sample) share(k look) float64 {
 	return float64(n) / float64(s.cells)
 }
 
+// A sampleRoom is the memory of the samples of a table.
+type sampleRoom struct {
+	looks    []look
+	texts    []string
+	said     []*wording
+	numbers  []float64
+	numberAt []int
+	lines    []int
+	kindOf   []uint8
+}
+
+func newSampleRoom(n int) *sampleRoom {
+	return &sampleRoom{make([]look, n), make([]string, n), make([]*wording, n), make([]float64, n), make([]int, n), make([]int, n), make([]uint8, n)}
+}
+
+// part takes room for n values off what is left.
+func part[T any](left *[]T, n int) []T {
+	p := (*left)[:0:n]
+	*left = (*left)[n:]
+	return p
+}
+
 // take looks at up to maxSample cells of a column, spread over the lines.
-func take(lines []line, col int, total int) *sample {
+func take(lines []line, col int, total int, room *sampleRoom) *sample {
 	n := min(total, maxSample)
-	s := &sample{total: total, looks: make([]look, 0, n), texts: make([]string, 0, n), said: make([]*wording, 0, n), lines: make([]int, 0, n)}
+	s := &sample{total: total, looks: part(&room.looks, n), texts: part(&room.texts, n), said: part(&room.said, n), lines: part(&room.lines, n),
+		numbers: part(&room.numbers, n), numberAt: part(&room.numberAt, n), kindOf: part(&room.kindOf, n)}
 	step := 1
 	if total > maxSample {
 		step = total / maxSample
@@ -156,14 +180,13 @@ func (seen *seenTexts) add(texts []string) bool {
 
 // sort finds the different looks of the cells: a column has few.
 func (s *sample) sort() {
-	s.kindOf = make([]uint8, len(s.looks))
-	for i, k := range s.looks {
+	for _, k := range s.looks {
 		at := slices.Index(s.kinds, k)
 		if at < 0 {
 			at = len(s.kinds)
 			s.kinds, s.counts = append(s.kinds, k), append(s.counts, 0)
 		}
-		s.kindOf[i] = uint8(at)
+		s.kindOf = append(s.kindOf, uint8(at))
 		s.counts[at]++
 	}
 	n := 0

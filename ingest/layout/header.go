@@ -226,6 +226,12 @@ func contrast(s *strip, below []line) (columns int) {
 	return columns
 }
 
+// standsOver reports whether most of the n columns of a strip have header words, or words over figures.
+func standsOver(s *strip, n int, below []line) bool {
+	words := contrast(s, below)
+	return words >= 2 && 10*(s.matched+words) >= 8*n && 2*max(s.matched, words) >= n
+}
+
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
@@ -257,7 +263,6 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 			return false
 		}
 	}
-	words := contrast(s, below)
 	switch {
 	case s.distinct >= 3 && 2*s.matched >= n && 5*s.data <= n:
 	case s.distinct >= manyFields && 2*s.matched >= n && 3*s.data <= n: // "Cable | From | To | Core 1 | Core 2 | Size | Length"
@@ -268,7 +273,7 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 		if f.keysBelow(s, below) {
 			return false
 		}
-	case atBreak && n >= 3 && words >= 2 && s.data == 0 && 10*(s.matched+words) >= 8*n && 2*(max(s.matched, words)) >= n:
+	case atBreak && n >= 3 && s.data == 0 && standsOver(s, n, below):
 	default:
 		return false
 	}

@@ -41,6 +41,9 @@ func (h *heading) read(s *vocabulary.Scorer) {
 	h.ofLoudspeakers = ofLoudspeakers(s, h.words)
 	offer := func(text string, factor float64) {
 		r := s.Header(text)
+		if h.said == nil {
+			h.said = make([]vocabulary.Candidate, 0, len(r.Candidates)+2)
+		}
 		for _, c := range r.Candidates {
 			c.Score *= factor
 			if r.Numbered && h.volts == 0 {
@@ -78,7 +81,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 			offer(h.parts[0], 0.8)
 		}
 	} else {
-		if m := reAtPlace.FindStringSubmatch(last); m != nil && s.Header(m[1]).Best().Score >= named {
+		if m := atPlaces.Of(last, 0); m != nil && s.Header(m[1]).Best().Score >= named {
 			offer(m[1], saidOfHead)
 			offer(last, saidOfWhole)
 		} else {

@@ -174,28 +174,26 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score -= 4
 	}
 	volts, lineTitle := 0, true
-	for i := range sr.p.lines {
+	for i := range sr.p.lines[:min(len(sr.p.lines), linesJudged)] {
 		l := &sr.p.lines[i]
-		if i > 60 {
-			break
-		}
-		inside := l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed
-		if inside && !slices.ContainsFunc(t.Records[:min(len(t.Records), maxSample)], func(r Record) bool { return r.Rows.First == l.n && r.Class != Device }) {
+		if inside := l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed; inside && !t.otherwise(l.n) {
 			continue
 		}
 		for _, sl := range l.slots {
-			w := sl.cell.line()
-			if len(w) > 120 {
+			w := sl.cell.says()
+			if len(w.line) > 120 {
 				continue
 			}
 			if l.n < t.Range.Row1 {
-				c.score += aboutWords(s, w)
-				if classWithin(w)&classForeign != 0 && lineTitle && c.score <= 3 {
+				if w.is(aboutLines) {
+					c.score += 2
+				}
+				if lineTitle && c.score <= 3 && w.is(foreignWords) {
 					c.score -= 2
 					lineTitle = false // once
 				}
 			}
-			if lineVoltsWord(w) {
+			if w.is(lineVoltage) {
 				volts = 1 + min(1, volts)
 			}
 		}
@@ -227,7 +225,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		var k class
 		for j := range r.Values {
 			v := r.Values[j].Text
-			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes {
+			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes || isFigureOnly(v) {
 				continue
 			}
 			if f := t.Columns[j].Field; describing[f] && vocabulary.DeviceIn(v) == vocabulary.AmplifierDevice {
@@ -261,6 +259,19 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score -= 4
 	}
 	return c
+}
+
+// linesJudged is how many lines of a sheet are looked at for what its tables are about.
+const linesJudged = 61
+
+// otherwise reports whether one of the first records on a row is no device.
+func (t *Table) otherwise(row int) bool {
+	for i := range t.Records[:min(len(t.Records), maxSample)] {
+		if r := &t.Records[i]; r.Rows.First == row && r.Class != Device {
+			return true
+		}
+	}
+	return false
 }
 
 // listsLoudspeakers reports whether the rows of a table are loudspeakers by
@@ -303,7 +314,7 @@ func tagsOfLines(t *Table) bool {
 			tags++
 		}
 		for j := range r.Values {
-			if j != tag && slices.Contains(placeFields, t.Columns[j].Field) && lookText(oneLine(r.Values[j].Text))&(lookAmp|lookJoint|lookControl) != 0 {
+			if !fed && j != tag && slices.Contains(placeFields, t.Columns[j].Field) && lookText(oneLine(r.Values[j].Text))&(lookAmp|lookJoint|lookControl) != 0 {
 				fed = true
 			}
 		}

@@ -82,7 +82,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if silentFields[field] && field != vocabulary.Item && field != vocabulary.Unknown {
 		return Note, "only a remark", true
 	}
-	if b.lonely[s.col]*10 >= b.filled[s.col]*8 && b.lonely[s.col] >= 1 && len(b.lines) > b.lonely[s.col] {
+	if alone, filled := b.lonely[s.col-b.d.from], b.filled[s.col-b.d.from]; alone*10 >= filled*8 && alone >= 1 && len(b.lines) > alone {
 		return Title, "a title: its column is filled on lines of their own", true
 	}
 	switch {
@@ -147,7 +147,9 @@ var reFooter = regexp.MustCompile(`(?i)^(?:rev(?:ision)?|issue|issued|index|vers
 
 // isNoteText reports whether a text is a remark rather than a title: it
 // begins with a word for one, is long, or is a sentence.
-func isNoteText(t string) bool {
+func isNoteText(t string) bool { return wordingOf(t).is(noteText) }
+
+func readNote(t string) bool {
 	n := utf8.RuneCountInString(t)
 	if rePage.MatchString(t) {
 		return true

@@ -413,6 +413,9 @@ func plainNumber(s string) (float64, bool) {
 	return v, err == nil
 }
 
+// isFigureOnly reports whether a text is nothing but figures and their marks.
+func isFigureOnly(s string) bool { return strings.Trim(s, "0123456789.,-+ ") == "" }
+
 // leadingNumber reads the number a text begins with: "7,5 W" gives 7.5.
 func leadingNumber(s string) (float64, bool) {
 	i := 0
@@ -431,8 +434,11 @@ func isDitto(s string) bool {
 	if s == "''" || s == "' '" || s == `" "` {
 		return true
 	}
-	return len(s) <= 24 && classOf(s)&classDitto != 0 && classOf(s)&classStatus == 0
+	return len(s) <= longestDitto && classOf(s)&classDitto != 0 && classOf(s)&classStatus == 0
 }
+
+// longestDitto is the bytes of the longest word for "as above", and more.
+const longestDitto = 24
 
 // isBlankWord reports whether a text is such a word in brackets: "(blank)".
 func isBlankWord(s string) bool {

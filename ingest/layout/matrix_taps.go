@@ -140,7 +140,7 @@ func valueLabels(s *strip, below []line) int {
 			continue
 		}
 		fits := true
-		for i := range below {
+		for i := 0; i < len(below) && fits; i++ {
 			c := below[i].at(sl.col)
 			if c.blank() {
 				continue

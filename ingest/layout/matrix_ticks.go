@@ -118,22 +118,27 @@ func valueField(label string) vocabulary.Field {
 // tickedFields are the fields of places and outputs of which a device has one.
 var tickedFields = []vocabulary.Field{vocabulary.Zone, vocabulary.Circuit, vocabulary.Channel, vocabulary.Room, vocabulary.Floor, vocabulary.Building}
 
+// overTicks reports whether a column holds ticks and nothing else in some lines.
+func overTicks(col int, lines []line) bool {
+	ticks := 0
+	for i := range lines {
+		switch c := lines[i].at(col); {
+		case c.blank():
+		case lookOf(c)&lookYes != 0 && c.says().read().class&classNo == 0:
+			ticks++
+		default:
+			return false
+		}
+	}
+	return ticks > 0
+}
+
 // tickLabels counts the cells of a strip that stand over nothing but ticks:
 // labels rather than data, whatever figures they hold.
 func tickLabels(s *strip, below []line) int {
 	labels := 0
 	for _, sl := range s.slots {
-		ticks, others := 0, 0
-		for i := range below {
-			switch c := below[i].at(sl.col); {
-			case c.blank():
-			case lookOf(c)&lookYes != 0 && c.says().read().class&classNo == 0:
-				ticks++
-			default:
-				others++
-			}
-		}
-		if ticks > 0 && others == 0 && valueField(sl.cell.line()) != vocabulary.Unknown {
+		if overTicks(sl.col, below) && valueField(sl.cell.line()) != vocabulary.Unknown {
 			labels++
 		}
 	}

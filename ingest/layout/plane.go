@@ -145,16 +145,28 @@ func (p *plane) within(first, last int) []line {
 
 // at returns the cell at a place, a blank one if there is none.
 func (l *line) at(col int) cell {
-	i, ok := slices.BinarySearchFunc(l.slots, col, func(s slot, c int) int { return cmp.Compare(s.col, c) })
-	if ok {
+	if i := l.from(col); i < len(l.slots) && l.slots[i].col == col {
 		return l.slots[i].cell
 	}
 	return cell{}
 }
 
+// from is the index of the first slot in column col or behind it. Most lines are
+// filled without gaps, so that it is where it would be in one of these, or little before.
+func (l *line) from(col int) int {
+	if len(l.slots) == 0 || col <= l.slots[0].col {
+		return 0
+	}
+	if i := col - l.slots[0].col; i < len(l.slots) && l.slots[i].col == col {
+		return i
+	}
+	i, _ := slices.BinarySearchFunc(l.slots, col, func(s slot, c int) int { return cmp.Compare(s.col, c) })
+	return i
+}
+
 // between returns the slots from column first to last.
 func (l *line) between(first, last int) []slot {
-	lo, _ := slices.BinarySearchFunc(l.slots, first, func(s slot, c int) int { return cmp.Compare(s.col, c) })
+	lo := l.from(first)
 	hi := lo
 	for hi < len(l.slots) && l.slots[hi].col <= last {
 		hi++

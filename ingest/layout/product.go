@@ -11,56 +11,73 @@ import (
 // others multiplied: quantity, tap and total.
 type product struct{ a, b, result int }
 
+// A factorColumn is the figures of a column, by their lines.
+type factorColumn struct {
+	index  int // of the column
+	lines  []int
+	values []float64
+}
+
 // findProducts looks for products among the number columns.
 func findProducts(cols []*heading) []product {
-	var numeric []int
-	values := map[int]map[int]float64{}
+	var numeric []factorColumn
 	for i, h := range cols {
-		if i >= 40 || h.cells.cells < 3 {
+		s := h.cells
+		if i >= 40 || s.cells < 3 || s.share(lookNumber|lookWatts|lookCount)*10 < 7 {
 			continue
 		}
-		m := map[int]float64{}
-		for j, t := range h.cells.texts {
-			if h.cells.looks[j]&(lookNumber|lookWatts|lookCount) != 0 {
+		c := factorColumn{i, make([]int, 0, s.cells), make([]float64, 0, s.cells)}
+		for j, t := range s.texts {
+			if s.looks[j]&(lookNumber|lookWatts|lookCount) != 0 {
 				if v, ok := factor(t); ok {
-					m[h.cells.lines[j]] = v
+					c.lines, c.values = append(c.lines, s.lines[j]), append(c.values, v)
 				}
 			}
 		}
-		if len(m)*10 >= h.cells.cells*7 {
-			numeric = append(numeric, i)
-			values[i] = m
+		if len(c.lines)*10 >= s.cells*7 {
+			numeric = append(numeric, c)
 		}
 	}
 	if len(numeric) > 12 {
 		numeric = numeric[:12]
 	}
 	var found []product
-	for x, a := range numeric {
-		for _, b := range numeric[x+1:] {
-			for _, r := range numeric {
-				if r == a || r == b {
-					continue
-				}
-				hit, miss := 0, 0
-				for n, v := range values[r] {
-					p, ok1 := values[a][n]
-					q, ok2 := values[b][n]
-					switch {
-					case !ok1 || !ok2 || p == 1 || q == 1 || v == 0:
-					case math.Abs(p*q-v) <= 0.011*math.Abs(v):
-						hit++
-					default:
-						miss++
-					}
-				}
-				if hit >= 2 && hit > 4*miss {
-					found = append(found, product{a, b, r})
+	for x := range numeric {
+		for y := x + 1; y < len(numeric); y++ {
+			for z := range numeric {
+				if a, b, r := &numeric[x], &numeric[y], &numeric[z]; z != x && z != y && isProduct(a, b, r) {
+					found = append(found, product{a.index, b.index, r.index})
 				}
 			}
 		}
 	}
 	return found
+}
+
+// isProduct reports whether r is a times b on most lines that have all three;
+// what is multiplied by 1, or is 0, proves nothing.
+func isProduct(a, b, r *factorColumn) bool {
+	hit, miss, i, j := 0, 0, 0, 0
+	for k, n := range r.lines {
+		for i < len(a.lines) && a.lines[i] < n {
+			i++
+		}
+		for j < len(b.lines) && b.lines[j] < n {
+			j++
+		}
+		if i == len(a.lines) || j == len(b.lines) {
+			break
+		}
+		p, q, v := a.values[i], b.values[j], r.values[k]
+		switch {
+		case a.lines[i] != n || b.lines[j] != n || p == 1 || q == 1 || v == 0:
+		case math.Abs(p*q-v) <= 0.011*math.Abs(v):
+			hit++
+		default:
+			miss++
+		}
+	}
+	return hit >= 2 && hit > 4*miss
 }
 
 // factor reads the number of a cell, with whatever stands around it: "(3)",

@@ -14,7 +14,10 @@ var (
 	phrases     = remember.New(8192, func(t string, _ int) phrase { return readPhrase(t) })
 	letterMid   = remember.New(4096, func(t string, _ int) []string { return reLetterMid.FindStringSubmatch(t) })
 	letterEnd   = remember.New(4096, func(t string, _ int) []string { return reLetterEnd.FindStringSubmatch(t) })
+	atPlaces    = remember.New(4096, func(t string, _ int) []string { return reAtPlace.FindStringSubmatch(t) })
 	joints      = remember.New(8192, func(t string, _ int) bool { return reJoint.MatchString(t) })
 	factors     = remember.New(16_384, func(t string, _ int) factorRead { return readFactor(t) })
+	titlesRead  = remember.New(4096, func(t string, _ int) []Fact { return (&finder{}).readTitle(t) }) // where no house book names headers
+	keysRead    = remember.New(4096, func(t string, _ int) []Fact { return (&finder{}).readKeys(t) })
 	taggedTexts = remember.New(16_384, func(t string, _ int) []tagged { return readTagged(t) })
 )

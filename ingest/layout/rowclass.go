@@ -227,7 +227,7 @@ func (b *bodyReader) usualFigures() int {
 // namesRows reports whether the table has a column of tags, which every row of a device fills.
 func (b *bodyReader) namesRows() bool {
 	for i, c := range b.t.Columns {
-		if c.Field == vocabulary.Tag && len(b.cols) >= 3 && 10*b.filled[b.cols[i].col] >= 8*len(b.lines) {
+		if c.Field == vocabulary.Tag && len(b.cols) >= 3 && 10*b.filled[b.cols[i].col-b.d.from] >= 8*len(b.lines) {
 			return true
 		}
 	}

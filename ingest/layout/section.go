@@ -80,20 +80,36 @@ var level = [vocabulary.Fields]int{vocabulary.Site: 1, vocabulary.Job: 1, vocabu
 // sectionFacts takes a title apart. A title of which nothing is known is one
 // fact with the field Unknown.
 func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
-	if output, place, ok := outputOfPlace(t); ok {
-		return []Fact{{Field: sectionField(output), Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}
+	if len(f.forced) > 0 {
+		return placedAt(f.readTitle(t), at, c)
 	}
-	if keys := f.keyValues(t, at, c); len(keys) > 0 {
+	return placedAt(slices.Clone(titlesRead.Of(t, 0)), at, c)
+}
+
+// placedAt gives facts their place.
+func placedAt(facts []Fact, at schedule.Ref, c *grid.Cell) []Fact {
+	for i := range facts {
+		facts[i].At, facts[i].Cell = at, c
+	}
+	return facts
+}
+
+// readTitle is sectionFacts without a place.
+func (f *finder) readTitle(t string) []Fact {
+	if output, place, ok := outputOfPlace(t); ok {
+		return []Fact{{Field: sectionField(output), Text: output}, {Text: place}}
+	}
+	if keys := f.readKeys(t); len(keys) > 0 {
 		return keys
 	}
 	if m := reJobWord.FindStringSubmatch(t); m != nil && len(m[2]) >= shortestNumber {
-		return []Fact{{Field: vocabulary.JobNo, Text: m[2], Key: m[1], At: at, Cell: c}} // "Expte. OB-2019/027" is one number
+		return []Fact{{Field: vocabulary.JobNo, Text: m[2], Key: m[1]}} // "Expte. OB-2019/027" is one number
 	}
 	if output, place, ok := feederAndPlace(t); ok {
-		return []Fact{{Field: vocabulary.Channel, Text: output, At: at, Cell: c}, {Text: place, At: at, Cell: c}}
+		return []Fact{{Field: vocabulary.Channel, Text: output}, {Text: place}}
 	}
 	if joints.Of(t, 0) {
-		return []Fact{{Field: vocabulary.Channel, Text: t, At: at, Cell: c}} // "A1 / channel 1" is one thing
+		return []Fact{{Field: vocabulary.Channel, Text: t}} // "A1 / channel 1" is one thing
 	}
 	var facts []Fact
 	var lead []string // words before the first part that names something
@@ -111,7 +127,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 				last.Text += " / " + part
 				return
 			case field == vocabulary.Unknown && feeders[last.Field] && (verb != "" || !anyDigit(part)):
-				facts = append(facts, Fact{Text: place, Key: verb, At: at, Cell: c}) // the place that it feeds
+				facts = append(facts, Fact{Text: place, Key: verb}) // the place that it feeds
 				return
 			case field == vocabulary.Unknown && !plainFields[last.Field] && !aboutList(part) && !f.isSubject(part) || last.Field == vocabulary.Control && reWattsOnly.MatchString(part):
 				last.Text += " - " + part
@@ -130,9 +146,9 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			}
 			switch {
 			case about:
-				facts = append(facts, Fact{Text: strings.Join(lead, " - "), At: at, Cell: c})
+				facts = append(facts, Fact{Text: strings.Join(lead, " - ")})
 			case feeders[field]: // "Palm house (amp A)": the place that it feeds
-				facts = append(facts, Fact{Field: field, Text: part, At: at, Cell: c}, Fact{Text: strings.Join(lead, " - "), At: at, Cell: c})
+				facts = append(facts, Fact{Field: field, Text: part}, Fact{Text: strings.Join(lead, " - ")})
 				lead = nil
 				return
 			default:
@@ -140,7 +156,7 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			}
 			lead = nil
 		}
-		facts = append(facts, Fact{Field: field, Text: whole, At: at, Cell: c})
+		facts = append(facts, Fact{Field: field, Text: whole})
 	}
 	for _, part := range reParts.Split(t, -1) {
 		part = strings.TrimSpace(part)
@@ -155,16 +171,16 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 			field = vocabulary.LineVoltage
 		}
 		if m := reJobWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
-			facts = append(facts, Fact{Field: vocabulary.JobNo, Text: m[2], Key: m[1], At: at, Cell: c})
+			facts = append(facts, Fact{Field: vocabulary.JobNo, Text: m[2], Key: m[1]})
 			continue
 		}
 		if m := reRevWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
-			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1], At: at, Cell: c})
+			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1]})
 			continue
 		}
 		if output, verb, place := cutFeeds(part, 1); verb != "" && feeders[field] { // "Amp B feeds the stands"
 			add(field, output)
-			facts = append(facts, Fact{Text: place, Key: verb, At: at, Cell: c})
+			facts = append(facts, Fact{Text: place, Key: verb})
 			continue
 		}
 		add(field, part)
@@ -173,10 +189,10 @@ func (f *finder) sectionFacts(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		facts[0].Text = t // as written, when it is all one thing
 	}
 	if len(lead) > 0 {
-		facts = append([]Fact{{Text: strings.Join(lead, " - "), At: at, Cell: c}}, facts...)
+		facts = append([]Fact{{Text: strings.Join(lead, " - ")}}, facts...)
 	}
 	if len(facts) == 0 {
-		facts = []Fact{{Text: t, At: at, Cell: c}}
+		facts = []Fact{{Text: t}}
 	}
 	return facts
 }
@@ -283,6 +299,17 @@ func aboutList(t string) bool {
 
 // keyValues reads "Zone: 3  Amp: A1" as keys and values; nil when the text has none.
 func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
+	switch {
+	case !strings.ContainsAny(t, ":="):
+		return nil
+	case len(f.forced) > 0:
+		return placedAt(f.readKeys(t), at, c)
+	}
+	return placedAt(slices.Clone(keysRead.Of(t, 0)), at, c)
+}
+
+// readKeys is keyValues without a place.
+func (f *finder) readKeys(t string) []Fact {
 	found := reKey.FindAllStringSubmatchIndex(t, 8)
 	if len(found) == 0 || strings.TrimSpace(t[:found[0][0]]) != "" {
 		return nil
@@ -308,7 +335,7 @@ func (f *finder) keyValues(t string, at schedule.Ref, c *grid.Cell) []Fact {
 		if value == "" {
 			continue
 		}
-		facts = append(facts, f.pair(key, oneLine(value), at, c)...)
+		facts = append(facts, f.readPair(key, oneLine(value))...)
 	}
 	for i := range facts { // "A1: 2 x 60 W - A2: 120 W": both are amplifiers
 		if a := &facts[i]; a.Field == vocabulary.Unknown && reLabelWatts.MatchString(a.Text) && slices.ContainsFunc(facts, func(o Fact) bool {
@@ -326,11 +353,15 @@ func lettersOf(key string) string { return strings.TrimRight(vocabulary.Fold(key
 // pair is what a key of a title block and its value say: one fact, and one more for a line
 // voltage that the value names beside other things.
 func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
-	fact := f.fact(key, value, at, c)
+	return placedAt(f.readPair(key, value), at, c)
+}
+
+func (f *finder) readPair(key, value string) []Fact {
+	fact := f.fact(key, value)
 	facts := []Fact{fact}
 	if loose[fact.Field] && !reShortTag.MatchString(key) {
 		if m := reAnyVolts.FindAllString(value, 3); len(m) == 1 {
-			facts = append(facts, Fact{Field: vocabulary.LineVoltage, Text: m[0], Key: key, At: at, Cell: c})
+			facts = append(facts, Fact{Field: vocabulary.LineVoltage, Text: m[0], Key: key})
 		}
 	}
 	return facts
@@ -343,7 +374,7 @@ var cabled = [vocabulary.Fields]bool{vocabulary.Unknown: true, vocabulary.Cable:
 var loose = [vocabulary.Fields]bool{vocabulary.Circuit: true, vocabulary.Unknown: true, vocabulary.Use: true, vocabulary.Channel: true}
 
 // fact is a key of a title block and its value.
-func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
+func (f *finder) fact(key, value string) Fact {
 	field := f.keyField(key)
 	watts := reLabelWatts.MatchString(value)
 	switch sect := sectionField(key); {
@@ -366,7 +397,7 @@ func (f *finder) fact(key, value string, at schedule.Ref, c *grid.Cell) Fact {
 	if field == vocabulary.Job && !strings.Contains(value, " ") && anyDigit(value) {
 		field = vocabulary.JobNo
 	}
-	return Fact{Field: field, Text: value, Key: key, At: at, Cell: c}
+	return Fact{Field: field, Text: value, Key: key}
 }
 
 // keyField is the field that a key of a title block means.

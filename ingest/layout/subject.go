@@ -134,8 +134,8 @@ const leastAmp = 80
 // ratesAmplifiers reports whether most cells of a column are ratings of amplifiers.
 func (h *heading) ratesAmplifiers() bool {
 	n := 0
-	for _, t := range h.cells.texts {
-		if wordingOf(t).is(amplifierRating) {
+	for _, w := range h.cells.said {
+		if w.is(amplifierRating) {
 			n++
 		}
 	}
@@ -170,16 +170,19 @@ var referring = [vocabulary.Fields]bool{vocabulary.Amplifier: true, vocabulary.C
 
 // deviceShare is the share of the cells of a column that name a sort of device.
 func (h *heading) deviceShare(d vocabulary.Device) float64 {
-	if h.cells.cells == 0 || h.cells.share(lookWords) < 0.5 {
+	s := h.cells
+	if s.cells == 0 || s.share(lookWords) < 0.5 {
 		return 0
 	}
-	n := 0
-	for _, t := range h.cells.texts {
-		if len(t) < 200 && vocabulary.DeviceIn(t) == d {
-			n++
+	if s.devices == nil {
+		s.devices = new([vocabulary.Devices]int)
+		for _, t := range s.texts {
+			if len(t) < 200 {
+				s.devices[vocabulary.DeviceIn(t)]++
+			}
 		}
 	}
-	return float64(n) / float64(h.cells.cells)
+	return float64(s.devices[d]) / float64(s.cells)
 }
 
 // otherDevices is the share of the cells of a column that name an amplifier or a control.

@@ -61,7 +61,7 @@ func (f *finder) plan() (*Table, grid.Range) {
 		f.watch.Step()
 		cells := 0
 		for _, s := range lines[i].slots {
-			if len(taggedIn(text(s.cell))) == 1 {
+			if s.cell.says().is(oneLoudspeaker) {
 				cells++
 			}
 		}

@@ -40,9 +40,9 @@ func (f *finder) findTree(t *Table) (*tree, bool) {
 	if t.Kind == Cables || t.Matrix || len(t.Records) <= fewestHung {
 		return nil, false
 	}
+	rows := make(map[string]int, len(t.Records))
 	for id := range t.Columns {
-		rows := rowsByText(t, id)
-		if rows == nil {
+		if !rowsByText(t, id, rows) {
 			continue
 		}
 		for parent := range t.Columns {
@@ -69,13 +69,13 @@ func (f *finder) findTree(t *Table) (*tree, bool) {
 	return nil, false
 }
 
-// rowsByText is the place of the record of each text of a column; nil where
-// some row has none, or two have the same.
-func rowsByText(t *Table, col int) map[string]int {
+// rowsByText leaves in rows the place of the record of each text of a column;
+// it is false where some row has none, or two have the same.
+func rowsByText(t *Table, col int, rows map[string]int) bool {
 	if f := t.Columns[col].Field; f == vocabulary.To || f == vocabulary.Cable {
-		return nil
+		return false
 	}
-	rows := make(map[string]int, len(t.Records))
+	clear(rows)
 	for i := range t.Records {
 		r := &t.Records[i]
 		if col >= len(r.Values) {
@@ -84,25 +84,24 @@ func rowsByText(t *Table, col int) map[string]int {
 		text := r.Values[col].Text
 		if text == "" || r.Values[col].How != schedule.Stated {
 			if r.Class == Device {
-				return nil
+				return false
 			}
 			continue
 		}
 		if _, twice := rows[text]; twice {
-			return nil
+			return false
 		}
 		rows[text] = i
 	}
-	return rows
+	return true
 }
 
 // hungOn is for each record the one that its cell of a column names, -1 for
 // none; nil where the column does not name rows.
 func hungOn(t *Table, parent int, rows map[string]int) []int {
-	on := make([]int, len(t.Records))
+	var on []int // from the first that names a row
 	hung, strays := 0, 0
 	for i := range t.Records {
-		on[i] = -1
 		if parent >= len(t.Records[i].Values) {
 			continue
 		}
@@ -116,6 +115,9 @@ func hungOn(t *Table, parent int, rows map[string]int) []int {
 		case j == i:
 			return nil
 		default:
+			if on == nil {
+				on = slices.Repeat([]int{-1}, len(t.Records))
+			}
 			on[i] = j
 			hung++
 		}

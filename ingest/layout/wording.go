@@ -115,6 +115,10 @@ const (
 	onlyFigure                       // it is a power or an impedance
 	lineVoltage                      // it names the voltage of a loudspeaker line
 	amplifierRating                  // it is the rating of an amplifier
+	dittoMark                        // it repeats the cell above
+	noteText                         // it is a note rather than a title
+	aboutLines                       // it has a word for loudspeakers, or for what their lines are made of
+	foreignWords                     // it has a word for something that is no part of a loudspeaker system
 	oneLoudspeaker                   // it is the tag of a loudspeaker with its watts
 )
 
@@ -153,6 +157,14 @@ func (w *wording) answer(q question) bool {
 		return namesLineVolts(w.line)
 	case amplifierRating:
 		return ratesAmplifier(w.text)
+	case dittoMark:
+		return isDitto(w.line)
+	case noteText:
+		return readNote(w.text)
+	case aboutLines:
+		return aboutWords(vocabulary.NewScorer(), w.line) > 0
+	case foreignWords:
+		return classWithin(w.line)&classForeign != 0
 	case oneLoudspeaker:
 		return len(taggedIn(w.text)) == 1
 	}

@@ -20,6 +20,9 @@ const (
 	ControlDevice
 	CableDevice
 	OtherDevice
+
+	// Devices is how many sorts there are, none included.
+	Devices int = iota
 )
 
 var deviceNames = map[string]Device{"loudspeaker": LoudspeakerDevice, "amplifier": AmplifierDevice, "control": ControlDevice, "cable": CableDevice, "other": OtherDevice}
