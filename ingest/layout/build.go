@@ -246,9 +246,11 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
 		return f.buildCrossed(d, among, x)
 	}
-	paired := f.twins(cols)
+	paired, again := f.twins(cols), repeated(cols)
 	if paired != nil {
 		cols = paired.cols(f, cols)
+	} else if again != nil {
+		cols = again.shown()
 	} else if x := f.crossed(cols, sample); x != nil {
 		return f.buildCrossed(d, cols, x)
 	}
@@ -271,8 +273,11 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
 	}
 	f.records(d, t, cols)
-	if paired != nil {
+	switch {
+	case paired != nil:
 		f.unpair(t, paired)
+	case again != nil:
+		f.part(t, again)
 	}
 	taggedLists(t)
 	controlsAmongOutputs(t)

@@ -158,8 +158,17 @@ func (f *finder) lastColumn(n, col int) int {
 func (f *finder) weigh(s *strip) {
 	var fields [48]vocabulary.Field
 	seen := fields[:0]
+	var series map[string]string
 	for _, sl := range s.slots {
 		h := f.header(sl.cell)
+		if h.score < headerScore && anyDigit(sl.cell.Text) {
+			if series == nil {
+				series = numberedSeries(s.slots)
+			}
+			if stem := series[text(sl.cell)]; stem != "" {
+				h = f.headerOf(wordingOf(stem))
+			}
+		}
 		if h.score >= headerScore {
 			s.matched++
 			if !h.title && !slices.Contains(seen, h.field) {
@@ -173,6 +182,32 @@ func (f *finder) weigh(s *strip) {
 			s.data++
 		}
 	}
+}
+
+// numberedSeries finds the texts that come with several numbers, "Type 1, Qty 1,
+// Type 2, Qty 2", and what each is without its number. One such text alone is a
+// name of places, "Zone 1, Zone 2".
+func numberedSeries(slots []slot) map[string]string {
+	stems := map[string]string{}
+	times := map[string]int{}
+	for _, sl := range slots {
+		if m := reCounted.FindStringSubmatch(text(sl.cell)); m != nil && sl.cell.Kind == grid.String {
+			stems[text(sl.cell)] = m[1]
+			times[m[1]]++
+		}
+	}
+	several := 0
+	for _, n := range times {
+		if n > 1 {
+			several++
+		}
+	}
+	for t, stem := range stems {
+		if several < 2 || times[stem] < 2 {
+			delete(stems, t)
+		}
+	}
+	return stems
 }
 
 // promising reports whether a line is worth reading as a header: it holds
