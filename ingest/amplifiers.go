@@ -3,6 +3,7 @@ package ingest
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -54,7 +55,19 @@ func quoted(list []string) []string {
 }
 
 // tidy is a name as people see it, without stray spaces.
-func tidy(s string) string { return strings.Join(strings.Fields(s), " ") }
+func tidy(s string) string {
+	before := byte(' ')
+	for i := 0; i < len(s); i++ {
+		if c := s[i]; c >= utf8.RuneSelf || asciiSpace(c) && (c != ' ' || before == ' ') {
+			return strings.Join(strings.Fields(s), " ")
+		}
+		before = s[i]
+	}
+	if s != "" && before == ' ' {
+		return strings.Join(strings.Fields(s), " ")
+	}
+	return s
+}
 
 // addAmplifier makes or completes the amplifier of a row.
 func (b *builder) addAmplifier(r *row) {

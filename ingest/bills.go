@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -35,7 +34,7 @@ func (b *builder) billedCable(r *row) {
 	}
 	c := &schedule.Cable{At: r.At, Channel: channel, Reach: schedule.WholeLine, Length: length}
 	if item := r.first(vocabulary.Cable, vocabulary.Item, vocabulary.Tag); item.had() {
-		c.Name, c.Key, c.At = tidy(item.text), join.Key(item.text), item.source.At
+		c.Name, c.Key, c.At = tidy(item.text), item.key(), item.source.At
 	}
 	s.text, s.cell = size.String(), nil
 	b.readConductor(c, s, vocabulary.Gauge)

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -48,21 +47,21 @@ func (t *table) follow(from, to *column) {
 	behind := make(map[*row][]*row)
 	for _, r := range t.rows {
 		if s := r.at(to); r.Class == layout.Device && s.had() {
-			byEnd[join.Key(s.text)] = r
+			byEnd[s.key()] = r
 		}
 	}
 	// What is upstream of a row is worked out once: a line may be as long as the sheet.
 	feeds := make(map[*row]*feed)
 	upstream := func(r *row) *feed {
 		var path []*row
-		for at := r; at != nil && feeds[at] == nil; at = byEnd[join.Key(feeds[at].root.text)] {
+		for at := r; at != nil && feeds[at] == nil; at = byEnd[feeds[at].root.key()] {
 			feeds[at] = &feed{root: at.at(from)} // in a ring it is where the ring closes
 			path = append(path, at)
 		}
 		for _, at := range slices.Backward(path) {
 			f := feeds[at]
 			own := f.root
-			if up := byEnd[join.Key(own.text)]; up != nil {
+			if up := byEnd[own.key()]; up != nil {
 				f.root, f.control = feeds[up].root, feeds[up].control
 			}
 			if notation.KeyOf(own.text).Kind == notation.KeyControl {
@@ -75,7 +74,7 @@ func (t *table) follow(from, to *column) {
 		if r.Class != layout.Device || !r.at(from).had() {
 			continue
 		}
-		up := byEnd[join.Key(r.at(from).text)]
+		up := byEnd[r.at(from).key()]
 		if up != nil && up != r {
 			behind[up] = append(behind[up], r)
 		}
@@ -152,7 +151,7 @@ func (t *table) leadsToDevices(from, to *column) bool {
 		if r.Class != layout.Device || !s.had() {
 			continue
 		}
-		k := join.Key(s.text)
+		k := s.key()
 		if seen[k] {
 			return false
 		}
@@ -167,7 +166,7 @@ func (t *table) leadsToDevices(from, to *column) bool {
 	}
 	chained := 0
 	for _, r := range t.rows {
-		if s := r.at(from); r.Class == layout.Device && s.had() && seen[join.Key(s.text)] {
+		if s := r.at(from); r.Class == layout.Device && s.had() && seen[s.key()] {
 			chained++
 		}
 	}

@@ -103,7 +103,7 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 		return nil
 	}
 	if name := r.own(vocabulary.Cable); name.had() && !sized(name) {
-		c.Name, c.Key = tidy(name.text), join.Key(name.text)
+		c.Name, c.Key = tidy(name.text), name.key()
 	}
 	repeats := hasLength && (r.t.runsRepeated() || r.homeRun(s))
 	if hasLength {
@@ -130,6 +130,26 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 		return nil
 	}
 	return c
+}
+
+// cableFields are the fields of cells that say something of a cable.
+var cableFields = append(slices.Clip(sizeFields), vocabulary.Length, vocabulary.Material, vocabulary.Temperature, vocabulary.AreaNeeded)
+
+// saysOfCable reports whether a cell of the row may say something of a cable.
+func (r *row) saysOfCable() bool {
+	for _, f := range cableFields {
+		for _, c := range r.t.byField[f] {
+			if r.wordings[c.i] != blankCell {
+				return true
+			}
+		}
+	}
+	for _, c := range r.t.byField[vocabulary.Notes] {
+		if s := r.at(c); s.had() && anyDigit(s.text) {
+			return true
+		}
+	}
+	return false
 }
 
 // lengthBesideSize is the length that stands in one cell with the size of the
@@ -351,7 +371,7 @@ func (b *builder) addChannelCable(r *row) {
 	}
 	k := &schedule.Cable{Channel: list[0], Reach: schedule.WholeLine}
 	if e := b.dir.byRow[r]; e != nil {
-		k.Name, k.Key = tidy(e.name.text), join.Key(e.name.text)
+		k.Name, k.Key = tidy(e.name.text), e.name.key()
 	}
 	if b.runAlong(r, k); k.Length.Had() {
 		k.Reach = schedule.WholeLine
@@ -367,7 +387,7 @@ func (b *builder) lineCable(r *row, c *schedule.Cable) {
 	}
 	c.Reach = schedule.WholeLine
 	if c.Name == "" {
-		c.Name, c.Key = tidy(e.name.text), join.Key(e.name.text)
+		c.Name, c.Key = tidy(e.name.text), e.name.key()
 	}
 	for _, l := range e.fed {
 		if l.Run == nil {
@@ -381,7 +401,7 @@ func (b *builder) addCable(r *row) {
 	c := &schedule.Cable{At: r.At, Status: r.status}
 	if s := r.first(vocabulary.Cable, vocabulary.Tag, vocabulary.Item); s.had() {
 		c.Name, c.At = tidy(s.text), s.source.At
-		c.Key = join.Key(s.text)
+		c.Key = s.key()
 	}
 	c.Zone = b.zoneOf(r)
 	list := b.channelsOf(r)

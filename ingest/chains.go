@@ -30,15 +30,21 @@ func (t *table) chainColumns() {
 	}
 	var near, far *column
 	best := 0.0
-	for _, f := range t.columns {
-		if !endFields[f.Field] || !t.namesEach(f) {
+	ends := make([]endColumn, len(t.columns))
+	for i, c := range t.columns {
+		if endFields[c.Field] {
+			ends[i] = t.endsIn(c)
+		}
+	}
+	for i, f := range t.columns {
+		if !ends[i].each {
 			continue
 		}
-		for _, n := range t.columns {
+		for k, n := range t.columns {
 			if n == f || !endFields[n.Field] {
 				continue
 			}
-			share := t.chainedShare(n, f)
+			share := t.chainedShare(n, &ends[k], &ends[i])
 			if share == 0 {
 				continue
 			}
@@ -58,39 +64,51 @@ func (t *table) chainColumns() {
 	}
 }
 
-// namesEach reports whether a column has another name for each device.
-func (t *table) namesEach(c *column) bool {
-	names := make(map[string]bool)
-	rows := 0
-	t.eachText(c, func(text string) {
-		rows++
-		names[join.Key(text)] = true
-	})
-	return rows >= 3 && len(names) == rows && rows == t.devices()
+// An endColumn is a column that may hold ends of cables.
+type endColumn struct {
+	keys  []string // of the devices
+	names map[string]bool
+	each  bool // it has another name for each device
+}
+
+func (t *table) endsIn(c *column) endColumn {
+	e := endColumn{keys: make([]string, 0, len(t.Records)), names: make(map[string]bool, len(t.Records)), each: true}
+	for i := range t.Records {
+		if r := &t.Records[i]; r.Class == layout.Device {
+			text := r.Values[c.i].Text
+			k := join.Key(text)
+			e.each = e.each && text != "" && !e.names[k]
+			e.keys, e.names[k] = append(e.keys, k), true
+		}
+	}
+	e.each = e.each && len(e.keys) >= 3
+	return e
 }
 
 // chainedShare is the share of the cells in one column that are the cells of
 // other rows in another; 0 if it is too small, or if no cell is an outlet that
 // a chain may begin with.
-func (t *table) chainedShare(near, far *column) float64 {
-	ends := make(map[string]bool)
-	t.eachText(far, func(text string) { ends[join.Key(text)] = true })
-	cells, chained, roots, begins := 0, 0, 0, 0
+func (t *table) chainedShare(c *column, near, far *endColumn) float64 {
+	cells, chained, roots, begins, device := 0, 0, 0, 0, -1
 	for i := range t.Records {
 		r := &t.Records[i]
-		text := r.Values[near.i].Text
-		k := join.Key(text)
-		if r.Class != layout.Device || k == "" {
+		if r.Class != layout.Device {
+			continue
+		}
+		device++
+		k := near.keys[device]
+		if k == "" {
 			continue
 		}
 		cells++
 		switch {
-		case k == join.Key(r.Values[far.i].Text):
+		case k == far.keys[device]:
 			return 0
-		case ends[k]:
+		case far.names[k]:
 			chained++
 		default:
 			roots++
+			text := r.Values[c.i].Text
 			kind := notation.KeyOf(text).Kind
 			if c, err := notation.ParseChannel(text); err == nil && (c.Amplifier != "" || strings.Contains(text, " ")) || kind == notation.KeyAmplifier || kind == notation.KeyChannel || kind == notation.KeyControl || isRack(text) {
 				begins++

@@ -249,7 +249,7 @@ func speaksOfFrames(c *column) bool {
 
 // speaksOfOutputs reports whether a header has a word for an output of an amplifier.
 func speaksOfOutputs(header string) bool {
-	return join.HasWord(join.Channel, header) || outputWords.in(join.Fold(header))
+	return join.HasWord(join.Channel, header) || saysOutput.Of(header, 0)
 }
 
 // ampInRemark notes what a remark beside a loudspeaker says of the amplifier that

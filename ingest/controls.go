@@ -39,6 +39,11 @@ func (b *builder) controlByKey(key, name string, at schedule.Ref) *schedule.Cont
 // each room where there is no zone.
 func (b *builder) controlOf(r *row, z *schedule.Zone) *schedule.Control {
 	m := b.controlText(r)
+	return b.controlSaid(r, &m, z)
+}
+
+// controlSaid is controlOf for what is known to be said of it.
+func (b *builder) controlSaid(r *row, m *controlMention, z *schedule.Zone) *schedule.Control {
 	if !m.any {
 		return nil
 	}
@@ -46,7 +51,7 @@ func (b *builder) controlOf(r *row, z *schedule.Zone) *schedule.Control {
 	if m.name != "" {
 		c = b.control(m.at, m.name)
 	} else {
-		c = b.unnamedControl(r, m, z)
+		c = b.unnamedControl(r, *m, z)
 	}
 	if c == nil || b.lookOnly {
 		return c
@@ -89,7 +94,7 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 	if z != nil && !(room.had() && r.t.controlsByRoom()[r.zoneText().text]) {
 		place, placeKey = z.Name, "zone "+z.Key
 	} else if room.had() {
-		place, placeKey = room.text, "room "+join.Key(room.text)
+		place, placeKey = room.text, "room "+room.key()
 	} else {
 		// nothing says whose it is: one for each row
 		place, placeKey = "row "+r.Rows.String(), "row "+r.At.String()
@@ -98,7 +103,7 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 	key := "unnamed " + placeKey
 	if m.model.had() {
 		what = m.model.text
-		key += " " + join.Key(m.model.text)
+		key += " " + m.model.key()
 	}
 	name := what + " (" + place + ")"
 	if b.controls[key] == nil && !b.lookOnly {

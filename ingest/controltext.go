@@ -25,6 +25,13 @@ type controlMention struct {
 // ratingBehind finds a rating behind a name: "VC-3 (35 W)", "Amp 1 (4 x 125 W)".
 var ratingBehind = regexp.MustCompile(`(?i)^(.*?\S)[\s,;(/:–-]+((?:\d+\s?[x×*]\s?)?\d+(?:[.,]\d+)?\s?k?W(?:atts?)?\b.*?)\)?$`)
 
+func findRatingBehind(text string) []string {
+	if !mayStateWatts(text) {
+		return nil
+	}
+	return ratingBehind.FindStringSubmatch(text)
+}
+
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
 	r = b.speaker(r)

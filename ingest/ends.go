@@ -16,7 +16,7 @@ func (b *builder) end(r *row, s seen) schedule.End {
 	if !s.had() {
 		return e
 	}
-	k := join.Key(s.text)
+	k := s.key()
 	if list := b.speakers[k]; len(list) == 1 {
 		e.Loudspeaker = list[0]
 		return e

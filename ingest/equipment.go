@@ -29,7 +29,7 @@ func (b *builder) gatherFeeders(r *row) {
 		if !s.had() || f == vocabulary.To && r.own(vocabulary.From).had() {
 			continue
 		}
-		b.dir.feederKeys[join.Key(s.text)] = true
+		b.dir.feederKeys[s.key()] = true
 		if f == vocabulary.Amplifier || strings.ContainsFunc(s.text, unicode.IsLetter) {
 			b.dir.feeders[ampIdentity(s.text)] = true
 		}

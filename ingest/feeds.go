@@ -1,7 +1,6 @@
 package ingest
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -26,6 +25,7 @@ type directory struct {
 	splits        map[string]channelText // what splitKnown made of a text
 	devices       map[string][]*row      // by key of the tag
 	ampRefs       map[string]bool        // keys of what loudspeakers and zones name as their amplifier
+	ampStems      map[string]bool        // those that end in figures, without these; nil until asked for
 	besideOutputs map[string]bool        // keys of the amplifiers that stand beside an output of theirs
 	feeders       map[string]bool        // identities of the amplifiers that rows of other things name
 	feederKeys    map[string]bool        // keys of all that these rows name as what feeds them
@@ -57,9 +57,9 @@ func (b *builder) gatherDirectory() {
 				continue
 			}
 			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
-				b.dir.ampRefs[join.Key(a.text)] = true
+				b.dir.ampRefs[a.key()] = true
 				if r.own(vocabulary.Channel).had() {
-					b.dir.besideOutputs[join.Key(a.text)] = true
+					b.dir.besideOutputs[a.key()] = true
 				}
 			}
 			if ch := r.own(vocabulary.Channel); ch.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) { // A1 of "A1/2"
@@ -71,21 +71,24 @@ func (b *builder) gatherDirectory() {
 				b.gatherFeeders(r)
 			}
 			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
-				b.dir.controls[join.Key(c.text)] = true
+				b.dir.controls[c.key()] = true
 			}
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
 				if _, err := strconv.Atoi(tag.text); err == nil && t.has(vocabulary.Channel) {
 					continue // a bare number under "Ch" is an output, not the device of that number
 				}
-				k := join.Key(tag.text)
+				k := tag.key()
 				b.dir.devices[k] = append(b.dir.devices[k], r)
 			}
 		}
 	}
+	for _, t := range b.tables {
+		b.findNaming(t)
+	}
 	b.titledOutputs()
 	b.each(controlRow, func(r *row) {
 		if c := r.first(vocabulary.Control, vocabulary.Tag); c.had() {
-			b.dir.ownControls[join.Key(c.text)] = true
+			b.dir.ownControls[c.key()] = true
 		}
 	})
 	b.each(amplifierRow, b.knowAmps)
@@ -148,7 +151,7 @@ func (b *builder) knowAmps(r *row) {
 	}
 	s := r.say(vocabulary.Amplifier)
 	if r.kind == amplifierRow && (!s.had() || feedsOthers(r)) {
-		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feederKeys[join.Key(s.text)] {
+		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feederKeys[s.key()] {
 			if name := b.equipmentName(r); name.had() {
 				s = name
 			} else if !s.had() {
@@ -252,7 +255,7 @@ func (b *builder) knowLine(r *row) {
 	if zoned := lineInZone(name.text, r.own(vocabulary.Zone).text); zoned != "" && b.dir.lines[zoned] == nil {
 		b.dir.lines[zoned] = e
 	}
-	if first := b.dir.lines[join.Key(name.text)]; first != nil {
+	if first := b.dir.lines[name.key()]; first != nil {
 		if !first.outlet.is(o) { // each zone has its circuit A
 			first.several = true
 			b.dir.byRow[r] = e
@@ -263,7 +266,7 @@ func (b *builder) knowLine(r *row) {
 		return
 	}
 	b.dir.byRow[r] = e
-	b.dir.lines[join.Key(name.text)] = e
+	b.dir.lines[name.key()] = e
 	if id := lineIdentity(name.text); id != "" {
 		if _, twice := b.dir.lines[id]; twice {
 			b.dir.lines[id] = nil
@@ -309,7 +312,7 @@ func (b *builder) lineOf(r *row) *lineEntry {
 		if !s.had() {
 			continue
 		}
-		e := b.dir.lines[join.Key(s.text)]
+		e := b.dir.lines[s.key()]
 		if bare := strings.Trim(s.text, "0123456789 ") == ""; bare && s.field != vocabulary.Circuit {
 			continue // an output's number
 		}
@@ -340,12 +343,23 @@ func (b *builder) wordedOutput(text string) bool {
 	return notation.KeyOf(behind).Kind == notation.KeyChannel || notation.KeyOf(text).Kind == notation.KeyAmplifier && strings.Contains(text, " ")
 }
 
-// namesDevices reports whether a cell of the column is the tag of a device.
-func (b *builder) namesDevices(t *table, c *column) bool {
-	return slices.ContainsFunc(t.rows, func(r *row) bool {
-		s := r.at(c)
-		return s.had() && len(b.dir.devices[join.Key(s.text)]) > 0
-	})
+// findNaming finds the columns of a table that say what a device hangs on and in
+// which a cell is the tag of a device.
+func (b *builder) findNaming(t *table) {
+	t.naming, t.hangs = nil, nil
+	for _, f := range feedFields {
+		for _, c := range t.byField[f] {
+			if slices.ContainsFunc(t.rows, func(r *row) bool {
+				s := r.at(c)
+				return s.had() && len(b.dir.devices[s.key()]) > 0
+			}) {
+				t.naming = append(t.naming, c)
+			}
+		}
+		if n := len(t.naming); n > 0 && t.naming[n-1].Field == f {
+			t.hangs = append(t.hangs, f)
+		}
+	}
 }
 
 // feedersAreControls makes controls of the rows whose tags other rows name as
@@ -356,13 +370,13 @@ func (b *builder) feedersAreControls() {
 			if r.out != "" || r.kind != loudspeakerRow {
 				continue
 			}
-			own := join.Key(r.own(vocabulary.Tag).text)
-			for _, f := range feedFields {
+			own := r.own(vocabulary.Tag).key()
+			for _, f := range t.hangs {
 				s := r.own(f)
 				if !s.had() {
 					continue
 				}
-				k := join.Key(s.text)
+				k := s.key()
 				if k == own || len(b.dir.devices[k]) != 1 {
 					continue
 				}
@@ -410,13 +424,16 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 	if d := b.subItemOf(r); d != nil {
 		return d, r.own(vocabulary.Item)
 	}
-	own := join.Key(r.own(vocabulary.Tag).text)
-	for _, f := range feedFields {
+	if len(r.t.hangs) == 0 {
+		return nil, seen{}
+	}
+	own := r.own(vocabulary.Tag).key()
+	for _, f := range r.t.hangs {
 		s := r.own(f)
 		if !s.had() {
 			continue
 		}
-		k := join.Key(s.text)
+		k := s.key()
 		if numberOfOutput(s) {
 			continue
 		}
@@ -486,18 +503,34 @@ func (b *builder) speaker(r *row) *row {
 	return last
 }
 
-// subItem is the number of an item that belongs to another: "3a", "3.1".
-var subItem = regexp.MustCompile(`^(\d+)(?:[a-h]|[.-]\d{1,2})$`)
+// subItem is the number of the item that another belongs to, by its number: 3 of
+// "3a" and "3.1"; "" if it belongs to none.
+func subItem(text string) string {
+	n := 0
+	for n < len(text) && text[n] >= '0' && text[n] <= '9' {
+		n++
+	}
+	switch behind := text[n:]; {
+	case n == 0 || behind == "":
+	case len(behind) == 1 && behind[0] >= 'a' && behind[0] <= 'h',
+		len(behind) > 1 && len(behind) <= 3 && (behind[0] == '.' || behind[0] == '-') && strings.Trim(behind[1:], "0123456789") == "":
+		return text[:n]
+	}
+	return ""
+}
 
 // subItemOf finds the control that a row is a part of by its number: item 3a
 // hangs behind the control of item 3.
 func (b *builder) subItemOf(r *row) *row {
-	item := r.own(vocabulary.Item)
-	if !item.had() || r.kind != loudspeakerRow {
+	if r.kind != loudspeakerRow || !r.t.has(vocabulary.Item) {
 		return nil
 	}
-	m := subItem.FindStringSubmatch(item.text)
-	if m == nil {
+	item := r.own(vocabulary.Item)
+	of := ""
+	if item.had() {
+		of = subItem(item.text)
+	}
+	if of == "" {
 		return nil
 	}
 	if r.t.items == nil {
@@ -508,7 +541,7 @@ func (b *builder) subItemOf(r *row) *row {
 			}
 		}
 	}
-	for _, o := range r.t.items[m[1]] {
+	for _, o := range r.t.items[of] {
 		b.opts.watch.Step()
 		if o.kind == controlRow && o.out == "" {
 			return o

@@ -34,7 +34,7 @@ func (b *builder) groups(l *schedule.Loudspeaker, t *tapped) []*schedule.Loudspe
 // moreOf reads the rest of a row: its cable, what was measured, remarks.
 func (b *builder) moreOf(r *row, l *schedule.Loudspeaker) {
 	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Describe, vocabulary.Kind} {
-		if s := r.own(f); s.had() && subWords.in(join.Fold(s.text)) {
+		if s := r.own(f); s.had() && saysSub.Of(s.text, 0) {
 			l.Sub = schedule.Flag{Yes: true, Source: s.source}
 			break
 		}
@@ -50,6 +50,9 @@ func (b *builder) moreOf(r *row, l *schedule.Loudspeaker) {
 	}
 	if s := r.own(vocabulary.Measured); s.had() {
 		l.Measured = b.ohms(s)
+	}
+	if !r.saysOfCable() {
+		return
 	}
 	run := &schedule.Cable{Zone: l.Zone, Channel: l.Channel, Control: l.Control, To: schedule.End{Text: l.Tag, Loudspeaker: l}}
 	if c := b.runAlong(r, run); c != nil {

@@ -3,6 +3,7 @@ package ingest
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -128,6 +129,7 @@ func (t *table) statusColumn() {
 		}
 		cells, states := 0, 0
 		distinct := make(map[string]bool)
+		most := min(len(t.Records), mostSamples+1) // cells that can be
 		for i := range t.Records {
 			r := &t.Records[i]
 			v := &r.Values[c.i]
@@ -140,6 +142,8 @@ func (t *table) statusColumn() {
 			if isState(v.Text) {
 				states++
 				distinct[join.Key(v.Text)] = true
+			} else if float64(cells-states) > (1-mostlyStates)*float64(most)+1 {
+				break // too few of them whatever follows
 			}
 		}
 		if cells >= 3 && len(distinct) >= 2 && float64(states) >= mostlyStates*float64(cells) {
@@ -155,7 +159,7 @@ func isState(text string) bool {
 		return false
 	}
 	for _, s := range notation.Statuses(text) {
-		if 2*len([]rune(s.Text)) >= len([]rune(text)) {
+		if 2*utf8.RuneCountInString(s.Text) >= utf8.RuneCountInString(text) {
 			return true
 		}
 	}

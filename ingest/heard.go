@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -36,7 +37,7 @@ var joiners = map[string]bool{"and": true, "und": true, "et": true, "y": true, "
 // standIns puts codes in place of the names of amplifiers and lines that rows
 // use, where they head a part of the text.
 func (b *builder) standIns(text string) standIn {
-	s := standIn{bare: !notation.SpeaksOfAmplifier(text)}
+	s := standIn{}
 	var out strings.Builder
 	words := wordsAt(text)
 	end := 0      // of what was copied
@@ -61,7 +62,7 @@ func (b *builder) standIns(text string) standIn {
 		switch {
 		case n > 0:
 			s.names = append(s.names, text[w[0]:words[i+n-1][1]])
-			if listed != kind && !join.HasWord(join.Amplifier, before) && (kind == ampHead || !outputWords.in(join.Fold(before))) {
+			if listed != kind && !join.HasWord(join.Amplifier, before) && (kind == ampHead || !saysOutput.Of(before, 0)) {
 				out.WriteString(kind)
 			}
 			out.WriteString(codeStem + strconv.Itoa(len(s.names)))
@@ -75,11 +76,14 @@ func (b *builder) standIns(text string) standIn {
 				listed = ""
 			}
 		}
-		heads = join.HasWord(join.Amplifier, word) || outputWords.in(join.Fold(word)) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
+		heads = join.HasWord(join.Amplifier, word) || saysOutput.Of(word, 0) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
 		before = word
 	}
+	if len(s.names) == 0 {
+		return s
+	}
 	out.WriteString(text[end:])
-	s.text = out.String()
+	s.text, s.bare = out.String(), !notation.SpeaksOfAmplifier(text)
 	return s
 }
 
@@ -114,13 +118,13 @@ func wordsAt(text string) [][2]int {
 func (b *builder) nameAtWord(text string, words [][2]int) (n int, kind string) {
 	for n := min(longestAmpName, len(words)); n > 0; n-- {
 		name := text[words[0][0]:words[n-1][1]]
-		k := join.Key(name)
-		if len([]rune(name)) < 2 || !strings.ContainsFunc(name, unicode.IsLetter) || strings.ContainsAny(name, ",;:()=\n") || len(name) > longestName ||
-			join.HasWord(join.Amplifier, name) && join.Parse(join.Amplifier, name).Title == "" || twoFigures.MatchString(name) {
+		if utf8.RuneCountInString(name) < 2 || !strings.ContainsFunc(name, unicode.IsLetter) || strings.ContainsAny(name, ",;:()=\n") || len(name) > longestName ||
+			join.HasWord(join.Amplifier, name) && join.Parse(join.Amplifier, name).Title == "" || anyDigit(name) && twoFigures.MatchString(name) {
 			continue // what the reader of sentences knows itself, or a name and a figure
 		}
+		k := join.Key(name)
 		switch {
-		case b.dir.ampRefs[k], b.likeFeeder(name):
+		case b.dir.ampRefs[k], b.likeFeeder(k):
 			return n, ampHead
 		case b.places.lines[k]:
 			return n, lineHead
@@ -132,19 +136,22 @@ func (b *builder) nameAtWord(text string, words [][2]int) (n int, kind string) {
 // twoFigures finds two figures with a space between them.
 var twoFigures = regexp.MustCompile(`\d\s+\d`)
 
-// likeFeeder reports whether a name differs in its figures alone from those of
-// amplifiers that rows name.
-func (b *builder) likeFeeder(name string) bool {
-	stem := strings.TrimRight(join.Key(name), "0123456789")
-	if stem == join.Key(name) || stem == "" {
+// likeFeeder reports whether the key of a name differs in its figures alone from
+// those of amplifiers that rows name.
+func (b *builder) likeFeeder(key string) bool {
+	stem := strings.TrimRight(key, "0123456789")
+	if stem == key || stem == "" {
 		return false
 	}
-	for k := range b.dir.ampRefs {
-		if k != stem && strings.TrimRight(k, "0123456789") == stem {
-			return true
+	if b.dir.ampStems == nil {
+		b.dir.ampStems = make(map[string]bool)
+		for k := range b.dir.ampRefs {
+			if of := strings.TrimRight(k, "0123456789"); of != k {
+				b.dir.ampStems[of] = true
+			}
 		}
 	}
-	return false
+	return b.dir.ampStems[stem]
 }
 
 // hearNames reads the sentences that name amplifiers and lines as rows do.

@@ -40,5 +40,5 @@ func (t *table) countLines(length *column) {
 
 // lineKey tells the lines of a list apart: by zone and output.
 func (r *row) lineKey() string {
-	return join.Key(r.zoneText().text) + "\x00" + join.Key(r.say(vocabulary.Amplifier).text) + "\x00" + join.Key(r.say(vocabulary.Channel).text) + "\x00" + join.Key(r.say(vocabulary.Circuit).text)
+	return r.zoneText().key() + "\x00" + r.say(vocabulary.Amplifier).key() + "\x00" + r.say(vocabulary.Channel).key() + "\x00" + r.say(vocabulary.Circuit).key()
 }

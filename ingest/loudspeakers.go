@@ -85,8 +85,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 			b.fillChannel(r, c)
 		}
 	}
-	l.Control = b.controlOf(r, zone)
-	if m := b.controlText(r); m.place.had() && !l.Room.Had() && zone == nil {
+	m := b.controlText(r)
+	l.Control = b.controlSaid(r, &m, zone)
+	if m.place.had() && !l.Room.Had() && zone == nil {
 		l.Room = m.place.asText() // the control's title says where
 		l.Zone = b.zone(m.place, m.place.text)
 		b.take(m.place, "zone", m.place.text, schedule.LikelierReading, "the place that the control's title names")
@@ -422,6 +423,9 @@ var aheadOfName = regexp.MustCompile(`^(\d{1,3})\s+\pL{2}`)
 
 // countAhead is the number with which a description begins, 0 if there is none.
 func countAhead(text string) int {
+	if text == "" || text[0] < '0' || text[0] > '9' {
+		return 0
+	}
 	m := aheadOfName.FindStringSubmatch(text)
 	if m == nil {
 		return 0
@@ -463,7 +467,7 @@ func (t *table) uniqueTag(tag string) bool {
 		t.tagCount = make(map[string]int)
 		for _, r := range t.rows {
 			if s := r.own(vocabulary.Tag); s.had() {
-				t.tagCount[join.Key(s.text)]++
+				t.tagCount[s.key()]++
 			}
 		}
 	}

@@ -14,7 +14,7 @@ import (
 // zoneText is what the row says of its zone.
 func (r *row) zoneText() seen {
 	z := r.say(vocabulary.Zone)
-	if spareWord(z.text) {
+	if z.spare() {
 		return seen{}
 	}
 	return z
@@ -25,7 +25,7 @@ func (r *row) zoneText() seen {
 func (r *row) zoneName() (name, other seen) {
 	var all []seen
 	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Tag, vocabulary.Describe, vocabulary.Room, vocabulary.Circuit} {
-		if s := r.own(f); s.had() && !spareWord(s.text) {
+		if s := r.own(f); s.had() && !s.spare() {
 			all = append(all, s)
 		}
 	}
@@ -154,7 +154,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			all = append(all, s)
 		}
 	}
-	if r.kind == amplifierRow && (len(all) == 0 || len(all) == 1 && all[0].field == vocabulary.Tag && !b.dir.feederKeys[join.Key(all[0].text)]) {
+	if r.kind == amplifierRow && (len(all) == 0 || len(all) == 1 && all[0].field == vocabulary.Tag && !b.dir.feederKeys[all[0].key()]) {
 		if s := b.equipmentName(r); s.had() { // as other rows name it
 			if len(all) > 0 {
 				other = all[0]
@@ -192,7 +192,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 // besideOutputs reports whether a text stands as the amplifier beside outputs in
 // other rows: then "RK1-A" is the name of all of it.
 func (b *builder) besideOutputs(s seen) bool {
-	return b.dir.besideOutputs[join.Key(s.text)]
+	return b.dir.besideOutputs[s.key()]
 }
 
 // feedsOthers reports whether other rows of the list name the tag of an amplifier's
@@ -203,12 +203,12 @@ func feedsOthers(r *row) bool {
 
 // feedsIn is feedsOthers where the feed stands under another field.
 func feedsIn(r *row, f vocabulary.Field) bool {
-	tag := join.Key(r.own(vocabulary.Tag).text)
+	tag := r.own(vocabulary.Tag).key()
 	if r.t.kind != layout.Mixed || tag == "" || !r.own(f).had() {
 		return false
 	}
 	return slices.ContainsFunc(r.t.rows, func(o *row) bool {
-		return o != r && strings.HasPrefix(join.Key(o.own(f).text), tag)
+		return o != r && strings.HasPrefix(o.own(f).key(), tag)
 	})
 }
 
@@ -219,7 +219,7 @@ func (b *builder) ownControlName(r *row) seen {
 		ctl = seen{} // the loudspeakers that it controls
 	}
 	for _, s := range []seen{tag, ctl, r.own(vocabulary.Item), r.own(vocabulary.Model), r.own(vocabulary.ControlModel), r.own(vocabulary.Kind), r.own(vocabulary.Describe)} {
-		if s.had() && b.dir.controls[join.Key(s.text)] {
+		if s.had() && b.dir.controls[s.key()] {
 			return s // as other rows name it
 		}
 	}
@@ -254,7 +254,7 @@ func (b *builder) findModelColumns() {
 		for _, r := range t.rows {
 			if r.kind == controlRow && r.out == "" {
 				if n := b.ownControlName(r); n.had() {
-					defined[join.Key(n.text)] = true
+					defined[n.key()] = true
 				}
 			}
 		}
@@ -271,7 +271,7 @@ func (b *builder) findModelColumns() {
 				if !s.had() {
 					continue
 				}
-				k := join.Key(s.text)
+				k := s.key()
 				if defined[k] || !hasUsualRating(s.text) {
 					tags = true
 					break

@@ -16,7 +16,7 @@ import (
 // says no more: "Output A - 120 W", "PA1 2 outputs, 160 W each".
 func (o *outlet) cutRating(text string, s seen) string {
 	name := text
-	if m := ratingBehind.FindStringSubmatch(text); m != nil {
+	if m := findRatingBehind(text); m != nil {
 		o.rating = s
 		o.rating.text, o.rating.cell = m[2], nil
 		name = strings.TrimRight(m[1], " ,;(/:–-")
@@ -69,7 +69,7 @@ func withKindWord(text, amp string) string {
 		if len(word) == len(before) {
 			continue
 		}
-		if with := text[len(word):from]; notation.SpeaksOfAmplifier(with) {
+		if with := text[len(word):from]; speaksOfAmplifier.Of(with, 0) {
 			return with
 		} else if last := join.Fold(before[len(word):]); name == amp && !outputWords.in(last) && !linkWords[last] {
 			name = with

@@ -91,7 +91,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 	line := b.lineOf(r)
 	if line != nil {
 		r.line = line
-		if !ch.had() || ch.text == line.name.text || ch.field == vocabulary.Circuit || b.dir.lines[join.Key(ch.text)] == line {
+		if !ch.had() || ch.text == line.name.text || ch.field == vocabulary.Circuit || b.dir.lines[ch.key()] == line {
 			return line.outlet
 		}
 	}
@@ -123,13 +123,13 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if !ch.had() && amp.had() && r.t.zonesAreOutputs() {
 		ch = r.own(vocabulary.Zone)
 	}
-	if amp.col != nil && !ch.had() && outputWords.in(join.Fold(amp.col.Header)) && amp.field == vocabulary.Amplifier && !b.namesAmp(amp.text) && !b.wholeOutput(amp.text) {
+	if amp.col != nil && !ch.had() && saysOutput.Of(amp.col.Header, 0) && amp.field == vocabulary.Amplifier && !b.namesAmp(amp.text) && !b.wholeOutput(amp.text) {
 		amp, ch = seen{}, amp // "A1" below "Amp channel" is an output
 	}
-	if spareWord(amp.text) {
+	if amp.spare() {
 		amp = seen{}
 	}
-	if spareWord(ch.text) {
+	if ch.spare() {
 		ch = seen{}
 	}
 	if ch.had() {
@@ -182,14 +182,14 @@ func (t *table) zonesAreOutputs() bool {
 		if t.kind == layout.Zones && !join.Parse(join.Zone, zone.text).Bare() {
 			return false // zones with names, each on one of the amplifiers
 		}
-		k := join.Key(amp.text)
+		k := amp.key()
 		if zones[k] == nil {
 			zones[k] = make(map[string]bool)
 		}
-		if zones[k][join.Key(zone.text)] {
+		if zones[k][zone.key()] {
 			return false
 		}
-		zones[k][join.Key(zone.text)] = true
+		zones[k][zone.key()] = true
 		yes = yes || len(zones[k]) > 1
 	}
 	return yes
@@ -290,7 +290,7 @@ func (b *builder) otherFeed(r *row) seen {
 			kind := notation.KeyOf(s.text).Kind // "Amp out 1", "Ampli S1"
 			output = output || kind == notation.KeyChannel || kind == notation.KeyAmplifier || len(c.ref.Channels) > 0 && strings.Contains(s.text, " ")
 		}
-		if output && (f != vocabulary.Control || b.namesDevices(r.t, s.col)) {
+		if output && (f != vocabulary.Control || slices.Contains(r.t.naming, s.col)) {
 			return s
 		}
 	}
@@ -309,8 +309,18 @@ const longestTitle = 48
 // amplifier: "channel 12".
 const longestOutput = 12
 
-// longWord is a word that is no code.
-var longWord = regexp.MustCompile(`\p{L}{4}`)
+// hasLongWord reports whether a text has a word that is no code: four letters on end.
+func hasLongWord(text string) bool {
+	n := 0
+	for _, r := range text {
+		if !unicode.IsLetter(r) {
+			n = 0
+		} else if n++; n == 4 {
+			return true
+		}
+	}
+	return false
+}
 
 // outputLetter is an output's number behind the first letter of a word for an
 // output.
@@ -336,7 +346,7 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 		o.channels = []string{text}
 		return
 	}
-	if ch.col == nil && c.ok && longWord.MatchString(c.ref.Amplifier) && !b.namesAmp(c.ref.Amplifier) && !b.wordedOutput(text) {
+	if ch.col == nil && c.ok && hasLongWord(c.ref.Amplifier) && !b.namesAmp(c.ref.Amplifier) && !b.wordedOutput(text) {
 		return // "Folio 1/1" is no output
 	}
 	switch {
@@ -440,8 +450,8 @@ func namesOneAmp(x, y string) bool {
 	return p.Full == q.Full || p.Number != "" && p.Number == q.Number
 }
 
-// spareWord reports whether a whole cell says that nothing is connected.
-func spareWord(s string) bool {
+// readSpare reports whether a whole cell says that nothing is connected.
+func readSpare(s string) bool {
 	if s == "" || countWords(s) > 2 {
 		return false
 	}

@@ -50,7 +50,7 @@ func (b *builder) gatherPlaces() {
 			}
 			for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel} {
 				if s := r.own(f); s.had() {
-					b.places.lines[join.Key(s.text)] = true
+					b.places.lines[s.key()] = true
 				}
 			}
 			if z.had() {
@@ -81,10 +81,10 @@ func (b *builder) placeText(r *row) seen {
 	if !z.had() && !r.t.has(vocabulary.Room) {
 		z = r.own(vocabulary.Building)
 	}
-	if c := r.own(vocabulary.Circuit); !z.had() && r.t.has(vocabulary.Channel) && longWord.MatchString(c.text) && !anyDigit(c.text) {
+	if c := r.own(vocabulary.Circuit); !z.had() && r.t.has(vocabulary.Channel) && hasLongWord(c.text) && !anyDigit(c.text) {
 		z = c // a loop that bears the name of its place
 	}
-	if spareWord(z.text) {
+	if z.spare() {
 		return seen{}
 	}
 	return z
@@ -93,7 +93,7 @@ func (b *builder) placeText(r *row) seen {
 // ofBuilding adds the building to the name of a zone of which each building
 // has one of its own.
 func (b *builder) ofBuilding(r *row, z seen) seen {
-	if len(b.places.doubled) == 0 || !z.had() || !b.places.doubled[join.Key(z.text)] {
+	if len(b.places.doubled) == 0 || !z.had() || !b.places.doubled[z.key()] {
 		return z
 	}
 	if building := r.say(vocabulary.Building); building.had() {
@@ -105,6 +105,9 @@ func (b *builder) ofBuilding(r *row, z seen) seen {
 // gatherDoubled finds the zones that stand in several buildings and are not
 // one: other outputs feed them, or they are but numbers that begin anew.
 func (b *builder) gatherDoubled() {
+	if !slices.ContainsFunc(b.tables, (*table).namesBuildings) {
+		return
+	}
 	type one struct {
 		outputs map[string]bool
 		silent  bool // a row of it names no output
@@ -123,7 +126,7 @@ func (b *builder) gatherDoubled() {
 			if !z.had() {
 				continue
 			}
-			k, building := join.Key(z.text), join.Key(r.say(vocabulary.Building).text)
+			k, building := z.key(), r.say(vocabulary.Building).key()
 			if zones[k] == nil {
 				zones[k], texts[k] = make(map[string]*one), z
 			}
@@ -132,7 +135,7 @@ func (b *builder) gatherDoubled() {
 				x = &one{outputs: make(map[string]bool)}
 				zones[k][building] = x
 			}
-			out := join.Key(r.say(vocabulary.Amplifier).text) + "/" + join.Key(r.say(vocabulary.Channel).text)
+			out := r.say(vocabulary.Amplifier).key() + "/" + r.say(vocabulary.Channel).key()
 			if out == "/" {
 				x.silent = true
 			} else {
@@ -165,6 +168,11 @@ func (b *builder) gatherDoubled() {
 			b.take(texts[k], "zone", "one in each building", schedule.LikelierReading, "the numbers begin anew in each building")
 		}
 	}
+}
+
+// namesBuildings reports whether the table says of any row in which building it is.
+func (t *table) namesBuildings() bool {
+	return t.has(vocabulary.Building) || t.title(vocabulary.Building).had() || t.sectioned(vocabulary.Building)
 }
 
 func enterPlace(m map[string]bool, kind join.Kind, text string) {

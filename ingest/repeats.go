@@ -30,7 +30,7 @@ func (t *table) findRepeats() int {
 		return repeatsNot
 	}
 	output := func(r *row) string {
-		return join.Key(r.say(vocabulary.Amplifier).text) + "\x00" + join.Key(r.say(vocabulary.Channel).text)
+		return r.say(vocabulary.Amplifier).key() + "\x00" + r.say(vocabulary.Channel).key()
 	}
 	lines, _, ok := t.sharedLengths(cols[0], func(r *row) string {
 		if key := r.own(vocabulary.Cable).text; key != "" {

@@ -62,7 +62,7 @@ func (b *builder) settleTap(r *row, before, tap, done *column) {
 	case was.had() && strings.TrimSpace(was.text) != strings.TrimSpace(is.text):
 		v := r.Values[before.i]
 		v.How, v.Because = schedule.LikelierReading, because
-		r.Values[tap.i] = v
+		r.Values[tap.i], r.wordings[tap.i] = v, r.wordings[before.i]
 		b.take(r.at(tap), vocabulary.Tap.String(), "what was found", schedule.LikelierReading, because)
 	}
 }

@@ -22,6 +22,9 @@ func (b *builder) carriedIn(s seen) []carried {
 			return []carried{c}
 		}
 	}
+	if !mayStateWatts(s.text) {
+		return nil
+	}
 	var out []carried
 	start := 0
 	for _, m := range wattsIn.FindAllStringSubmatchIndex(s.text, -1) {
@@ -230,7 +233,7 @@ func (b *builder) controlsByPlace(s seen) []carried {
 		text, worded = rest, true
 	}
 	var out []carried
-	for _, segment := range segmentEnd.Split(text, -1) {
+	for _, segment := range segments(text) {
 		watts, rest := cutWatts(s, segment)
 		words := strings.Fields(strings.Trim(rest, " .()–-"))
 		if n := len(words) - 1; !watts.had() {

@@ -139,7 +139,7 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.fedBy(s); len(list) > 0 {
 		return list
 	}
-	if m := routeMark.FindStringIndex(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
+	if m := findRouteMark(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
 		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
 		if head := text[:m[0]]; b.places.lines[join.Key(head)] {
 			m = nil
@@ -154,7 +154,7 @@ func (b *builder) routesIn(s seen) []route {
 	}
 	var out []route
 	var waiting service
-	for _, segment := range segmentEnd.Split(text, -1) {
+	for _, segment := range segments(text) {
 		watts, segment := cutWatts(s, segment)
 		if line, feed := b.lineFed(s, segment); feed != nil {
 			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, named: true, watts: watts})
@@ -237,9 +237,41 @@ func (b *builder) fedBy(s seen) []route {
 	return []route{{service: place, outlet: *feed, named: true, watts: watts}}
 }
 
+// mayStateWatts reports whether a text has a figure and the letter of a power.
+func mayStateWatts(text string) bool { return anyDigit(text) && strings.ContainsAny(text, "wW") }
+
+// findRouteMark is where the first mark between places and an output stands; nil
+// if there is none.
+func findRouteMark(text string) []int {
+	if !strings.ContainsAny(text, "=:→") && !strings.Contains(text, "->") {
+		return nil
+	}
+	return routeMark.FindStringIndex(text)
+}
+
+// cutRoute parts a text at its first such mark.
+func cutRoute(text string) (before, after string, ok bool) {
+	m := findRouteMark(text)
+	if m == nil {
+		return text, "", false
+	}
+	return text[:m[0]], text[m[1]:], true
+}
+
+// segments parts a statement at its commas.
+func segments(text string) []string {
+	if !strings.ContainsAny(text, ",;") {
+		return []string{text}
+	}
+	return segmentEnd.Split(text, -1)
+}
+
+// longestRouteWord is the most bytes of the first word of routeWord.
+const longestRouteWord = 8
+
 // cutWatts takes a power out of a text.
 func cutWatts(s seen, text string) (watts seen, rest string) {
-	if !anyDigit(text) {
+	if !mayStateWatts(text) {
 		return seen{}, text
 	}
 	m := wattsIn.FindStringSubmatchIndex(text)
@@ -266,11 +298,11 @@ func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.ta
 // lineFed reads "Line L1: amp 2": a line that rows name and the output that
 // feeds it. Where only an amplifier is named, the line is its output.
 func (b *builder) lineFed(s seen, segment string) (string, *outlet) {
-	parts := routeMark.Split(segment, 2)
-	if len(parts) != 2 {
+	head, rest, ok := cutRoute(segment)
+	if !ok {
 		return "", nil
 	}
-	name := strings.TrimSpace(parts[0])
+	name := strings.TrimSpace(head)
 	if !b.places.lines[join.Key(name)] {
 		words := strings.Fields(name)
 		if len(words) < 2 || notation.KeyOf(name).Kind != notation.KeyLine && notation.KeyOf(name).Kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
@@ -278,7 +310,7 @@ func (b *builder) lineFed(s seen, segment string) (string, *outlet) {
 		}
 		name = words[len(words)-1]
 	}
-	feed := b.feedIn(s, parts[1])
+	feed := b.feedIn(s, rest)
 	if feed == nil || feed.amp == "" {
 		return "", nil
 	}
@@ -290,12 +322,12 @@ func (b *builder) lineFed(s seen, segment string) (string, *outlet) {
 
 // divide takes a segment apart into places and the output that feeds them.
 func (b *builder) divide(s seen, segment string) (service, *outlet) {
-	if parts := routeMark.Split(segment, 2); len(parts) == 2 {
-		place, feed := b.placesIn(s, parts[0]), b.feedIn(s, parts[1])
+	if head, rest, ok := cutRoute(segment); ok {
+		place, feed := b.placesIn(s, head), b.feedIn(s, rest)
 		if place.had() && feed != nil {
 			return place, feed
 		}
-		if place, feed = b.placesIn(s, parts[1]), b.feedIn(s, parts[0]); place.had() && feed != nil {
+		if place, feed = b.placesIn(s, rest), b.feedIn(s, head); place.had() && feed != nil {
 			return place, feed
 		}
 	}
@@ -318,7 +350,7 @@ func (b *builder) placesIn(s seen, text string) service {
 	if text == "" || strings.Trim(text, "0123456789") == "" {
 		return service{}
 	}
-	if n := join.Parse(join.Zone, text); !longWord.MatchString(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
+	if n := join.Parse(join.Zone, text); !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
 		return service{} // "6 x" is no zone 6
 	}
 	s.text, s.field = text, vocabulary.Room
@@ -332,7 +364,10 @@ func (b *builder) placesIn(s seen, text string) service {
 // Only a word for an output or an amplifier, or the name of an amplifier, makes
 // an output of it.
 func (b *builder) feedIn(s seen, text string) *outlet {
-	text = strings.Trim(routeWord.ReplaceAllString(strings.Trim(text, " .:=–-"), ""), " ")
+	text = strings.Trim(text, " .:=–-")
+	if i := strings.IndexAny(text, " \t\n\f\r"); i > 0 && i <= longestRouteWord {
+		text = strings.Trim(routeWord.ReplaceAllString(text, ""), " ")
+	}
 	if text == "" {
 		return nil
 	}

@@ -19,7 +19,7 @@ type table struct {
 	kind    layout.Kind // as other tables of the book may have changed it
 	number  int         // from 1, over the whole book: names of one table are different things
 	columns []*column
-	byField map[vocabulary.Field][]*column
+	byField [][]*column // by field
 	rows    []*row
 	titles  []layout.Fact // what stands above it, and its sheet's name
 	shared  bool          // the table serves several jobs of the book
@@ -39,6 +39,8 @@ type table struct {
 	roomControls map[string]bool      // zones whose rooms have controls of their own; nil until asked for
 	knownStates  map[*column]bool     // by column of states: whether most of its cells are known; nil until asked for
 	bothCount    int                  // rows with a tap and an impedance, plus one; 0 until asked for
+	naming       []*column            // of feedFields: those with a cell that is the tag of a device; set by gatherDirectory
+	hangs        []vocabulary.Field   // their fields, in the order of feedFields
 	installed    int                  // whether a row says that it is installed: 0 not asked, 1 no, 2 yes
 }
 
@@ -55,17 +57,18 @@ type column struct {
 // A row is one record and what became of it.
 type row struct {
 	*layout.Record
-	t       *table
-	kind    deviceKind
-	status  schedule.Status
-	out     schedule.RowKind // "" for a row that counts
-	absent  bool             // what it lists was not found and is still to come
-	reason  string
-	outlet  *outlet           // nil until asked for
-	asked   bool              // its outlet is being found
-	line    *lineEntry        // the line of another table that it hangs on
-	control *schedule.Control // the control that it describes, where that has no name
-	service *service          // what the output or control that it describes serves; nil for one zone
+	t        *table
+	wordings []*wording // of its values
+	kind     deviceKind
+	status   schedule.Status
+	out      schedule.RowKind // "" for a row that counts
+	absent   bool             // what it lists was not found and is still to come
+	reason   string
+	outlet   *outlet           // nil until asked for
+	asked    bool              // its outlet is being found
+	line     *lineEntry        // the line of another table that it hangs on
+	control  *schedule.Control // the control that it describes, where that has no name
+	service  *service          // what the output or control that it describes serves; nil for one zone
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact
@@ -78,6 +81,7 @@ type row struct {
 // seen is nothing: a blank, or a mark for a missing value.
 type seen struct {
 	text    string
+	said    *wording // of the cell, nil for other texts
 	cell    *grid.Cell
 	col     *column // nil for a title
 	t       *table
@@ -91,7 +95,7 @@ func (s seen) had() bool { return s.source.Had() }
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
 func newTable(t *layout.Table, number int, w *watch.Watch) *table {
-	n := &table{Table: t, kind: t.Kind, number: number, byField: make(map[vocabulary.Field][]*column), titles: plainFacts(t.Titles, w)}
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make([][]*column, vocabulary.Fields), titles: plainFacts(t.Titles, w)}
 	for i := range t.Columns {
 		own := t.Columns[i] // a copy: what other tables say may change it
 		c := &column{Column: &own, i: i}
@@ -161,8 +165,20 @@ func (t *table) has(f vocabulary.Field) bool { return len(t.byField[f]) > 0 }
 // own returns what the row's own cells say of a field: the first column of
 // that field that is not blank.
 func (r *row) own(f vocabulary.Field) seen {
+	cols := r.t.byField[f]
+	switch {
+	case len(cols) == 0:
+		return seen{}
+	case len(cols) == 1 && r.service == nil:
+		return r.at(cols[0])
+	}
+	return r.ownOf(f)
+}
+
+// ownOf is own for a field with several columns, or of a row that serves others.
+func (r *row) ownOf(f vocabulary.Field) seen {
 	var missing seen
-	for _, c := range r.t.columns { // few: a look-up in byField takes longer
+	for _, c := range r.t.columns { // in their order, which byField loses when a column becomes another
 		if c.Field != f {
 			continue
 		}
@@ -184,6 +200,9 @@ func (r *row) own(f vocabulary.Field) seen {
 // may have several columns of remarks.
 func (r *row) every(f vocabulary.Field) iter.Seq[seen] {
 	return func(yield func(seen) bool) {
+		if !r.t.has(f) {
+			return
+		}
 		for _, c := range r.t.columns {
 			if c.Field != f {
 				continue
@@ -197,20 +216,23 @@ func (r *row) every(f vocabulary.Field) iter.Seq[seen] {
 
 // at returns what the row says in one column.
 func (r *row) at(c *column) seen {
-	v := &r.Values[c.i]
-	if v.How == schedule.NotHad || v.Cell == nil && v.Text == "" {
+	said := r.wordings[c.i]
+	if said == blankCell {
 		return seen{}
 	}
-	if v.Cell != nil && v.Cell.Kind == grid.NoValue {
+	v := &r.Values[c.i]
+	if said == noValueCell {
 		return seen{missing: notation.MissingUnknown, cell: v.Cell, col: c, t: r.t, field: c.Field}
 	}
-	s := seen{text: v.Text, cell: v.Cell, col: c, t: r.t, field: c.Field,
+	s := seen{text: v.Text, said: said, cell: v.Cell, col: c, t: r.t, field: c.Field,
 		source: schedule.Source{At: v.At.Ref(), Written: v.Text, How: v.How, Because: v.Because}}
+	missing := said.missing
 	if r.t.names != nil {
 		s.rename(r.t.names)
+		missing, _ = notation.Missing(s.text)
 	}
-	if kind, ok := notation.Missing(s.text); ok {
-		s.missing = kind
+	if missing != notation.MissingNone {
+		s.missing = missing
 		s.source.How = schedule.NotHad
 	}
 	return s

@@ -37,14 +37,14 @@ func (b *builder) sentenceRows() {
 					continue
 				}
 			}
+			if _, first := r.stated(); !speaksOfAmplifier.Of(first, 0) {
+				continue
+			}
 			var cells []spoken
 			for i := range r.Values {
 				if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
 					cells = append(cells, spoken{v.At.Ref(), v.Text})
 				}
-			}
-			if len(cells) == 0 || !notation.SpeaksOfAmplifier(cells[0].text) {
-				continue
 			}
 			list := saidIn(cells, b.opts.watch)
 			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(cells[0].text, list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
@@ -63,7 +63,7 @@ func statesOnly(r *row) bool {
 	n := 0
 	for i := range r.Values {
 		if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
-			if !statement.MatchString(v.Text) {
+			if !strings.ContainsAny(v.Text, ":=") || !statement.MatchString(v.Text) {
 				return false
 			}
 			n++

@@ -101,7 +101,7 @@ func (b *builder) servedItems(r *row) *service {
 		v := service{at: s}
 		for _, ref := range notation.ItemRefs(s.text) {
 			for _, o := range r.t.rows {
-				if o != r && o.kind == loudspeakerRow && o.out == "" && join.Key(o.own(vocabulary.Item).text) == join.Key(ref) {
+				if o != r && o.kind == loudspeakerRow && o.out == "" && o.own(vocabulary.Item).key() == join.Key(ref) {
 					v.rows = append(v.rows, o)
 				}
 			}
@@ -118,7 +118,7 @@ func (b *builder) rowsOfItems(text string) []*row {
 	var out []*row
 	for _, ref := range notation.ItemRefs(text) {
 		b.each(loudspeakerRow, func(r *row) {
-			if item := r.own(vocabulary.Item); item.had() && join.Key(item.text) == join.Key(ref) {
+			if item := r.own(vocabulary.Item); item.had() && item.key() == join.Key(ref) {
 				out = append(out, r)
 			}
 		})

@@ -87,7 +87,7 @@ func (b *builder) circuitsOfAmps() map[string]map[string]bool {
 			if r.out != "" || name == "" {
 				continue
 			}
-			amp := join.Key(r.say(vocabulary.Amplifier).text)
+			amp := r.say(vocabulary.Amplifier).key()
 			if of[amp] == nil {
 				of[amp] = make(map[string]bool)
 			}

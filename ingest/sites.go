@@ -114,7 +114,7 @@ func (b *builder) columnsOfJob() {
 				if r.Class != layout.Device || !s.had() {
 					continue
 				}
-				same = same && (!only.had() || join.Key(s.text) == join.Key(only.text))
+				same = same && (!only.had() || s.key() == only.key())
 				only = s
 			}
 		}

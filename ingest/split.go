@@ -115,20 +115,25 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 
 // fillRows makes the rows of a table: all, or those with the given places.
 func (t *table) fillRows(which []int) {
-	if which == nil {
-		rows := make([]row, len(t.Records))
-		t.rows = make([]*row, len(rows))
-		for i := range rows {
-			rows[i] = row{Record: &t.Records[i], t: t}
-			t.rows[i] = &rows[i]
-		}
-		return
+	n := len(t.Records)
+	if which != nil {
+		n = len(which)
 	}
-	rows := make([]row, len(which))
-	t.rows = make([]*row, len(rows))
-	for i, k := range which {
+	rows := make([]row, n)
+	said := make([]*wording, n*len(t.columns))
+	t.rows = make([]*row, n)
+	for i := range rows {
+		k := i
+		if which != nil {
+			k = which[i]
+		}
 		rows[i] = row{Record: &t.Records[k], t: t}
-		t.rows[i] = &rows[i]
+		r := &rows[i]
+		r.wordings, said = said[:len(t.columns):len(t.columns)], said[len(t.columns):]
+		for c := range r.wordings {
+			r.wordings[c] = wordingOf(&r.Values[c])
+		}
+		t.rows[i] = r
 	}
 }
 
@@ -138,7 +143,7 @@ func (t *table) fillRows(which []int) {
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
 	n.tagCount, n.ranges, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.knownStates, n.roomControls, n.shared = nil, 0, nil, 0, 0, 0, nil, nil, shared
-	n.rows, n.which = nil, which
+	n.rows, n.which, n.naming, n.hangs = nil, which, nil, nil
 	return &n
 }
 

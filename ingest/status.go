@@ -81,7 +81,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room} {
 		s := r.own(f)
-		if s.source.How == schedule.Stated && spareWord(s.text) { // in place of a room
+		if s.source.How == schedule.Stated && s.spare() { // in place of a room
 			return sureStatus(s.text)
 		}
 		if status := stateAhead(s.text, unfed(r)); s.source.How == schedule.Stated && status != schedule.Installed {
@@ -397,6 +397,9 @@ var legendEntry = regexp.MustCompile(`[(\[](\p{L}{1,4})[)\]]\s*[:=–-]?\s*([^()
 // gatherLegend reads the codes that notes explain. A legend has two at least.
 func (b *builder) gatherLegend() {
 	for _, s := range b.spoken {
+		if !strings.ContainsAny(s.text, "([=") {
+			continue
+		}
 		entries := legendEntry.FindAllStringSubmatch(s.text, -1)
 		if len(entries) < 2 {
 			continue

@@ -17,6 +17,10 @@ import (
 
 // totals reads the rows that state sums, and finds the rows that each sums.
 func (b *builder) totals() {
+	sums := func(r *row) bool { return r.out == schedule.TotalRow }
+	if !slices.ContainsFunc(b.tables, func(t *table) bool { return slices.ContainsFunc(t.rows, sums) }) {
+		return
+	}
 	byRow := make(map[*row][]*schedule.Loudspeaker)
 	for _, l := range b.job.Loudspeakers {
 		byRow[b.origin[l]] = append(byRow[b.origin[l]], l)
@@ -173,6 +177,9 @@ type rowsByName struct {
 func namesOfPlaces(t *table, byRow map[*row][]*schedule.Loudspeaker) []rowsByName {
 	out := make([]rowsByName, len(placeFields))
 	for k, f := range placeFields {
+		if !t.has(f) {
+			continue // names nothing
+		}
 		out[k].rows = make(map[string][]int)
 		for i, r := range t.rows {
 			if r.out != "" || len(byRow[r]) == 0 {

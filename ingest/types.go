@@ -52,7 +52,7 @@ func (b *builder) addType(r *row) {
 	e.mount = r.own(vocabulary.Mounting).asText()
 	e.count, _ = b.pieces(r.own(vocabulary.Quantity))
 	for _, n := range names {
-		if k := join.Key(n.text); b.types[k] == nil {
+		if k := n.key(); b.types[k] == nil {
 			b.types[k] = e
 		}
 	}
@@ -66,7 +66,7 @@ func (b *builder) typeOf(r *row) *typeEntry {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Kind, vocabulary.Tag, vocabulary.Describe} {
 		if s := r.own(f); s.had() {
-			if e := b.types[join.Key(s.text)]; e != nil {
+			if e := b.types[s.key()]; e != nil {
 				return e
 			}
 			if word, rest, ok := strings.Cut(tidy(s.text), " "); ok && slices.Contains(vocabulary.NewScorer().Concepts(word), "type") { // "Type L1"
@@ -157,7 +157,7 @@ func shapeOf(t *table) listShape {
 		}
 		for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Tag, vocabulary.Kind} {
 			if x := r.own(f); x.had() {
-				s.types[join.Key(x.text)] = true
+				s.types[x.key()] = true
 				break
 			}
 		}

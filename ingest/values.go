@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
@@ -117,11 +118,11 @@ func (b *builder) misread(s seen, err error) {
 // short cuts a text for a message.
 func short(s string) string {
 	const most = 80
-	s = strings.Join(strings.Fields(s), " ")
-	r := []rune(s)
-	if len(r) <= most {
+	s = tidy(s)
+	if utf8.RuneCountInString(s) <= most {
 		return s
 	}
+	r := []rune(s)
 	return string(r[:most-1]) + "…"
 }
 
@@ -322,6 +323,22 @@ func setText(t *schedule.Text, v schedule.Text) {
 
 func itoa(n int) string { return strconv.Itoa(n) }
 
-func countWords(s string) int { return len(strings.Fields(s)) }
+// countWords is how many words a text has.
+func countWords(s string) int {
+	n, inside := 0, false
+	for i := 0; i < len(s); i++ {
+		if s[i] >= utf8.RuneSelf {
+			return len(strings.Fields(s))
+		}
+		space := asciiSpace(s[i])
+		if !space && !inside {
+			n++
+		}
+		inside = !space
+	}
+	return n
+}
+
+func asciiSpace(c byte) bool { return c == ' ' || c >= '\t' && c <= '\r' }
 
 func anyDigit(s string) bool { return notation.HasDigit(s) }

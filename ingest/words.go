@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 )
 
 // wordData are the words that say something of a row, a length or a sum
@@ -69,6 +71,13 @@ var (
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
 	markedWords    = wordClasses["marked"] // said of a thing's tag, in front of it
+)
+
+// Whether texts have words of a class, as is asked of many.
+var (
+	saysSub           = remember.New(8192, func(s string, _ int) bool { return subWords.in(join.Fold(s)) })
+	speaksOfAmplifier = remember.New(8192, func(s string, _ int) bool { return notation.SpeaksOfAmplifier(s) })
+	saysOutput        = remember.New(8192, func(s string, _ int) bool { return outputWords.in(join.Fold(s)) })
 )
 
 // readWords reads the data, which is part of the program: an error in it is a

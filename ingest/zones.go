@@ -366,8 +366,8 @@ const alikeShare = 0.7
 func alike(lists []*table) bool {
 	fields := func(t *table) map[string]bool {
 		m := make(map[string]bool)
-		for f := range t.byField {
-			if f != vocabulary.Unknown && f != vocabulary.Ignored {
+		for f := range vocabulary.Field(vocabulary.Fields) {
+			if f != vocabulary.Unknown && f != vocabulary.Ignored && t.has(f) {
 				m[f.String()] = true
 			}
 		}
@@ -436,11 +436,11 @@ func (b *builder) zonesOfOutputs() {
 			if r.kind != channelRow || r.out != "" || !zone.had() || !ch.had() {
 				continue
 			}
-			key := join.Key(r.own(vocabulary.Amplifier).text) + "\x1f" + join.Key(ch.text)
-			if first, met := zoneOf[key]; met && first != join.Key(zone.text) && r.first(vocabulary.Load, vocabulary.TotalWatts).had() {
+			key := r.own(vocabulary.Amplifier).key() + "\x1f" + ch.key()
+			if first, met := zoneOf[key]; met && first != zone.key() && r.first(vocabulary.Load, vocabulary.TotalWatts).had() {
 				again = true
 			} else if !met {
-				zoneOf[key] = join.Key(zone.text)
+				zoneOf[key] = zone.key()
 			}
 		}
 		for _, r := range t.rows {

@@ -241,7 +241,9 @@ func (n Name) coded() bool { return n.Prefix != "" && len(n.Prefix) <= 2 && len(
 
 // HasWord reports whether a text has a word of the kind: "Amp ref" has one for
 // an amplifier.
-func HasWord(kind Kind, text string) bool {
+func HasWord(kind Kind, text string) bool { return worded.Of(text, int(kind)) }
+
+func hasWord(kind Kind, text string) bool {
 	for _, t := range tokens(Fold(text)) {
 		if kindWords[kind][t.text] {
 			return true

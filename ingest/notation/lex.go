@@ -118,7 +118,7 @@ func prepare(what, s string) (string, error) {
 	case kind == MissingBlank:
 		return "", fail(what, s, ErrEmpty)
 	case missing:
-		return "", failBecause(what, text, string(kind), ErrMissing)
+		return "", failBecause(what, text, kind.String(), ErrMissing)
 	case Ditto(text):
 		return "", fail(what, text, ErrDitto)
 	case len(text) > 4*maxText || len([]rune(text)) > maxText:

@@ -1,22 +1,31 @@
 package notation
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A MissingKind is why a value is missing.
-type MissingKind string
+type MissingKind uint8
 
 // The kinds of missing mark.
 const (
-	MissingNone          MissingKind = ""
-	MissingBlank         MissingKind = "blank"
-	MissingDash          MissingKind = "dash"
-	MissingNotApplicable MissingKind = "not applicable"
-	MissingToBeConfirmed MissingKind = "to be confirmed"
-	MissingUnknown       MissingKind = "unknown"
-	MissingByOthers      MissingKind = "by others"
-	MissingFieldSet      MissingKind = "set in the field"
-	MissingSeePlan       MissingKind = "see plan"
+	MissingNone MissingKind = iota
+	MissingBlank
+	MissingDash
+	MissingNotApplicable
+	MissingToBeConfirmed
+	MissingUnknown
+	MissingByOthers
+	MissingFieldSet
+	MissingSeePlan
 )
+
+// missingNames are the kinds as messages and the word lists name them.
+var missingNames = [...]string{MissingNone: "", MissingBlank: "blank", MissingDash: "dash", MissingNotApplicable: "not applicable",
+	MissingToBeConfirmed: "to be confirmed", MissingUnknown: "unknown", MissingByOthers: "by others", MissingFieldSet: "set in the field", MissingSeePlan: "see plan"}
+
+func (k MissingKind) String() string { return missingNames[k] }
 
 // Missing reports whether a whole cell is a mark for a missing value, and of
 // which kind: blank, a dash, "n/a", "TBC", "k.A.", "à définir", "by others".
@@ -48,7 +57,7 @@ func parseMissing(s string) (MissingKind, bool) {
 		return MissingToBeConfirmed, true
 	}
 	if e, ok := words("missing").whole(strings.TrimRight(text, "? ")); ok {
-		return MissingKind(e.kind), true
+		return MissingKind(slices.Index(missingNames[:], e.kind)), true
 	}
 	return MissingNone, false
 }

@@ -63,7 +63,7 @@ func parseTags(s string) (Tags, error) {
 	case kind == MissingBlank:
 		return Tags{}, fail(what, s, ErrEmpty)
 	case missing:
-		return Tags{}, failBecause(what, text, string(kind), ErrMissing)
+		return Tags{}, failBecause(what, text, kind.String(), ErrMissing)
 	case Ditto(text):
 		return Tags{}, fail(what, text, ErrDitto)
 	}
