@@ -68,7 +68,7 @@ func parse(ctx context.Context, name string, data []byte, lim grid.Limits, opt O
 	var err error
 	switch k.format {
 	case grid.XLSX, grid.XLSM:
-		book, err = xlsx.Read(name, data, lim)
+		book, err = xlsx.ReadZip(name, data, k.zip, lim)
 	case grid.XLS:
 		book, err = xls.Read(name, data, lim)
 	case grid.ODS, grid.FODS:
@@ -87,7 +87,7 @@ func parse(ctx context.Context, name string, data []byte, lim grid.Limits, opt O
 	case grid.Zip:
 		return nil, &grid.Unreadable{Reason: "the file is " + k.what, Advice: "unpack it, or copy it again if that fails"}
 	default:
-		return convert(ctx, name, data, k, lim, opt)
+		return convert(ctx, name, data, k.kind, lim, opt)
 	}
 	if err != nil {
 		return nil, err

@@ -22,47 +22,65 @@ type kind struct {
 	convert string // what LibreOffice is to take it for: a file extension, "" if it is no table
 }
 
+// identified tells what a file is, with its directory if that was read for it.
+type identified struct {
+	kind
+	zip *zip.Reader
+}
+
 // Sniff tells the format of a file by its bytes.
 func Sniff(data []byte) grid.Format { return identify(data).format }
 
 // identify looks at the beginning of the file and, for a zip, its directory.
-func identify(data []byte) kind {
+func identify(data []byte) identified {
+	k, isZip := identifyHead(data)
+	if !isZip {
+		return identified{kind: k}
+	}
+	in := identifyZip(bytes.NewReader(data), int64(len(data)), data[:min(len(data), headSize)])
+	if k.what != "" && in.format == grid.Zip { // something else that a zip stands behind
+		return identified{kind: k}
+	}
+	return in
+}
+
+// identifyHead looks at the beginning of the file. It may be a zip, or end in
+// one: then the kind is what it is otherwise, if it is.
+func identifyHead(data []byte) (k kind, isZip bool) {
 	head := data[:min(len(data), headSize)]
 	for _, s := range signatures {
+		if len(head) < s.at || !bytes.HasPrefix(head[s.at:], []byte(s.bytes)) {
+			continue
+		}
 		// Words such as "MZ" may begin a table too; the files meant hold zero bytes.
 		isText := strings.Trim(s.bytes, printable) == ""
-		if len(head) >= s.at && bytes.HasPrefix(head[s.at:], []byte(s.bytes)) && (!isText || len(s.bytes) > 4 || bytes.IndexByte(head, 0) >= 0) {
-			return s.kind
+		if !isText || len(s.bytes) > 4 || bytes.IndexByte(head, 0) >= 0 {
+			return s.kind, false
 		}
 	}
 	if k, ok := identifyOldText(head); ok {
-		return k
+		return k, false
 	}
 	switch {
 	case bytes.HasPrefix(head, []byte("PK\x03\x04")), bytes.HasPrefix(head, []byte("PK\x05\x06")):
-		return identifyZip(bytes.NewReader(data), int64(len(data)), head)
+		return kind{}, true
 	case bytes.HasPrefix(head, []byte("\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1")):
-		return identifyCompound(data)
+		return identifyCompound(data), false
 	case len(head) > 8 && head[0] == 9 && head[3] == 0 && head[2] >= 4 && head[2] <= 16:
 		switch head[1] {
 		case 0, 2, 4:
-			return kind{grid.Other, "a workbook of Excel 2, 3 or 4", "xls"}
+			return kind{grid.Other, "a workbook of Excel 2, 3 or 4", "xls"}, false
 		case 8:
-			return kind{grid.XLS, "an Excel 97-2003 workbook", ""}
+			return kind{grid.XLS, "an Excel 97-2003 workbook", ""}, false
 		}
 	}
 	if len(head) > 14 && string(head[:2]) == "BM" && string(head[6:10]) == "\x00\x00\x00\x00" {
-		return kind{grid.Other, "a picture (BMP)", ""}
+		return kind{grid.Other, "a picture (BMP)", ""}, false
 	}
 	if k, ok := identifyMarkup(head); ok {
-		return k
+		return k, false
 	}
-	if endsWithZip(data) {
-		if k := identifyZip(bytes.NewReader(data), int64(len(data)), head); k.format != grid.Zip {
-			return k
-		}
-	}
-	return kind{grid.Text, "a text file", ""}
+	return kind{grid.Text, "a text file", ""}, endsWithZip(data)
 }
 
 // signatures are the first bytes of files that are neither zips, compound
@@ -123,21 +141,24 @@ func identifyOldText(head []byte) (kind, bool) {
 }
 
 // identifyZip looks for the members that only workbooks and documents have.
-func identifyZip(r io.ReaderAt, size int64, head []byte) kind {
+func identifyZip(r io.ReaderAt, size int64, head []byte) identified {
 	z, err := zipdir.Open(r, size, grid.DefaultLimits().MaxMembers)
 	if errors.Is(err, zipdir.ErrTooMany) {
-		return kind{grid.Zip, "a zip of very many members", ""}
+		return identified{kind: kind{grid.Zip, "a zip of very many members", ""}}
 	}
 	if err != nil {
-		return cutZip(head)
+		return identified{kind: cutZip(head)}
 	}
-	return zipKind(z)
+	return identified{zipKind(z), z}
 }
 
 func zipKind(z *zip.Reader) kind {
+	names := make([]string, len(z.File))
+	for i, f := range z.File {
+		names[i] = strings.ToLower(strings.TrimLeft(strings.ReplaceAll(f.Name, `\`, "/"), "/"))
+	}
 	has := func(ends ...string) bool {
-		for _, f := range z.File {
-			name := strings.ToLower(strings.TrimLeft(strings.ReplaceAll(f.Name, `\`, "/"), "/"))
+		for _, name := range names {
 			for _, e := range ends {
 				if name == e || strings.HasSuffix(e, "/") && strings.HasPrefix(name, e) || strings.HasPrefix(e, "/") && strings.HasSuffix(name, e) {
 					return true

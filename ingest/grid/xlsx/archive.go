@@ -21,13 +21,16 @@ type archive struct {
 	inflated int64                // bytes that opened parts declare, all together
 }
 
-// openArchive reads the directory alone; no member is unpacked.
-func openArchive(data []byte, lim grid.Limits) (*archive, error) {
+// openArchive reads the directory alone, unless it is given; no member is unpacked.
+func openArchive(data []byte, z *zip.Reader, lim grid.Limits) (*archive, error) {
 	if lim.MaxBytes > 0 && int64(len(data)) > lim.MaxBytes {
 		return nil, grid.TooLarge("%d bytes, the limit is %d", len(data), lim.MaxBytes)
 	}
-	z, err := zipdir.Open(bytes.NewReader(data), int64(len(data)), lim.MaxMembers)
-	if errors.Is(err, zipdir.ErrTooMany) {
+	var err error
+	if z == nil {
+		z, err = zipdir.Open(bytes.NewReader(data), int64(len(data)), lim.MaxMembers)
+	}
+	if errors.Is(err, zipdir.ErrTooMany) || z != nil && lim.MaxMembers > 0 && len(z.File) > lim.MaxMembers {
 		return nil, grid.TooLarge("more than %d parts", lim.MaxMembers)
 	}
 	if err != nil {

@@ -273,7 +273,7 @@ func TestHostile(t *testing.T) {
 			var before, after runtime.MemStats
 			runtime.ReadMemStats(&before)
 			start := time.Now()
-			book, err := read("x.xlsx", data, small, true)
+			book, err := read("x.xlsx", data, nil, small, true)
 			took := time.Since(start)
 			runtime.ReadMemStats(&after)
 			if used := (after.TotalAlloc - before.TotalAlloc) >> 20; used > 120 {

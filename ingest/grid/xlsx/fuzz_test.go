@@ -78,7 +78,7 @@ func FuzzWorkbook(f *testing.F) {
 	f.Add(pack(f, workbookFiles(sheetOf(plainRows))))
 	f.Add([]byte("PK\x05\x06"))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		book, err := read("x.xlsx", data, fuzzLimits(), true)
+		book, err := read("x.xlsx", data, nil, fuzzLimits(), true)
 		if err == nil {
 			wantSound(t, book)
 			return

@@ -124,8 +124,8 @@ func mustRead(tb testing.TB, data []byte) *grid.Book {
 
 func readBothWays(tb testing.TB, data []byte, lim grid.Limits) (*grid.Book, error) {
 	tb.Helper()
-	book, err := read("jobs/test.xlsx", data, lim, true)
-	slow, slowErr := read("jobs/test.xlsx", data, lim, false)
+	book, err := read("jobs/test.xlsx", data, nil, lim, true)
+	slow, slowErr := read("jobs/test.xlsx", data, nil, lim, false)
 	if fmt.Sprint(err) != fmt.Sprint(slowErr) {
 		tb.Fatalf("the quick way says %v, the long way %v", err, slowErr)
 	}

@@ -6,6 +6,7 @@
 package xlsx
 
 import (
+	"archive/zip"
 	"errors"
 	"fmt"
 
@@ -22,7 +23,13 @@ var errOdd = errors.New("a part in an unknown form")
 //
 // Size and SHA256 of the book are left to the caller.
 func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
-	book, err := read(file, data, lim, true)
+	return ReadZip(file, data, nil, lim)
+}
+
+// ReadZip is Read for data whose directory has been read already; nil for one
+// that has not.
+func ReadZip(file string, data []byte, directory *zip.Reader, lim grid.Limits) (*grid.Book, error) {
+	book, err := read(file, data, directory, lim, true)
 	if errors.Is(err, errOdd) {
 		return nil, &grid.Unreadable{
 			Reason: "the workbook is in a form that no spreadsheet program writes today",
@@ -34,8 +41,8 @@ func Read(file string, data []byte, lim grid.Limits) (*grid.Book, error) {
 
 // read reads with the scanner; quick is false only where a test wants every
 // cell to go the long way.
-func read(file string, data []byte, lim grid.Limits, quick bool) (*grid.Book, error) {
-	a, err := openArchive(data, lim)
+func read(file string, data []byte, directory *zip.Reader, lim grid.Limits, quick bool) (*grid.Book, error) {
+	a, err := openArchive(data, directory, lim)
 	if err != nil {
 		return nil, err
 	}
