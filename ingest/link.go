@@ -27,6 +27,7 @@ func (b *builder) link() {
 	b.loadsNotRatings()
 	b.ratings()
 	b.pendingTaps()
+	b.chainsThroughRooms()
 	b.reaches()
 	b.sizesFromTitle()
 	b.emergencyFromOverrides()
@@ -362,6 +363,36 @@ func (b *builder) inColumn(at schedule.Ref, f vocabulary.Field) bool {
 		}
 	}
 	return false
+}
+
+// chainsThroughRooms joins pieces that are measured from the device before to one
+// line of their output, through all rooms, where a table names no zones: a line
+// does not begin anew in each room. Outputs with controls are left as they are.
+func (b *builder) chainsThroughRooms() {
+	type output struct {
+		t       *table
+		channel *schedule.Channel
+	}
+	controlled := make(map[*schedule.Channel]bool)
+	for _, l := range b.job.Loudspeakers {
+		if l.Control != nil {
+			controlled[l.Channel] = true
+		}
+	}
+	last := make(map[output]*schedule.Loudspeaker)
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if l.Run == nil || l.Run.To.Loudspeaker != l || l.Run.Reach != schedule.FromPrevious || l.Channel == nil || controlled[l.Channel] ||
+			l.Status != schedule.Installed || r.t.has(vocabulary.Zone) {
+			continue
+		}
+		at := output{r.t, l.Channel}
+		l.Run.Reach, l.Run.From = schedule.FromTo, schedule.End{Channel: l.Channel}
+		if before := last[at]; before != nil {
+			l.Run.From = schedule.End{Loudspeaker: before}
+		}
+		last[at] = l
+	}
 }
 
 // reaches decides what per-device lengths count where no header says it: from

@@ -93,3 +93,13 @@ func TestOutputsRatedByWholeNames(t *testing.T) {
 	}
 	want(t, "ratings", got, []string{"A1 / 1 80", "A1 / 2 80", "A2 / 1 120"})
 }
+
+// Pieces measured from the device before make one line of an output, through all
+// rooms, where no zones are named; yards are yards.
+func TestChainThroughRooms(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "tag | room | tap[W] | amplifier | length[yd]: Yards to previous | gauge\nL1 | Hall | 5 | A | 40 | 1.5 mm²\nL2 | Shop | 5 | A | 10 | 1.5 mm²"))
+	first, second := j.Loudspeakers[0].Run, j.Loudspeakers[1].Run
+	if first == nil || second == nil || second.From.Loudspeaker != j.Loudspeakers[0] || first.From.Channel == nil || show(first.Length) != "36.576" {
+		t.Fatalf("runs %+v, %+v", first, second)
+	}
+}

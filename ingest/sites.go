@@ -34,7 +34,7 @@ func (b *builder) siteInTitle() {
 	for _, f := range b.titlesAbove() {
 		place := placeIn(f.Text)
 		switch {
-		case place == "":
+		case place == "", wordClasses["reference"].begins(join.Fold(f.Text)): // "Our ref T-905"
 		case isPlace(place) && kind == nil:
 			kind = f
 		case first == nil:
@@ -136,7 +136,7 @@ var (
 )
 
 // linkWords stand between a word for a list and the place.
-var linkWords = wordsSet("of the in at for from to de la le les du des d' l' del della dei di da al el los las dello der die das des dem den im am in von vom zu zur fur van het aan op te voor")
+var linkWords = wordsSet("of the in at for from to de la le les du des d' l' del della dei di da al el los las dello der die das des dem den im am in von vom zu zur fur van het aan op te voor and und et y e ed en")
 
 func wordsSet(list string) map[string]bool {
 	m := make(map[string]bool)

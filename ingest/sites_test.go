@@ -10,6 +10,7 @@ import (
 // What a title line is about was decided by a person who reads it; no source.
 func TestPlaceInTitles(t *testing.T) {
 	for title, want := range map[string]string{
+		"CONTROL PANEL SCHEDULE - MEREWATER ROWING CENTRE": "MEREWATER ROWING CENTRE", "Regelaarlijst en luidsprekers Plantage Oudewater": "Plantage Oudewater",
 		"Glasshouse 6 heads":                         "Glasshouse 6",
 		"Winter garden - loudspeaker schedule":       "Winter garden",
 		"Winter garden - north wing - as built":      "Winter garden - north wing",

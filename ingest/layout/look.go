@@ -99,6 +99,7 @@ var (
 	reDecibel  = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
 	reMoney    = regexp.MustCompile(`(?i)^[£$€]\s*[\d.,]+|[\d.,]+\s*(€|£|\$|eur|usd|gbp|chf)$`)
 	reDegrees  = regexp.MustCompile(`(?i)^-?\d+([.,]\d+)?\s*(°\s*[cf]?|deg\s*c)$`)
+	reColour   = regexp.MustCompile(`(?i)^RAL[ -]?\d{4}$`) // a colour by its number, no tag and no name of a place
 	reTag      = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
 	reTagRange = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
 	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
@@ -232,6 +233,9 @@ func readLook(s string) look {
 			k |= lookLong
 		}
 		return k
+	}
+	if reColour.MatchString(s) {
+		return lookWords
 	}
 	switch {
 	case reMoney.MatchString(s):

@@ -31,7 +31,8 @@ var units = map[string]string{
 var unitWords = map[string]bool{"w": true, "watt": true, "watts": true, "v": true, "m": true, "ft": true, "km": true, "mm": true,
 	"m2": true, "m²": true, "sqm": true, "qm": true, "mq": true, "sqft": true, "ft2": true, "ft²": true,
 	"awg": true, "mm2": true, "mm²": true, "sqmm": true, "qmm": true, "mmq": true, "ohm": true, "ohms": true, "ω": true, "%": true, "db": true,
-	"€": true, "£": true, "$": true, "eur": true, "kw": true, "cm": true, "volts": true, "volt": true, "mw": true}
+	"€": true, "£": true, "$": true, "eur": true, "kw": true, "cm": true, "volts": true, "volt": true, "mw": true,
+	"yd": true, "yds": true, "yards": true}
 
 var (
 	// lineVolts finds the voltage of a line in a header.
