@@ -46,20 +46,36 @@ type contest struct {
 
 	gain    [][]float64 // of the rivals, and behind them of what each column can have without
 	scratch []float64
-	fields  []vocabulary.Field // room for what each kind decides
-	scores  []float64
+
+	allFields []vocabulary.Field // room for what each kind decides, and what is left of it
+	allScores []float64
+	fields    []vocabulary.Field
+	scores    []float64
 	assigner
 }
 
-func newContest(cols []*heading, about Kind, base []worth) *contest {
+// contests are those that are over, for the sake of their memory.
+var contests = sync.Pool{New: func() any { return new(contest) }}
+
+// newContest begins a contest in which no field is worth anything yet.
+func newContest(cols []*heading) *contest {
 	n, m := len(cols), len(allFields())
-	c := &contest{cols: cols, about: about, base: base, full: make([]worth, n), own: make([]float64, n), ownBy: make([]vocabulary.Field, n),
-		rivals: make([]vocabulary.Field, 0, m), gain: make([][]float64, n), scratch: make([]float64, n*(m+n)),
-		fields: make([]vocabulary.Field, n*len(kindOrder)), scores: make([]float64, n*len(kindOrder))}
+	c := contests.Get().(*contest)
+	c.cols, c.base, c.full = cols, cleared(c.base, n), cleared(c.full, n)
+	c.own, c.ownBy, c.gain = cleared(c.own, n), cleared(c.ownBy, n), cleared(c.gain, n)
+	c.scratch = cleared(c.scratch, n*(m+n))
+	c.allFields, c.allScores = cleared(c.allFields, n*len(kindOrder)), cleared(c.allScores, n*len(kindOrder))
+	c.fields, c.scores = c.allFields, c.allScores
 	all := setting(cols)
 	c.linesAreOutputs = all.claimed(vocabulary.Amplifier) && !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Length, vocabulary.Gauge, vocabulary.CableType}, all.claimed) &&
 		!slices.ContainsFunc(cols, func(h *heading) bool { return h.cells.share(lookJoint) > 0.3 })
 	return c
+}
+
+// end ends the contest and leaves its memory to the next.
+func (c *contest) end() {
+	c.cols = nil
+	contests.Put(c)
 }
 
 // decideAs finds the fields of the columns of a table of a kind whose worth
@@ -136,16 +152,16 @@ const barred = -5
 // findRivals leaves in the contest the fields that some column would have
 // rather than what it can have without rivals.
 func (c *contest) findRivals() {
+	var wanted [vocabulary.Fields]bool
+	for i := range c.cols {
+		for f, v := range c.full[i] {
+			wanted[f] = wanted[f] || v >= c.own[i]
+		}
+	}
 	c.rivals = c.rivals[:0]
 	for _, f := range allFields() {
-		if repeatable[f] {
-			continue
-		}
-		for i := range c.cols {
-			if c.full[i][f] >= c.own[i] {
-				c.rivals = append(c.rivals, f)
-				break
-			}
+		if wanted[f] && !repeatable[f] {
+			c.rivals = append(c.rivals, f)
 		}
 	}
 	n := len(c.cols)

@@ -69,7 +69,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	if len(considered) > maxColumns {
 		considered = considered[:maxColumns]
 	}
-	base := make([]worth, len(considered))
+	c := newContest(considered)
+	defer c.end()
+	base := c.base
 	placed := places(considered)
 	for i, h := range considered {
 		for _, f := range allFields() {
@@ -90,6 +92,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	twoTaps(considered, base)
 	answersOfState(considered, base)
 	about := subject(considered)
+	c.about = about
 	if i := outputsAlone(considered); i >= 0 {
 		base[i][vocabulary.Amplifier] = 2 * sureWords
 	}
@@ -106,7 +109,6 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	}
 	var best decision
 	second := math.Inf(-1)
-	c := newContest(considered, about, base)
 	for _, k := range kindOrder {
 		d := c.decideAs(k)
 		d.total += title[k]
@@ -120,6 +122,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 		}
 	}
 	best.confidence = min(1, max(0.3, 0.6+0.8*(best.total-second)))
+	best.fields, best.scores = slices.Clone(best.fields), slices.Clone(best.scores)
 	best.runners = c.runnersUp(&best)
 	best.addTapsOfOtherLines(considered)
 	for range len(cols) - len(considered) {

@@ -236,6 +236,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			} else {
 				k |= in
 			}
+			if k&classDevice != 0 {
+				break // whatever else the row names
+			}
 		}
 		if k&classDevice != 0 {
 			devices++

@@ -418,7 +418,14 @@ func plainNumber(s string) (float64, bool) {
 }
 
 // isFigureOnly reports whether a text is nothing but figures and their marks.
-func isFigureOnly(s string) bool { return strings.Trim(s, "0123456789.,-+ ") == "" }
+func isFigureOnly(s string) bool {
+	for i := range len(s) {
+		if (s[i] < '0' || s[i] > '9') && s[i] != '.' && s[i] != ',' && s[i] != ' ' && s[i] != '-' && s[i] != '+' {
+			return false
+		}
+	}
+	return true
+}
 
 // leadingNumber reads the number a text begins with: "7,5 W" gives 7.5.
 func leadingNumber(s string) (float64, bool) {

@@ -42,8 +42,18 @@ type pairing struct {
 	each    map[int]bool     // sheet columns whose cells name one thing for each letter: "P1 / P2" below "Amplifier A / B"
 }
 
-// lettered is the metric of a heading, folded, the letter it belongs to, and the words with the letter.
+// A letteredHead is the metric of a heading, folded, the letter it belongs to, and the words with the letter.
+type letteredHead struct{ metric, letter, label string }
+
 func lettered(h *heading) (metric, letter, label string) {
+	if len(h.parts) == 1 && h.words == h.parts[0] {
+		head := letteredHeads.Of(h.words, 0)
+		return head.metric, head.letter, head.label
+	}
+	return readLettered(h)
+}
+
+func readLettered(h *heading) (metric, letter, label string) {
 	if len(h.parts) == 0 {
 		return "", "", ""
 	}

@@ -51,6 +51,7 @@ func newPlane(file string, s *grid.Sheet) *plane {
 	}
 	all := make([]slot, 0, total)
 	few := total <= manyCells
+	var above [64]*wording // of the first columns: many cells say the same as the one above
 	p.lines = make([]line, 0, len(s.Rows))
 	for i := range s.Rows {
 		row := &s.Rows[i]
@@ -59,7 +60,11 @@ func newPlane(file string, s *grid.Sheet) *plane {
 			if c := &row.Cells[j]; holds(c) {
 				s := slot{int(c.Col), cell{Cell: c}}
 				if few {
-					s.cell.said = wordingOf(now(c))
+					last := &above[c.Col%int32(len(above))]
+					if t := now(c); *last == nil || (*last).text != t {
+						*last = wordingOf(t)
+					}
+					s.cell.said = *last
 				}
 				all = append(all, s)
 			}
