@@ -135,6 +135,7 @@ func TestLineVoltageInPassing(t *testing.T) {
 		want       string
 	}{
 		{"a title of the whole", "title : Pier loudspeakers 100 V\n" + rows, "100"},
+		{"a number in front", "title : Pier PA  ref AL-12 100V\n" + rows, "100"},
 		{"a title taken for the voltage", "title line voltage: Public address 70 V\n" + rows, "70"},
 		{"a note about all", rows + "\n# 1. ALL SPEAKERS 70 V.", "70"},
 		{"a note that denies", rows + "\n# cinema speakers: not on the 100 V line", "?"},

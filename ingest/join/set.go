@@ -341,7 +341,7 @@ func (s *Set) mergeBare() {
 		return
 	}
 	for _, e := range s.order {
-		if e.name.Number == "" || e.name.Title != "" || e.defined() || e.how == Unclear {
+		if e.name.Number == "" || e.name.Title != "" || e.name.lettered() || e.defined() || e.how == Unclear {
 			continue
 		}
 		if t := roots(byTail[e.name.Number]); len(t) == 1 && canUnite(t[0], e) {
@@ -349,6 +349,10 @@ func (s *Set) mergeBare() {
 		}
 	}
 }
+
+// lettered reports whether one letter stands beside the number of a name: "V1" is a code of
+// its own beside "VR1", which a bare 1 or "amplifier 1" is not.
+func (n Name) lettered() bool { return len(strings.Trim(n.Full, "0123456789.")) == 1 }
 
 // mergeSimilar joins what was only referred to with the one defined thing
 // whose name is a misspelling or abbreviation of it.

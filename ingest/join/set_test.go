@@ -151,3 +151,18 @@ func TestEndlessName(t *testing.T) {
 		t.Errorf("it took %v", took)
 	}
 }
+
+// The number of a code is no bare number: control VR1 is not amplifier V1.
+func TestCodesThatShareANumber(t *testing.T) {
+	s := NewSet(Amplifier)
+	for _, n := range []string{"V1", "V2"} {
+		s.Add(n, 0)
+	}
+	for _, n := range []string{"VR1", "VR2"} {
+		s.Add(n, 0)
+	}
+	s.Settle()
+	if a, b := s.Find("V1"), s.Find("VR1"); a.Key == b.Key {
+		t.Errorf("V1 and VR1 are both %q", a.Key)
+	}
+}

@@ -85,7 +85,23 @@ func behindControl(t string) (place, control string) {
 			return strings.TrimRight(t[:at], " ,;:(–-"), strings.Trim(rest, " ()")
 		}
 	}
-	return "", ""
+	return controlInBrackets(t)
+}
+
+// controlInBrackets parts the name of a place from one control with a tag in brackets at
+// its end: "Grotto (vol. ctl VC2, 12 W)".
+func controlInBrackets(t string) (place, control string) {
+	head, ok := strings.CutSuffix(t, ")")
+	open := strings.LastIndex(head, "(")
+	if !ok || open < 1 {
+		return "", ""
+	}
+	inner := strings.TrimSpace(head[open+1:])
+	list, err := notation.ParseControls(inner, notation.Auto)
+	if err != nil || len(list) != 1 || notation.KeyOf(list[0].Name).Kind != notation.KeyControl {
+		return "", ""
+	}
+	return strings.TrimSpace(head[:open]), strings.TrimSpace(inner[strings.Index(inner, list[0].Name):])
 }
 
 // addColumn adds a column with a part of what the cells of column i say; part

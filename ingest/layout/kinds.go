@@ -145,7 +145,7 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 		fit -= 0.35
 		for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe, vocabulary.Tag, vocabulary.Model} {
 			if i := slices.Index(fields, f); i >= 0 {
-				if other := cols[i].otherDevices(); other > 0.02 && other < 0.9 {
+				if other := cols[i].otherDevices(); other > 0.02 && (other < 0.9 || cols[i].cells.share(lookAmp) > 0 && cols[i].cells.share(lookControl) > 0) {
 					fit += 0.5
 					break
 				}

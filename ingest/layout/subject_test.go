@@ -35,6 +35,8 @@ func TestWhatRowsAreAbout(t *testing.T) {
 		{"fr: the description tells", "Rep.|Désignation|Puissance|Nb\nAT1|Atténuateur mural|35 W|2\nAT2|Atténuateur mural|10 W|1", Controls, []vocabulary.Field{vocabulary.Control, vocabulary.Unknown, vocabulary.ControlWatts, vocabulary.Unknown}},
 		{"loudspeakers and what they hang on", "Ref|Item|W|Hangs on\nVC-1|Wall knob, hall|35|A1/1\nL1|Marl 6|3|VC-1\nL2|Marl 6|3|VC-1\nL3|Marl 20|10|A1/1\nL4|Marl 20|10|A1/2", Mixed,
 			[]vocabulary.Field{vocabulary.Tag, vocabulary.Unknown, vocabulary.Tap, vocabulary.Channel}},
+		{"amplifiers and controls", "Equipo|Descripción|Watts\nAMP-1|Amplificador 2 x 120 W|240\nAMP-2|Amplificador 1 x 120 W|120\nCV-1|Control de volumen de pared|35\nCV-2|Control de volumen de pared|10", Mixed,
+			[]vocabulary.Field{vocabulary.Tag, vocabulary.Unknown, vocabulary.Unknown}},
 		{"loudspeakers with a control each", "VC|Room|Tap\nVC1|Foyer|6 W\nVC2|Shop|3 W", Loudspeakers, []vocabulary.Field{vocabulary.Control, vocabulary.Room, vocabulary.Tap}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -192,15 +192,23 @@ func splitFigures(tokens []token, style Style) []token {
 			out = append(out, t)
 			continue
 		}
-		at := t.at
-		for k, part := range strings.Fields(t.raw) {
-			for _, p := range lex(part, style) {
-				p.at = at
-				p.gap = k > 0 || t.gap
-				out = append(out, p)
-			}
-			at += len([]rune(part)) + 1
+		out = append(out, figuresApart(t, style)...)
+	}
+	return out
+}
+
+// figuresApart are the figures between the spaces of one that was read over them: 12 and
+// 100 of "ref AL-12 100V".
+func figuresApart(t token, style Style) []token {
+	var out []token
+	at := t.at
+	for k, part := range strings.Fields(t.raw) {
+		for _, p := range lex(part, style) {
+			p.at = at
+			p.gap = k > 0 || t.gap
+			out = append(out, p)
 		}
+		at += len([]rune(part)) + 1
 	}
 	return out
 }

@@ -151,7 +151,14 @@ func LineVoltageIn(s string) (v float64, general, ok bool) {
 	if len(text) > 4*maxText {
 		return 0, false, false
 	}
-	tokens := lex(text, Auto)
+	var tokens []token
+	for _, t := range lex(text, Auto) {
+		if t.kind == figureToken && strings.Contains(t.raw, " ") {
+			tokens = append(tokens, figuresApart(t, Auto)...) // no line has thousands of volts
+		} else {
+			tokens = append(tokens, t)
+		}
+	}
 	for i := 0; i < len(tokens); i++ {
 		t := tokens[i]
 		if t.kind == figureToken {
