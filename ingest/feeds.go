@@ -19,6 +19,7 @@ import (
 // an amplifier MA, "L1" the output that a list of lines gives L1, "VC-1" the
 // control of that tag.
 type directory struct {
+	circuits      map[string]bool       // keys and identities of the lines that loudspeakers name
 	amps          map[string]bool       // identities of amplifiers
 	lines         map[string]*lineEntry // by key of the name, and by its identity where that is one line
 	byRow         map[*row]*lineEntry
@@ -50,11 +51,17 @@ var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, voca
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
 				continue
+			}
+			if c := r.own(vocabulary.Circuit); c.had() && r.kind == loudspeakerRow {
+				b.dir.circuits[join.Key(c.text)] = true
+				if id := lineIdentity(c.text); id != "" {
+					b.dir.circuits[id] = true
+				}
 			}
 			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
 				b.dir.ampRefs[a.key()] = true
@@ -240,6 +247,7 @@ func (b *builder) knowLine(r *row) {
 		name = r.first(vocabulary.Cable, vocabulary.Tag, vocabulary.Item)
 	}
 	if !name.had() {
+		b.knowLinesServed(r)
 		return
 	}
 	o := &outlet{}
@@ -248,9 +256,41 @@ func (b *builder) knowLine(r *row) {
 	} else if from := r.own(vocabulary.From); r.kind == cableRow && b.wholeOutput(from.text) && !notOutputs[notation.KeyOf(from.text).Kind] {
 		b.readChannel(o, from, seen{})
 	}
-	if !o.had() {
+	if o.had() {
+		b.enterLine(r, name, o)
+	}
+}
+
+// knowLinesServed enters the lines that the row of an output says it serves, as the
+// loudspeakers name them: "HR-1, HR-2", "Cct 1".
+func (b *builder) knowLinesServed(r *row) {
+	if r.kind != channelRow || !r.say(vocabulary.Channel).had() {
 		return
 	}
+	for _, c := range r.t.columns {
+		s := r.at(c)
+		if !s.had() || c.Field == vocabulary.Channel || c.Field == vocabulary.Amplifier || !anyDigit(s.text) || !strings.ContainsFunc(s.text, isLetter) {
+			continue
+		}
+		parts := splitAll(listMarks.Split(s.text, -1), listWords)
+		if slices.ContainsFunc(parts, func(name string) bool { return !b.dir.circuits[join.Key(name)] && !b.dir.circuits[lineIdentity(name)] }) {
+			continue
+		}
+		o := b.outletOf(r)
+		if !o.had() {
+			return
+		}
+		for _, name := range parts {
+			line := s
+			line.text = name
+			b.enterLine(r, line, o)
+		}
+		return
+	}
+}
+
+// enterLine enters a line and the output that it leads to.
+func (b *builder) enterLine(r *row, name seen, o *outlet) {
 	e := &lineEntry{name: name, row: r, outlet: o, rows: 1}
 	if zoned := lineInZone(name.text, r.own(vocabulary.Zone).text); zoned != "" && b.dir.lines[zoned] == nil {
 		b.dir.lines[zoned] = e

@@ -105,3 +105,45 @@ Accueil | 2 | 3 | baie 2`, []string{"6 x 10 W zone Halle channel baie 1 / A", "2
 		t.Run(c.name, func(t *testing.T) { want(t, "loudspeakers", describe(wholeJob(t, c.sheet)), c.want) })
 	}
 }
+
+// The sheet of a rack says which lines land on which output, and a list of controls which
+// loudspeakers each one serves; in a list of outputs "Feeds" is what they feed. Common practice, no source.
+func TestLinesThatLandOnOutputs(t *testing.T) {
+	j := wholeJob(t, `
+## Rooms
+Twin rinks room sheet
+Room|Spkr|Qty|Tap|Home run
+Rink north|pendant|8|25W|HR-1
+Rink south|pendant|8|25W|HR-2
+Office|ceiling|4|5W|HR-3
+Lobby|ceiling|6|5W|HR-4
+## Rack
+All outputs 70V
+RU|Device|Output|W|Lands on
+20|AMP 1|A|400|HR-1, HR-2
+20|AMP 1|B|60|HR-3
+18|AMP 2|A|60|HR-4
+16|BLANK|||`)
+	want(t, "home runs", describe(j), []string{"8 x 25 W zone Rink north channel AMP 1 / A", "8 x 25 W zone Rink south channel AMP 1 / A",
+		"4 x 5 W zone Office channel AMP 1 / B", "6 x 5 W zone Lobby channel AMP 2 / A"})
+	want(t, "outputs", ratedOutputs(j), []string{"AMP 1 / A 400 W", "AMP 1 / B 60 W", "AMP 2 / A 60 W"})
+
+	j = wholeJob(t, `
+## Speakers
+Museum store, 100 V
+ID|Bay|Model|Tapping|Cct
+1|Bay 1|Round 6"|3W|1
+2|Bay 1|Round 6"|3W|1
+3|Studio|Round 6"|6W|2
+4|Loading|Horn|15W|2
+## Volume controls
+VC|Size|Controls speakers
+VC-A|12W|1 to 2
+VC-B|10W|3
+## Outputs
+Zone output|Rating|Feeds
+1|40W|Cct 1
+2|60W|Cct 2`)
+	want(t, "controls", describe(j), []string{"1 1 x 3 W control VC-A channel 1", "2 1 x 3 W control VC-A channel 1",
+		"3 1 x 6 W control VC-B channel 2", "4 1 x 15 W channel 2"})
+}

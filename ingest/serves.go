@@ -134,7 +134,8 @@ func (b *builder) servedTags(r *row) ([]string, seen) {
 	}
 	for _, c := range r.t.columns {
 		s := r.at(c)
-		if !s.had() || !anyDigit(s.text) || !strings.ContainsFunc(s.text, isLetter) || len(s.text) > 200 {
+		named := strings.ContainsFunc(s.text, isLetter) || r.kind == controlRow && slices.Contains(vocabulary.NewScorer().Concepts(c.Header), "speaker")
+		if !s.had() || !anyDigit(s.text) || !named || len(s.text) > 200 {
 			continue
 		}
 		tags, err := notation.ParseTags(s.text)

@@ -153,6 +153,22 @@ func (b *bodyReader) carryBlank() {
 	}
 }
 
+// otherAmplifier reports whether a column is of outputs and two records name different
+// amplifiers: the output of one is not carried down to another.
+func (b *bodyReader) otherAmplifier(col, above, at int) bool {
+	if b.t.Columns[col].Field != vocabulary.Channel {
+		return false
+	}
+	for j := range b.t.Columns {
+		if b.t.Columns[j].Field == vocabulary.Amplifier {
+			if t := b.t.Records[at].Values[j].Text; t != "" && t != b.t.Records[above].Values[j].Text {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 func (b *bodyReader) carryColumn(rule blankRule, stated [][]bool) {
 	last := -1
 	for i := range b.t.Records {
@@ -176,6 +192,9 @@ func (b *bodyReader) carryColumn(rule blankRule, stated [][]bool) {
 			if stated[col][i] {
 				last = -1
 			}
+		}
+		if last >= 0 && b.otherAmplifier(rule.col, last, i) {
+			last = -1
 		}
 		if v.Cell == nil && last >= 0 {
 			o := &b.t.Records[last].Values[rule.col]

@@ -91,6 +91,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	loadsAreTaps(considered, base)
 	twoTaps(considered, base)
 	answersOfState(considered, base)
+	linesAreNoAmplifiers(considered, base)
 	about := subject(considered)
 	c.about = about
 	if i := outputsAlone(considered); i >= 0 {

@@ -84,6 +84,22 @@ func loadsAreTaps(cols []*heading, base []worth) {
 	}
 }
 
+// linesAreNoAmplifiers bars a column whose cells all name lines or zones from being one of
+// amplifiers, unless its header has a word for them: in a list of outputs "Feeds" is what they feed.
+func linesAreNoAmplifiers(cols []*heading, base []worth) {
+	for i, h := range cols {
+		if said := h.of(vocabulary.Amplifier); said == 0 || said >= sureWords || h.cells.cells == 0 {
+			continue
+		}
+		if !slices.ContainsFunc(h.cells.texts, func(t string) bool {
+			f := sectionField(t)
+			return f != vocabulary.Circuit && f != vocabulary.Zone
+		}) {
+			base[i][vocabulary.Amplifier] = barred
+		}
+	}
+}
+
 // numberedAmplifiers takes the running numbers of a list of amplifiers for their names
 // where nothing else names them.
 func numberedAmplifiers(cols []*heading, about Kind, base []worth) {
