@@ -46,7 +46,7 @@ func spokenOn(s *layout.Sheet) []spoken {
 		}
 	}
 	for _, o := range s.Outside {
-		if o.Class == layout.Note {
+		if o.Class == layout.Note && !o.Facts {
 			add(o.At, o.Text)
 		}
 	}

@@ -58,10 +58,21 @@ func (sr *sheetReader) leftovers(miss string) {
 			facts = slices.DeleteFunc(facts, func(fact Fact) bool { return sr.inForm[fact.At] })
 		}
 		sr.facts = append(sr.facts, facts...)
+		if len(rest) == 0 && saysMore(facts) {
+			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Note, Reason: "a note outside the tables", Text: summary(free), Facts: true})
+		}
 		if len(rest) > 0 {
 			sr.outside = append(sr.outside, sr.leave(l.n, rest))
 		}
 	}
+}
+
+// saysMore reports whether pairs of keys and values say figures of something else
+// than a title block tells: like any note the line is listed, whatever becomes of it.
+func saysMore(facts []Fact) bool {
+	return slices.ContainsFunc(facts, func(f Fact) bool {
+		return f.Key != "" && !titleFields[f.Field] && f.Field != vocabulary.LineVoltage && f.Field != vocabulary.Ignored && anyDigit(f.Text)
+	})
 }
 
 // definition reads a line of a short list that says what a part of the system

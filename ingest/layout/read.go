@@ -35,6 +35,7 @@ type Outside struct {
 	Class  Class
 	Reason string
 	Text   string // joined and shortened
+	Facts  bool   // what it says is among the facts too
 }
 
 // Options are what a user may settle about the reading.
