@@ -27,13 +27,14 @@ func controlsAmongOutputs(t *Table) {
 	}
 	c := t.Columns[i]
 	c.Field, c.RunnerUp, c.Evidence = vocabulary.Control, vocabulary.Unknown, "some cells of \""+c.Header+"\" are tags of controls"
-	t.addColumn(i, c, func(r *Record) (rest, control Value) {
-		v := r.Values[i]
-		if !isControl(r) {
-			return v, Value{}
+	t.Columns = append(t.Columns, c)
+	for k := range t.Records {
+		r := &t.Records[k]
+		r.Values = pad(r.Values, len(t.Columns))
+		if isControl(r) {
+			r.Values[len(t.Columns)-1], r.Values[i] = r.Values[i], Value{At: r.Values[i].At}
 		}
-		return Value{At: v.At}, v
-	})
+	}
 }
 
 // controlsInPlaces parts names of zones and rooms from the controls that they
@@ -53,16 +54,7 @@ func controlsInPlaces(t *Table) {
 			continue
 		}
 		c.Field, c.RunnerUp, c.Evidence = vocabulary.Control, vocabulary.Unknown, "behind some names of \""+c.Header+"\""
-		t.addColumn(i, c, func(r *Record) (rest, control Value) {
-			v := r.Values[i]
-			place, name := behindControl(v.Text)
-			if name == "" {
-				return v, Value{}
-			}
-			rest, control = v, v
-			rest.Text, control.Text, control.Cell = place, name, nil
-			return rest, control
-		})
+		t.partColumn(i, c, behindControl)
 		return
 	}
 }
@@ -104,15 +96,21 @@ func controlInBrackets(t string) (place, control string) {
 	return strings.TrimSpace(head[:open]), strings.TrimSpace(inner[strings.Index(inner, list[0].Name):])
 }
 
-// addColumn adds a column with a part of what the cells of column i say; part
-// parts each of them.
-func (t *Table) addColumn(i int, c Column, part func(r *Record) (rest, added Value)) {
+// partColumn adds a column for what part takes off the texts of column i: the
+// text that is left there, and that of the new column, "" where there is nothing.
+func (t *Table) partColumn(i int, c Column, part func(text string) (rest, added string)) {
 	t.Columns = append(t.Columns, c)
 	for k := range t.Records {
 		r := &t.Records[k]
-		rest, added := part(r)
-		r.Values = append(pad(r.Values, len(t.Columns)-1), added)
-		r.Values[i] = rest
+		r.Values = pad(r.Values, len(t.Columns))
+		rest, text := part(r.Values[i].Text)
+		if text == "" {
+			continue
+		}
+		added := r.Values[i]
+		added.Text, added.Cell = text, nil
+		r.Values[len(t.Columns)-1] = added
+		r.Values[i].Text = rest
 	}
 }
 
@@ -145,16 +143,7 @@ func zonesInDescriptions(t *Table) {
 	}
 	c := t.Columns[i]
 	c.Field, c.RunnerUp, c.Evidence = vocabulary.Zone, vocabulary.Unknown, "at the end of \""+c.Header+"\""
-	t.addColumn(i, c, func(r *Record) (rest, zone Value) {
-		v := r.Values[i]
-		before, name := zoneBehind(v.Text)
-		if name == "" {
-			return v, Value{}
-		}
-		rest, zone = v, v
-		rest.Text, zone.Text, zone.Cell = before, name, nil
-		return rest, zone
-	})
+	t.partColumn(i, c, zoneBehind)
 }
 
 // zoneBehind parts a description from the zone that its last part names; zone is ""
