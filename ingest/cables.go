@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -74,7 +73,9 @@ func (b *builder) metres(s seen) (length, bool) {
 			b.ask(at, s.field.String(), "are these lengths in feet or in metres?", "every loss that rests on them")
 		}
 	}
-	b.doubt(s, plain(low)+" m", p.Doubts)
+	if unsure(p.Doubts) {
+		b.doubt(s, plain(low)+" m", p.Doubts)
+	}
 	l.Quantity = schedule.Between(schedule.Metres(low), schedule.Metres(high), s.source)
 	return l, true
 }
@@ -222,12 +223,12 @@ func (b *builder) enterCable(c *schedule.Cable) {
 
 // setLength takes a length over and decides what it reaches.
 func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
-	words := ""
+	var says reachWords
 	if s.col != nil {
-		words = join.Fold(s.col.Header)
+		says = saysReach.Of(s.col.Header, 0)
 	}
 	c.Length = l.Quantity
-	if l.loop || !l.oneWay && loopWords.in(words) {
+	if l.loop || !l.oneWay && says.loop {
 		c.Loop = true
 		c.Length.Low, c.Length.High = c.Length.Low/2, c.Length.High/2
 	}
@@ -235,11 +236,11 @@ func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
 		c.Count = schedule.Exactly(schedule.Pieces(l.times), l.Source)
 	}
 	switch {
-	case previousWords.in(words):
+	case says.previous:
 		c.Reach = schedule.FromPrevious
-	case rackWords.in(words):
+	case says.rack:
 		c.Reach = schedule.FromRack
-	case wholeWords.in(words):
+	case says.whole:
 		c.Reach = schedule.WholeLine
 	}
 }
@@ -356,7 +357,9 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 		source.How = schedule.LikelierReading
 	}
 	c.Area = schedule.Exactly(schedule.SquareMM(area), source)
-	b.doubt(s, plain(math.Round(area*1000)/1000)+" mm²", d)
+	if unsure(d) {
+		b.doubt(s, plain(math.Round(area*1000)/1000)+" mm²", d)
+	}
 	return true
 }
 

@@ -89,7 +89,23 @@ func (t *table) endsIn(c *column) endColumn {
 // other rows in another; 0 if it is too small, or if no cell is an outlet that
 // a chain may begin with.
 func (t *table) chainedShare(c *column, near, far *endColumn) float64 {
-	cells, chained, roots, begins, device := 0, 0, 0, 0, -1
+	cells, chained, device := 0, 0, -1
+	for i, k := range near.keys {
+		if k == "" {
+			continue
+		}
+		cells++
+		if k == far.keys[i] {
+			return 0
+		}
+		if far.names[k] {
+			chained++
+		}
+	}
+	if chained == 0 || float64(chained) < leastChained*float64(cells) {
+		return 0
+	}
+	roots, begins := 0, 0
 	for i := range t.Records {
 		r := &t.Records[i]
 		if r.Class != layout.Device {
@@ -97,25 +113,17 @@ func (t *table) chainedShare(c *column, near, far *endColumn) float64 {
 		}
 		device++
 		k := near.keys[device]
-		if k == "" {
+		if k == "" || far.names[k] {
 			continue
 		}
-		cells++
-		switch {
-		case k == far.keys[device]:
-			return 0
-		case far.names[k]:
-			chained++
-		default:
-			roots++
-			text := r.Values[c.i].Text
-			kind := notation.KeyOf(text).Kind
-			if c, err := notation.ParseChannel(text); err == nil && (c.Amplifier != "" || strings.Contains(text, " ")) || kind == notation.KeyAmplifier || kind == notation.KeyChannel || kind == notation.KeyControl || isRack(text) {
-				begins++
-			}
+		roots++
+		text := r.Values[c.i].Text
+		kind := notation.KeyOf(text).Kind
+		if c, err := notation.ParseChannel(text); err == nil && (c.Amplifier != "" || strings.Contains(text, " ")) || kind == notation.KeyAmplifier || kind == notation.KeyChannel || kind == notation.KeyControl || isRack(text) {
+			begins++
 		}
 	}
-	if roots == 0 || 2*begins < roots || float64(chained) < leastChained*float64(cells) {
+	if roots == 0 || 2*begins < roots {
 		return 0
 	}
 	return float64(chained) / float64(cells)

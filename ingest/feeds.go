@@ -10,6 +10,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -81,7 +82,7 @@ func (b *builder) gatherDirectory() {
 				b.dir.controls[c.key()] = true
 			}
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
-				if _, err := strconv.Atoi(tag.text); err == nil && t.has(vocabulary.Channel) {
+				if t.has(vocabulary.Channel) && isWhole(tag.text) {
 					continue // a bare number under "Ch" is an output, not the device of that number
 				}
 				k := tag.key()
@@ -183,12 +184,23 @@ func (b *builder) knowAmp(name string) {
 }
 
 // ampIdentity is an amplifier's name without the words for an amplifier.
-func ampIdentity(name string) string {
+func ampIdentity(name string) string { return ampIdentities.Of(name, 0) }
+
+var ampIdentities = remember.New(8192, func(name string, _ int) string {
 	n := join.Parse(join.Amplifier, name)
 	if n.Number == "" && n.Title == "" {
 		return ""
 	}
 	return n.Number + "\x00" + n.Title
+})
+
+// isWhole reports whether a text is a whole number.
+func isWhole(text string) bool {
+	if strings.Trim(text, "+-0123456789") != "" {
+		return false
+	}
+	_, err := strconv.Atoi(text)
+	return err == nil
 }
 
 // splitKnown takes apart a text that begins with the name of an amplifier of

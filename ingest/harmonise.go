@@ -8,6 +8,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -327,14 +328,24 @@ func (t *table) eachName(c *column, kind join.Kind, do func(name, letter string)
 		if n++; n > mostSamples {
 			return
 		}
-		p := join.Parse(kind, v.Text)
-		if p.Full == "" || p.Bare() {
-			continue // a bare number names anything
+		if x := namesIn.Of(v.Text, int(kind)); x.name != "" {
+			do(x.name, x.letter)
 		}
-		letters := strings.TrimRight(join.Fold(v.Text), "0123456789. -_/")
-		if len(letters) != 1 {
-			letters = ""
-		}
-		do(p.Number+" "+p.Title, letters)
 	}
 }
+
+// A bareName is a name without the words of its kind, "" for a number alone, which
+// names anything, and the one letter before its number, if there is one.
+type bareName struct{ name, letter string }
+
+var namesIn = remember.New(8192, func(text string, kind int) bareName {
+	p := join.Parse(join.Kind(kind), text)
+	if p.Full == "" || p.Bare() {
+		return bareName{}
+	}
+	letters := strings.TrimRight(join.Fold(text), "0123456789. -_/")
+	if len(letters) != 1 {
+		letters = ""
+	}
+	return bareName{p.Number + " " + p.Title, letters}
+})

@@ -1,7 +1,6 @@
 package ingest
 
 import (
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
 )
@@ -9,7 +8,7 @@ import (
 // homeRun reports whether a length from the rack stands on one of several rows
 // of its line alone: the run to the first loudspeaker, which carries them all.
 func (r *row) homeRun(length seen) bool {
-	if length.col == nil || !rackWords.in(join.Fold(length.col.Header)) {
+	if length.col == nil || !saysReach.Of(length.col.Header, 0).rack {
 		return false
 	}
 	if r.t.onLine == nil {

@@ -39,6 +39,7 @@ func (b *builder) gatherPlaces() {
 	}
 	b.places.roomsZones = !zoned
 	b.gatherDoubled()
+	lastZone, lastRoom := "", ""
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" || r.kind != loudspeakerRow && r.kind != zoneRow {
@@ -54,7 +55,10 @@ func (b *builder) gatherPlaces() {
 				}
 			}
 			if z.had() {
-				enterPlace(b.places.zones, join.Zone, z.text)
+				if z.text != lastZone {
+					enterPlace(b.places.zones, join.Zone, z.text)
+					lastZone = z.text
+				}
 				b.places.texts[join.Fold(tidy(z.text))] = z
 				if n := r.zoneNumber(z); n != "" {
 					enterPlace(b.places.zones, join.Zone, n)
@@ -62,7 +66,10 @@ func (b *builder) gatherPlaces() {
 				}
 			}
 			if room := r.say(vocabulary.Room); room.had() {
-				enterPlace(b.places.rooms, join.Room, room.text)
+				if room.text != lastRoom {
+					enterPlace(b.places.rooms, join.Room, room.text)
+					lastRoom = room.text
+				}
 				b.places.texts[join.Fold(tidy(room.text))] = room
 				b.places.roomNames.Add(room.text, r.t.number)
 			}

@@ -1,7 +1,6 @@
 package ingest
 
 import (
-	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -26,7 +25,7 @@ func (t *table) runsRepeated() bool {
 
 func (t *table) findRepeats() int {
 	cols := t.byField[vocabulary.Length]
-	if len(cols) == 0 || previousWords.in(join.Fold(cols[0].Header)) {
+	if len(cols) == 0 || saysReach.Of(cols[0].Header, 0).previous {
 		return repeatsNot
 	}
 	output := func(r *row) string {
@@ -44,7 +43,7 @@ func (t *table) findRepeats() int {
 	}
 	// Rows of zones alone, as of two models in one zone, need no second case.
 	zones := !t.has(vocabulary.Tag) && !t.has(vocabulary.Room)
-	if ok && rows > 0 && (rows > 1 || zones || wholeWords.in(join.Fold(cols[0].Header)) || rackWords.in(join.Fold(cols[0].Header))) {
+	if ok && rows > 0 && (rows > 1 || zones || saysReach.Of(cols[0].Header, 0).whole || saysReach.Of(cols[0].Header, 0).rack) {
 		return repeatsOnLines
 	}
 	if t.has(vocabulary.Cable) || !t.has(vocabulary.Channel) {

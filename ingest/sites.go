@@ -326,6 +326,9 @@ func keyedNumber(text string, weak bool) string {
 		keys = wordClasses["reference"]
 	}
 	folded := join.Fold(text)
+	if digitsIn(folded) < 2 {
+		return ""
+	}
 	best, at := "", len(text)
 	for _, k := range keys {
 		for from := 0; ; {

@@ -122,6 +122,7 @@ func (t *table) fillRows(which []int) {
 	rows := make([]row, n)
 	said := make([]*wording, n*len(t.columns))
 	t.rows = make([]*row, n)
+	above := make([]*wording, len(t.columns))
 	for i := range rows {
 		k := i
 		if which != nil {
@@ -131,8 +132,9 @@ func (t *table) fillRows(which []int) {
 		r := &rows[i]
 		r.wordings, said = said[:len(t.columns):len(t.columns)], said[len(t.columns):]
 		for c := range r.wordings {
-			r.wordings[c] = wordingOf(&r.Values[c])
+			r.wordings[c] = wordingOf(&r.Values[c], above[c])
 		}
+		above = r.wordings
 		t.rows[i] = r
 	}
 }

@@ -77,6 +77,10 @@ func (a *account) doubt(s seen, takenAs string, d notation.Doubts) {
 	}
 }
 
+// unsure reports whether a parser took anything for granted apart from units: what
+// is worked out for doubt's sake alone need not be where it did not.
+func unsure(d notation.Doubts) bool { return d&^notation.Bare != 0 }
+
 // ask notes a question; the same question is asked once.
 func (a *account) ask(at schedule.Ref, field, text, settles string) {
 	a.questions[schedule.Question{At: at, Field: field, Text: text, Settles: settles}] = true

@@ -39,7 +39,8 @@ const directLow, directHigh = 4, 16
 // tap reads the tap of a row. With columns for several line voltages the one
 // that is filled counts; if several are, that of the line's own voltage.
 func (b *builder) tap(r *row, lineV float64) tapped {
-	var filled []seen
+	var few [2]seen
+	filled := few[:0]
 	for _, c := range r.t.byField[vocabulary.Tap] {
 		if s := r.at(c); s.had() {
 			filled = append(filled, s)
@@ -124,9 +125,18 @@ func grouped(list []notation.TapGroup, s seen) tapped {
 	return t
 }
 
+// switchedOff reports whether a text says, instead of a setting, that nothing is drawn.
+func switchedOff(text string) bool {
+	if anyDigit(text) {
+		return false
+	}
+	folded := strings.TrimSpace(join.Fold(text))
+	return offWords.in(folded) && countWords(folded) <= 3 && !anyDigit(folded)
+}
+
 // readTap reads one cell of taps.
 func (b *builder) readTap(s seen) tapped {
-	if folded := strings.TrimSpace(join.Fold(s.text)); offWords.in(folded) && countWords(folded) <= 3 && !anyDigit(folded) {
+	if switchedOff(s.text) {
 		b.take(s, vocabulary.Tap.String(), "0 W", schedule.LikelierReading, "switched off or not connected: it draws nothing")
 		s.source.How, s.source.Because = schedule.LikelierReading, "switched off or not connected"
 		return tapped{watts: schedule.Exactly[schedule.Watts](0, s.source), source: s.source}
@@ -205,6 +215,9 @@ func pickStrong(p *notation.Tap, c *grid.Cell, style notation.Style) {
 // watt unless the rated power stands beside it and the column speaks in shares.
 func (b *builder) tapDoubts(s seen, t *tapped, p notation.Tap) {
 	d := p.Doubts
+	if d == 0 {
+		return
+	}
 	taken := plain(float64(t.watts.Low)) + " W"
 	if t.watts.Low != t.watts.High {
 		taken = plain(float64(t.watts.Low)) + " to " + plain(float64(t.watts.High)) + " W"

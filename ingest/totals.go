@@ -181,11 +181,14 @@ func namesOfPlaces(t *table, byRow map[*row][]*schedule.Loudspeaker) []rowsByNam
 			continue // names nothing
 		}
 		out[k].rows = make(map[string][]int)
+		text, name := "", spacedWords("") // of the row before
 		for i, r := range t.rows {
 			if r.out != "" || len(byRow[r]) == 0 {
 				continue
 			}
-			name := spacedWords(r.own(f).text)
+			if s := r.own(f); s.text != text {
+				text, name = s.text, spacedWords(s.text)
+			}
 			if out[k].rows[name] == nil {
 				out[k].names = append(out[k].names, name)
 			}

@@ -161,7 +161,9 @@ func (b *builder) watts(s seen) schedule.Quantity[schedule.Watts] {
 	if p.Doubts.Has(notation.Bare) {
 		w *= scaleOfWatts(s.unit())
 	}
-	b.doubt(s, plain(w)+" W", p.Doubts)
+	if unsure(p.Doubts) {
+		b.doubt(s, plain(w)+" W", p.Doubts)
+	}
 	return schedule.Exactly(schedule.Watts(w), s.source)
 }
 
@@ -215,7 +217,9 @@ func (b *builder) ohms(s seen) schedule.Quantity[schedule.Ohms] {
 	if u := s.unit(); z.Doubts.Has(notation.Bare) && (u == "kohm" || u == "kω" || u == "k") {
 		o *= 1000
 	}
-	b.doubt(s, plain(o)+" ohm", z.Doubts)
+	if unsure(z.Doubts) {
+		b.doubt(s, plain(o)+" ohm", z.Doubts)
+	}
 	return schedule.Exactly(schedule.Ohms(o), s.source)
 }
 

@@ -29,13 +29,15 @@ var (
 	noValueCell = &wording{} // its formula gave nothing
 )
 
-// wordingOf is what a value says.
-func wordingOf(v *layout.Value) *wording {
+// wordingOf is what a value says; above is what the one above it does.
+func wordingOf(v *layout.Value, above *wording) *wording {
 	switch {
 	case v.How == schedule.NotHad || v.Cell == nil && v.Text == "":
 		return blankCell
 	case v.Cell != nil && v.Cell.Kind == grid.NoValue:
 		return noValueCell
+	case above != blankCell && above != noValueCell && above.text == v.Text:
+		return above
 	}
 	return wordings.Of(v.Text, 0)
 }

@@ -80,6 +80,15 @@ var (
 	saysOutput        = remember.New(8192, func(s string, _ int) bool { return outputWords.in(join.Fold(s)) })
 )
 
+// reachWords are what a header says of the lengths below it: loops or one way, and
+// from where to where.
+type reachWords struct{ loop, previous, rack, whole bool }
+
+var saysReach = remember.New(1024, func(header string, _ int) reachWords {
+	words := join.Fold(header)
+	return reachWords{loopWords.in(words), previousWords.in(words), rackWords.in(words), wholeWords.in(words)}
+})
+
 // readWords reads the data, which is part of the program: an error in it is a
 // broken invariant.
 func readWords() map[string]wordList {
