@@ -103,3 +103,29 @@ func TestChainThroughRooms(t *testing.T) {
 		t.Fatalf("runs %+v, %+v", first, second)
 	}
 }
+
+// A note may give an output all that no other has. Common practice, no source.
+func TestTheRestOnAnOutput(t *testing.T) {
+	for _, note := range []string{
+		"Hall and Yard are on amp output 1 (250 W), the rest on output 2 (60 W). 70 volt system.",
+		"Hall and Yard on output 1 (250 W), everything else on output 2 (60 W)",
+		"Hall und Yard an Ausgang 1 (250 W), der Rest an Ausgang 2 (60 W)",
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\nroom | quantity | tap[W]\nHall | 4 | 2\nShop | 2 | 3\nYard | 1 | 3"))
+		want(t, note, describe(j), []string{"4 x 2 W zone Hall channel 1", "2 x 3 W zone Shop channel 2", "1 x 3 W zone Yard channel 1"})
+	}
+}
+
+// A word that begins like one for an output, or a place as the key of a title, are
+// what they are.
+func TestTitlesOfPlaces(t *testing.T) {
+	if got := placeIn("Heronsgate Boathouses - amplifier chain"); got != "Heronsgate Boathouses" {
+		t.Errorf("got %q", got)
+	}
+	heads := draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W]\nHall | 4 | 6")
+	heads.Titles = []layout.Fact{{Key: "Brackwater Gardens", Text: "PA devices", At: heads.Columns[0].At}}
+	heads.Range.Row1 = 2
+	if j := jobOf(t, heads); j.Site.Value != "Brackwater Gardens" {
+		t.Errorf("site %q", j.Site.Value)
+	}
+}

@@ -28,6 +28,9 @@ func (b *builder) applyRoutes() {
 			}
 		}
 		b.serve(&r.service, channel, nil)
+		if r.service.rest {
+			b.feedRest(r.service.at, channel)
+		}
 	}
 	b.runSpokenLines()
 	for _, c := range b.carried {
@@ -54,6 +57,21 @@ func (b *builder) applyRoutes() {
 			}
 			b.serve(&c.at, nil, k)
 		}
+	}
+}
+
+// feedRest hangs all loudspeakers that nothing has fed so far on an output:
+// "the rest on output 2", behind what other outputs feed.
+func (b *builder) feedRest(at seen, c *schedule.Channel) {
+	n := 0
+	for _, l := range b.job.Loudspeakers {
+		if l.Channel == nil && (l.Zone == nil || l.Zone.Channel == nil) {
+			l.Channel = c
+			n++
+		}
+	}
+	if n > 0 {
+		b.take(at, "channel", c.Label(), schedule.LikelierReading, "said of the rest")
 	}
 }
 

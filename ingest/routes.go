@@ -44,10 +44,10 @@ type carried struct {
 }
 
 var (
-	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+|\d\s?[wWvV]\.\s+`) // no full stop of an abbreviation
+	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+|\d\s?[wWvV]\)?\.\s+`) // no full stop of an abbreviation
 	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
 	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
-	routeWord     = regexp.MustCompile(`(?i)^(?:on|is|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+`)
+	routeWord     = regexp.MustCompile(`(?i)^(?:(?:on|is|are|ist|sind|est|sont|es|son|è|sono|zijn|hang|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+)+`)
 	isWord        = regexp.MustCompile(`(?i)\s+(?:is|are|rated|ist|sind|est|sont|es|son|è|sono|zijn|de|da|di|à|of|mit|van|con)$`)
 	joinerAhead   = regexp.MustCompile(`(?i)^(?:and|und|et|y|e|en)\s+`)
 	segmentEnd    = regexp.MustCompile(`\s*[,;]\s*`)
@@ -57,6 +57,7 @@ var (
 // hearRoutes reads the notes and adds the names of amplifiers and places in
 // them to those of the tables.
 func (b *builder) hearRoutes() {
+	together := 0 // the cells before were read together
 	for i, s := range b.spoken {
 		if len(s.text) > longestSpoken {
 			continue
@@ -70,6 +71,12 @@ func (b *builder) hearRoutes() {
 				b.carried = append(b.carried, c)
 			}
 			b.lineInRow(b.spoken[i:n])
+			if list := b.routesAcross(b.spoken[i:n]); len(list) > 0 {
+				b.routes, together = append(b.routes, list...), n
+			}
+		}
+		if i < together {
+			continue // read together
 		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
@@ -107,6 +114,27 @@ func (b *builder) hearRoutes() {
 			b.places.roomNames.Refer(room)
 		}
 	}
+}
+
+// routesAcross reads a sentence that its commas parted into several cells of a row:
+// "Hall on output 1 (250 W) | the rest on output 2 (60 W)".
+func (b *builder) routesAcross(cells []spoken) []route {
+	if len(cells) < 2 || !restWords.begins(join.Fold(cells[1].text)) {
+		return nil
+	}
+	var texts []string
+	for _, c := range cells {
+		texts = append(texts, c.text)
+	}
+	whole := strings.Join(texts, ", ")
+	if len(whole) > longestSpoken {
+		return nil
+	}
+	var out []route
+	for _, statement := range statements(whole) {
+		out = append(out, b.routesIn(seen{text: statement, source: schedule.Source{At: cells[0].at, Written: whole, How: schedule.FromTitle}})...)
+	}
+	return out
 }
 
 // statements divides a note.
@@ -161,6 +189,9 @@ func (b *builder) routesIn(s seen) []route {
 			continue
 		}
 		place, feed := b.divide(s, segment)
+		if others := restWords.ahead(join.Fold(segment)); others != "" && len(out) > 0 && len(join.Fold(segment)) == len(segment) { // "the rest on output 2"
+			place, feed = service{at: s, rest: true}, b.feedIn(s, segment[len(others):])
+		}
 		switch {
 		case place.had() && feed != nil:
 			place.zones = append(waiting.zones, place.zones...)
@@ -293,7 +324,9 @@ func wattsOf(s seen) float64 {
 }
 
 // had reports whether a service names anything.
-func (v service) had() bool { return v.all || len(v.zones)+len(v.rooms)+len(v.tags)+len(v.rows) > 0 }
+func (v service) had() bool {
+	return v.all || v.rest || len(v.zones)+len(v.rooms)+len(v.tags)+len(v.rows) > 0
+}
 
 // lineFed reads "Line L1: amp 2": a line that rows name and the output that
 // feeds it. Where only an amplifier is named, the line is its output.

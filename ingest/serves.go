@@ -24,6 +24,7 @@ type service struct {
 	tags  []string
 	rows  []*row // rows of loudspeakers that it names by their items
 	all   bool
+	rest  bool // all that no other statement names
 }
 
 // between are what stands between the names of a list.

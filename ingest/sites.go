@@ -78,6 +78,8 @@ func (b *builder) titlesAbove() []*layout.Fact {
 		}
 		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
 			out = append(out, f)
+		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && f.At.Row < top && isPlace(f.Key) { // "Fern Gardens: PA devices"
+			out = append(out, &layout.Fact{Text: f.Key + ": " + f.Text, At: f.At})
 		}
 	}
 	for _, s := range b.spoken { // a title that reads like a sentence

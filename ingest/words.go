@@ -39,6 +39,17 @@ func (l wordList) begins(folded string) bool {
 	return false
 }
 
+// ahead is the longest of the words that the folded text begins with, "" if none.
+func (l wordList) ahead(folded string) string {
+	best := ""
+	for _, w := range l {
+		if len(w) > len(best) && strings.HasPrefix(folded, w) && apart(folded, 0, len(w)) {
+			best = w
+		}
+	}
+	return best
+}
+
 // apart reports whether s[i:j] is not a piece of a longer word.
 func apart(s string, i, j int) bool {
 	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= 0x80 }
@@ -70,6 +81,7 @@ var (
 	withWords      = wordClasses["with"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
+	restWords      = wordClasses["rest"]
 	markedWords    = wordClasses["marked"] // said of a thing's tag, in front of it
 )
 

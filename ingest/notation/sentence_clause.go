@@ -15,6 +15,7 @@ type clauseReading struct {
 	outputs bool     // "each output", which waits for its watts
 	zones   int      // zones counted
 	plural  bool     // outputs were spoken of and not counted: "outputs of 60 W", "outputs 60 W each"
+	loads   bool     // the watts of the clause are what an amplifier carries, not what it gives
 	listing bool     // names follow, each with its rating: "Amplifiers: OBS 30 W, LILY 60 W"
 	fed     bool     // outputs were named before their amplifier: "A circuits on amplifier 1"
 	foreign bool     // a loudspeaker, control or cable is spoken of
@@ -260,6 +261,7 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		c.at += n
 	}
 	switch {
+	case c.loads:
 	case c.was:
 		c.was = false
 	case c.total:

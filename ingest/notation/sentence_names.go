@@ -252,6 +252,10 @@ func (c *clauseReading) amplifier() bool {
 			}
 		}
 		c.at = next
+		if next < len(c.tokens) {
+			_, n, ok := words("drawn").at(c.tokens, next)
+			c.loads = c.loads || ok && n > 0 // "Amplifier load before: 91 W"
+		}
 		return true
 	}
 	for _, name := range names {

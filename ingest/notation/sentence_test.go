@@ -99,7 +99,7 @@ func TestParseRatingSentence(t *testing.T) {
 		})
 	}
 	for in, want := range map[string]error{
-		"": ErrEmpty, "TBC": ErrMissing, "Ceiling loudspeaker 6 W, white": ErrNotUnderstood, "Volume control VC-1 (10 W), Seed room": ErrNotUnderstood,
+		"": ErrEmpty, "Amplifier load before: 91 W, after: 79.5 W": ErrNotUnderstood, "TBC": ErrMissing, "Ceiling loudspeaker 6 W, white": ErrNotUnderstood, "Volume control VC-1 (10 W), Seed room": ErrNotUnderstood,
 		"All 100 V": ErrNotUnderstood, "Cable 2 x 2.5 mm²": ErrNotUnderstood, "Amplifier in the store": ErrNotUnderstood, "Boathouse 3 - heads list": ErrNotUnderstood,
 		"LS-1: 6 W": ErrNotUnderstood, "Zone A: 4 x 6 W": ErrNotUnderstood, "Z1: 6 W": ErrNotUnderstood, "Note: 4 x 6 W": ErrNotUnderstood, "Line 100 V: 4 x 15 W horns": ErrNotUnderstood,
 		"A3: 2 x 6 W ceiling loudspeakers": ErrNotUnderstood,

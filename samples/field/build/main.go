@@ -20,7 +20,8 @@ func cases() []typed.Case {
 		britain(), america(), germany(), austria(), france(), belgium(), spain(), italy(), netherlands(), insurer(),
 		oldHand, consultant, dutch, italian, french, spanish, german, apprentice, caretaker, database, estimator, commissioning,
 		subcontractor, retired, integrator, inspector, alarmDesigner, dataKeeper, more,
-		planner, facilities, electrician, broadcaster, belgian, austrian, ticino, catalan, canadian, twoRevisions, maintenance, clerks)
+		planner, facilities, electrician, broadcaster, belgian, austrian, ticino, catalan, canadian, twoRevisions, maintenance, clerks,
+		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
