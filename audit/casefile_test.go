@@ -87,7 +87,7 @@ func readCase(t *testing.T, name string, r *csv.Reader) *caseFile {
 	// Two passes, so that a row may name one further down.
 	for pass := range 2 {
 		for i, rec := range records[1:] {
-			rd := &reader{t: t, job: c.job, at: schedule.Ref{File: "case.csv", Row: lines[i+1]}, says: map[string]string{}, used: map[string]bool{}}
+			rd := &reader{t: t, job: c.job, at: schedule.At("case.csv", "", lines[i+1], 0), says: map[string]string{}, used: map[string]bool{}}
 			for part := range strings.SplitSeq(rec[2], ";") {
 				if k, v, ok := strings.Cut(part, "="); ok {
 					k = strings.TrimSpace(k)
@@ -98,7 +98,7 @@ func readCase(t *testing.T, name string, r *csv.Reader) *caseFile {
 				}
 			}
 			if s, ok := rd.says["sheet"]; ok {
-				rd.at.Sheet = s
+				rd.at = schedule.At(rd.at.File(), s, rd.at.Row, rd.at.Col)
 				rd.used["sheet"] = true
 			}
 			if pass == 0 {

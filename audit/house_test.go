@@ -9,7 +9,7 @@ import (
 
 // houseAt is a cell of a test house book.
 func houseAt(sheet string, row, col int) schedule.Ref {
-	return schedule.Ref{File: "house.xlsx", Sheet: sheet, Row: row, Col: col}
+	return schedule.At("house.xlsx", sheet, row, col)
 }
 
 func limitRow(row int, rule, limit, value, unit, use string) schedule.LimitRow {

@@ -20,7 +20,7 @@ func onSheet(v reflect.Value, sheet string, seen map[uintptr]bool) {
 	case reflect.Struct:
 		if at, ok := v.Addr().Interface().(*schedule.Ref); ok {
 			if !at.IsZero() {
-				at.Sheet = sheet
+				*at = schedule.At(at.File(), sheet, at.Row, at.Col)
 			}
 			return
 		}
@@ -70,7 +70,7 @@ func randomIslands(rng *rand.Rand, sameTags bool) *schedule.Job {
 				l.Room.Value = name + l.Room.Value
 			}
 			if l.Tap.Had() && rng.IntN(20) == 0 {
-				out.Refused = append(out.Refused, schedule.Refusal{At: schedule.Ref{File: "random.csv", Sheet: name, Row: l.Rows.First, Col: 99}, Field: "tap"})
+				out.Refused = append(out.Refused, schedule.Refusal{At: schedule.At("random.csv", name, l.Rows.First, 99), Field: "tap"})
 				l.Tap.How = schedule.Computed
 			}
 		}

@@ -13,7 +13,7 @@ type cells struct{ n int }
 
 func (c *cells) source(written string) schedule.Source {
 	c.n++
-	return schedule.Source{At: schedule.Ref{File: "random.csv", Row: 1 + c.n/20, Col: 1 + c.n%20}, Written: written, How: schedule.Stated}
+	return schedule.Source{At: schedule.At("random.csv", "", 1+c.n/20, 1+c.n%20), Written: written, How: schedule.Stated}
 }
 
 // randomTaps are the taps that the models of random jobs offer.

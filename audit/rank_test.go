@@ -9,7 +9,7 @@ import (
 
 // revision makes a result of a job with a title block.
 func revision(file, number, name, rev, date string) *Result {
-	at := schedule.Ref{File: file, Row: 1, Col: 1}
+	at := schedule.At(file, "", 1, 1)
 	return &Result{Job: &schedule.Job{File: file, Number: schedule.Said(number, at), Name: schedule.Said(name, at),
 		Revision: schedule.Said(rev, at), Date: schedule.Said(date, at)}, Settings: DefaultSettings()}
 }
@@ -57,7 +57,7 @@ func TestRevisions(t *testing.T) {
 // Copies of one file are one job; files that merely hold the same are not.
 func TestCopiesCountOnce(t *testing.T) {
 	job := func(file, site, name, bytes string) *Result {
-		at := schedule.Ref{File: file, Row: 1, Col: 1}
+		at := schedule.At(file, "", 1, 1)
 		r := revision(file, "", name, "", "")
 		r.Job.Site, r.Bytes = schedule.Said(site, at), bytes
 		return r
@@ -96,7 +96,7 @@ func TestCopiesCountOnce(t *testing.T) {
 func TestRankLeavesSupersededOut(t *testing.T) {
 	old := loadCase(t, "testdata/control-overload/fires.csv").job
 	now := loadCase(t, "testdata/control-overload/fires.csv").job
-	at := schedule.Ref{File: "b.csv", Row: 1, Col: 1}
+	at := schedule.At("b.csv", "", 1, 1)
 	now.File = "b.csv"
 	old.Number, now.Number = schedule.Said("J7", at), schedule.Said("J7", at)
 	old.Revision, now.Revision = schedule.Said("A", at), schedule.Said("B", at)

@@ -300,7 +300,7 @@ type offerList struct {
 func (c *circuit) countOnce() {
 	sheets := false
 	for _, l := range c.job.Loudspeakers {
-		sheets = sheets || l.At.Sheet != c.job.Loudspeakers[0].At.Sheet
+		sheets = sheets || l.At.Sheet() != c.job.Loudspeakers[0].At.Sheet()
 	}
 	if !sheets {
 		return
@@ -317,7 +317,7 @@ func (c *circuit) countOnce() {
 			first[tag] = l
 			continue
 		}
-		if k.At.Sheet != l.At.Sheet && agree(k, l) {
+		if k.At.Sheet() != l.At.Sheet() && agree(k, l) {
 			c.rows[i].repeats = true
 			c.assumed = append(c.assumed, schedule.Assumption{At: l.At, Field: "loudspeaker", Written: l.Tag.Value,
 				TakenAs: "the one in " + k.At.String() + ", counted once", How: schedule.Computed, Because: "same tag and same values on another sheet"})

@@ -115,7 +115,7 @@ type refusedIn struct {
 func refusalsOf(j *schedule.Job) refusals {
 	out := make(refusals, 2*len(j.Refused))
 	for k, f := range j.Refused {
-		row, col := refusedIn{f.At.Sheet, false, f.At.Row}, refusedIn{f.At.Sheet, true, f.At.Col}
+		row, col := refusedIn{f.At.Sheet(), false, f.At.Row}, refusedIn{f.At.Sheet(), true, f.At.Col}
 		out[row], out[col] = append(out[row], k), append(out[col], k)
 	}
 	return out
@@ -127,7 +127,7 @@ func (r refusals) in(l *schedule.Loudspeaker, out []int) []int {
 		return out
 	}
 	for n := l.Rows.First; n <= max(l.Rows.First, l.Rows.Last); n++ {
-		out = append(out, r[refusedIn{l.At.Sheet, l.Rows.Columns, n}]...)
+		out = append(out, r[refusedIn{l.At.Sheet(), l.Rows.Columns, n}]...)
 	}
 	return out
 }
@@ -183,7 +183,7 @@ func (x *Examination) refused() {
 	at := map[same]int{}
 	var groups [][]schedule.Refusal
 	for _, f := range x.Job.Refused {
-		k := same{f.At.Sheet, f.Field, f.Written, f.Why}
+		k := same{f.At.Sheet(), f.Field, f.Written, f.Why}
 		if i, ok := at[k]; ok {
 			groups[i] = append(groups[i], f)
 			continue

@@ -41,7 +41,7 @@ next:
 		}
 		for i := range groups {
 			first := &groups[i].list[0]
-			if groups[i].field == a.Field && first.At.Sheet == a.At.Sheet {
+			if groups[i].field == a.Field && first.At.Sheet() == a.At.Sheet() {
 				groups[i].list = append(groups[i].list, a)
 				continue next
 			}
@@ -50,7 +50,7 @@ next:
 	}
 	for _, g := range groups {
 		first := g.list[0]
-		cl := &claim{key: "date\x1f" + first.At.Sheet + "\x1f" + g.field, place: "column " + g.field, at: first.At, pieces: float64(len(g.list)),
+		cl := &claim{key: "date\x1f" + first.At.Sheet() + "\x1f" + g.field, place: "column " + g.field, at: first.At, pieces: float64(len(g.list)),
 			measured: Exact(float64(len(g.list))), unit: "recovered cells", equipment: []equipment{{"habit", "fractions turned into dates"}},
 			message: fmt.Sprintf("the cell holds a date, %s; the %s was taken as %s", first.Written, g.field, first.TakenAs),
 			cells: func() []Evidence {
@@ -77,7 +77,7 @@ next:
 // loudspeakerAt finds the loudspeaker that a cell's row describes.
 func (x *Examination) loudspeakerAt(at schedule.Ref) *schedule.Loudspeaker {
 	for _, l := range x.Job.Loudspeakers {
-		if l.At.Sheet == at.Sheet && l.Rows.Holds(at) {
+		if l.At.Sheet() == at.Sheet() && l.Rows.Holds(at) {
 			return l
 		}
 	}

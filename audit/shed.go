@@ -26,7 +26,6 @@ func (r *Result) Shed() *Result {
 	out.Questions = slices.Clone(r.Questions)
 	for i := range out.Questions {
 		q := &out.Questions[i]
-		k.ref(&q.At)
 		k.texts(&q.Field, &q.Text, &q.Settles)
 	}
 	out.uses = make(map[causeID]bool, len(r.uses))
@@ -36,13 +35,11 @@ func (r *Result) Shed() *Result {
 	out.lacks = slices.Clone(r.lacks)
 	for i := range out.lacks {
 		l := &out.lacks[i]
-		k.ref(&l.at)
 		k.texts(&l.kind, &l.model, &l.missing)
 	}
 	out.said = slices.Clone(r.said)
 	for i := range out.said {
 		s := &out.said[i]
-		k.ref(&s.at)
 		k.texts(&s.kind, &s.model, &s.what, &s.text, &s.volts)
 	}
 	return out
@@ -67,7 +64,9 @@ func (f *Finding) RestsOn(l *Line) bool {
 	if f.Rule != lineLoss {
 		return false
 	}
-	same := func(a, b schedule.Ref) bool { return a.File == b.File && a.Sheet == b.Sheet && a.Row == b.Row }
+	same := func(a, b schedule.Ref) bool {
+		return a.File() == b.File() && a.Sheet() == b.Sheet() && a.Row == b.Row
+	}
 	return same(f.At, l.At) || slices.ContainsFunc(l.Cables, func(c *schedule.Cable) bool {
 		return same(f.At, c.At) || slices.ContainsFunc(f.Cells, func(e Evidence) bool { return same(e.At, c.At) })
 	})
@@ -110,15 +109,12 @@ func (k keeper) texts(list ...*string) {
 	}
 }
 
-func (k keeper) ref(r *schedule.Ref) { k.texts(&r.File, &r.Sheet) }
-
 // job keeps what a job is called and how much of it was read.
 func (k keeper) job(j *schedule.Job) *schedule.Job {
 	out := &schedule.Job{File: j.File, Sheet: j.Sheet, Name: j.Name, Number: j.Number, Site: j.Site, Revision: j.Revision, Date: j.Date, RowsRead: j.RowsRead}
 	k.texts(&out.File, &out.Sheet)
 	for _, t := range []*schedule.Text{&out.Name, &out.Number, &out.Site, &out.Revision, &out.Date} {
 		k.texts(&t.Value, &t.Written, &t.Because)
-		k.ref(&t.At)
 	}
 	return out
 }
@@ -126,18 +122,15 @@ func (k keeper) job(j *schedule.Job) *schedule.Job {
 func (k keeper) finding(f *Finding) *Finding {
 	out := *f
 	k.texts(&out.ID, &out.Place, &out.Room, &out.Zone, &out.Unit, &out.LimitSource, &out.Message, &out.Higher, &out.Ask, &out.NoRemedy, &out.key)
-	k.ref(&out.At)
 	out.Cells = slices.Clip(slices.Clone(f.Cells))
 	for i := range out.Cells {
 		c := &out.Cells[i]
 		k.texts(&c.Written, &c.Role)
-		k.ref(&c.At)
 	}
 	out.Assumed = slices.Clip(slices.Clone(f.Assumed))
 	for i := range out.Assumed {
 		a := &out.Assumed[i]
 		k.texts(&a.Field, &a.Written, &a.TakenAs, &a.Because)
-		k.ref(&a.At)
 	}
 	out.Remedies = slices.Clip(slices.Clone(f.Remedies))
 	for i := range out.Remedies {
@@ -158,15 +151,12 @@ func (k keeper) line(l *Line) Line {
 	out.Cables = make([]*schedule.Cable, len(l.Cables))
 	for i, c := range l.Cables {
 		out.Cables[i] = &schedule.Cable{At: c.At}
-		k.ref(&out.Cables[i].At)
 	}
 	k.texts(&out.Name, &out.Reading, &out.Material, &out.Incomplete)
-	k.ref(&out.At)
 	out.Nodes = slices.Clone(l.Nodes)
 	for i := range out.Nodes {
 		n := &out.Nodes[i]
 		k.texts(&n.Kind, &n.Place)
-		k.ref(&n.At)
 	}
 	return out
 }

@@ -307,7 +307,7 @@ func TestNextRatingNamesTheModelOfTheJob(t *testing.T) {
 
 // A finding rests on a line only where it is one of its losses.
 func TestWhatRestsOnALine(t *testing.T) {
-	l := &Line{At: schedule.Ref{File: "a.csv", Row: 3}}
+	l := &Line{At: schedule.At("a.csv", "", 3, 0)}
 	for rule, want := range map[*Rule]bool{lineLoss: true, cladAluminium: false} {
 		if f := (&Finding{Rule: rule, At: l.At}); f.RestsOn(l) != want {
 			t.Errorf("%s rests on the line: %v", rule.Name, !want)

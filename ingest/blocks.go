@@ -20,19 +20,19 @@ type ratedBlock struct {
 // ratesBlock keeps a rating for the output that the title block around it names, and
 // reports whether there is one. A key that speaks of controls rates these.
 func (b *builder) ratesBlock(f *layout.Fact, s seen) bool {
-	top, table := b.firstRows()[f.At.Sheet]
+	top, table := b.firstRows()[f.At.Sheet()]
 	if f.Key == "" || !table || f.At.Row >= top || slices.Contains(vocabulary.NewScorer().Concepts(f.Key), "control") {
 		return false
 	}
 	names := slices.ContainsFunc(b.facts, func(o layout.Fact) bool {
 		outlet := o.Field == vocabulary.Amplifier || o.Field == vocabulary.Channel || o.Field == vocabulary.Circuit
-		return outlet && o.Key != "" && o.At.Sheet == f.At.Sheet && o.At.Row < top
+		return outlet && o.Key != "" && o.At.Sheet() == f.At.Sheet() && o.At.Row < top
 	})
 	out, s := b.rating(s)
 	if !names || len(out) == 0 {
 		return false
 	}
-	b.blocks = append(b.blocks, ratedBlock{f.At.Sheet, ratedSeen{out, s}})
+	b.blocks = append(b.blocks, ratedBlock{f.At.Sheet(), ratedSeen{out, s}})
 	return true
 }
 
@@ -43,7 +43,7 @@ func (b *builder) applyBlocks() {
 		var only *schedule.Channel
 		one := true
 		for _, l := range b.job.Loudspeakers {
-			if l.At.Sheet != block.sheet || l.Channel == nil {
+			if l.At.Sheet() != block.sheet || l.Channel == nil {
 				continue
 			}
 			one = one && (only == nil || only == l.Channel)

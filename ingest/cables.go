@@ -196,7 +196,7 @@ func sized(s seen) bool {
 // and what it feeds narrowed down to what all its rows share.
 func (b *builder) oneLine(c *schedule.Cable, bySize, anyZone bool) bool {
 	for _, o := range b.job.Cables {
-		if o.Reach != schedule.WholeLine || o.At.Sheet != c.At.Sheet || o.Key != c.Key && c.Key != "" || o.Channel != c.Channel ||
+		if o.Reach != schedule.WholeLine || o.At.Sheet() != c.At.Sheet() || o.Key != c.Key && c.Key != "" || o.Channel != c.Channel ||
 			o.Length.Low != c.Length.Low || o.Area.Low != c.Area.Low && bySize {
 			continue
 		}

@@ -65,7 +65,7 @@ func (c *comparison) findJob() {
 		for _, a := range j.Assumptions {
 			c.tell(a.At)
 			if strings.Contains(a.Written, " cells, first ") {
-				c.told[fmt.Sprintf("%s|col %d", a.At.Sheet, a.At.Col)] = true
+				c.told[fmt.Sprintf("%s|col %d", a.At.Sheet(), a.At.Col)] = true
 			}
 		}
 		for _, q := range j.Questions {
@@ -92,8 +92,8 @@ func siteOf(j *schedule.Job) string {
 }
 
 func (c *comparison) tell(at schedule.Ref) {
-	c.told[fmt.Sprintf("%s|row %d", at.Sheet, at.Row)] = true
-	c.told[fmt.Sprintf("%s|at %d %d", at.Sheet, at.Row, at.Col)] = true
+	c.told[fmt.Sprintf("%s|row %d", at.Sheet(), at.Row)] = true
+	c.told[fmt.Sprintf("%s|at %d %d", at.Sheet(), at.Row, at.Col)] = true
 }
 
 // mine reports whether a part of the truth belongs to this job.
@@ -184,7 +184,7 @@ func (c *comparison) loudspeakers() {
 	place := func(sheet, rows string) string { return sheet + "|" + rows }
 	if c.job != nil {
 		for _, l := range c.job.Loudspeakers {
-			byPlace[place(l.At.Sheet, l.Rows.String())] = append(byPlace[place(l.At.Sheet, l.Rows.String())], l)
+			byPlace[place(l.At.Sheet(), l.Rows.String())] = append(byPlace[place(l.At.Sheet(), l.Rows.String())], l)
 			byPlace["cell "+l.Tap.At.String()] = append(byPlace["cell "+l.Tap.At.String()], l)
 		}
 	}
@@ -247,7 +247,7 @@ func (c *comparison) loudspeakers() {
 	for _, l := range c.job.Loudspeakers {
 		if !used[l] && l.Status == schedule.Installed {
 			c.rows++
-			c.value(false, l.At.Sheet, l.Rows.String(), "row", "no loudspeaker", fmt.Sprintf("%s %s x %s W", l.Tag.Value, num(l.Count), num(l.Tap)))
+			c.value(false, l.At.Sheet(), l.Rows.String(), "row", "no loudspeaker", fmt.Sprintf("%s %s x %s W", l.Tag.Value, num(l.Count), num(l.Tap)))
 		}
 	}
 }

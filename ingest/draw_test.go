@@ -29,7 +29,7 @@ var rowMarks = map[string]layout.Class{"=": layout.Total, "~": layout.Struck, "!
 func draw(kind layout.Kind, sheet, text string) *layout.Table {
 	t := &layout.Table{Sheet: sheet, Kind: kind, Confidence: 1}
 	at := func(row, col int) schedule.Ref {
-		return schedule.Ref{File: "job.xlsx", Sheet: sheet, Row: row, Col: col}
+		return schedule.At("job.xlsx", sheet, row, col)
 	}
 	var sections []layout.Fact
 	n := 0

@@ -212,7 +212,7 @@ func hardLoudspeakers(t *testing.T, files map[string]*ingest.File, truth []map[s
 				if !used[l] && l.Status == schedule.Installed {
 					x.rows++
 					x.values += 5
-					hardFault(t, name, l.At.Sheet+"!"+l.Rows.String(), "row", "no loudspeaker", fmt.Sprintf("%s %s x %s W", l.Tag.Value, num(l.Count), num(l.Tap)))
+					hardFault(t, name, l.At.Sheet()+"!"+l.Rows.String(), "row", "no loudspeaker", fmt.Sprintf("%s %s x %s W", l.Tag.Value, num(l.Count), num(l.Tap)))
 				}
 			}
 		}
@@ -254,7 +254,7 @@ func hardPick(f *ingest.File, want map[string]string, used map[*schedule.Loudspe
 	score := -1
 	for _, j := range f.Jobs {
 		for _, l := range j.Loudspeakers {
-			if used[l] || l.At.Sheet != want["sheet"] || !slices.Contains([]string{l.Rows.String(), strings.Split(l.Rows.String(), "-")[0]}, want["rows"]) && l.Rows.String() != strings.Split(want["rows"], "-")[0] {
+			if used[l] || l.At.Sheet() != want["sheet"] || !slices.Contains([]string{l.Rows.String(), strings.Split(l.Rows.String(), "-")[0]}, want["rows"]) && l.Rows.String() != strings.Split(want["rows"], "-")[0] {
 				continue
 			}
 			n := 0

@@ -183,7 +183,7 @@ func (b *builder) hearNames() {
 func spokenRows(list []spoken) [][]spoken {
 	var out [][]spoken
 	for i, s := range list {
-		if i > 0 && list[i-1].at.Sheet == s.at.Sheet && list[i-1].at.Row == s.at.Row {
+		if i > 0 && list[i-1].at.Sheet() == s.at.Sheet() && list[i-1].at.Row == s.at.Row {
 			out[len(out)-1] = append(out[len(out)-1], s)
 			continue
 		}
@@ -235,7 +235,7 @@ func (b *builder) hearNamed(text string, first, last schedule.Ref) bool {
 	}
 	b.said = slices.DeleteFunc(b.said, func(s said) bool { // the same, with the names not known
 		at := s.source.At
-		return at.Sheet == first.Sheet && at.Row == first.Row && at.Col >= first.Col && at.Col <= last.Col
+		return at.Sheet() == first.Sheet() && at.Row == first.Row && at.Col >= first.Col && at.Col <= last.Col
 	})
 	b.said = append(b.said, list...)
 	return true
@@ -303,7 +303,7 @@ func (b *builder) sheetAmps() {
 		}
 		for i := range b.said {
 			s := &b.said[i]
-			if s.source.At.Sheet != t.Sheet || s.source.At.Row >= t.HeaderRows[0] || !s.Worded || s.Name == "" {
+			if s.source.At.Sheet() != t.Sheet || s.source.At.Row >= t.HeaderRows[0] || !s.Worded || s.Name == "" {
 				continue
 			}
 			if own[t] != nil && own[t].Name != s.Name {

@@ -83,11 +83,11 @@ var numberInName = regexp.MustCompile(`^(?:[A-Za-z]{1,3}-?\d{3,6}|(?:19|20)\d\d-
 // nameJob gives a job without a name or site what stands for it: the sheet of
 // its own, else the file's name; for the site the job, else the folder.
 func nameJob(j *schedule.Job, file, sheet string, register bool) {
-	at := schedule.Ref{File: file, Sheet: sheet}
+	at := schedule.At(file, sheet, 0, 0)
 	dir, base := splitPath(file)
 	if !j.Number.Had() && sheet == "" && !register {
 		if m := numberInName.FindString(base); m != "" {
-			j.Number = schedule.Text{Value: strings.Trim(m, "_ -"), Source: schedule.Source{At: schedule.Ref{File: file}, Written: base, How: schedule.Default, Because: "from the file's name"}}
+			j.Number = schedule.Text{Value: strings.Trim(m, "_ -"), Source: schedule.Source{At: schedule.At(file, "", 0, 0), Written: base, How: schedule.Default, Because: "from the file's name"}}
 		}
 	}
 	m := codeFirst.FindString(j.Name.Value)

@@ -212,10 +212,10 @@ func ofPairs(list []ratedSeen, bridged bool) []ratedSeen {
 func (b *builder) titlesFor(c *schedule.Channel) []ratedSeen {
 	sheets := make(map[string][]ratedSeen)
 	for _, r := range b.ampTitle {
-		sheets[r.at.source.At.Sheet] = append(sheets[r.at.source.At.Sheet], r)
+		sheets[r.at.source.At.Sheet()] = append(sheets[r.at.source.At.Sheet()], r)
 	}
 	if len(sheets) > 1 {
-		return sheets[c.At.Sheet]
+		return sheets[c.At.Sheet()]
 	}
 	return b.ampTitle
 }

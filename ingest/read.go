@@ -158,11 +158,11 @@ func namelessIfText(book *grid.Book) *grid.Book {
 func noteReading(first *schedule.Job, book *grid.Book) {
 	for _, n := range book.Notes {
 		first.Assumptions = append(first.Assumptions, schedule.Assumption{
-			At:    schedule.Ref{File: book.File, Sheet: n.Sheet, Row: n.Row, Col: n.Col},
+			At:    schedule.At(book.File, n.Sheet, n.Row, n.Col),
 			Field: "the file", TakenAs: n.Text, How: schedule.Default, Because: "remark of the reader"})
 	}
 	if book.Converted {
-		first.Assumptions = append(first.Assumptions, schedule.Assumption{At: schedule.Ref{File: book.File}, Field: "the file",
+		first.Assumptions = append(first.Assumptions, schedule.Assumption{At: schedule.At(book.File, "", 0, 0), Field: "the file",
 			TakenAs: "values as another spreadsheet program recalculated them", How: schedule.Default, Because: "this format is read through that program"})
 	}
 }

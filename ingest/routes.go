@@ -62,9 +62,9 @@ func (b *builder) hearRoutes() {
 		if len(s.text) > longestSpoken {
 			continue
 		}
-		if i == 0 || b.spoken[i-1].at.Row != s.at.Row || b.spoken[i-1].at.Sheet != s.at.Sheet {
+		if i == 0 || b.spoken[i-1].at.Row != s.at.Row || b.spoken[i-1].at.Sheet() != s.at.Sheet() {
 			n := i + 1
-			for n < len(b.spoken) && b.spoken[n].at.Row == s.at.Row && b.spoken[n].at.Sheet == s.at.Sheet {
+			for n < len(b.spoken) && b.spoken[n].at.Row == s.at.Row && b.spoken[n].at.Sheet() == s.at.Sheet() {
 				n++
 			}
 			if c, ok := b.controlInRow(b.spoken[i:n]); ok {

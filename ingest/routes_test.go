@@ -109,7 +109,7 @@ func TestNotesRateLines(t *testing.T) {
 func TestRowsOfControlsOutsideTables(t *testing.T) {
 	drawn := draw(layout.Loudspeakers, "Heads", "tag | room | tap[W] | control\nS1 | Hall | 5 | K1\nS2 | Bar | 5 | K2")
 	for i, text := range []string{"K1", "North door", "20W max"} {
-		drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 31, Col: 2 + i}})
+		drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.At("job.xlsx", "Heads", 31, 2+i)})
 	}
 	j := jobOf(t, drawn)
 	if c := j.Controls[0]; c.Rated.Low != 20 || j.Controls[1].Rated.Had() {
@@ -126,7 +126,7 @@ func TestRowsOfLinesOutsideTables(t *testing.T) {
 	drawn := draw(layout.Loudspeakers, "Heads", "zone | quantity | tap[W] | circuit: Line\nRink | 12 | 10 | L1\nBar | 4 | 3 | L2")
 	for row, cells := range [][]string{{"L1", "Ampli A sortie 1", "140 m", "2x2,5"}, {"L2", "Ampli B", "60 m", "2x1,5", "30 W"}} {
 		for i, text := range cells {
-			drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 31 + row, Col: 1 + i}})
+			drawn.Titles = append(drawn.Titles, layout.Fact{Text: text, At: schedule.At("job.xlsx", "Heads", 31+row, 1+i)})
 		}
 	}
 	j := jobOf(t, drawn)

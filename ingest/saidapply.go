@@ -113,14 +113,14 @@ func (b *builder) otherwiseElsewhere(s *said) bool {
 // applyOnSheet gives the outputs that the sheet of a sentence names what it says,
 // if no other sentence of that sheet says otherwise.
 func (b *builder) applyOnSheet(s *said, at seen) {
-	sheet := s.source.At.Sheet
-	if slices.ContainsFunc(b.said, func(o said) bool { return o.Name == "" && o.W > 0 && o.W != s.W && o.source.At.Sheet == sheet }) {
+	sheet := s.source.At.Sheet()
+	if slices.ContainsFunc(b.said, func(o said) bool { return o.Name == "" && o.W > 0 && o.W != s.W && o.source.At.Sheet() == sheet }) {
 		b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: of which amplifier is this said?", "the rating of the outputs")
 		return
 	}
 	var own []*schedule.Channel
 	for _, c := range b.job.Channels {
-		if c.At.Sheet == sheet {
+		if c.At.Sheet() == sheet {
 			own = append(own, c)
 		}
 	}

@@ -66,24 +66,24 @@ func (b *builder) titlesAbove() []*layout.Fact {
 	for i := range b.facts {
 		switch b.facts[i].Field {
 		case vocabulary.JobNo, vocabulary.Date, vocabulary.Revision, vocabulary.Client, vocabulary.Author:
-			named[b.facts[i].At.Sheet] = true
+			named[b.facts[i].At.Sheet()] = true
 		}
 	}
 	var out []*layout.Fact
 	for i := range b.facts {
 		f := &b.facts[i]
-		top, table := first[f.At.Sheet]
+		top, table := first[f.At.Sheet()]
 		if i > 0 && f.Field == vocabulary.Unknown && b.facts[i-1].Field == vocabulary.Amplifier && b.facts[i-1].At == f.At {
 			continue // "Amp 1 = 250 W (pitch)": what it feeds
 		}
-		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet]) {
+		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet()]) {
 			out = append(out, f)
 		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && f.At.Row < top && isPlace(f.Key) { // "Fern Gardens: PA devices"
 			out = append(out, &layout.Fact{Text: f.Key + ": " + f.Text, At: f.At})
 		}
 	}
 	for _, s := range b.spoken { // a title that reads like a sentence
-		if top, table := first[s.at.Sheet]; table && s.at.Row == 1 && s.at.Row < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
+		if top, table := first[s.at.Sheet()]; table && s.at.Row == 1 && s.at.Row < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
 			out = append(out, &layout.Fact{Text: s.text, At: s.at})
 		}
 	}
@@ -283,12 +283,12 @@ func properFolder(dir, file string) bool {
 // siteByDefault gives a job without a site the place in its file's name where
 // that has a word for one, else its folder, else its own name.
 func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
-	file := placeOfFile(at.File)
+	file := placeOfFile(at.File())
 	said := schedule.Source{At: at, How: schedule.Default}
 	switch {
-	case at.Sheet != "" && placeIn(at.Sheet) != "" && isPlace(placeIn(at.Sheet)):
+	case at.Sheet() != "" && placeIn(at.Sheet()) != "" && isPlace(placeIn(at.Sheet())):
 		said.Because = "the name of the sheet"
-		j.Site = schedule.Text{Value: placeIn(at.Sheet), Source: said}
+		j.Site = schedule.Text{Value: placeIn(at.Sheet()), Source: said}
 	case named:
 		said = j.Name.Source
 		said.Because = "the job's name stands for the site"
@@ -380,7 +380,7 @@ func (b *builder) numberInNotes() {
 	had := b.job.Number.Value
 	for _, weak := range []bool{false, true} {
 		for _, s := range b.spoken {
-			if first := top[s.at.Sheet]; first > 0 && s.at.Row >= first || len(s.text) > longestSpoken {
+			if first := top[s.at.Sheet()]; first > 0 && s.at.Row >= first || len(s.text) > longestSpoken {
 				continue
 			}
 			number := keyedNumber(s.text, weak)

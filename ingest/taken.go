@@ -48,7 +48,7 @@ func newAccount() *account {
 
 // take notes that a value was taken rather than stated.
 func (a *account) take(s seen, field, takenAs string, how schedule.How, because string) {
-	k := takenKey{sheet: s.source.At.Sheet, field: field, takenAs: takenAs, how: how, because: because}
+	k := takenKey{sheet: s.source.At.Sheet(), field: field, takenAs: takenAs, how: how, because: because}
 	if s.t != nil {
 		k.table = s.t.number
 	}
@@ -93,7 +93,7 @@ func (a *account) askCell(s seen, text, settles string) {
 		a.questions[q] = true
 		return
 	}
-	k := takenKey{sheet: s.source.At.Sheet, table: s.t.number, col: s.col.i + 1}
+	k := takenKey{sheet: s.source.At.Sheet(), table: s.t.number, col: s.col.i + 1}
 	if a.misreads[k] == nil {
 		a.misreads[k] = make(map[schedule.Question]bool)
 	}
@@ -103,7 +103,7 @@ func (a *account) askCell(s seen, text, settles string) {
 
 // refuse notes a cell whose value cannot be.
 func (a *account) refuse(s seen, why string) {
-	k := takenKey{sheet: s.source.At.Sheet}
+	k := takenKey{sheet: s.source.At.Sheet()}
 	if s.t != nil && s.col != nil {
 		k.table, k.col = s.t.number, s.col.i+1
 		a.headers[k] = s.col

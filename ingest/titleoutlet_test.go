@@ -15,7 +15,7 @@ func sectioned(t *layout.Table, titles map[int]string) *layout.Table {
 	var sections []layout.Fact
 	for i := range t.Records {
 		if text, ok := titles[i]; ok {
-			sections = []layout.Fact{{Field: vocabulary.Circuit, Text: text, At: schedule.Ref{File: "job.xlsx", Sheet: t.Sheet, Row: 100 + i, Col: 1},
+			sections = []layout.Fact{{Field: vocabulary.Circuit, Text: text, At: schedule.At("job.xlsx", t.Sheet, 100+i, 1),
 				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: text}}}
 		}
 		t.Records[i].Sections = sections
@@ -35,10 +35,10 @@ func TestAmplifiersInSectionTitles(t *testing.T) {
 
 func TestTitleOfTheFirstSectionHoldsForItAlone(t *testing.T) {
 	drawn := draw(layout.Loudspeakers, "Heads", "tag | tap[W]\nS1 | 5\nS2 | 5")
-	first := layout.Fact{Field: vocabulary.Channel, Text: "A1.1", At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 1, Col: 1}}
+	first := layout.Fact{Field: vocabulary.Channel, Text: "A1.1", At: schedule.At("job.xlsx", "Heads", 1, 1)}
 	drawn.Titles = []layout.Fact{first}
 	drawn.Records[0].Sections = []layout.Fact{first}
-	drawn.Records[1].Sections = []layout.Fact{{Field: vocabulary.Zone, Text: "Bar", At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 9, Col: 1}}}
+	drawn.Records[1].Sections = []layout.Fact{{Field: vocabulary.Zone, Text: "Bar", At: schedule.At("job.xlsx", "Heads", 9, 1)}}
 	want(t, "loudspeakers", describe(jobOf(t, drawn)), []string{"S1 1 x 5 W channel A1 / 1", "S2 1 x 5 W zone Bar"})
 }
 
@@ -66,7 +66,7 @@ func TestOutputsBehindTheNameOfAnAmplifier(t *testing.T) {
 	} {
 		drawn := draw(layout.Loudspeakers, "Heads", "room | channel | quantity | tap[W]\nHall | 1 | 4 | 3\nBar | 1 | 2 | 1.5")
 		for i := range drawn.Records {
-			drawn.Records[i].Sections = []layout.Fact{{Field: vocabulary.Amplifier, Text: tt.title, At: schedule.Ref{File: "job.xlsx", Sheet: "Heads", Row: 100, Col: 1},
+			drawn.Records[i].Sections = []layout.Fact{{Field: vocabulary.Amplifier, Text: tt.title, At: schedule.At("job.xlsx", "Heads", 100, 1),
 				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: tt.title}}}
 		}
 		j := jobOf(t, drawn)

@@ -84,7 +84,7 @@ func sheetsNamed(all []sheetPart, letters map[string]bool) bool {
 		for k := range s.facts {
 			code := s.codeIn(&s.facts[k], letters)
 			_, figures, _ := strings.Cut(code, "-")
-			if code != "" && !strings.Contains(s.facts[k].At.Sheet, figures) {
+			if code != "" && !strings.Contains(s.facts[k].At.Sheet(), figures) {
 				return false
 			}
 		}

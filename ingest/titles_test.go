@@ -11,7 +11,7 @@ import (
 
 func TestJobNumbersInTitles(t *testing.T) {
 	fact := func(sheet string, row, col int, field vocabulary.Field, text string) layout.Fact {
-		return layout.Fact{Field: field, Text: text, At: schedule.Ref{Sheet: sheet, Row: row, Col: col}}
+		return layout.Fact{Field: field, Text: text, At: schedule.At("", sheet, row, col)}
 	}
 	const plain = vocabulary.Unknown
 	for _, c := range []struct {

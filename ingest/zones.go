@@ -228,7 +228,7 @@ func (b *builder) firstSections() {
 func titleOver(titles []layout.Fact, sheet string, header int) *layout.Fact {
 	for i := len(titles) - 1; i >= 0; i-- {
 		f := &titles[i]
-		if f.At.Sheet == sheet && f.Key == "" && (f.At.Row == header-1 || f.At.Row == header-2) {
+		if f.At.Sheet() == sheet && f.Key == "" && (f.At.Row == header-1 || f.At.Row == header-2) {
 			return f
 		}
 	}

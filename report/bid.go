@@ -37,7 +37,7 @@ func (a *Audit) DisagreementsTable() Table {
 					limit = Value{}
 				}
 				if !yield([]Value{count(f.Rank), words(gradeText(f)), words(sites[f]), words(f.Rule.Name), words(f.Place), words(Found(f)), words(one), words(other),
-					m, limit, words(f.Unit), words(f.At.File), words(f.ID)}) {
+					m, limit, words(f.Unit), words(f.At.File()), words(f.ID)}) {
 					return
 				}
 			}

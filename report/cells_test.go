@@ -13,7 +13,7 @@ import (
 // A finding may rest on every row of a register: its cells are told once each,
 // in their order, in time that grows with their number alone.
 func TestCellsOfARegister(t *testing.T) {
-	at := func(row int) schedule.Ref { return schedule.Ref{File: "a.csv", Row: row, Col: 3} }
+	at := func(row int) schedule.Ref { return schedule.At("a.csv", "", row, 3) }
 	f := &audit.Finding{At: at(2)}
 	for range 2 {
 		for row := 1; row <= 100_000; row++ {

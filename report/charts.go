@@ -30,7 +30,7 @@ func (a *Audit) Loads(n int) []Bar {
 		}
 		for v := range a.ofJob(r, "loads", loadRows) {
 			label := cmp.Or(r.Job.Site.Value, JobName(r.Job)) + ", " + v[0].Words
-			at := schedule.Ref{File: v[4].Words, Sheet: v[5].Words, Row: int(v[6].Number), Col: int(v[7].Number)}
+			at := schedule.At(v[4].Words, v[5].Words, int(v[6].Number), int(v[7].Number))
 			items = append(items, item{Bar{Label: label, Parts: []float64{v[2].Number, v[3].Number}, At: at}, v[1].Number})
 		}
 	}
@@ -49,7 +49,7 @@ func loadRows(r *audit.Result, yield func(...Value) bool) bool {
 		if !share.Known || !load.Known || !rated.Known || math.IsInf(load.High, 0) {
 			return true
 		}
-		return yield(words(place), number(share.High), number(load.High), number(rated.Low), words(at.File), words(at.Sheet), count(at.Row), count(at.Col))
+		return yield(words(place), number(share.High), number(load.High), number(rated.Low), words(at.File()), words(at.Sheet()), count(at.Row), count(at.Col))
 	}
 	for _, c := range r.Channels {
 		if !row("channel "+c.Channel.Label(), c.Share, c.Load.Watts, c.Rated, c.Channel.At) {

@@ -53,7 +53,7 @@ func (a *Audit) FindingsTable() Table {
 					limit = Value{}
 				}
 				row := []Value{rank, number(f.Score), words(f.Grade.String()), words(f.Certainty.String()), words(f.Rule.Name),
-					words(JobName(j)), words(j.Site.Value), words(f.Place), words(f.At.File), words(f.At.Sheet), words(Cells(f)),
+					words(JobName(j)), words(j.Site.Value), words(f.Place), words(f.At.File()), words(f.At.Sheet()), words(Cells(f)),
 					m, limit, words(f.Unit), low(f.Measured), high(f.Measured), words(RemedyText(f)), words(f.ID), words(found),
 					number(f.Factors.Severity), number(f.Factors.Extent), number(f.Factors.Reach), number(f.Factors.Certainty),
 					words(f.Room), words(f.Zone), words(f.Higher), words(f.Ask), words(f.LimitSource), words(strings.Join(f.Cautions, " ")), words(superseded[f])}
@@ -87,7 +87,7 @@ func (a *Audit) QuestionsTable() Table {
 			for _, r := range a.currentFirst() {
 				for _, q := range r.Questions {
 					n++
-					if !yield([]Value{words(r.Job.File), words(JobName(r.Job)), words(q.At.Sheet), words(q.At.Cell()), words(q.Field), words(q.Text),
+					if !yield([]Value{words(r.Job.File), words(JobName(r.Job)), words(q.At.Sheet()), words(q.At.Cell()), words(q.Field), words(q.Text),
 						words(q.Settles), count(q.Verdicts), count(n), words(r.Job.Site.Value), words(QuestionText(n, r, q))}) {
 						return
 					}
@@ -115,8 +115,8 @@ func (a *Audit) currentFirst() []*audit.Result {
 // QuestionText is a question with its number and place, as it is sent.
 func QuestionText(n int, r *audit.Result, q audit.Question) string {
 	where := []string{r.Job.File}
-	if q.At.Sheet != "" {
-		where = append(where, "sheet "+q.At.Sheet)
+	if q.At.Sheet() != "" {
+		where = append(where, "sheet "+q.At.Sheet())
 	}
 	if cell := q.At.Cell(); cell != "" {
 		if q.At.Col > 0 {
@@ -143,7 +143,7 @@ func (a *Audit) RemediesTable() Table {
 			for _, f := range a.AllFindings() {
 				for _, r := range f.Remedies {
 					if !yield([]Value{words(f.ID), words(r.Kind), words(r.Change), finite(r.Before), finite(r.After), words(r.Unit), words(r.Effect),
-						words(r.Part), words(r.Source), words(f.Rule.Name), words(f.Place), words(f.At.File)}) {
+						words(r.Part), words(r.Source), words(f.Rule.Name), words(f.Place), words(f.At.File())}) {
 						return
 					}
 				}
@@ -161,7 +161,7 @@ func (a *Audit) AssumptionsTable() Table {
 		Count: a.count("assumptions", func(r *audit.Result) int { return len(r.Assumptions) }),
 		Rows: a.eachJob("assumptions", func(r *audit.Result, yield func(...Value) bool) bool {
 			for _, s := range r.Assumptions {
-				if !yield(words(cmp.Or(s.At.File, r.Job.File)), words(s.At.Sheet), words(s.At.Cell()), words(s.Field), words(s.Written), words(s.TakenAs),
+				if !yield(words(cmp.Or(s.At.File(), r.Job.File)), words(s.At.Sheet()), words(s.At.Cell()), words(s.Field), words(s.Written), words(s.TakenAs),
 					words(s.How.String()), words(s.Because)) {
 					return false
 				}
@@ -234,5 +234,5 @@ func leftOutRow(l schedule.LeftOut, file string) []Value {
 	if l.At.Row > 0 {
 		at = count(l.At.Row)
 	}
-	return []Value{words(cmp.Or(l.At.File, file)), words(l.At.Sheet), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
+	return []Value{words(cmp.Or(l.At.File(), file)), words(l.At.Sheet()), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
 }

@@ -109,8 +109,8 @@ func Cells(f *audit.Finding) string {
 		if cell == "" {
 			return
 		}
-		if at.Sheet != f.At.Sheet || at.File != f.At.File {
-			cell = at.Sheet + "!" + cell
+		if at.Sheet() != f.At.Sheet() || at.File() != f.At.File() {
+			cell = at.Sheet() + "!" + cell
 		}
 		if !told[cell] {
 			told[cell] = true

@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"lineaudit/audit"
+	"lineaudit/audit/schedule"
 	"lineaudit/report"
 	"lineaudit/report/reporttest"
 )
@@ -66,7 +67,7 @@ func TestShelfSaysTheSame(t *testing.T) {
 		if d := cmp.Diff(a.FirstPage(), kept.FirstPage()); d != "" {
 			t.Errorf("first page: -whole +shelved\n%s", d)
 		}
-		if d := cmp.Diff(a.Loads(20), kept.Loads(20)); d != "" {
+		if d := cmp.Diff(a.Loads(20), kept.Loads(20), cmp.Comparer(func(a, b schedule.Ref) bool { return a == b })); d != "" {
 			t.Errorf("loads: -whole +shelved\n%s", d)
 		}
 		if d := cmp.Diff(a.Archive.Counts, kept.Archive.Counts); d != "" {

@@ -112,7 +112,7 @@ func (a *Audit) LoudspeakersTable() Table {
 			for _, l := range j.Loudspeakers {
 				volts := j.LineVoltsOf(l.Channel)
 				tapVolts := l.TapVolts.Or(volts)
-				if !yield(words(j.File), words(l.At.Sheet), words(l.Rows.String()), words(JobName(j)), words(zoneName(l.Zone)),
+				if !yield(words(j.File), words(l.At.Sheet()), words(l.Rows.String()), words(JobName(j)), words(zoneName(l.Zone)),
 					words(l.Tag.Value), words(l.Model.Value), quantity(l.Count), quantity(l.Tap), lineVolts(quantity(tapVolts)), lineVolts(quantity(volts)),
 					words(controlName(l.Control)), words(amplifierName(l.Channel)), words(channelName(l.Channel)), words(l.Status.String()),
 					words(l.Room.Value), lowOf(l.Tap), highOf(l.Tap)) {

@@ -104,10 +104,10 @@ func gradeText(f *audit.Finding) string {
 // Where is the file and cell of a finding, as people write it.
 func Where(f *audit.Finding) string {
 	at := f.At.String()
-	if f.At.File == "" || f.At.Sheet == "" {
+	if f.At.File() == "" || f.At.Sheet() == "" {
 		return at
 	}
-	return f.At.File + " " + at
+	return f.At.File() + " " + at
 }
 
 // doOnSite is the remedy; what to check has a column of its own.

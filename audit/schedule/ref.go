@@ -3,15 +3,53 @@ package schedule
 import (
 	"cmp"
 	"strconv"
+	"unique"
 )
 
 // A Ref is a place in an input file. Rows and columns count from 1; a Row of
 // 0 means the whole sheet, an empty Sheet the whole file. In a text file the
 // sheet is empty and rows and columns are as a spreadsheet would show them.
+//
+// A job holds a Ref for every value: the names of file and sheet are held once.
 type Ref struct {
-	File, Sheet string
-	Row, Col    int
+	sheet    Sheet
+	Row, Col int
 }
+
+// A Sheet names a sheet of a file in few bytes: equal names are held once.
+type Sheet struct{ of unique.Handle[sheetNames] }
+
+type sheetNames struct{ file, sheet string }
+
+// SheetOf returns the sheet of a file; the sheet of a text file is "".
+func SheetOf(file, sheet string) Sheet {
+	if file == "" && sheet == "" {
+		return Sheet{}
+	}
+	return Sheet{unique.Make(sheetNames{file, sheet})}
+}
+
+// Cell is a place on the sheet.
+func (s Sheet) Cell(row, col int) Ref { return Ref{s, row, col} }
+
+func (s Sheet) names() sheetNames {
+	if s == (Sheet{}) {
+		return sheetNames{}
+	}
+	return s.of.Value()
+}
+
+// At is a place by the names of its file and sheet.
+func At(file, sheet string, row, col int) Ref { return SheetOf(file, sheet).Cell(row, col) }
+
+// On is the sheet of the place.
+func (r Ref) On() Sheet { return r.sheet }
+
+// File is the name of the file.
+func (r Ref) File() string { return r.sheet.names().file }
+
+// Sheet is the name of the sheet, "" in a text file.
+func (r Ref) Sheet() string { return r.sheet.names().sheet }
 
 // IsZero reports whether the ref names no place at all.
 func (r Ref) IsZero() bool { return r == Ref{} }
@@ -31,21 +69,25 @@ func (r Ref) Cell() string {
 // String returns the place as a person would write it: "Rink!B3" or "rink.csv B3".
 func (r Ref) String() string {
 	cell := r.Cell()
+	of := r.sheet.names()
 	switch {
-	case r.Sheet != "" && cell != "":
-		return r.Sheet + "!" + cell
-	case r.Sheet != "":
-		return r.Sheet
+	case of.sheet != "" && cell != "":
+		return of.sheet + "!" + cell
+	case of.sheet != "":
+		return of.sheet
 	case cell != "":
-		return r.File + " " + cell
+		return of.file + " " + cell
 	}
-	return r.File
+	return of.file
 }
 
 // Compare orders places by file, sheet, row and column.
 func (r Ref) Compare(o Ref) int {
-	return cmp.Or(cmp.Compare(r.File, o.File), cmp.Compare(r.Sheet, o.Sheet),
-		cmp.Compare(r.Row, o.Row), cmp.Compare(r.Col, o.Col))
+	if r.sheet != o.sheet {
+		a, b := r.sheet.names(), o.sheet.names()
+		return cmp.Or(cmp.Compare(a.file, b.file), cmp.Compare(a.sheet, b.sheet))
+	}
+	return cmp.Or(cmp.Compare(r.Row, o.Row), cmp.Compare(r.Col, o.Col))
 }
 
 // ColumnName returns the letters of a column counted from 1: 1 is A, 28 is AB.

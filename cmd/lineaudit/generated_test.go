@@ -127,14 +127,14 @@ func TestOverloadsOfGeneratedArchives(t *testing.T) {
 			if len(f.Remedies) > 0 {
 				cured++
 			} else if f.NoRemedy == "" {
-				t.Errorf("%s, %s: neither a remedy nor a reason", f.At.File, f.Place)
+				t.Errorf("%s, %s: neither a remedy nor a reason", f.At.File(), f.Place)
 			}
 			i := slices.IndexFunc(over, func(o overload) bool {
-				return o.file == f.At.File && (o.sheet == f.At.Sheet || o.sheet == "") && o.grade() == f.Grade && math.Abs(o.load-f.Measured.Low) < 1e-6*o.load && math.Abs(o.rated-f.Limit) < 1e-6*o.rated
+				return o.file == f.At.File() && (o.sheet == f.At.Sheet() || o.sheet == "") && o.grade() == f.Grade && math.Abs(o.load-f.Measured.Low) < 1e-6*o.load && math.Abs(o.rated-f.Limit) < 1e-6*o.rated
 			})
 			if i < 0 {
 				wrong++
-				t.Logf("noise %d: %s: the truth has no such overload: %s %s %s", cfg.Noise, f.At.File, f.Grade, f.Place, f.Message)
+				t.Logf("noise %d: %s: the truth has no such overload: %s %s %s", cfg.Noise, f.At.File(), f.Grade, f.Place, f.Message)
 				continue
 			}
 			matched[i] = true

@@ -146,8 +146,8 @@ func writeTodo(w io.Writer, a *report.Audit) error {
 func places(at []schedule.Ref) string {
 	var out []string
 	for _, r := range at[:min(len(at), 4)] {
-		text := r.File
-		if s := r.String(); s != r.File && !strings.HasPrefix(s, r.File) {
+		text := r.File()
+		if s := r.String(); s != r.File() && !strings.HasPrefix(s, r.File()) {
 			text += " " + s
 		} else {
 			text = s

@@ -27,7 +27,7 @@ func runRead(ctx context.Context, args []string, s screen) int {
 		if err != nil {
 			return wrong(s, fmt.Errorf("--explain: %w", err))
 		}
-		at = schedule.Ref{Sheet: sheet, Row: row, Col: col}
+		at = schedule.At("", sheet, row, col)
 	}
 	p, code := prepare(ctx, set, s)
 	if p == nil {
@@ -75,14 +75,14 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 	}
 	var b strings.Builder
 	for _, sheet := range book.Sheets {
-		if at.Sheet != "" && !strings.EqualFold(sheet.Name, at.Sheet) {
+		if at.Sheet() != "" && !strings.EqualFold(sheet.Name, at.Sheet()) {
 			continue
 		}
-		here := at
-		here.Sheet = sheet.Name
+		name := sheet.Name
 		if book.Format == grid.Text {
-			here.Sheet = "" // a text file has no sheet to name
+			name = "" // a text file has no sheet to name
 		}
+		here := schedule.At(at.File(), name, at.Row, at.Col)
 		text := "is empty"
 		for i := range sheet.Rows {
 			if r := &sheet.Rows[i]; r.Number == at.Row {
@@ -91,7 +91,7 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 				}
 			}
 		}
-		fmt.Fprintf(&b, "%s %s.\n", report.Plain(schedule.Ref{File: f.Name, Sheet: sheet.Name, Row: at.Row, Col: at.Col}.String()), text)
+		fmt.Fprintf(&b, "%s %s.\n", report.Plain(schedule.At(f.Name, sheet.Name, at.Row, at.Col).String()), text)
 		if story := terminal.Explain(f, here, width); story != "" {
 			b.WriteString(story)
 		} else {
@@ -99,7 +99,7 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 		}
 	}
 	if b.Len() == 0 {
-		return fmt.Sprintf("There is no sheet %q in %s.\n", at.Sheet, f.Name)
+		return fmt.Sprintf("There is no sheet %q in %s.\n", at.Sheet(), f.Name)
 	}
 	return b.String()
 }

@@ -69,7 +69,7 @@ func Read(name string, books []*grid.Book) (*schedule.HouseBook, []schedule.Hous
 		}
 	}
 	if !found && len(r.errors) == 0 {
-		r.fail(schedule.Ref{File: name}, "no sheet of a house book: it has sheets named "+strings.Join(sheetNames, ", "))
+		r.fail(schedule.At(name, "", 0, 0), "no sheet of a house book: it has sheets named "+strings.Join(sheetNames, ", "))
 	}
 	r.crossCheck()
 	slices.SortStableFunc(r.errors, func(a, b schedule.HouseError) int { return a.At.Compare(b.At) })
@@ -100,11 +100,10 @@ func (r *reader) fail(at schedule.Ref, text string) {
 }
 
 func (r *reader) at(b *grid.Book, s *grid.Sheet, row, col int) schedule.Ref {
-	ref := schedule.Ref{File: b.File, Sheet: s.Name, Row: row, Col: col}
 	if b.Format == grid.Text {
-		ref.Sheet = ""
+		return schedule.At(b.File, "", row, col)
 	}
-	return ref
+	return schedule.At(b.File, s.Name, row, col)
 }
 
 // A line is one row of a sheet, by column name.

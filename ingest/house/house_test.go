@@ -59,7 +59,7 @@ func TestRatings(t *testing.T) {
 			t.Errorf("rated %+v", r)
 		}
 	}
-	if at := wk.LossDB.At; at.Cell() != "L3" || at.Sheet != "Ratings" {
+	if at := wk.LossDB.At; at.Cell() != "L3" || at.Sheet() != "Ratings" {
 		t.Errorf("the insertion loss stands in %v", at)
 	}
 	cl := h.Ratings[1]
@@ -81,7 +81,7 @@ func TestFolderOfTables(t *testing.T) {
 	if len(errs) != 0 {
 		t.Fatal(errs)
 	}
-	if len(h.Limits) != 1 || h.Limits[0].Value.Value != "75" || h.Limits[0].Value.At != (schedule.Ref{File: "house/limits.csv", Row: 2, Col: 3}) {
+	if len(h.Limits) != 1 || h.Limits[0].Value.Value != "75" || h.Limits[0].Value.At != (schedule.At("house/limits.csv", "", 2, 3)) {
 		t.Errorf("limits %+v", h.Limits)
 	}
 	if len(h.Names) != 2 || h.Names[1].Files.Value != "*.csv" {

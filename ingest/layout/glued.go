@@ -35,7 +35,7 @@ func (p *plane) unglue() *plane {
 	if len(starts) < 3 {
 		return nil
 	}
-	q := &plane{file: p.file, sheet: p.sheet, glued: col, mergedAt: map[int][]int{}}
+	q := &plane{file: p.file, sheet: p.sheet, on: p.on, glued: col, mergedAt: map[int][]int{}}
 	for _, l := range p.lines {
 		if len(l.slots) != 1 || l.slots[0].cell.Kind != grid.String {
 			return nil

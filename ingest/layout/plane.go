@@ -14,6 +14,7 @@ import (
 // the lines are the sheet's columns, so that a transposed table reads like any other.
 type plane struct {
 	file, sheet string
+	on          schedule.Sheet // of these names
 	turned      bool
 	lines       []line // only those that hold something, ascending
 	merges      []grid.Range
@@ -44,7 +45,7 @@ const manyCells = 100_000
 
 // newPlane takes the cells of a sheet that hold something.
 func newPlane(file string, s *grid.Sheet) *plane {
-	p := &plane{file: file, sheet: s.Name, hiddenCols: s.HiddenCols, merges: s.Merges}
+	p := &plane{file: file, sheet: s.Name, on: schedule.SheetOf(file, s.Name), hiddenCols: s.HiddenCols, merges: s.Merges}
 	total := 0
 	for i := range s.Rows {
 		total += len(s.Rows[i].Cells)
@@ -102,7 +103,7 @@ func (p *plane) merged(n, col int) (grid.Range, bool) {
 
 // turn returns the part of the plane in r with lines and columns exchanged.
 func (p *plane) turn(r grid.Range) *plane {
-	t := &plane{file: p.file, sheet: p.sheet, turned: !p.turned}
+	t := &plane{file: p.file, sheet: p.sheet, on: p.on, turned: !p.turned}
 	byCol := map[int]*line{}
 	for _, l := range p.within(r.Row1, r.Row2) {
 		for _, s := range l.slots {
@@ -182,7 +183,7 @@ func (l *line) between(first, last int) []slot {
 // ref names a place of the plane as a place of the sheet.
 func (p *plane) ref(n, col int) schedule.Ref {
 	n, col = p.place(n, col)
-	return schedule.Ref{File: p.file, Sheet: p.sheet, Row: n, Col: col}
+	return p.on.Cell(n, col)
 }
 
 // spot is ref, given any other spot of the plane.

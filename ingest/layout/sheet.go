@@ -394,7 +394,7 @@ func (sr *sheetReader) nameFacts() []Fact {
 	if name == "" || slices.Contains(plainNames, folded) || rePage.MatchString(name) {
 		return nil
 	}
-	return sr.f.sectionFacts(name, schedule.Ref{File: sr.book.File, Sheet: sr.sheet.Name}, nil)
+	return sr.f.sectionFacts(name, schedule.At(sr.book.File, sr.sheet.Name, 0, 0), nil)
 }
 
 // columnLooks are what the cells of each column of a body look like, by column.

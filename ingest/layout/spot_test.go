@@ -10,10 +10,10 @@ import (
 func TestSpot(t *testing.T) {
 	for _, r := range []schedule.Ref{
 		{},
-		{File: "a.csv"},
-		{File: "a.csv", Row: 1_048_576, Col: 16_384},
-		{File: "a.xlsx", Sheet: "Dome", Row: 3},
-		{Sheet: "Dome", Row: 3, Col: 2},
+		schedule.At("a.csv", "", 0, 0),
+		schedule.At("a.csv", "", 1_048_576, 16_384),
+		schedule.At("a.xlsx", "Dome", 3, 0),
+		schedule.At("", "Dome", 3, 2),
 	} {
 		if got := SpotOf(r).Ref(); got != r {
 			t.Errorf("%v comes back as %v", r, got)

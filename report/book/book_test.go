@@ -152,7 +152,7 @@ func TestManyFindings(t *testing.T) {
 	}
 	for i := range n {
 		a.Archive.Findings = append(a.Archive.Findings, &audit.Finding{Rule: rule, ID: fmt.Sprint(i), Rank: i + 2, Place: fmt.Sprint("control VC-", i), Grade: audit.Fault,
-			Certainty: audit.Certain, At: schedule.Ref{File: "big.xlsx", Sheet: "Schedule", Row: i + 5, Col: 2}, Message: "60 W on a 50 W control: 120 %"})
+			Certainty: audit.Certain, At: schedule.At("big.xlsx", "Schedule", i+5, 2), Message: "60 W on a 50 W control: 120 %"})
 	}
 	a.Files[0].Results[0].Findings = a.Archive.Findings
 	var before, after runtime.MemStats

@@ -80,7 +80,7 @@ func parse(t testing.TB, name string, data []byte) *grid.Book {
 // findings are two: one on C2 and C3 of the first sheet, one on the second.
 func findings(file string) []*audit.Finding {
 	at := func(sheet string, row, col int) schedule.Ref {
-		return schedule.Ref{File: file, Sheet: sheet, Row: row, Col: col}
+		return schedule.At(file, sheet, row, col)
 	}
 	rule := audit.Rules()[0]
 	return []*audit.Finding{
@@ -285,7 +285,7 @@ func TestOwnSheetIsKnown(t *testing.T) {
 
 func TestTextFileGetsAWorkbook(t *testing.T) {
 	out := copied(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n"), []*audit.Finding{{Rule: audit.Rules()[0], Grade: audit.Fault, Certainty: audit.Certain,
-		At: schedule.Ref{File: "a.csv", Sheet: parse(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n")).Sheets[0].Name, Row: 2, Col: 2}, Message: "too much"}})
+		At: schedule.At("a.csv", parse(t, "a.csv", []byte("Tag;Tap\nLS1;5 W\nLS2;=1+1\n")).Sheets[0].Name, 2, 2), Message: "too much"}})
 	f, err := excelize.OpenReader(bytes.NewReader(out))
 	if err != nil {
 		t.Fatal(err)

@@ -69,7 +69,7 @@ func pack(t *testing.T, parts map[string]string) []byte {
 
 // onB1 is one finding on B1.
 func onB1() []*audit.Finding {
-	at := schedule.Ref{File: "a.xlsx", Sheet: "Devices", Row: 1, Col: 2}
+	at := schedule.At("a.xlsx", "Devices", 1, 2)
 	return []*audit.Finding{{Rule: audit.Rules()[0], Place: "control VC-1", Grade: audit.Danger, Certainty: audit.Certain, At: at, Message: "80 W on a 50 W control", Cells: []audit.Evidence{{At: at}}}}
 }
 
@@ -347,7 +347,8 @@ func TestHostileTextsInNotesAndNames(t *testing.T) {
 	p := small()
 	with(t, p, "xl/workbook.xml", `name="Devices"`, `name="It's &lt;b&gt; =1+1"`)
 	fs := onB1()
-	fs[0].At.Sheet, fs[0].Cells[0].At.Sheet = "It's <b> =1+1", "It's <b> =1+1"
+	odd := schedule.At(fs[0].At.File(), "It's <b> =1+1", fs[0].At.Row, fs[0].At.Col)
+	fs[0].At, fs[0].Cells[0].At = odd, odd
 	fs[0].Message = "=cmd|' /C calc'!A0 </t></is><script>\x00\x1b[31m\u202e _x0041_ " + strings.Repeat("long ", 10_000)
 	fs[0].Place = "@SUM(1)\xff"
 	data := copied(t, "a.xlsx", pack(t, p), fs)

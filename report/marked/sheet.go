@@ -56,13 +56,13 @@ const (
 
 // place is sheet and cell as people write them.
 func place(f finding) string {
-	if f.at.Sheet == "" {
+	if f.at.Sheet() == "" {
 		return cmp.Or(f.at.Cell(), "the whole file")
 	}
 	if cell := f.at.Cell(); cell != "" {
-		return f.at.Sheet + "!" + cell
+		return f.at.Sheet() + "!" + cell
 	}
-	return f.at.Sheet
+	return f.at.Sheet()
 }
 
 const explanation = "Marked cells carry a note: red danger, orange fault, yellow caution, grey cannot be shown. Nothing else in the workbook was changed. " +
@@ -174,7 +174,7 @@ func (w *sheetWriter) finding(row int, f finding, l looks, sheets []string, name
 
 // linkTarget is where the cell of a finding leads, "" when no link can.
 func linkTarget(f finding, sheets []string, names map[string]string) string {
-	name := f.at.Sheet
+	name := f.at.Sheet()
 	if names != nil {
 		name = names[name]
 	}

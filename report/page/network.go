@@ -19,7 +19,7 @@ func pictureOf(f *audit.Finding, r *audit.Result) (key, drawing string) {
 	for i := range r.Lines {
 		l := &r.Lines[i]
 		if len(l.Nodes) > 1 && len(l.Nodes) <= mostNodes && f.RestsOn(l) {
-			return l.At.File + "|" + l.At.String() + "|" + l.Name, network(l)
+			return l.At.File() + "|" + l.At.String() + "|" + l.Name, network(l)
 		}
 	}
 	return "", ""

@@ -270,7 +270,7 @@ func content(a *report.Audit, marked map[string]string) *pageData {
 			break
 		}
 		p := findingOf(f, results[f], sites[f])
-		if path, ok := marked[f.At.File]; ok {
+		if path, ok := marked[f.At.File()]; ok {
 			p.Link = (&url.URL{Path: path}).EscapedPath()
 		}
 		if d := a.Dispositions[f.ID]; d != (report.Disposition{}) {
@@ -306,7 +306,7 @@ func content(a *report.Audit, marked map[string]string) *pageData {
 func findingOf(f *audit.Finding, r *audit.Result, site string) pageFinding {
 	p := pageFinding{Rank: f.Rank, Score: math.Round(f.Score*10) / 10, Grade: f.Grade.String(), Level: int(f.Grade), Certainty: f.Certainty.String(),
 		Rule: f.Rule.Name, Title: f.Rule.Title, Why: f.Rule.Why, Site: site, Job: report.JobName(r.Job), Place: f.Place, Room: f.Room,
-		File: f.At.File, Cell: f.At.String(), Message: f.Message, Higher: f.Higher, Ask: f.Ask, Source: f.LimitSource, Ohm: report.Bounds(f.ExpectedOhm),
+		File: f.At.File(), Cell: f.At.String(), Message: f.Message, Higher: f.Higher, Ask: f.Ask, Source: f.LimitSource, Ohm: report.Bounds(f.ExpectedOhm),
 		NoRemedy: f.NoRemedy, ID: f.ID, Evidence: [][3]string{}, Assumed: []string{}, Remedies: []string{}, Cautions: append([]string{}, f.Cautions...)}
 	p.Factors = fmt.Sprintf("100 × severity %s × extent %s × reach %s × certainty %s", report.Figure(f.Factors.Severity), report.Figure(f.Factors.Extent),
 		report.Figure(f.Factors.Reach), report.Figure(f.Factors.Certainty))
@@ -319,8 +319,8 @@ func findingOf(f *audit.Finding, r *audit.Result, site string) pageFinding {
 			break
 		}
 		at := e.At
-		if at.File == f.At.File {
-			at.File = "" // it is named above
+		if at.File() == f.At.File() {
+			at = schedule.At("", at.Sheet(), at.Row, at.Col) // the file is named above
 		}
 		p.Evidence = append(p.Evidence, [3]string{strings.TrimSpace(at.String()), e.Written, e.Role})
 	}

@@ -18,7 +18,7 @@ type jobMaker struct {
 }
 
 func (m *jobMaker) at(col int) schedule.Ref {
-	return schedule.Ref{File: m.job.File, Sheet: "Schedule", Row: m.row, Col: col}
+	return schedule.At(m.job.File, "Schedule", m.row, col)
 }
 
 func (m *jobMaker) source(col int, written string) schedule.Source {

@@ -14,10 +14,10 @@ func Fixed() *report.Audit {
 	palm := Job("gardens/palm.xlsx", "Glass gardens", 240, 50, 10, 8)
 	palm.Tables = []schedule.Table{{Sheet: "Schedule", Kind: "loudspeakers", Range: "A5:E13", HeaderRow: 5, RowsRead: 8, RowsLeft: 1,
 		Columns: []schedule.Column{{Col: 1, Header: "Tag", Field: "tag", Confidence: 1}, {Col: 5, Header: "Colour"}}}}
-	palm.LeftOut = []schedule.LeftOut{{At: schedule.Ref{File: palm.File, Sheet: "Schedule", Row: 14}, Kind: schedule.NotUnderstood, Reason: "neither a device nor a total", Text: "see drawing 7"}}
+	palm.LeftOut = []schedule.LeftOut{{At: schedule.At(palm.File, "Schedule", 14, 0), Kind: schedule.NotUnderstood, Reason: "neither a device nor a total", Text: "see drawing 7"}}
 	rink := Job("rink.xlsx", "North rink", 240, 100, 5, 8)
 	old := Job("old/rink 2011.xlsx", "North rink", 240, 100, 5, 8)
-	old.Revision = schedule.Said("A", schedule.Ref{File: old.File, Sheet: "Schedule", Row: 1, Col: 5})
+	old.Revision = schedule.Said("A", schedule.At(old.File, "Schedule", 1, 5))
 
 	s := audit.DefaultSettings()
 	results := []*audit.Result{palmResult(palm, s), {Job: rink, Settings: s, Place: 2}, {Job: old, Settings: s, SupersededBy: rink.File}}
@@ -31,13 +31,13 @@ func Fixed() *report.Audit {
 	}
 	a.Files = append(a.Files, report.File{Name: "old/broken.xlsx", Kind: report.Unreadable, Size: 12, SHA256: "ab12", Reason: "the workbook is cut short; ask for it again"},
 		report.File{Name: "price list.csv", Kind: report.NotSchedule, Format: "text", Size: 90, SHA256: "cd34", Reason: "no table with a header row of loudspeakers",
-			NotTables: []schedule.LeftOut{{At: schedule.Ref{File: "price list.csv", Row: 1}, Kind: schedule.TitleRow, Reason: "a title", Text: "Price list"}}})
+			NotTables: []schedule.LeftOut{{At: schedule.At("price list.csv", "", 1, 0), Kind: schedule.TitleRow, Reason: "a title", Text: "Price list"}}})
 	a.Archive = archive(results)
 	return a
 }
 
 func at(j *schedule.Job, row, col int) schedule.Ref {
-	return schedule.Ref{File: j.File, Sheet: "Schedule", Row: row, Col: col}
+	return schedule.At(j.File, "Schedule", row, col)
 }
 
 // palmResult: 8 x 10 W = 80 W on a 50 W control, 100^2/80 = 125 ohm; a cable that loses 3.4 dB; two figures that disagree.

@@ -169,7 +169,7 @@ func Explain(f report.File, at schedule.Ref, width int) string {
 	var lines []string
 	say := func(format string, args ...any) { lines = append(lines, report.Plain(fmt.Sprintf(format, args...))) }
 	for _, l := range f.NotTables {
-		if l.At.Sheet == at.Sheet && l.At.Row == at.Row {
+		if l.At.Sheet() == at.Sheet() && l.At.Row == at.Row {
 			say("Its row was left out: %s, %s.", l.Kind, l.Reason)
 		}
 	}
@@ -181,7 +181,7 @@ func Explain(f report.File, at schedule.Ref, width int) string {
 				if t.Transposed {
 					across, along = c.Col == at.Row, at.Col
 				}
-				if t.Sheet != at.Sheet || !across || !inside(t.Range, at) {
+				if t.Sheet != at.Sheet() || !across || !inside(t.Range, at) {
 					continue
 				}
 				say("It stands in the table of %s at %s!%s, under the header %q, read as %s (%.0f %% sure).", t.Kind, t.Sheet, t.Range, c.Header, cmp.Or(c.Field, "a column that was not understood"), c.Confidence*100)
@@ -200,23 +200,23 @@ func Explain(f report.File, at schedule.Ref, width int) string {
 			say("%s", v)
 		}
 		for _, l := range j.LeftOut {
-			if l.At.Sheet == at.Sheet && l.At.Row == at.Row {
+			if l.At.Sheet() == at.Sheet() && l.At.Row == at.Row {
 				say("Its row was left out: %s, %s.", l.Kind, l.Reason)
 			}
 		}
 		for _, a := range r.Assumptions {
-			if a.At.Sheet == at.Sheet && a.At.Row == at.Row && a.At.Col == at.Col {
+			if a.At.Sheet() == at.Sheet() && a.At.Row == at.Row && a.At.Col == at.Col {
 				say("Taken for granted: %s taken as %s (%s; %s).", a.Field, a.TakenAs, a.How, a.Because)
 			}
 		}
 		for _, q := range r.Questions {
-			if q.At.Sheet == at.Sheet && q.At.Row == at.Row && q.At.Col == at.Col {
+			if q.At.Sheet() == at.Sheet() && q.At.Row == at.Row && q.At.Col == at.Col {
 				say("Question: %s", q.Text)
 			}
 		}
 		for _, x := range r.Findings {
 			for _, e := range x.Cells {
-				if e.At.Sheet == at.Sheet && e.At.Row == at.Row && e.At.Col == at.Col {
+				if e.At.Sheet() == at.Sheet() && e.At.Row == at.Row && e.At.Col == at.Col {
 					say("The finding %s (%s) at %s rests on it: %s", x.Rule.Name, x.Grade, x.Place, x.Message)
 					break
 				}
@@ -247,7 +247,7 @@ func valuesAt(j *schedule.Job, at schedule.Ref) []string {
 		}
 		if f := v.FieldByName("Source"); f.IsValid() && f.Type() == sourceType {
 			s := f.Interface().(schedule.Source)
-			if s.Had() && s.At.Sheet == at.Sheet && s.At.Row == at.Row && s.At.Col == at.Col {
+			if s.Had() && s.At.Sheet() == at.Sheet() && s.At.Row == at.Row && s.At.Col == at.Col {
 				text := fmt.Sprintf("It says %s = %s (%s", name, valueWords(v), s.How)
 				if s.Written != "" {
 					text += ", written " + quoted(s.Written)

@@ -89,7 +89,7 @@ func HouseProblems(name string, problems []schedule.HouseError) string {
 	t.SetColumnConfigs([]table.ColumnConfig{{Number: 1}, {Number: 2}, {Number: 3, WidthMax: 90, WidthMaxEnforcer: wrap}})
 	t.AppendHeader(table.Row{"Sheet", "Cell", "What is wrong"})
 	for _, p := range problems {
-		t.AppendRow(table.Row{report.Plain(cmp.Or(p.At.Sheet, path.Base(p.At.File))), p.At.Cell(), report.Plain(p.Text)})
+		t.AppendRow(table.Row{report.Plain(cmp.Or(p.At.Sheet(), path.Base(p.At.File()))), p.At.Cell(), report.Plain(p.Text)})
 	}
 	return "lineaudit: the house book " + report.Plain(name) + " has " + report.Plural(len(problems), "error") + "; nothing was read.\n" + trimmed(t.Render())
 }

@@ -195,7 +195,7 @@ func placeOf(f *audit.Finding, sites map[*audit.Finding]string) string {
 // long, the end.
 func fileAndCell(f *audit.Finding, width int) string {
 	cell := " " + report.Plain(at(f))
-	file := report.Plain(f.At.File)
+	file := report.Plain(f.At.File())
 	room := width - text.StringWidthWithoutEscSequences(cell)
 	for text.StringWidthWithoutEscSequences(file) > room {
 		_, rest, found := strings.Cut(strings.TrimPrefix(file, "…/"), "/")
@@ -381,11 +381,11 @@ func fold(s string, width int) string { return wrap(s, width) + "\n" }
 // at is the sheet and cell of a finding.
 func at(f *audit.Finding) string {
 	switch cell := f.At.Cell(); {
-	case f.At.Sheet == "":
+	case f.At.Sheet() == "":
 		return cell
 	case cell == "":
-		return f.At.Sheet
+		return f.At.Sheet()
 	default:
-		return f.At.Sheet + "!" + cell
+		return f.At.Sheet() + "!" + cell
 	}
 }
