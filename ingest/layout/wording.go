@@ -120,7 +120,12 @@ const (
 	aboutLines                       // it has a word for loudspeakers, or for what their lines are made of
 	foreignWords                     // it has a word for something that is no part of a loudspeaker system
 	oneLoudspeaker                   // it is the tag of a loudspeaker with its watts
+
+	questions = iota // how many there are
 )
+
+// Two bits for each question must find room in the answers.
+const _ = uint(16 - questions)
 
 // is answers a question, worked out when it is first asked.
 func (w *wording) is(q question) bool {
