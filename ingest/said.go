@@ -93,6 +93,7 @@ func ampText(a *notation.RatedAmplifier) string {
 // hearAmplifiers adds the names in sentences to those of the tables.
 func (b *builder) hearAmplifiers() {
 	for i := range b.said {
+		b.waysAreZones(&b.said[i])
 		if b.said[i].Name != "" {
 			b.ampNames.Refer(b.said[i].ampText())
 		}
@@ -102,6 +103,23 @@ func (b *builder) hearAmplifiers() {
 			}
 		}
 	}
+}
+
+// waysAreZones takes what a sentence names by a word for zones and for outputs alike, "groep
+// A", for zones where the loudspeakers have zones of these names and no output or line is listed.
+func (b *builder) waysAreZones(s *said) {
+	if len(s.Ways) == 0 || len(s.Zones) > 0 || len(b.places.lines) > 0 || !join.HasWord(join.Zone, s.source.Written) {
+		return
+	}
+	for _, w := range s.Ways {
+		if w.W != s.Ways[0].W || !namesPlace(b.places.zones, join.Zone, w.Name) {
+			return
+		}
+	}
+	for _, w := range s.Ways {
+		s.Zones = append(s.Zones, w.Name)
+	}
+	s.W, s.Ways = s.Ways[0].W, nil
 }
 
 // keepSaid keeps the sentences about amplifiers that a table names, about all

@@ -173,3 +173,13 @@ func TestWordsBelowTheListCount(t *testing.T) {
 		t.Errorf("%d loudspeakers", len(j.Loudspeakers))
 	}
 }
+
+// A word may mean a zone and an output; the zones of the loudspeakers decide. Common practice, no source.
+func TestGroupsThatAreZones(t *testing.T) {
+	const zones = "IJsbaan 100 V\n|\nGroep|Ruimte|Aantal|Tap\nA|Baan noord|8|10W\nB|Zaal|6|6W\nC|Kleedkamer|6|3W\n|\n"
+	j := wholeJob(t, zones+"Versterker 1 = groep A (200W)\nVersterker 2 = groep B en C (120W)")
+	want(t, "zones", describe(j), []string{"8 x 10 W zone A channel Amp 1 / 1", "6 x 6 W zone B channel Amp 2 / 1", "6 x 3 W zone C channel Amp 2 / 1"})
+	want(t, "outputs", ratedOutputs(j), []string{"Amp 1 / 1 200 W", "Amp 2 / 1 120 W"})
+	j = wholeJob(t, zones+"Versterker 1: groep A (200W)")
+	want(t, "of one zone", describe(j)[1:], []string{"6 x 6 W zone B", "6 x 3 W zone C"})
+}

@@ -177,8 +177,8 @@ func (b *builder) hangOnOnly() {
 		if !s.Worded || s.W == 0 && s.TotalW == 0 && s.Name == "" {
 			continue
 		}
-		if s.PerZone {
-			return // one for each zone
+		if s.PerZone || len(s.Zones) > 0 {
+			return // one for each zone, or for some
 		}
 		if one != nil && one.Name != s.Name {
 			return

@@ -24,6 +24,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		if _, ok := in[i]; ok {
 			continue
 		}
+		x.ungroup(f, h, cols)
 		switch best, _ := h.best(); {
 		case x.marks: // a count is the count
 		case h.forced == vocabulary.Unknown && watts < 0 && x.rowWatts(h, cols):
@@ -95,6 +96,22 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	f.crossedRecords(t, base, cols, x, tapped, watts)
 	setInLabels(t)
 	return t
+}
+
+// ungroup takes the words that stand over all the labels across off the header of a column
+// behind them: "Qty by tap" over "5 W" and "10 W" says nothing of the column "Rated".
+func (x *crosstab) ungroup(f *finder, h *heading, cols []*heading) {
+	if len(h.parts) < 2 || h.col < cols[x.cols[len(x.cols)-1]].col || h.forced != vocabulary.Unknown {
+		return
+	}
+	for _, i := range x.cols {
+		if p := cols[i].parts; len(p) < 2 || p[0] != h.parts[0] {
+			return
+		}
+	}
+	h.parts, h.unit, h.volts, h.said = h.parts[1:], "", 0, nil
+	h.read(f.s)
+	h.own = h.cells.of(h.top)
 }
 
 // rowWatts reports whether a column beside counts states the watts of each row:
