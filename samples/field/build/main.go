@@ -21,7 +21,8 @@ func cases() []typed.Case {
 		oldHand, consultant, dutch, italian, french, spanish, german, apprentice, caretaker, database, estimator, commissioning,
 		subcontractor, retired, integrator, inspector, alarmDesigner, dataKeeper, more,
 		planner, facilities, electrician, broadcaster, belgian, austrian, ticino, catalan, canadian, twoRevisions, maintenance, clerks,
-		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks)
+		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks,
+		surveys, offices, tradesmen, drawers, trustOfficers)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
