@@ -166,6 +166,7 @@ func (b *builder) build() *schedule.Job {
 	b.totals()
 	b.describeTables()
 	b.prune()
+	b.askUnheard()
 	b.job.Assumptions = b.assumptions()
 	b.job.Refused = b.refused()
 	b.job.Questions = b.asked()

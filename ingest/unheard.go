@@ -1,0 +1,47 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// askUnheard asks about notes that say what a control may carry and of which
+// nothing came: "A and B each have a control (VCM and VCH, both 10 W)". Whoever
+// reads the audit must not take it that there is none.
+func (b *builder) askUnheard() {
+	told := b.toldRows()
+	for _, s := range b.spoken {
+		if told[rowOf(s.at)] || len(s.text) > longestSpoken || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice || len(notation.PowersIn(s.text, notation.Auto)) == 0 {
+			continue
+		}
+		told[rowOf(s.at)] = true
+		b.ask(s.at, "control", "“"+short(s.text)+"” speaks of a control: which loudspeakers hang behind it, and what may it carry?", "the load of this control")
+	}
+}
+
+func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(at.Row, 0) }
+
+// toldRows are the rows of which a control, an assumption or a question tells.
+func (b *builder) toldRows() map[schedule.Ref]bool {
+	told := make(map[schedule.Ref]bool)
+	for _, c := range b.job.Controls {
+		for _, at := range []schedule.Ref{c.At, c.Rated.At, c.Model.At, c.Room.At} {
+			told[rowOf(at)] = true
+		}
+	}
+	for _, t := range b.taken {
+		for at := range t.cells {
+			told[rowOf(at)] = true
+		}
+	}
+	for q := range b.questions {
+		told[rowOf(q.At)] = true
+	}
+	for _, cells := range b.misreads {
+		for q := range cells {
+			told[rowOf(q.At)] = true
+		}
+	}
+	return told
+}
