@@ -126,6 +126,19 @@ func TestXMLCells(t *testing.T) {
 	}
 }
 
+// A text that its format hides is read all the same, and said once a sheet.
+func TestXMLTextThatAFormatHides(t *testing.T) {
+	styles := `<Style ss:ID="h"><NumberFormat ss:Format="0;0;0;\ "/></Style>`
+	cell := `<Cell ss:StyleID="h"><Data ss:Type="String">5 W</Data></Cell>`
+	b, err := Read("a.xls", []byte(workbook(styles, "<Row>"+cell+cell+"</Row>", "")), grid.DefaultLimits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if c := b.Sheets[0].Rows[0].Cells; len(c) != 2 || c[0].Text != "5 W" || len(b.Notes) != 1 || !strings.Contains(b.Notes[0].Text, "hide") {
+		t.Errorf("cells %v, notes %v", c, b.Notes)
+	}
+}
+
 func TestXMLHiddenSheetAndColumns(t *testing.T) {
 	b, err := Read("a.xls", []byte(workbook("", `<Column/><Column ss:Hidden="1" ss:Span="1"/><Column ss:Width="0"/>`, `<WorksheetOptions xmlns="urn:schemas-microsoft-com:office:excel"><Visible>SheetHidden</Visible></WorksheetOptions>`)), grid.DefaultLimits())
 	if err != nil {

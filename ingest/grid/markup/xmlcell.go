@@ -105,8 +105,10 @@ func (s *xmlSheet) setValue(c *grid.Cell, kind, style string) error {
 			return nil
 		}
 		c.Kind = grid.String
-		if shown := format.ShowText(c.Text); shown != "" {
-			c.Text = shown
+		var hidden bool
+		if c.Text, hidden = format.ShowText(c.Text); hidden && !s.textHidden {
+			s.textHidden = true
+			s.book.Notes = append(s.book.Notes, grid.Note{Sheet: s.sheet.Name, Text: "number formats hide texts; they were read all the same"})
 		}
 	}
 	return nil

@@ -12,12 +12,13 @@ import (
 // An xmlSheet gathers one ss:Worksheet.
 type xmlSheet struct {
 	*xmlBook
-	sheet     *grid.Sheet
-	nextCol   int
-	nextRow   int
-	colStyles []colStyle
-	style     string // of cells where nothing else says
-	filtering bool   // the automatic filter hides something
+	sheet      *grid.Sheet
+	nextCol    int
+	nextRow    int
+	colStyles  []colStyle
+	style      string // of cells where nothing else says
+	filtering  bool   // the automatic filter hides something
+	textHidden bool   // a number format hides a text
 }
 
 // colStyle is the style of a run of columns.

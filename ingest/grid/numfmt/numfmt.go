@@ -102,21 +102,27 @@ func (f *Format) Append(dst []byte, v float64) []byte {
 	return s.append(dst, v)
 }
 
-// ShowText shows a text cell: `@" W"` makes "6" read "6 W".
-func (f *Format) ShowText(s string) string {
+// ShowText shows a text cell: `@" W"` makes "6" read "6 W". Where the format
+// hides the text, or shows another in its place, it is hidden and returned as it is.
+func (f *Format) ShowText(s string) (shown string, hidden bool) {
 	if f.PlainText() {
-		return s
+		return s, false
 	}
+	hidden = true
 	var dst []byte
 	for _, it := range f.text.items {
 		switch it.kind {
-		case itemText:
-			dst = append(dst, s...)
 		case itemLiteral:
 			dst = append(dst, it.lit...)
+		case itemText, itemGeneral:
+			dst = append(dst, s...)
+			hidden = false
 		}
 	}
-	return string(dst)
+	if hidden {
+		return s, s != ""
+	}
+	return string(dst), false
 }
 
 // choose returns the section that shows v, and whether it is to show the sign

@@ -147,11 +147,16 @@ func TestKinds(t *testing.T) {
 }
 
 func TestShowText(t *testing.T) {
-	for _, tt := range []struct{ code, in, want string }{
-		{"0.0", "x", "x"}, {"@", "x", "x"}, {`@" W"`, "6", "6 W"}, {"0;0;0;", "x", ""}, {`_(* 0_);_(* \(0\);_(* "-"_);_(@_)`, "spare", " spare "}, {`0;0;0;"T-"@`, "5", "T-5"},
+	for _, tt := range []struct {
+		code, in, want string
+		hidden         bool
+	}{
+		{"0.0", "x", "x", false}, {"@", "x", "x", false}, {`@" W"`, "6", "6 W", false}, {`_(* 0_);_(* \(0\);_(* "-"_);_(@_)`, "spare", " spare ", false}, {`0;0;0;"T-"@`, "5", "T-5", false},
+		{`[<0]0;[>9]0;0;General" W"`, "6", "6 W", false}, {`General;General;General;General\ `, "6", "6 ", false},
+		{"0;0;0;", "x", "x", true}, {`0;0;0;\ `, "x", "x", true}, {`0;0;0;"-"`, "6 W", "6 W", true}, {"0;0;0;0", "6 W", "6 W", true}, {";;;", "", "", false},
 	} {
-		if got := Compile(tt.code).ShowText(tt.in); got != tt.want {
-			t.Errorf("%q under %q shows %q, want %q", tt.in, tt.code, got, tt.want)
+		if got, hidden := Compile(tt.code).ShowText(tt.in); got != tt.want || hidden != tt.hidden {
+			t.Errorf("%q under %q shows %q (hidden: %v), want %q (%v)", tt.in, tt.code, got, hidden, tt.want, tt.hidden)
 		}
 	}
 }
@@ -193,7 +198,7 @@ func FuzzCompile(f *testing.F) {
 		if once, again := c.Text(v), string(c.Append([]byte("x"), v)); again != "x"+once {
 			t.Errorf("%v under %q shows %q, appended %q", v, code, once, again)
 		}
-		if got := c.ShowText("7.5 W"); c.PlainText() && got != "7.5 W" {
+		if got, hidden := c.ShowText("7.5 W"); (c.PlainText() || hidden) && got != "7.5 W" || got == "" {
 			t.Errorf("%q shows plain text as %q", code, got)
 		}
 	})

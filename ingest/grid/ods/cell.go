@@ -20,15 +20,13 @@ func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c g
 	struck := d.styles.struck("table-cell", style, false)
 	err = r.Children(func(t xmltok.Token) error {
 		switch t.Name {
-		case "text:p", "text:h":
-			return text.paragraph(t, struck)
 		case "office:annotation":
 			note = &paragraphs{d: d, r: r}
-			return note.annotation()
+			return note.block(false)
 		case "table:table":
 			d.nested = true
 		}
-		return r.Skip()
+		return text.part(t, struck)
 	}, nil)
 	if err != nil {
 		return c, false, err
@@ -47,17 +45,21 @@ func (d *document) readCell(r *xmltok.Reader, t xmltok.Token, style string) (c g
 	return c, true, nil
 }
 
-// annotation reads the paragraphs of a comment, not who wrote it and when.
-func (p *paragraphs) annotation() error {
-	return p.r.Children(func(t xmltok.Token) error {
-		switch t.Name {
-		case "text:p", "text:h":
-			return p.paragraph(t, false)
-		case "text:list", "text:list-item":
-			return p.annotation()
-		}
-		return p.r.Skip()
-	}, nil)
+// block reads the paragraphs of a comment, a list or a section, not who wrote
+// it and when.
+func (p *paragraphs) block(struck bool) error {
+	return p.r.Children(func(t xmltok.Token) error { return p.part(t, struck) }, nil)
+}
+
+// part reads a paragraph, or the paragraphs that a list or a section holds.
+func (p *paragraphs) part(t xmltok.Token, struck bool) error {
+	switch t.Name {
+	case "text:p", "text:h":
+		return p.paragraph(t, struck)
+	case "text:list", "text:list-header", "text:list-item", "text:numbered-paragraph", "text:section":
+		return p.block(struck)
+	}
+	return p.r.Skip()
 }
 
 // setValue sets kind, number and text from the attributes of a cell and the
@@ -65,7 +67,13 @@ func (p *paragraphs) annotation() error {
 func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, shown *paragraphs) {
 	_, c.Formula = r.Lookup(t, "table:formula")
 	c.Text = shown.text.String()
-	switch r.Attr(t, "office:value-type") {
+	kind := r.Attr(t, "office:value-type")
+	if attr := valueAttrs[kind]; attr != "" {
+		if _, stored := r.Lookup(t, attr); !stored { // the type alone is no value
+			kind = ""
+		}
+	}
+	switch kind {
 	case "float", "currency", "percentage":
 		v, err := strconv.ParseFloat(r.Attr(t, "office:value"), 64)
 		if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
@@ -90,13 +98,11 @@ func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, show
 		c.Text = firstOf(c.Text, strings.ToUpper(v))
 	case "string":
 		c.Kind = grid.String
-		if v := r.Attr(t, "office:string-value"); shown.count == 0 && v != "" {
-			c.Text = v
-		}
-		if c.Text == "" {
+		if c.Text = writtenText(r, t, shown); c.Text == "" {
 			c.Kind = grid.Blank
 		}
 	default:
+		c.Text = writtenText(r, t, shown)
 		switch {
 		case c.Text != "":
 			c.Kind = grid.String
@@ -108,6 +114,21 @@ func (d *document) setValue(c *grid.Cell, r *xmltok.Reader, t xmltok.Token, show
 		c.Kind, c.Number = grid.Error, 0
 		c.Text = firstOf(c.Text, "#VALUE!")
 	}
+}
+
+// valueAttrs are the attributes that hold the value of a cell, by its type.
+var valueAttrs = map[string]string{
+	"float": "office:value", "currency": "office:value", "percentage": "office:value",
+	"date": "office:date-value", "time": "office:time-value", "boolean": "office:boolean-value",
+}
+
+// writtenText returns the text that a cell shows or, where it shows none, the
+// one that it stores.
+func writtenText(r *xmltok.Reader, t xmltok.Token, shown *paragraphs) string {
+	if shown.count > 0 {
+		return shown.text.String()
+	}
+	return r.Attr(t, "office:string-value")
 }
 
 // setDate makes c a date, or the text it shows where the value is no date.

@@ -114,6 +114,12 @@ func TestCells(t *testing.T) {
 			[]gridtest.Cell{made(is("A1", grid.Number, "2", 2)), made(is("B1", grid.NoValue, "", 0)), made(is("C1", grid.Error, "#DIV/0!", 0)), made(is("D1", grid.Error, "Err:508", 0))}},
 		{"a value that is none", "", row("", value("float", `office:value="NaN"`, ""), value("date", `office:date-value="soon"`, "<text:p>soon</text:p>")),
 			[]gridtest.Cell{is("A1", grid.Error, "#VALUE!", 0), str("B1", "soon")}},
+		{"a type without a value", "", row("",
+			value("float", `table:formula="of:=X"`, ""), value("float", `table:formula="of:=X" office:string-value="OK"`, ""), `<table:table-cell table:formula="of:=X" office:string-value="OK"/>`,
+			value("float", "", "<text:p>2,5 W</text:p>"), value("boolean", "", "<text:p>yes</text:p>"), value("date", "", ""), value("float", `office:value=""`, "")),
+			[]gridtest.Cell{made(is("A1", grid.NoValue, "", 0)), made(str("B1", "OK")), made(str("C1", "OK")), str("D1", "2,5 W"), str("E1", "yes"), is("G1", grid.Error, "#VALUE!", 0)}},
+		{"lists in a cell", "", row("", `<table:table-cell office:value-type="string"><text:p>taps</text:p><text:list><text:list-item><text:p>5 W</text:p><text:list><text:list-item><text:p>10 W</text:p></text:list-item></text:list></text:list-item></text:list></table:table-cell>`),
+			[]gridtest.Cell{str("A1", "taps\n5 W\n10 W")}},
 		{"white space", "", row("", text("", "a  b<text:s text:c=\"2\"/>c<text:tab/>d<text:line-break/>e"), text("", "\n   laid\n   out\n  "), text("", "<text:a>link</text:a> and <text:sheet-name>field</text:sheet-name>")),
 			[]gridtest.Cell{str("A1", "a  b  c\td\ne"), str("B1", "laid out"), str("C1", "link and field")}},
 		{"repeated cells and rows", "", `<table:table-row table:number-rows-repeated="3"/>` +

@@ -140,9 +140,9 @@ func (r *sheetReader) addText(row, col, xf int, s richString, formula bool) erro
 		return nil
 	}
 	f := r.w.format(xf)
-	c := grid.Cell{Col: int32(col), Kind: grid.String, Text: f.ShowText(s.text), Extra: extra(f), Formula: formula}
-	if c.Text == "" {
-		c.Text = s.text
+	shown, hidden := f.ShowText(s.text)
+	c := grid.Cell{Col: int32(col), Kind: grid.String, Text: shown, Extra: extra(f), Formula: formula}
+	if hidden {
 		r.remark(row, col, "the number format hides this text; it was read all the same")
 	}
 	c.Strike(r.w.struck(s, r.w.struckXF(xf)))

@@ -167,9 +167,8 @@ func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
 	st := r.style(c)
 	cell.Kind, cell.Text, cell.Formula, cell.Extra = grid.String, text, c.formula, st.extra
 	if !st.format.PlainText() {
-		if shown := st.format.ShowText(text); strings.TrimSpace(shown) != "" {
-			cell.Text = shown
-		} else {
+		var hidden bool
+		if cell.Text, hidden = st.format.ShowText(text); hidden {
 			r.note(r.sheet.Name, c.row, c.col, "the number format hides this text; it was read all the same")
 		}
 	}
