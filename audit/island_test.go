@@ -24,8 +24,8 @@ func onSheet(v reflect.Value, sheet string, seen map[uintptr]bool) {
 			}
 			return
 		}
-		for i := range v.NumField() {
-			onSheet(v.Field(i), sheet, seen)
+		for _, field := range v.Fields() {
+			onSheet(field, sheet, seen)
 		}
 	case reflect.Slice:
 		for i := range v.Len() {
