@@ -29,8 +29,8 @@ func (o *outlet) cutRating(text string, s seen) string {
 }
 
 // cutOutputs takes how many outputs an amplifier has off the end of its name,
-// and returns the number where it is written in figures: "PA1 2 outputs", "A2
-// sortie unique".
+// and returns the number where it is written in figures: "PA1 2 outputs", "PA1, 2
+// zones", "A2 sortie unique".
 func cutOutputs(name string) (rest, outputs string) {
 	words := strings.Fields(strings.TrimRight(name, " )"))
 	n := len(words)
@@ -39,7 +39,8 @@ func cutOutputs(name string) (rest, outputs string) {
 			return strings.TrimRight(strings.Join(words[:n-k], " "), " ,;(/:–-"), ""
 		}
 	}
-	if n > 2 && slices.Contains(outputsWords, join.Fold(words[n-1])) {
+	zones := n > 2 && words[n-2] != "1" && join.HasWord(join.Zone, words[n-1]) // "AMP1, 2 zones"
+	if n > 2 && (zones || slices.Contains(outputsWords, join.Fold(words[n-1]))) {
 		if outputs = strings.Trim(words[n-2], "("); outputs != "" && strings.Trim(outputs, "0123456789") == "" {
 			return strings.TrimRight(strings.Join(words[:n-2], " "), " ,;(/:–-"), outputs
 		}

@@ -63,6 +63,7 @@ func TestOutputsBehindTheNameOfAnAmplifier(t *testing.T) {
 		{"Ampli A2 sortie unique, 60 W", "Ampli A2", "60"},
 		{"Verstärker V3 2 Ausgänge, 120 W", "Verstärker V3", "120"},
 		{"Amp B single output (60 W)", "Amp B", "60"},
+		{"Amplifier AMP1, 2 zones, 40 W each", "Amplifier AMP1", "40"},
 	} {
 		drawn := draw(layout.Loudspeakers, "Heads", "room | channel | quantity | tap[W]\nHall | 1 | 4 | 3\nBar | 1 | 2 | 1.5")
 		for i := range drawn.Records {
