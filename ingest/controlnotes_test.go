@@ -41,6 +41,11 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 		{"AT1", "AT2", "Atenuadores AT1 de 36 W y AT2 de 24 W", "AT1 36 W x1, AT2 24 W x1"},
 		{"RV1", "RV2", "Regolatori RV1 da 36 W e RV2 da 24 W", "RV1 36 W x1, RV2 24 W x1"},
 		{"VR1", "VR2", "Volumeregelaars VR1 36 W, VR2 24 W", "VR1 36 W x1, VR2 24 W x1"},
+		{"VA-1", "VA-2", "Ratings: VA-1 35 W, VA-2 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
+		{"VA-1", "VA-2", "VA-1/VA-2: 35 W / 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
+		{"VA-1", "VA-2", "VA-1 and VA-2 are both good for 35 W", "VA-1 35 W x1, VA-2 35 W x1"},
+		{"VA-1", "VA-2", "Pad VA-1 takes up to 35 W; the pad VA-2 takes 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
+		{"VA-1", "VA-2", "Belastbarkeit der Steller: VA-1 35 W, VA-2 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
 		{"VC1 (35W)", "VC2 (20W)", "", two},
 		{"35W VC", "20W VC", "", places},
 		{"Yes - 35W", "Y 20 W", "", places},
@@ -68,6 +73,17 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title control: VC1 35 W; VC2 20 W\nroom | quantity | tap[W] | control\nHall | 4 | 5 | VC1\nYard | 2 | 7.5 | VC2\nGate | 1 | 20 |"))
 	if got := controlsOf(j); got != two {
 		t.Errorf("a fact: got %s", got)
+	}
+}
+
+// Watts beside the names of controls that may be loads, or are not told apart,
+// rate nothing: they are asked. Common practice, no source.
+func TestWattsOfControlsThatAreNoRatings(t *testing.T) {
+	for _, note := range []string{"VA-1 carries 20 W, VA-2 15 W", "VA-1 35 W 20 W", "VA-1 replaced 10 W 35 W", "VA-1 in the box of S3 35 W"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\nroom | quantity | tap[W] | control\nHall | 4 | 5 | VA-1\nYard | 2 | 7.5 | VA-2"))
+		if got := controlsOf(j); got != "VA-1 ? W x1, VA-2 ? W x1" || len(j.Questions) == 0 {
+			t.Errorf("%s: got %s, asked %v", note, got, asked(j))
+		}
 	}
 }
 

@@ -433,8 +433,8 @@ func (b *builder) feedersAreControls() {
 					continue
 				}
 				d := b.dir.devices[k][0]
-				if b.writtenAsOutput(s, d) {
-					continue
+				if b.writtenAsOutput(s, d) || t.fromColumn != nil && d.own(vocabulary.Quantity).had() {
+					continue // in a cable book the next place hangs on the one before
 				}
 				if d.kind != loudspeakerRow || d == r || sameLetters(k, own) || wordKind(d) == loudspeakerRow || f != vocabulary.Control && d.t != t {
 					continue

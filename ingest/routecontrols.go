@@ -74,6 +74,11 @@ func (b *builder) controlsIn(s seen) []carried {
 		return []carried{c}
 	}
 	list, err := notation.ParseControls(s.text, notation.Auto)
+	if !slices.ContainsFunc(list, func(k notation.RatedControl) bool { return k.Place != "" }) {
+		if rated := b.controlsRated(s); len(rated) > 0 {
+			return rated
+		}
+	}
 	if err != nil {
 		return nil
 	}

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -12,12 +13,25 @@ import (
 func (b *builder) askUnheard() {
 	told := b.toldRows()
 	for _, s := range b.spoken {
-		if told[rowOf(s.at)] || len(s.text) > longestSpoken || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice || len(notation.PowersIn(s.text, notation.Auto)) == 0 {
+		if told[rowOf(s.at)] || len(s.text) > longestSpoken || len(notation.PowersIn(s.text, notation.Auto)) == 0 {
+			continue
+		}
+		if vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice && !b.namesControl(s.text) {
 			continue
 		}
 		told[rowOf(s.at)] = true
 		b.ask(s.at, "control", "“"+short(s.text)+"” speaks of a control: which loudspeakers hang behind it, and what may it carry?", "the load of this control")
 	}
+}
+
+// namesControl reports whether a text names a control that rows name, as a word of its own.
+func (b *builder) namesControl(text string) bool {
+	for _, w := range wordsAt(text) {
+		if t := text[w[0]:w[1]]; b.dir.controls[join.Key(t)] && isTag(t) {
+			return true
+		}
+	}
+	return false
 }
 
 func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(at.Row, 0) }

@@ -78,6 +78,7 @@ var (
 	outputWords    = wordClasses["output"]
 	modelWords     = wordClasses["model"]
 	offWords       = wordClasses["off"]
+	loadWords      = wordClasses["loaded"]
 	withWords      = wordClasses["with"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]

@@ -283,6 +283,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
 	zonesInDescriptions(t)
+	farEnds(t)
 	f.phrases(t)
 	return t
 }

@@ -18,6 +18,7 @@ type phrase struct {
 	set      string // the watts that it is set to, with their unit
 	full     bool   // it is set to its full power
 	watts    string // the only other watts named
+	sum      string // what all of them come to, "= 120 W"
 	room     string
 	zone     string
 	amp      string
@@ -38,9 +39,10 @@ var (
 	reAtWatts    = regexp.MustCompile(`(?i)\b(?:at|à|a|je|de|da|van|von|zu|@)\s+` + wattsPattern)
 	reFullPower  = regexp.MustCompile(`(?i)\b(?:at|on|auf|à|a|op)\s+(?:full|voller|volle|pleine|plena|piena|vol)\s+(?:power|leistung|puissance|potencia|potenza|vermogen)`)
 	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
+	rePhraseSum  = regexp.MustCompile(`(?i)\s*=\s*` + wattsPattern)
 	reListBefore = regexp.MustCompile(`\d\s*(?:w|watts?)?\s*[/|-]\s*$`) // "6/3/1.5 W" lists what is offered
 	rePhraseN    = regexp.MustCompile(`(?i)^\(?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
-	reOutput     = regexp.MustCompile(`(?i)\b(?:output|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
+	reOutput     = regexp.MustCompile(`(?i)\b(?:output|out|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
 	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
 	reLineIn     = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)
 	reZoneIn     = regexp.MustCompile(`(?i)\b((?:zone|zona|rufkreis|sector)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))(?:\s*\(([^)]{3,40})\))?`)
@@ -55,6 +57,10 @@ func phraseOf(t string) phrase { return phrases.Of(t, 0) }
 func readPhrase(t string) phrase {
 	p := phrase{device: vocabulary.DeviceIn(t), same: classAhead(strings.Fields(vocabulary.Fold(t)))&classDitto != 0}
 	rest := t
+	if m := rePhraseSum.FindStringSubmatchIndex(t); m != nil && rePhraseW.MatchString(t[:m[0]]) { // 4 x 6 W = 24 W
+		p.sum, rest = t[m[2]:m[3]]+" W", t[:m[0]]+" "+t[m[1]:]
+	}
+	t = rest
 	if m := reSetAfter.FindStringSubmatchIndex(t); m != nil {
 		p.set, rest = t[m[2]:m[3]]+" W", t[:m[0]]+" "+t[m[1]:]
 	} else if m := reSetWatts.FindStringSubmatchIndex(t); m != nil {

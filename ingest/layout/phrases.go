@@ -168,6 +168,7 @@ func phraseRows(t *Table, col int) []phraseRow {
 			}
 			before = one.p
 			if len(parts) > 1 {
+				one.p.sum = "" // of all of them
 				one.Values = slices.Clone(r.Values)
 				one.Values[col].Text = part
 				for j, c := range t.Columns {
@@ -286,6 +287,7 @@ func (c *phraseColumns) read(r *phraseRow, set bool) {
 		c.put(r, vocabulary.Tap, p.watts)
 	}
 	c.put(r, vocabulary.Quantity, p.count)
+	c.put(r, vocabulary.TotalWatts, p.sum)
 	if p.amp != "" && p.output != "" {
 		c.put(r, vocabulary.Amplifier, p.amp)
 	}

@@ -35,7 +35,7 @@ var (
 type toldLine struct {
 	l       *line
 	words   string   // the cells of the line, joined
-	head    string   // who the sentence is about: "Palm House"
+	heads   []string // who the sentence is about: "Palm House", or "Circuit 1" and "Dome ring"
 	groups  []phrase // the loudspeakers that it counts
 	texts   []string // the sentence of each
 	all     string   // the whole sentence, which may say once where they hang
@@ -57,11 +57,12 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 	if len(rest) > mostToldLength || len(rest) < 5 {
 		return t, false
 	}
-	for _, re := range []*regexp.Regexp{reToldHas, reToldHead} {
-		if m := re.FindStringSubmatch(rest); m != nil && rePhraseW.MatchString(m[2]) && vocabulary.DeviceIn(m[1]) == vocabulary.NoDevice {
-			t.head, rest = m[1], m[2]
+	for len(t.heads) < 2 && !rePhraseN.MatchString(rest) {
+		head, behind := cutHead(rest)
+		if head == "" {
 			break
 		}
+		t.heads, rest = append(t.heads, head), behind
 	}
 	t.control, rest = cutControl(rest)
 	t.all = rest
@@ -69,12 +70,22 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 		p := phraseOf(part)
 		device := vocabulary.DeviceIn(reAmplifier.ReplaceAllString(part, " ")) // "6 speakers on amp 1"
 		speaker := device == vocabulary.LoudspeakerDevice || device == vocabulary.NoDevice && p.count != "" && p.set != ""
-		if !speaker || p.set == "" && p.watts == "" || p.count == "" && t.head == "" {
+		if !speaker || p.set == "" && p.watts == "" || p.count == "" && len(t.heads) == 0 {
 			return t, false
 		}
 		t.groups, t.texts = append(t.groups, p), append(t.texts, part)
 	}
 	return t, len(t.groups) > 0
+}
+
+// cutHead takes who a sentence is about off its front, if loudspeakers follow.
+func cutHead(s string) (head, rest string) {
+	for _, re := range []*regexp.Regexp{reToldHas, reToldHead} {
+		if m := re.FindStringSubmatch(s); m != nil && rePhraseW.MatchString(m[2]) && vocabulary.DeviceIn(m[1]) == vocabulary.NoDevice {
+			return m[1], m[2]
+		}
+	}
+	return "", s
 }
 
 // cutControl takes the control at its end off a sentence: "4 horns at 15 W via
@@ -224,15 +235,18 @@ func (f *finder) toldRecord(made *phraseColumns, said *toldLine, k int, r Record
 	}
 	made.put(&one, vocabulary.Tap, watts)
 	made.put(&one, vocabulary.Quantity, p.count)
-	if said.head != "" {
-		field := sectionField(said.head)
+	if len(said.groups) == 1 {
+		made.put(&one, vocabulary.TotalWatts, p.sum)
+	}
+	for _, head := range said.heads {
+		field := sectionField(head)
 		switch {
-		case field == vocabulary.Unknown && lookText(said.head)&lookTag != 0:
+		case field == vocabulary.Unknown && lookText(head)&lookTag != 0:
 			field = vocabulary.Tag
 		case field == vocabulary.Unknown:
 			field = vocabulary.Room
 		}
-		made.put(&one, field, said.head)
+		made.put(&one, field, head)
 	}
 	made.put(&one, vocabulary.Control, said.control)
 	amps, all := said.texts[k], phraseOf(said.all)
@@ -243,7 +257,7 @@ func (f *finder) toldRecord(made *phraseColumns, said *toldLine, k int, r Record
 	made.put(&one, vocabulary.Channel, cmp.Or(p.output, all.output))
 	made.put(&one, vocabulary.Circuit, cmp.Or(p.line, all.line))
 	made.put(&one, vocabulary.Zone, cmp.Or(p.zone, all.zone))
-	if said.head == "" {
+	if len(said.heads) == 0 {
 		made.put(&one, vocabulary.Room, p.room)
 	}
 	return one.Record

@@ -30,12 +30,12 @@ func (c *clauseReading) last() *saidOf { return &c.group[len(c.group)-1] }
 func (c *clauseReading) step() {
 	ofBefore := c.glued
 	c.glued = false
-	for _, read := range []func() bool{c.amplifier, c.outputsCounted, c.codedOutput, c.laterName, c.lettered} {
+	for _, read := range []func() bool{c.amplifier, c.outputsCounted, c.codedOutput, c.laterName, c.laterNumber, c.lettered} {
 		if read() {
 			return
 		}
 	}
-	if c.listedWatts() {
+	if c.listedWatts() || c.wattsBeforeOutputs() {
 		return
 	}
 	if w, n := c.power(c.at); n > 0 {

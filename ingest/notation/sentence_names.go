@@ -237,9 +237,11 @@ func (c *clauseReading) amplifier() bool {
 	if len(names) == 1 && !HasDigit(names[0]) && len(names[0]) > 2 && c.shouted() {
 		taken = 0 // AMP ROOM
 	}
-	if taken == 0 && next < len(c.tokens) && c.tokens[next].kind == figureToken && c.tokens[next].figure.whole && c.bareFigure(next) {
-		quoted = 0
-		names, taken = c.numbers(next) // Amp 1 = 70 V
+	if taken == 0 {
+		quoted = c.numberSigns(next)
+		if figure := next + quoted; figure < len(c.tokens) && c.tokens[figure].kind == figureToken && c.tokens[figure].figure.whole && c.bareFigure(figure) {
+			names, taken = c.numbers(figure) // Amp 1 = 70 V
+		}
 	}
 	if taken > 0 && isOtherKind(c.tokens[min(next+quoted, len(c.tokens)-1)].text) {
 		taken = 0
@@ -262,6 +264,34 @@ func (c *clauseReading) amplifier() bool {
 		c.named(name)
 	}
 	c.at = next + quoted + taken
+	return true
+}
+
+// numberSigns is how many signs for "number" stand from tokens[i] on.
+func (c *clauseReading) numberSigns(i int) int {
+	n := 0
+	for i+n < len(c.tokens) && (c.tokens[i+n].is("#") || c.tokens[i+n].is("°") || isNumberWord(c.tokens[i+n].text)) {
+		n++
+	}
+	return n
+}
+
+// laterNumber reads the number of a further amplifier of a list: "Amp 1 = 250 W,
+// 2 = 125 W".
+func (c *clauseReading) laterNumber() bool {
+	a := c.last()
+	if !a.worded || a.W == 0 || c.at == 0 || !c.tokens[c.at-1].is(",") {
+		return false
+	}
+	if _, numbered := numberOf(a.Name); !numbered {
+		return false
+	}
+	figure := c.at + c.numberSigns(c.at)
+	if figure+1 >= len(c.tokens) || c.tokens[figure].kind != figureToken || !c.tokens[figure].figure.whole || !c.tokens[figure+1].is("=") && !c.tokens[figure+1].is(":") {
+		return false
+	}
+	c.named(c.tokens[figure].raw)
+	c.at = figure + 1
 	return true
 }
 

@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -174,5 +175,49 @@ func (c *clauseReading) listedWatts() bool {
 		}
 	}
 	c.at, c.pending = i, 0
+	return true
+}
+
+// wattsBeforeOutputs reads powers that stand before the outputs they are of, two
+// or more of them: "250 W ch 1, 125 W ch 2".
+func (c *clauseReading) wattsBeforeOutputs() bool {
+	start, a := c.at, c.last()
+	if len(a.Ways) > 0 || a.W > 0 {
+		return false
+	}
+	var ways []NamedWatts
+	pairs := 0
+	for {
+		w, n := c.power(c.at)
+		if n == 0 {
+			break
+		}
+		c.at += n
+		if t := c.at; t < len(c.tokens) && (c.tokens[t].is("(") || c.tokens[t].kind == wordToken && (isAt(c.tokens[t].text) || slices.Contains(placeWords, c.tokens[t].text))) {
+			c.at++
+		}
+		m := c.outputWord(c.at)
+		c.at += m
+		names := []string(nil)
+		if m > 0 {
+			names = c.list(false)
+		}
+		if len(names) == 0 {
+			pairs = 0
+			break
+		}
+		pairs++
+		for _, name := range names {
+			ways = append(ways, NamedWatts{Name: name, W: w})
+		}
+		for c.at < len(c.tokens) && (c.tokens[c.at].is(")") || c.tokens[c.at].is(",") || c.tokens[c.at].is("/") || isAnd(c.tokens[c.at].text)) {
+			c.at++
+		}
+	}
+	if pairs < 2 || len(ways) > mostChannels {
+		c.at = start
+		return false
+	}
+	a.Ways, c.pending = ways, 0
 	return true
 }

@@ -56,6 +56,8 @@ func TestParseRatingSentence(t *testing.T) {
 		{"All 100 V. Two amps, 2 ways each of 40 W.", []RatedAmplifier{{Amplifiers: 2, Outputs: 2, W: 40, PerOutput: true, AtV: at100}}},
 		{"Amp 1 = 70 V, 120 W. Amp 2 = 100 V, 120 W.", []RatedAmplifier{{Name: "1", W: 120, AtV: []float64{70}}, {Name: "2", W: 120, AtV: at100}}},
 		{"100 V, ch 1 and ch 2 are 60 W each (amp IR)", []RatedAmplifier{ways("IR", at100, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 60})}},
+		{"Amp 1 = 250w ch1, 125w ch2", []RatedAmplifier{ways("1", nil, NamedWatts{Name: "1", W: 250}, NamedWatts{Name: "2", W: 125})}},
+		{"Ampli A : 60 W sur sortie 1 et 30 W sur sortie 2", []RatedAmplifier{ways("A", nil, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 30})}},
 		{"Amp EB2 way 1 40 W way 2 60 W", []RatedAmplifier{ways("EB2", nil, NamedWatts{Name: "1", W: 40}, NamedWatts{Name: "2", W: 60})}},
 		{"Amp DOME: chan. 1 60 W, chan. 2 60 W, both 100 V", []RatedAmplifier{ways("DOME", at100, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 60})}},
 		{"Verstärker VG;K1: 60 W;K2: 30 W", []RatedAmplifier{ways("VG", nil, NamedWatts{Name: "K1", W: 60}, NamedWatts{Name: "K2", W: 30})}},
@@ -159,7 +161,8 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		// the amplifier's name in front, behind, twice, not at all
 		"A1 is a 4 x 250 W amp": "A1 4x 250W each", "A1 (4 x 250 W)": "A1 4x 250W each", "A1 - 4 x 250 W": "A1 4x 250W each", "V1 versterker met 4 groepen van 60 W": "V1 4x 60W each",
 		"A1: ampli 4 x 60 W": "A1 4x 60W each", "E1: etapa de 4 canales, 60 W por canal": "E1 4x 60W each", "F1: finale a quattro canali da 60 W": "F1 4x 60W each",
-		"Amp 1 120W, Amp 2 240W": "1 120W; 2 240W", "Amp 1: 2x120W. Amp 2: 240W": "1 2x 120W each; 2 240W", "Amp 1 is 2x120W and amp 2 is 240W": "1 2x 120W each; 2 240W",
+		"Amp 1 120W, Amp 2 240W": "1 120W; 2 240W", "Ampl #1 = 250w, #2 = 125w": "1 250W; 2 125W", "Amp 1 = 250 W, 2 = 125 W": "1 250W; 2 125W",
+		"Amp 1: 2x120W. Amp 2: 240W": "1 2x 120W each; 2 240W", "Amp 1 is 2x120W and amp 2 is 240W": "1 2x 120W each; 2 240W",
 		"Rack: A1 = 2 x 120 W, A2 = 1 x 240 W": "A1 2x 120W each; A2 1x 240W each", "RACK A1 2x120W A2 1x240W": "A1 2x 120W each; A2 1x 240W each", "AMP ROOM / A1 4 x 60W / A2 2 x 120W": "A1 4x 60W each; A2 2x 120W each",
 		"A1 and A2: 2 x 120 W each": "A1 2x 120W each; A2 2x 120W each", "A1-A3: 60 W each": "A1 60W each; A2 60W each; A3 60W each", "Endstufen E1 und E2 je 2 x 120 W": "E1 2x 120W each; E2 2x 120W each",
 		"Etapas E1 y E2, 2 x 120 W cada una": "E1 2x 120W each; E2 2x 120W each", "PA amp - 30 W - feeds everything": "30W", "Everything on one 30 W amp": "30W", "all on the one 60W amplifier (70 V)": "60W 70V",

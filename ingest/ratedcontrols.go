@@ -1,0 +1,90 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+)
+
+// Notes rate controls in many words: "Ratings: VA-1 35 W, VA-2 10 W", "Pad VA-3
+// is good for 50 W", "VA-1/VA-2: 35 W / 10 W". The names of controls that rows
+// use are known; what stands between them and the powers need not be.
+
+// controlsRated reads such a note; nil where it names no control that rows
+// name, where a name has no power or several, or where the powers may be loads.
+func (b *builder) controlsRated(s seen) []carried {
+	powers := wattsIn.FindAllStringSubmatchIndex(s.text, -1)
+	if len(powers) == 0 || len(powers) != len(notation.PowersIn(s.text, notation.Auto)) || loadWords.in(join.Fold(s.text)) {
+		return nil
+	}
+	var out []carried
+	names, rated := 0, 0 // of the list being read
+	end := 0
+	for _, p := range powers {
+		found, ok := b.controlsNamed(s.text[end:p[0]])
+		if !ok {
+			return nil
+		}
+		if len(found) > 0 {
+			if rated != names && rated != 1 {
+				return nil // as many powers as names, or one for all
+			}
+			names, rated = len(found), 0
+			for _, name := range found {
+				out = append(out, carried{controls: []string{name}})
+			}
+		}
+		rated++
+		if rated > names {
+			return nil
+		}
+		watts := s
+		watts.text = s.text[p[2]:p[3]]
+		list := out[len(out)-names:]
+		for i := rated - 1; i < names; i++ {
+			list[i].watts = watts
+		}
+		end = p[1]
+	}
+	if tail, ok := b.controlsNamed(s.text[end:]); !ok || len(tail) > 0 || rated != names && rated != 1 {
+		return nil
+	}
+	return out
+}
+
+// controlsNamed are the controls that rows name in a piece of a text, and
+// whether no other word in it holds a figure or names another device.
+func (b *builder) controlsNamed(piece string) (names []string, ok bool) {
+	words := wordsAt(piece)
+	for i := 0; i < len(words); {
+		name, n := "", 0
+		for k := min(2, len(words)-i); k > 0 && n == 0; k-- {
+			t := piece[words[i][0]:words[i+k-1][1]]
+			if b.dir.controls[join.Key(t)] && isTag(t) {
+				name, n = t, k
+			}
+		}
+		word := piece[words[i][0]:words[i][1]]
+		switch k := join.Key(word); {
+		case n > 0:
+			if slices.Contains(names, name) {
+				return nil, false
+			}
+			names = append(names, name)
+			i += n
+			continue
+		case anyDigit(word), len(b.dir.devices[k]) > 0, b.dir.ampRefs[k]:
+			return nil, false
+		}
+		i++
+	}
+	return names, true
+}
+
+// isTag reports whether a name is a tag: letters and a figure, or capitals alone.
+func isTag(name string) bool {
+	return strings.ContainsFunc(name, unicode.IsLetter) && (anyDigit(name) || len(name) > 1 && strings.IndexFunc(name, notUpper) < 0)
+}
