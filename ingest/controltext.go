@@ -54,7 +54,7 @@ func (b *builder) controlText(r *row) controlMention {
 		return c
 	}
 	if !s.had() && !c.any && s.missing == notation.MissingNone {
-		return controlRemark(r)
+		return b.controlRemark(r)
 	}
 	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {
 		return c
@@ -154,47 +154,6 @@ func cutAny(s string, marks ...string) (before, after string, ok bool) {
 		}
 	}
 	return s, "", false
-}
-
-// fewestOfControl is the most words that say no more than that there is a control: "with local control".
-const fewestOfControl = 4
-
-// mostRemark is the most words of a remark that names a control.
-const mostRemark = 8
-
-// controlRemark reads the control that a remark beside a loudspeaker names:
-// "local att. ATT-1, 6 W", or only that there is one: "con attenuatore". The
-// remark may stand in a column of states.
-func controlRemark(r *row) controlMention {
-	for s := range r.every(vocabulary.Notes) {
-		if m := controlIn(r, s); m.any {
-			return m
-		}
-	}
-	if s := r.own(vocabulary.Status); !r.own(vocabulary.Notes).had() && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
-		return controlIn(r, s)
-	}
-	return controlMention{}
-}
-
-// controlIn reads one such remark.
-func controlIn(r *row, s seen) controlMention {
-	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostRemark {
-		return controlMention{}
-	}
-	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
-		return controlMention{at: s, any: true}
-	}
-	list, err := notation.ParseControls(s.text, notation.Auto)
-	if err != nil || list[0].Name == "" && list[0].W == 0 {
-		return controlMention{}
-	}
-	m := controlMention{at: s, any: true, name: list[0].Name}
-	if list[0].W > 0 {
-		m.rating = s
-		m.rating.text, m.rating.cell = plain(list[0].W)+" W", nil
-	}
-	return m
 }
 
 // pureRating reports whether the text is a power and nothing else. It begins

@@ -81,6 +81,7 @@ func (b *builder) gatherDirectory() {
 			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
 				b.dir.controls[c.key()] = true
 			}
+			b.gatherRemarked(r)
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
 				if t.has(vocabulary.Channel) && isWhole(tag.text) {
 					continue // a bare number under "Ch" is an output, not the device of that number

@@ -100,6 +100,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		lineV = float64(v)
 	}
 	t := b.tap(r, lineV)
+	b.remarkedTap(r, &t)
 	l.Tap, l.TapVolts, l.TapPosition, l.Rated = t.watts, t.volts, t.position, t.rated
 	l.Offered = append(t.offered, b.offers(r.own(vocabulary.TapList))...)
 	l.Rated = b.watts(r.own(vocabulary.RatedWatts)).Or(l.Rated)

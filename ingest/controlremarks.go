@@ -1,0 +1,90 @@
+package ingest
+
+import (
+	"slices"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Remarks beside loudspeakers name the control that they hang behind: "local
+// att. ATT-1, 6 W", "volume control VR1 (50W) at the desk, feeds foyer and
+// shop", and further down "on VR1".
+
+// fewestOfControl is the most words that say no more than that there is a control: "with local control".
+const fewestOfControl = 4
+
+// mostRemark is the most words of a remark that speaks of a control; mostTagged
+// where it gives its tag behind a word for a control, and mostReference where it
+// gives a tag alone that other remarks or rows explain.
+const mostRemark, mostTagged, mostReference = 8, 20, 5
+
+// controlRemark reads the control that a remark beside a loudspeaker names:
+// "local att. ATT-1, 6 W", or only that there is one: "con attenuatore". The
+// remark may stand in a column of states.
+func (b *builder) controlRemark(r *row) controlMention {
+	for s := range r.every(vocabulary.Notes) {
+		if m := controlIn(r, s); m.any {
+			return m
+		}
+		if m := b.controlReferred(r, s); m.any {
+			return m
+		}
+	}
+	if s := r.own(vocabulary.Status); !r.own(vocabulary.Notes).had() && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+		return controlIn(r, s)
+	}
+	return controlMention{}
+}
+
+// controlIn reads one such remark.
+func controlIn(r *row, s seen) controlMention {
+	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostTagged {
+		return controlMention{}
+	}
+	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+		return controlMention{at: s, any: true}
+	}
+	list, err := notation.ParseControls(s.text, notation.Auto)
+	if err != nil || list[0].Name == "" && (list[0].W == 0 || countWords(s.text) > mostRemark) || countWords(s.text) > mostRemark && len(list) > 1 {
+		return controlMention{}
+	}
+	m := controlMention{at: s, any: true, name: list[0].Name}
+	if list[0].W > 0 {
+		m.rating = s
+		m.rating.text, m.rating.cell = plain(list[0].W)+" W", nil
+	}
+	return m
+}
+
+// controlReferred reads a remark that names a control by a tag that rows or other
+// remarks explain: "on VR1", "via K 2".
+func (b *builder) controlReferred(r *row, s seen) controlMention {
+	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostReference || !anyDigit(s.text) {
+		return controlMention{}
+	}
+	folded := join.Fold(s.text)
+	if !withWords.begins(folded) && countWords(s.text) > 1 {
+		return controlMention{}
+	}
+	words := wordsAt(s.text)
+	for i, w := range words {
+		for n := min(2, len(words)-i); n > 0; n-- {
+			tag := s.text[w[0]:words[i+n-1][1]]
+			if k := join.Key(tag); isTag(tag) && (b.dir.controls[k] || b.dir.ownControls[k]) {
+				return controlMention{at: s, any: true, name: tag}
+			}
+		}
+	}
+	return controlMention{}
+}
+
+// gatherRemarked notes the tags that remarks of a row give controls.
+func (b *builder) gatherRemarked(r *row) {
+	for s := range r.every(vocabulary.Notes) {
+		if m := controlIn(r, s); m.any && isTag(m.name) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
+			b.dir.controls[join.Key(m.name)] = true
+		}
+	}
+}
