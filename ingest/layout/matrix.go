@@ -26,6 +26,8 @@ type crosstab struct {
 	sum    *heading         // the column of their sums, nil if none
 	tapRow int              // line number of that row, 0 when the labels name the taps
 	said   []saidLine       // lines that speak of the places across
+	power  vocabulary.Field // what the cells are where a column of its own counts the loudspeakers: Tap or TotalWatts
+	orElse vocabulary.Field // what else they could be
 	marks  bool             // the cells are ticks: each row has one tap, and its count, if any, is in a column of its own
 }
 
@@ -48,6 +50,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	}
 	x := &crosstab{}
 	sums := sumsOfTypes(cols)
+	counts := f.countsBeside(cols, sums)
 	counted := hasField(cols, vocabulary.Quantity) && sums == nil
 	strong, words, blanks := 0, 0, 0
 	votes := map[vocabulary.Field]int{}
@@ -56,7 +59,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 			continue
 		}
 		label := h.parts[len(h.parts)-1]
-		if h.cells.answered() || h == sums || isTotalText(label) || h.cells.countShare() < 0.8 || h.forced != vocabulary.Unknown {
+		if h.cells.answered() || h == sums || isTotalText(label) || h.cells.countShare() < 0.8 && !(counts != nil && h.cells.tapNumbers()) || h == counts || h.forced != vocabulary.Unknown {
 			continue
 		}
 		if h.unit != "" && h.unit != "W" && h.unit != "pcs" {
@@ -122,6 +125,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	}
 	if x.field == vocabulary.Unknown {
 		x.field = f.crossedField(x, cols)
+	}
+	if counts != nil {
+		x.power, x.orElse = x.powersBeside(counts, cols)
 	}
 	return x
 }

@@ -26,7 +26,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		}
 		x.ungroup(f, h, cols)
 		switch best, _ := h.best(); {
-		case x.marks: // a count is the count
+		case x.marks, x.power != vocabulary.Unknown && best == vocabulary.Quantity: // a count is the count
 		case h.forced == vocabulary.Unknown && watts < 0 && x.rowWatts(h, cols):
 			h.forced, watts, h.aside = vocabulary.TotalWatts, len(rest), "the watts of the counts beside it"
 		case h == x.sum || isTotalText(h.words) || best == vocabulary.Quantity || best == vocabulary.TotalWatts || best == vocabulary.Load:
@@ -46,7 +46,7 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	}
 	dec := decide(rest, map[Kind]float64{Loudspeakers: 1.5}, nil)
 	for i := range rest {
-		if dec.fields[i] == x.field || dec.fields[i] == vocabulary.Quantity && !x.marks {
+		if dec.fields[i] == x.field || dec.fields[i] == vocabulary.Quantity && !x.marks && x.power == vocabulary.Unknown {
 			dec.fields[i], dec.scores[i] = vocabulary.Unknown, 0
 		}
 		if dec.fields[i] == vocabulary.Unknown && i == 0 && (len(rest[i].parts) == 0 || x.namesAcross(rest[i])) {
@@ -86,8 +86,13 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		f.markedRecords(t, base, cols, x, false)
 		return t
 	}
-	t.Columns = append(t.Columns, Column{At: f.p.ref(first.at, first.col), Header: "counts", Field: vocabulary.Quantity, Confidence: 0.85,
-		Evidence: fmt.Sprintf("whole numbers under the headers %s", where)})
+	cells := Column{At: f.p.ref(first.at, first.col), Header: "counts", Field: vocabulary.Quantity, Confidence: 0.85,
+		Evidence: fmt.Sprintf("whole numbers under the headers %s", where)}
+	if x.power != vocabulary.Unknown {
+		cells.Header, cells.Field, cells.Unit, cells.RunnerUp, cells.Confidence = "watts", x.power, "W", x.orElse, 0.7
+		cells.Evidence = fmt.Sprintf("usual powers under the headers %s, and counts in a column of their own", where)
+	}
+	t.Columns = append(t.Columns, cells)
 	if x.marks {
 		f.markedRecords(t, base, cols, x, true)
 		return t
