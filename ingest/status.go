@@ -64,6 +64,13 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				b.take(s, "control", "none", schedule.LikelierReading, "the control is what “"+short(s.text)+"” is said of")
 				continue
 			}
+			if f == vocabulary.Control {
+				s.text = behindNo(s.text)
+			}
+			if f == vocabulary.Notes && anotherSpare(r, s.text) {
+				b.ask(s.source.At, "status", "“"+short(s.text)+"”: is that another one, beside what this row lists? The row is counted as installed.", "whether the row counts as load")
+				continue
+			}
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
@@ -225,6 +232,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := statusAhead(s.text); status != schedule.Installed { // "future - duct only"
 			return status
 		}
+		if status := statesAgree(s.text); status != schedule.Installed {
+			return status
+		}
 	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status
@@ -248,6 +258,24 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 			return status // "Spare ceiling loudspeaker as item B, handed over boxed"
 		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
+	}
+	return schedule.Installed
+}
+
+// statesAgree is the state that stands alone behind others in a short remark, where each
+// of them keeps a part from loading its line: "add alternate 2 - not installed".
+func statesAgree(text string) schedule.Status {
+	list := notation.Statuses(text)
+	if len(list) < 2 || countWords(text) > 2*fewWords {
+		return schedule.Installed
+	}
+	for _, m := range list {
+		if _, known := statuses[m.Kind]; !known || !m.Sure || m.Negated {
+			return schedule.Installed
+		}
+	}
+	if _, last, ok := cutAny(text, " - ", " – ", "; ", ", "); ok && strings.EqualFold(last, list[len(list)-1].Text) {
+		return statuses[list[len(list)-1].Kind]
 	}
 	return schedule.Installed
 }
@@ -314,6 +342,26 @@ func unfed(r *row) bool {
 // there is none any more: the loudspeaker is still there.
 func controlGone(text string) bool { return statusAlone(text) == schedule.Removed }
 
+// behindNo is what a cell says behind the answer that there is no control, which is
+// then said of the row: "no - not connected any more".
+func behindNo(text string) string {
+	if head, rest, ok := cutAny(text, " - ", " – ", ", ", "; "); ok && notation.AnswerOf(head) == notation.No {
+		return rest
+	}
+	return text
+}
+
+// anotherSpare reports whether the remark on a row that names its tap and what feeds it
+// speaks of a spare loudspeaker, which must be another: "spare horn in store".
+func anotherSpare(r *row, text string) bool {
+	fed := r.own(vocabulary.Amplifier).had() || r.own(vocabulary.Channel).had() || r.own(vocabulary.Circuit).had()
+	if !fed || !r.own(vocabulary.Tap).had() || kindInWords(text) != loudspeakerRow {
+		return false
+	}
+	list := notation.Statuses(text)
+	return len(list) > 0 && list[0].Kind == string(notation.StatusSpare) && strings.HasPrefix(join.Fold(text), join.Fold(list[0].Text)+" ") && list[0].Text != text
+}
+
 // stateOfUnfed is the state with which the name of a place begins, "reserve in the
 // cupboard", of a row that nothing feeds while something feeds all others.
 func stateOfUnfed(r *row, s seen) schedule.Status {
@@ -322,7 +370,7 @@ func stateOfUnfed(r *row, s seen) schedule.Status {
 	}
 	for _, m := range notation.Statuses(s.text) {
 		status, known := statuses[m.Kind]
-		if known && !m.Negated && strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text)+" ") && r.t.fedOtherwise(r) {
+		if known && !m.Negated && strings.HasPrefix(join.Fold(s.text)+" ", join.Fold(m.Text)+" ") && r.t.fedOtherwise(r) {
 			return status
 		}
 	}

@@ -27,6 +27,11 @@ func TestStatesOfRows(t *testing.T) {
 		{"a room of that name", "room | tap[W] | channel", "Lager | 5 | A1.1", schedule.Installed, false},
 		{"in place of an amplifier", "room | tap[W] | amplifier", "Pier | 5 | entfällt", schedule.Removed, false},
 		{"of the control alone", "room | tap[W] | control | amplifier", "Pier | 5 | eliminato | A1", schedule.Installed, false},
+		{"two that agree, the last alone", "room | tap[W] | notes", "Pier | 5 | add alternate 2 - not installed", schedule.Removed, false},
+		{"two of which none stands alone", "room | tap[W] | notes", "Pier | 5 | 2 more planned for next year", schedule.Installed, true},
+		{"behind a control that is none", "room | tap[W] | control", "Pier | 5 | no - not connected any more", schedule.Removed, false},
+		{"another one, in a remark on one that is fed", "tag | tap[W] | channel | notes", "LS-1 | 5 | A1.1 | spare horn in store", schedule.Installed, true},
+		{"a spare in a remark on one that nothing feeds", "tag | tap[W] | channel | notes", "LS-1 | 5 | | spare horn in store", schedule.Spare, false},
 		{"a sentence is asked about", "room | tap[W] | notes", "Pier | 5 | stands where the removed horn stood before", schedule.Installed, true},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -51,6 +56,7 @@ func TestStateInPlaceOfARoom(t *testing.T) {
 	for table, want := range map[string]string{
 		"Hall | 4 | 6 | A1\nreserve in kast | 2 | 6 |":   "installed spare",
 		"Hall | 4 | 6 | A1\nRéserve au dépôt | 2 | 6 |":  "installed spare",
+		"Hall | 4 | 6 | A1\nReserve | 2 | 6 |":          "installed spare",
 		"Hall | 4 | 6 | A1\nReserve room | 2 | 6 | A1":   "installed installed",
 		"Hall | 4 | 6 |\nReserve room | 2 | 6 |":         "installed installed",
 		"Hall | 4 | 6 | A1\nYard | 2 | 6 |":              "installed installed",

@@ -92,9 +92,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	twoTaps(considered, base)
 	answersOfState(considered, base)
 	linesAreNoAmplifiers(considered, base)
-	about := subject(considered)
+	about := subject(considered, title)
 	c.about = about
-	if i := outputsAlone(considered); i >= 0 {
+	if i := outputsAlone(considered, title); i >= 0 {
 		base[i][vocabulary.Amplifier] = 2 * sureWords
 	}
 	numberedAmplifiers(considered, about, base)

@@ -17,8 +17,8 @@ const minOther = 0.9
 // subject tells whether the rows of a table are amplifiers, outputs or controls: its
 // first column names one in each row, none twice, and nothing speaks of a loudspeaker; or
 // a column that describes the rows names nothing else. The result is "" where neither holds.
-func subject(cols []*heading) Kind {
-	if outputsAlone(cols) >= 0 {
+func subject(cols []*heading, title map[Kind]float64) Kind {
+	if outputsAlone(cols, title) >= 0 {
 		return Channels
 	}
 	key := Kind("")
@@ -65,8 +65,9 @@ func subject(cols []*heading) Kind {
 
 // outputsAlone finds the column of amplifiers in a table that lists their outputs: each row
 // names an amplifier and an output, the same never twice, and states watts, and no row
-// says anything of a loudspeaker or of where one hangs. It is -1 in any other table.
-func outputsAlone(cols []*heading) int {
+// says anything of a loudspeaker or of where one hangs. It is -1 in any other table. Below a title
+// of amplifiers alone the names may be any, if one of them stands on several rows.
+func outputsAlone(cols []*heading, title map[Kind]float64) int {
 	w := slices.IndexFunc(cols, func(h *heading) bool {
 		return h.of(vocabulary.ChannelWatts) > 0 && h.cells.cells >= 2 && h.cells.share(lookNumber|lookWatts) >= enoughAlike && !h.ofLoudspeakers
 	})
@@ -74,11 +75,12 @@ func outputsAlone(cols []*heading) int {
 		return -1
 	}
 	rated := cols[w].cells.lines
+	titled := len(title) == 1 && title[Amplifiers] > 0
 	amplifier, output := -1, -1
 	for i, h := range cols {
 		switch {
 		case i == w || h.cells.cells == 0 || h.score < named:
-		case amplifier < 0 && (h.top == vocabulary.Amplifier || describing[h.top] && h.amplifiersIn(rated)):
+		case amplifier < 0 && (h.top == vocabulary.Amplifier || describing[h.top] && (h.amplifiersIn(rated) || titled && h.cells.share(lookTag) >= enoughAlike && h.cells.distinct < h.cells.cells)):
 			amplifier = i
 		case amplifier >= 0 && output < 0 && h.of(vocabulary.Channel) >= named && (h.top == vocabulary.Channel || h.top == vocabulary.Zone):
 			output = i

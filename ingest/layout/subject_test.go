@@ -54,6 +54,16 @@ func TestWhatRowsAreAbout(t *testing.T) {
 	}
 }
 
+// Names on a sheet of amplifiers may be any, where one stands on several rows, each with another output.
+func TestOutputsUnderATitle(t *testing.T) {
+	const outputs = "Bezeichnung|Kanal|Linie|Leistung|Spannung\nKN1|1|1|125 W|100 V\nKN1|2|2|125 W|100 V"
+	for sheet, want := range map[string]Kind{"Amplifiers": Channels, "Verstärker": Channels, "Loudspeakers": Loudspeakers} {
+		if table := only(t, Read(bookOf(draw(sheet, outputs)), Options{})); table.Kind != want {
+			t.Errorf("%s: a table of %s, want %s", sheet, table.Kind, want)
+		}
+	}
+}
+
 // Rows that belong to no loudspeaker inside or under a list of loudspeakers.
 func TestRowsThatAreNoLoudspeakers(t *testing.T) {
 	r := Read(bookOf(draw("Sheet1", `
