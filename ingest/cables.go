@@ -7,7 +7,9 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -97,7 +99,7 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 		if hasLength && !hasSize {
 			both := s
 			both.text = s.source.Written
-			hasSize = b.readConductor(c, both, vocabulary.Gauge)
+			hasSize = sized(both) && b.readConductor(c, both, vocabulary.Gauge)
 		}
 	}
 	if !hasLength && !hasSize || b.lookOnly {
@@ -236,7 +238,7 @@ func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
 		c.Count = schedule.Exactly(schedule.Pieces(l.times), l.Source)
 	}
 	switch {
-	case says.previous:
+	case says.previous, addsOn.Of(s.source.Written, 0):
 		c.Reach = schedule.FromPrevious
 	case says.rack:
 		c.Reach = schedule.FromRack
@@ -244,6 +246,14 @@ func (b *builder) setLength(r *row, c *schedule.Cable, l length, s seen) {
 		c.Reach = schedule.WholeLine
 	}
 }
+
+// addsOn reports whether a length is written as one that goes on from the device
+// before: "+20 m", "10 m on".
+var addsOn = remember.New(8192, func(text string, _ int) bool {
+	rest, plus := strings.CutPrefix(strings.TrimSpace(text), "+")
+	figure := strings.TrimLeft(rest, " ")
+	return figure != "" && figure[0] >= '0' && figure[0] <= '9' && (plus || onwardWords.in(join.Fold(rest)))
+})
 
 // conductor reads what a row says of a cable's conductors, and reports
 // whether it says anything.

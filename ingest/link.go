@@ -27,6 +27,7 @@ func (b *builder) link() {
 	b.loadsNotRatings()
 	b.ratings()
 	b.pendingTaps()
+	b.addedLengths()
 	b.chainsThroughRooms()
 	b.reaches()
 	b.sizesFromTitle()
@@ -365,6 +366,32 @@ func (b *builder) inColumn(at schedule.Ref, f vocabulary.Field) bool {
 	return false
 }
 
+// addedLengths takes the lengths of an output for those from the device before
+// where others of it are written as added on to them: "40 m" before "+20 m".
+func (b *builder) addedLengths() {
+	type output struct {
+		t       *table
+		channel *schedule.Channel
+	}
+	added := make(map[output]bool)
+	for _, l := range b.job.Loudspeakers {
+		if l.Run != nil && l.Run.To.Loudspeaker == l && addsOn.Of(l.Run.Length.Written, 0) {
+			added[output{b.origin[l].t, l.Channel}] = true
+		}
+	}
+	if len(added) == 0 {
+		return
+	}
+	for _, l := range b.job.Loudspeakers {
+		if l.Run == nil || l.Run.To.Loudspeaker != l || l.Run.Reach != schedule.ReachUnknown || !added[output{b.origin[l].t, l.Channel}] {
+			continue
+		}
+		l.Run.Reach = schedule.FromPrevious
+		s := seen{t: b.origin[l].t, field: vocabulary.Length, source: l.Run.Length.Source}
+		b.take(s, "what the length counts", reachNames[schedule.FromPrevious], schedule.LikelierReading, "further lengths of its line are added to it")
+	}
+}
+
 // chainsThroughRooms joins pieces that are measured from the device before to one
 // line of their output, through all rooms, where a table names no zones: a line
 // does not begin anew in each room. Outputs with controls are left as they are.
@@ -433,6 +460,9 @@ func (b *builder) reaches() {
 		reach, because := schedule.FromPrevious, "the lengths do not grow along a line"
 		if up, down := growing[g.t], falling[g.t]; up > 3 && up > 9*down {
 			reach, because = schedule.FromRack, "the lengths grow along each line"
+		}
+		if up := growing[g.t]; up > 0 && reach == schedule.FromPrevious && falling[g.t] == 0 {
+			because = "too few lengths grow along their lines to be from the rack"
 		}
 		if len(list) == 1 {
 			if n, ok := list[0].Count.Exact(); !ok || n != 1 || growing[g.t]+falling[g.t] == 0 {

@@ -352,6 +352,10 @@ func describes(text string) bool {
 // that are written beside the count.
 func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) {
 	s := r.own(vocabulary.Quantity)
+	if all, ok := b.countInEach(r, s); ok {
+		l.Count = all
+		return 0
+	}
 	l.Count, spare = b.pieces(s)
 	if l.Count.Had() {
 		return spare

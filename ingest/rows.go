@@ -36,6 +36,7 @@ type table struct {
 	items        map[string][]*row    // by number of the item; nil until asked for
 	zoneOutputs  *bool                // whether its zones are outputs of its amplifiers; nil until asked for
 	ranges       int                  // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
+	eachColumns  map[*column]bool     // columns of counts that say "each"; see allCountEach
 	roomControls map[string]bool      // zones whose rooms have controls of their own; nil until asked for
 	knownStates  map[*column]bool     // by column of states: whether most of its cells are known; nil until asked for
 	bothCount    int                  // rows with a tap and an impedance, plus one; 0 until asked for

@@ -79,6 +79,7 @@ var (
 	modelWords     = wordClasses["model"]
 	offWords       = wordClasses["off"]
 	loadWords      = wordClasses["loaded"]
+	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]

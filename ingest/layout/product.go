@@ -2,6 +2,7 @@ package layout
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -112,7 +113,7 @@ func (p product) apply(cols []*heading, base []worth) {
 			base[i][f] += w
 		}
 	}
-	if p.a < len(cols) && p.b < len(cols) && (cols[p.a].top == vocabulary.Price || cols[p.b].top == vocabulary.Price) {
+	if p.a < len(cols) && p.b < len(cols) && (priced(cols, p.a) || priced(cols, p.b)) {
 		add(p.result, vocabulary.Price, 0.3)
 		add(p.result, vocabulary.TotalWatts, -0.7)
 		add(p.result, vocabulary.Load, -0.7)
@@ -128,4 +129,16 @@ func (p product) apply(cols []*heading, base []worth) {
 	add(p.result, vocabulary.Tap, -0.3)
 	add(p.result, vocabulary.ChannelWatts, -0.3)
 	add(p.result, vocabulary.ControlWatts, -0.3)
+}
+
+// priced reports whether a column holds prices. "P unit." may be a price or a
+// power: over usual taps, in a table without other taps, it is a power.
+func priced(cols []*heading, i int) bool {
+	if cols[i].top != vocabulary.Price {
+		return false
+	}
+	if !cols[i].cells.tapNumbers() || cols[i].of(vocabulary.Tap) == 0 {
+		return true
+	}
+	return slices.ContainsFunc(cols, func(h *heading) bool { return h.top == vocabulary.Tap })
 }

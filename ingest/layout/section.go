@@ -20,6 +20,7 @@ var (
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
+	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
 	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by))\s+`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
@@ -117,7 +118,7 @@ func (f *finder) readTitle(t string) []Fact {
 	add := func(field vocabulary.Field, part string) {
 		if n := len(facts); n > 0 {
 			last := &facts[n-1]
-			if n > 1 && last.Field == vocabulary.Unknown && feeders[facts[n-2].Field] && reWattsOnly.MatchString(part) {
+			if n > 1 && last.Field == vocabulary.Unknown && feeders[facts[n-2].Field] && (reWattsOnly.MatchString(part) || reRatedOnly.MatchString(part)) {
 				facts[n-2].Text += " - " + part // "Palm house (amp A, 120 W)"
 				return
 			}

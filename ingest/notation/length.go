@@ -165,6 +165,7 @@ func parseLength(s string, style Style, header LengthUnit) (Length, error) {
 	if err != nil {
 		return Length{}, err
 	}
+	text = strings.TrimSpace(strings.TrimPrefix(text, "+")) // added to what is before
 	l, err := readLength(what, text, style, header)
 	if errors.Is(err, ErrNotUnderstood) {
 		if l, ok := lengthAmongWords(text, style); ok {
