@@ -22,7 +22,8 @@ func cases() []typed.Case {
 		subcontractor, retired, integrator, inspector, alarmDesigner, dataKeeper, more,
 		planner, facilities, electrician, broadcaster, belgian, austrian, ticino, catalan, canadian, twoRevisions, maintenance, clerks,
 		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks,
-		surveys, offices, tradesmen, drawers, trustOfficers)
+		surveys, offices, tradesmen, drawers, trustOfficers,
+		rackSheets, formalSchedules, assetExports, roomBills, tapRecords, elektromeister, chefDeChantier, mantenedores, installatore, installateur)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
