@@ -120,7 +120,7 @@ func (b *builder) addAmplifier(r *row) {
 		}
 		b.ampVolts(r, a)
 		if len(tags) == 1 && (r.service != nil || r.zoneText().had()) {
-			for _, c := range b.onlyChannel(&outlet{amp: a.Name, ampAt: name}, a) {
+			for _, c := range b.onlyChannel(nil, &outlet{amp: a.Name, ampAt: name}, a) {
 				b.feedZones(r, c)
 			}
 		}
@@ -226,7 +226,7 @@ func (b *builder) channelsAt(r *row, a *schedule.Amplifier) []*schedule.Channel 
 		}
 	}
 	if len(o.channels) == 0 {
-		return b.onlyChannel(o, a)
+		return b.onlyChannel(r, o, a)
 	}
 	names := o.channels
 	bridged := o.bridged || b.listedAsPair(a, names)
@@ -328,8 +328,8 @@ func (b *builder) feedsOthers(a *schedule.Amplifier, channel string) bool {
 }
 
 // onlyChannel is the channel of a row that names only an amplifier, if that
-// has no more than one.
-func (b *builder) onlyChannel(o *outlet, a *schedule.Amplifier) []*schedule.Channel {
+// has no more than one, or one for each of its zones. The row may be nil.
+func (b *builder) onlyChannel(r *row, o *outlet, a *schedule.Amplifier) []*schedule.Channel {
 	if a == nil {
 		return nil
 	}
@@ -344,7 +344,15 @@ func (b *builder) onlyChannel(o *outlet, a *schedule.Amplifier) []*schedule.Chan
 	if out := ratingInText(o.ampRated.text, notation.Auto); len(out) == 1 {
 		known = max(known, out[0].Channels) // "Amp A - 2 x 120 W"
 	}
-	if known > 1 || b.slots[a.Key] > 1 {
+	if n := max(known, b.slots[a.Key]); n > 1 {
+		if way := b.outputOfZone(r, a, n); way != "" {
+			c := b.channel(a, way, o.ampAt.source.At)
+			if c == nil {
+				return nil
+			}
+			b.take(o.ampAt, "channel", c.Label(), schedule.LikelierReading, "it has as many zones as outputs, and no row names one")
+			return []*schedule.Channel{c}
+		}
 		b.ask(o.ampAt.source.At, "channel", "which channel of amplifier "+a.Name+" is meant?", "the load of each channel of "+a.Name)
 		return nil
 	}

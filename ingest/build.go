@@ -44,6 +44,7 @@ type builder struct {
 
 	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
+	zonesOnAmps  map[string][]string   // amplifier key -> its zones in turn; see outputOfZone
 	slots        map[string]int        // amplifier key -> number of its channels, when stated
 	channelRated map[*schedule.Channel][]ratedSeen
 	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels

@@ -81,7 +81,7 @@ func (b *builder) addChannel(r *row) {
 			}
 		}
 		if len(list) == 0 && a != nil {
-			list = b.onlyChannel(o, a)
+			list = b.onlyChannel(nil, o, a)
 		}
 		if z := r.own(vocabulary.Zone); len(list) == 0 && a == nil && z.had() && r.service == nil {
 			b.take(z, "channel", "an output of its own", schedule.LikelierReading, "the list rates the amplifier of each zone, and names no outputs")

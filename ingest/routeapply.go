@@ -94,7 +94,7 @@ func (b *builder) channelOfRoute(r *route) *schedule.Channel {
 		}
 	}
 	if len(r.outlet.channels) == 0 {
-		for _, c := range b.onlyChannel(&r.outlet, a) {
+		for _, c := range b.onlyChannel(nil, &r.outlet, a) {
 			return c
 		}
 		return nil

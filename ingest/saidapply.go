@@ -263,7 +263,11 @@ func (b *builder) applyTo(a *schedule.Amplifier, s *said, at seen) {
 // amplifier that the sentence names.
 func (b *builder) applyToLoose(s *said, at seen) {
 	for _, w := range s.Ways {
-		if c := b.channelNamed(w.Name); c != nil && w.W > 0 && len(b.channelRated[c]) == 0 {
+		c := b.channelNamed(w.Name)
+		if c == nil && s.Doubts.Has(notation.InOrder) {
+			c = b.channelNamed(letterOf(w.Name)) // outputs A, B, C in the order of their powers
+		}
+		if c != nil && w.W > 0 && len(b.channelRated[c]) == 0 {
 			b.noteChannelRating(c, []notation.RatedOutput{{W: w.W}}, at)
 			if s.bare {
 				b.bare = append(b.bare, bareRating{c, w.W, at})
@@ -291,6 +295,15 @@ func (b *builder) applyToLoose(s *said, at seen) {
 	if w := max(s.W, s.TotalW); s.Name == "" && s.Worded && w > 0 && !s.PerOutput && !waysRated(s) && len(b.job.Channels) > 1 {
 		b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: which of the outputs share "+plain(w)+" W, or has each as much?", "the rating of the outputs")
 	}
+}
+
+// letterOf is the letter of a number, "B" of "2"; "" where there is none.
+func letterOf(number string) string {
+	n, err := strconv.Atoi(number)
+	if err != nil || n < 1 || n > 26 {
+		return ""
+	}
+	return string(rune('A' + n - 1))
 }
 
 // waysRated reports whether a sentence states the power of an output that it names.

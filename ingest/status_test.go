@@ -56,7 +56,7 @@ func TestStateInPlaceOfARoom(t *testing.T) {
 	for table, want := range map[string]string{
 		"Hall | 4 | 6 | A1\nreserve in kast | 2 | 6 |":   "installed spare",
 		"Hall | 4 | 6 | A1\nRéserve au dépôt | 2 | 6 |":  "installed spare",
-		"Hall | 4 | 6 | A1\nReserve | 2 | 6 |":          "installed spare",
+		"Hall | 4 | 6 | A1\nReserve | 2 | 6 |":           "installed spare",
 		"Hall | 4 | 6 | A1\nReserve room | 2 | 6 | A1":   "installed installed",
 		"Hall | 4 | 6 |\nReserve room | 2 | 6 |":         "installed installed",
 		"Hall | 4 | 6 | A1\nYard | 2 | 6 |":              "installed installed",

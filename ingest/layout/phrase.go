@@ -41,7 +41,7 @@ var (
 	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
 	rePhraseSum  = regexp.MustCompile(`(?i)\s*=\s*` + wattsPattern)
 	reListBefore = regexp.MustCompile(`\d\s*(?:w|watts?)?\s*[/|-]\s*$`) // "6/3/1.5 W" lists what is offered
-	rePhraseN    = regexp.MustCompile(`(?i)^\(?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
+	rePhraseN    = regexp.MustCompile(`(?i)^\(?(?:n[.°º]\s*)?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
 	reOutput     = regexp.MustCompile(`(?i)\b(?:output|out|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
 	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
 	reLineIn     = regexp.MustCompile(`(?i)\b((?:line|circuit|linie|kreis|ligne|línea|linea|lijn|kring)\s*(?:no\.?|nr\.?)?\s*(?-i:` + tokenPattern + `))`)

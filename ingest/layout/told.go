@@ -40,6 +40,23 @@ type toldLine struct {
 	texts   []string // the sentence of each
 	all     string   // the whole sentence, which may say once where they hang
 	control string   // the control that it names
+	sum     string   // the watts of the line, in cells of their own behind the sentence
+}
+
+// wattsBehind are the watts in the cells behind a sentence: "160", "160 W", or
+// "160" and "W"; "" where other things stand there.
+func wattsBehind(parts []string) string {
+	if len(parts) < 2 || !rePhraseW.MatchString(parts[0]) {
+		return ""
+	}
+	rest := strings.TrimLeft(strings.Join(parts[1:], " "), "= ")
+	if _, ok := plainNumber(rest); ok {
+		return rest + " W"
+	}
+	if reWattsOnly.MatchString(rest) {
+		return rest
+	}
+	return ""
 }
 
 // readTold reads one line.
@@ -51,6 +68,9 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 	var parts []string
 	for _, s := range l.slots {
 		parts = append(parts, s.cell.line())
+	}
+	if sum := wattsBehind(parts); sum != "" {
+		t.sum, parts = sum, parts[:1]
 	}
 	t.words = strings.Join(parts, " ")
 	rest := t.words
@@ -184,6 +204,8 @@ func (f *finder) buildTold(read []toldLine) (*Table, grid.Range) {
 		case allStruck(l.slots):
 			r.Class, r.Reason = Struck, "struck through"
 		case said.groups != nil:
+		case isTotalText(l.slots[0].cell.line()) && anyDigit(said.words):
+			r.Class, r.Reason = Total, "a total: "+quote(l.slots[0].cell.line())
 		case f.toldTitle(said):
 			r.Class, r.Reason = Title, "a title"
 			facts := f.titleFacts(l, l.slots[0].col, l.slots[len(l.slots)-1].col)
@@ -236,7 +258,7 @@ func (f *finder) toldRecord(made *phraseColumns, said *toldLine, k int, r Record
 	made.put(&one, vocabulary.Tap, watts)
 	made.put(&one, vocabulary.Quantity, p.count)
 	if len(said.groups) == 1 {
-		made.put(&one, vocabulary.TotalWatts, p.sum)
+		made.put(&one, vocabulary.TotalWatts, cmp.Or(p.sum, said.sum))
 	}
 	for _, head := range said.heads {
 		field := sectionField(head)

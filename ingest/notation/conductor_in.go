@@ -8,11 +8,11 @@ import (
 // sizeIn finds what may be the size of a conductor among other words: cores and
 // area ("2 x 1,5 mm²", "3G1.5"), an area with its unit, a gauge ("16/2", "#14",
 // "18 AWG").
-var sizeIn = regexp.MustCompile(`(?i)(?:\d+\s*[x×]\s*)?\d+\s*[x×gc]\s*\d+(?:[.,]\d+)?(?:\s*(?:mm²|mm2|mm\^2|sq\.?\s?mm|qmm|²|awg))?|\d+(?:[.,]\d+)?\s*(?:mm²|mm2|sq\.?\s?mm|qmm|awg)|#\s*\d{1,2}|\b\d{2}/\d\b`)
+var sizeIn = regexp.MustCompile(`(?i)(?:\d+\s*[x×]\s*)?\d+\s*[x×gc]\s*\d+(?:[.,]\d+)?(?:\s*(?:mm²|mm2|mm\^2|sq\.?\s?mm|qmm|²|awg))?|\d+(?:[.,]\d+)?\s*(?:mm²|mm2|sq\.?\s?mm|qmm|carrés?\b|quadrat\b|²|awg)|#\s*\d{1,2}|\b\d{2}/\d\b`)
 
 // areaIn finds an area that is written in mm, or without a unit and with the
 // decimals that no count has: "2.5mm", "1,5".
-var areaIn = regexp.MustCompile(`(?i)\b(?:\d+(?:[.,]\d+)?\s*mm\b|0[.,]75\b|[1246][.,][05]\b)`)
+var areaIn = regexp.MustCompile(`(?i)\b(?:\d+(?:[.,]\d+)?\s*mm\b|0[.,]75\b|[1246][.,][05]\b|(?:1[0-8]|2[0-4])-[2-6]\b)`)
 
 // areaBesideLength reads an area of which only the length beside it tells what
 // it is: "2.5mm 85m", "60 m / 1,5".
@@ -25,6 +25,9 @@ func areaBesideLength(text string, style Style) (c Conductor, rest string, ok bo
 			continue
 		}
 		c, err := ParseConductor(text[m[0]:m[1]], style, HintMM2)
+		if err == nil && c.AWG != nil {
+			return c, rest, true // "14-2 120 ft"
+		}
 		if err == nil && c.AreaMM2 > 0 && c.Doubts&DiameterTaken == 0 {
 			if strings.HasSuffix(strings.ToLower(text[m[0]:m[1]]), "m") {
 				c.Doubts |= MMForMM2
