@@ -92,6 +92,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	twoTaps(considered, base)
 	answersOfState(considered, base)
 	linesAreNoAmplifiers(considered, base)
+	outputsInVolts(considered, base)
 	about := subject(considered, title)
 	c.about = about
 	if i := outputsAlone(considered, title); i >= 0 {

@@ -24,6 +24,7 @@ func TestWhatRowsAreAbout(t *testing.T) {
 		{"nl: vermogen", "Versterker|Vermogen|Zones\nV1|120 W|1, 2\nV2|240 W|3", Amplifiers, []vocabulary.Field{vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
 		{"a rack, units and boxes", "U|Box|What it gives|All together\n4|AX1|4 x 250W @70V|1000 W\n7|AX2|2 x 250W @ 4 ohm|\n9|AX3|240 W @ 100V|\n11|AX4|2 x 120W @70V|240 W", Amplifiers,
 			[]vocabulary.Field{vocabulary.Ignored, vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
+		{"it: what the outputs give", "Zona|Amplificatore|Potenza nominale|Uscita\nZ1|A1|60 W|100 V\nZ2|A2|120 W|100 V", Amplifiers, []vocabulary.Field{vocabulary.Zone, vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.LineVoltage}},
 		{"a line for each output", "Line|Amplifier|Output (W)|Speakers\n1|PA1|30|S1 - S4\n2|PA1|30|S5 - S7\n3|PA2|60|S8 - S11", Channels, []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.ChannelWatts, vocabulary.Unknown}},
 		{"outputs that are called zones", "Amp|Zone output|W\nPA1|Z1|120\nPA1|Z2|120\nPA2|Z1|30\nPA2|Z2|30", Channels, []vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.ChannelWatts}},
 		{"outputs among what else is in a rack", "RU|Device|Output|W|Lands on\n20|AMP 1|A|400|HR-1, HR-2\n20|AMP 1|B|400|HR-3, HR-4\n18|AMP 2|A|60|HR-5\n18|AMP 2|B|60|HR-7\n16|BLANK\n14|PROCESSOR", Channels,

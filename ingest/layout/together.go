@@ -100,6 +100,17 @@ func linesAreNoAmplifiers(cols []*heading, base []worth) {
 	}
 }
 
+// outputsInVolts takes a column of outputs whose cells are all voltages, "Output | 100 V",
+// for what the outputs give: voltages name none.
+func outputsInVolts(cols []*heading, base []worth) {
+	for i, h := range cols {
+		if h.forced == vocabulary.Unknown && h.of(vocabulary.Channel) >= named && h.cells.cells > 0 && h.cells.share(lookVolts) == 1 {
+			base[i][vocabulary.Channel] = barred
+			base[i][vocabulary.LineVoltage] = max(base[i][vocabulary.LineVoltage], sureWords)
+		}
+	}
+}
+
 // numberedAmplifiers takes the running numbers of a list of amplifiers for their names
 // where nothing else names them.
 func numberedAmplifiers(cols []*heading, about Kind, base []worth) {
