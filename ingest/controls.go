@@ -78,6 +78,11 @@ func (t *table) controlsByRoom() map[string]bool {
 			continue
 		}
 		said := join.Fold(r.own(vocabulary.Control).text) + " " + r.own(vocabulary.ControlWatts).text
+		for s := range r.every(vocabulary.Notes) {
+			if m := controlIn(r, s); m.any {
+				said += " " + m.name + " " + m.rating.text
+			}
+		}
 		if was, ok := first[zone]; !ok {
 			first[zone] = [2]string{said, room.text}
 		} else if was[0] != said && was[1] != room.text {

@@ -80,6 +80,14 @@ Zone | Room | Qty | Tap | Volume control (Y/N) | VC rating
 	if got, want := controlsOf(j), "control (Lobby) 50 W x1, control (Store) 10 W x1, control (2) 10 W x2"; got != want {
 		t.Errorf("controls %s, want %s", got, want)
 	}
+	j = wholeJob(t, `Museum PA, 70 V
+Zone | Room | Qty | Tap | Remarks
+1 | Lobby | 8 | 4 W | on 50 W vol ctrl
+1 | Store | 6 | 2 W | vol ctrl 15 W
+1 | Hall | 4 | 2 W | new grilles`)
+	if got, want := controlsOf(j), "control (Lobby) 50 W x1, control (Store) 15 W x1"; got != want {
+		t.Errorf("controls in remarks %s, want %s", got, want)
+	}
 }
 
 // A range of controls beside loudspeakers is several controls, of which nothing says

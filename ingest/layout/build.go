@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
@@ -67,7 +68,9 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 	for col := d.from; col <= d.to; col++ {
 		f.watch.Step()
 		h := &heading{col: col, at: d.header[len(d.header)-1]}
-		f.parts(d, h)
+		if f.parts(d, h); len(h.parts) == 0 {
+			f.partsBelow(d, h)
+		}
 		if len(h.parts) == 0 && filled.at(col) == 0 {
 			continue // a spacer
 		}
@@ -153,6 +156,21 @@ func (f *finder) parts(d *draft, h *heading) {
 		h.parts[len(h.parts)-1] += unit
 	case unit != "":
 		h.parts = append(h.parts, strings.TrimSpace(unit))
+	}
+}
+
+// partsBelow takes the header words of a column from the first line that repeats the header
+// and has some there: a block further down may have a column more.
+func (f *finder) partsBelow(d *draft, h *heading) {
+	for _, n := range slices.Sorted(maps.Keys(d.repeated)) {
+		if d.repeated[n] != Header {
+			continue
+		}
+		for _, l := range f.p.within(n, n) {
+			if t := l.at(h.col).line(); t != "" && len(h.parts) == 0 {
+				h.parts, h.at = []string{t}, n
+			}
+		}
 	}
 }
 

@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"maps"
+	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -148,10 +150,15 @@ func (f *finder) twins(cols []*heading) *pairing {
 	}
 	all := setting(cols)
 	if all.claimed(vocabulary.Quantity) && !slices.ContainsFunc(p.metrics, func(m string) bool { return f.s.Header(m).Best().Field == vocabulary.Quantity || onWords[m] }) {
-		for _, i := range p.index { // one count for both: what each line draws of it is no figure of the row
-			cols[i].forced, cols[i].aside = vocabulary.Ignored, "what one of "+strings.Join(p.letters, ", ")+" draws of the row"
+		count := p.divided(cols)
+		if count == nil || slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Circuit, vocabulary.Amplifier}, all.claimed) {
+			for _, i := range p.index { // one count for both: what each line draws of it is no figure of the row
+				cols[i].forced, cols[i].aside = vocabulary.Ignored, "what one of "+strings.Join(p.letters, ", ")+" draws of the row"
+			}
+			return nil
 		}
-		return nil
+		count.forced, count.aside = vocabulary.Ignored, "what "+strings.Join(p.letters, ", ")+" draw together: the watts of each tell how many hang on it"
+		defer func() { p.shown[0].forced, p.shown[0].aside = vocabulary.TotalWatts, "of the row's count and tap" }()
 	}
 	p.field = vocabulary.Circuit
 	if all.claimed(vocabulary.Amplifier) && !all.claimed(vocabulary.Channel) && !all.claimed(vocabulary.Circuit) {
@@ -166,6 +173,53 @@ func (f *finder) twins(cols []*heading) *pairing {
 	}
 	p.prepare(f, cols)
 	return p
+}
+
+// divided finds the column that counts the loudspeakers of all letters together, where the watts
+// below each letter are those of a whole number of them and add up to count times tap, in every row.
+func (p *pairing) divided(cols []*heading) *heading {
+	var count, tap *heading
+	among := slices.Collect(maps.Values(p.index))
+	for i, h := range cols {
+		switch {
+		case slices.Contains(among, i) || h.score < named:
+		case h.top == vocabulary.Quantity:
+			count = h
+		case h.top == vocabulary.Tap:
+			tap = h
+		}
+	}
+	if len(p.metrics) != 1 || count == nil || tap == nil {
+		return nil
+	}
+	figure := func(h *heading, n int) float64 {
+		t, _ := h.cells.in(n)
+		v, _ := factor(t)
+		return v
+	}
+	rows := map[int]bool{}
+	for _, i := range among {
+		for _, n := range cols[i].cells.lines {
+			rows[n] = true
+		}
+	}
+	for n := range rows {
+		one, sum := figure(tap, n), 0.0
+		for _, i := range among {
+			w := figure(cols[i], n)
+			if one == 0 || math.Abs(w/one-math.Round(w/one)) > 0.01 {
+				return nil
+			}
+			sum += w
+		}
+		if math.Abs(sum-one*figure(count, n)) > 0.01*sum {
+			return nil
+		}
+	}
+	if len(rows) < 2 {
+		return nil
+	}
+	return count
 }
 
 // counted reports whether folded header words mean a count or a power, which may come once for each letter by itself.

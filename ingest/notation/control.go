@@ -150,7 +150,7 @@ func controlAt(tokens []token, i int) (name string, n int) {
 		return "", 0
 	}
 	e, n, ok := words("name").at(tokens, i)
-	if !ok || !e.sure || e.kind != string(KeyControl) {
+	if !ok || e.kind != string(KeyControl) || !e.sure && !powerAt(tokens, i+n) {
 		return "", 0
 	}
 	for next := i + n; next < len(tokens); next++ {
@@ -177,6 +177,16 @@ func controlAt(tokens []token, i int) (name string, n int) {
 		}
 	}
 	return "", n
+}
+
+// powerAt reports whether a figure with a unit of power stands at tokens[i]: "LR 5 W" is a
+// control, where "LR" alone may be left and right.
+func powerAt(tokens []token, i int) bool {
+	if i >= len(tokens) || tokens[i].kind != figureToken {
+		return false
+	}
+	_, _, unit := unitAt(tokens, i+1, powerUnits.class)
+	return unit
 }
 
 // controlCode reads a tag at tokens[i]: capitals with a figure or a letter
