@@ -132,6 +132,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.ratingsOfEach()
 	b.sentenceRows()
 	b.zonesOfOutputs()
 	b.demoteSummaries()

@@ -171,7 +171,7 @@ func isState(text string) bool {
 func (t *table) ratingsWithoutControls() {
 	cols := t.byField[vocabulary.ControlWatts]
 	if t.kind != layout.Loudspeakers || len(cols) != 1 || !t.has(vocabulary.Tap) || t.has(vocabulary.RatedWatts) ||
-		t.has(vocabulary.Control) || t.has(vocabulary.ControlModel) || t.title(vocabulary.Control).had() || strings.Contains(cols[0].Evidence, "control") || join.HasWord(join.Control, cols[0].Header) {
+		t.has(vocabulary.Control) || t.has(vocabulary.ControlModel) || t.title(vocabulary.Control).had() || saysControl(cols[0]) {
 		return
 	}
 	for i := range t.Records {

@@ -139,6 +139,11 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if amp.had() {
 		b.readAmp(o, r, amp)
 	}
+	if amp.col != nil && o.amp != "" && len(o.channels) == 0 {
+		if said := b.remarkedOutput(r); said != nil {
+			o.channels, o.at, o.bridged = said.channels, said.at, said.bridged
+		}
+	}
 	if !o.had() {
 		if said := b.saidOutput(r); said != nil {
 			return said

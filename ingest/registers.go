@@ -1,6 +1,9 @@
 package ingest
 
 import (
+	"slices"
+	"strings"
+
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
@@ -54,4 +57,28 @@ func (t *table) onePlaceEach(jobs, places *column) bool {
 		}
 	}
 	return len(rows) > 1 && len(distinct) > 1 && 2*several >= len(rows)
+}
+
+// ratingsOfEach takes a column of ratings in a list of devices of several kinds for that
+// of each row's own device, where its header names no control and amplifiers or
+// controls have rows with a rating in it: what stands beside a loudspeaker is then its own.
+func (b *builder) ratingsOfEach() {
+	for _, t := range b.tables {
+		cols := t.byField[vocabulary.ControlWatts]
+		if t.kind != layout.Mixed || len(cols) != 1 || t.has(vocabulary.RatedWatts) || saysControl(cols[0]) {
+			continue
+		}
+		own := func(r *row) bool {
+			return r.out == "" && (r.kind == controlRow || r.kind == amplifierRow) && !r.own(vocabulary.Tap).had() && r.at(cols[0]).had()
+		}
+		beside := func(r *row) bool { return r.out == "" && r.kind == loudspeakerRow && r.at(cols[0]).had() }
+		if slices.ContainsFunc(t.rows, own) && slices.ContainsFunc(t.rows, beside) {
+			t.become(cols[0], vocabulary.RatedWatts, "the rows are devices of several kinds, each with its own")
+		}
+	}
+}
+
+// saysControl reports whether the header of a column has a word for a control.
+func saysControl(c *column) bool {
+	return strings.Contains(c.Evidence, "control") || join.HasWord(join.Control, c.Header)
 }

@@ -23,3 +23,23 @@ func TestPlacesOfJobsAreSites(t *testing.T) {
 		})
 	}
 }
+
+// A register of assets rates each of its devices in one column, names what each hangs
+// on, and says in a remark which output that is.
+func TestRegisterOfAssets(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "Assets", `
+		tag: Asset | kind: Class | amplifier: Parent asset | room | control rating: Rating | tap[W] | notes
+		P1 | Amplifier | | Plant | 2 x 120 | | batteries new
+		P2 | Volume control | P1 | Sauna | 12 | | Channel 2
+		P3 | Loudspeaker | P1 | Pool | 30 | 15 | Channel 1 - bracket rusty
+		P4 | Loudspeaker | P2 | Sauna | 6 | 3 |`))
+	want(t, "loudspeakers", describe(j), []string{"P3 1 x 15 W zone Pool channel P1 / 1", "P4 1 x 3 W zone Sauna control P2 channel P1 / 2"})
+	if len(j.Controls) != 1 || show(j.Controls[0].Rated) != "12" {
+		t.Errorf("controls %+v", j.Controls)
+	}
+	for _, c := range j.Channels {
+		if show(c.Rated) != "120" {
+			t.Errorf("%s rated %s", c.Label(), show(c.Rated))
+		}
+	}
+}

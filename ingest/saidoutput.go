@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -53,3 +54,31 @@ func (b *builder) feedsIn(s seen) []*outlet {
 	}
 	return out
 }
+
+// remarkedOutput is the output that a remark begins with, "Channel 1 - bracket rusty",
+// in a row that names its amplifier and has no column for outputs; nil if none does,
+// or several.
+func (b *builder) remarkedOutput(r *row) *outlet {
+	if r.t.has(vocabulary.Channel) || r.t.has(vocabulary.Circuit) || r.Class != layout.Device {
+		return nil
+	}
+	var found *outlet
+	for s := range r.every(vocabulary.Notes) {
+		head := feedPart.Split(dash.Split(s.text, 2)[0], 2)[0]
+		if len(head) > longestOutput || !join.HasWord(join.Channel, head) && !saysOutput.Of(head, 0) {
+			continue
+		}
+		c := b.channelRef(head)
+		if !c.ok || c.ref.Amplifier != "" || len(c.ref.Channels) == 0 {
+			continue
+		}
+		if found != nil {
+			return nil
+		}
+		found = &outlet{channels: slices.Clone(c.ref.Channels), at: s, bridged: c.ref.Bridged}
+	}
+	return found
+}
+
+// dash stands between the parts of a remark.
+var dash = regexp.MustCompile(`\s+[–—-]\s+`)

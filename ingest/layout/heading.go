@@ -221,9 +221,9 @@ func (h *heading) rank() {
 	}
 }
 
-// knownByNumber are the fields of things that are known by numbers as much as by names.
+// knownByNumber are the fields of things that are known by numbers as much as by names, and of states that are graded.
 var knownByNumber = map[vocabulary.Field]bool{vocabulary.Building: true, vocabulary.Floor: true, vocabulary.Room: true, vocabulary.Zone: true, vocabulary.Item: true, vocabulary.Tag: true,
-	vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Control: true, vocabulary.Cable: true}
+	vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Control: true, vocabulary.Cable: true, vocabulary.Status: true}
 
 // gain is what it is worth to give the column the field, the kind of table aside.
 func (h *heading) gain(f vocabulary.Field) float64 {

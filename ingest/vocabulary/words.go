@@ -94,7 +94,8 @@ func split(s string) []word {
 			}
 			flush(true)
 		case unicode.IsLetter(r) || unicode.IsDigit(r) || unicode.Is(unicode.Mn, r) || r == '²' || r == 'º' || r == '°' || r == 'ª' || r == '№':
-			if i > 0 && unicode.IsUpper(r) && unicode.IsLower(runes[i-1]) {
+			short := b.Len() == 2 && (i+1 == len(runes) || !unicode.IsLetter(runes[i+1])) // "UoM"
+			if i > 0 && unicode.IsUpper(r) && unicode.IsLower(runes[i-1]) && !short {
 				flush(false)
 			}
 			if i > 0 && b.Len() > 0 && unicode.IsDigit(r) != unicode.IsDigit(runes[i-1]) && r != '²' && runes[i-1] != '.' {
