@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"strings"
 
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -32,10 +33,33 @@ func (b *builder) controlRemark(r *row) controlMention {
 			return m
 		}
 	}
+	if s := r.own(vocabulary.Describe); s.had() {
+		if _, tail := cutControl(s.text); tail != "" {
+			s.text = tail
+			if m := controlIn(r, s); m.any {
+				return m
+			}
+		}
+	}
 	if s := r.own(vocabulary.Status); !r.own(vocabulary.Notes).had() && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
 		return controlIn(r, s)
 	}
 	return controlMention{}
+}
+
+// cutControl parts what a text describes from the control that it says it hangs behind:
+// "4 cabinets at 10 W" and "via knob R1 (40 W)". The tail is blank where it says of none.
+func cutControl(text string) (head, tail string) {
+	for at, mark := range text {
+		if !strings.ContainsRune(",;(", mark) {
+			continue
+		}
+		tail = strings.TrimSpace(text[at+1:])
+		if withWords.begins(join.Fold(tail)) && vocabulary.DeviceIn(tail) == vocabulary.ControlDevice {
+			return strings.TrimSpace(text[:at]), tail
+		}
+	}
+	return text, ""
 }
 
 // controlIn reads one such remark.

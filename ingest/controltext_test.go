@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"fmt"
 	"testing"
 
 	"lineaudit/ingest/layout"
@@ -102,4 +103,23 @@ Office | 1 | 6 W | VC1-4 | 10`)
 		t.Errorf("controls %s, want %s", got, want)
 	}
 	want(t, "asked", asked(j), []string{"D4 control"})
+}
+
+// A description of groups may end in the control that they hang behind, and the watts of
+// the groups stand beside it once more. Common practice, no source.
+func TestGroupsBehindAControl(t *testing.T) {
+	j := wholeJob(t, `ELA-Anlage Sternwarte, 100 V
+Linie | Räume | Lautsprecher | berechnet | Ausgang
+L1 | Foyer | 6 DL à 3 W + 2 DL à 1,5 W | 21 W | V1/1
+L2 | Saal | 4 Boxen à 10 W, über Regler R1 (40 W) | 40 W | V1/2
+L3 | Kuppel | 2 Boxen à 5 W | 10 W | V2/1
+L4 | Hof | 2 Horn à 15 W | 30 W | V2/2`)
+	if got, want := controlsOf(j), "R1 40 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+	var got []string
+	for _, l := range j.Loudspeakers {
+		got = append(got, fmt.Sprintf("%v x %v W", l.Count.Low, l.Tap.Low))
+	}
+	want(t, "groups", got, []string{"6 x 3 W", "2 x 1.5 W", "4 x 10 W", "2 x 5 W", "2 x 15 W"})
 }

@@ -98,8 +98,10 @@ func (b *builder) tapInWords(r *row) tapped {
 	}
 	for _, f := range fields {
 		if s := r.own(f); s.had() {
-			if text, style := b.readable(&s, notDate); len(groupsIn(text, style)) > 0 {
-				return grouped(groupsIn(text, style), s)
+			text, style := b.readable(&s, notDate)
+			text, _ = cutControl(text)
+			if list := groupsIn(text, style); len(list) > 0 {
+				return grouped(list, s)
 			}
 		}
 	}

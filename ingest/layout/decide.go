@@ -87,6 +87,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	dampen(considered, base)
 	counts(considered, base)
 	countTotals(considered, base)
+	totalsOfGroups(considered, base)
 	ownNames(considered, base)
 	loadsAreTaps(considered, base)
 	twoTaps(considered, base)

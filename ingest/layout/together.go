@@ -68,6 +68,23 @@ func countTotals(cols []*heading, base []worth) {
 	}
 }
 
+// totalsOfGroups takes a column of watts that are those of the groups told in the cells of
+// another, "6 ceiling at 3 W + 2 at 1.5 W" and 21 W, for totals: the taps stand with the groups.
+func totalsOfGroups(cols []*heading, base []worth) {
+	for _, g := range cols {
+		if g.cells.share(lookWords) < 0.5 {
+			continue
+		}
+		watts := g.cells.groupWatts()
+		for i, h := range cols {
+			if h != g && len(watts) > 0 && h.forced == vocabulary.Unknown && h.of(vocabulary.Measured) == 0 && h.of(vocabulary.MeasuredLoad) == 0 && h.cells.equals(watts) {
+				base[i][vocabulary.Tap] = barred
+				base[i][vocabulary.TotalWatts] = max(base[i][vocabulary.TotalWatts], sureWords)
+			}
+		}
+	}
+}
+
 // loadsAreTaps takes a column headed "load" or "impedance" for the taps where
 // its cells say taps, ohms here and there among them, and no column is named for taps.
 func loadsAreTaps(cols []*heading, base []worth) {

@@ -69,7 +69,7 @@ var devices = sync.OnceValue(func() map[Device]*deviceList {
 
 // besides are words behind which a text says what a device has, or is for: the
 // head of the text stands before them.
-var besides = set("with incl including inclusive complete c w on off from via fed an am sur su op aan for to suit per mit inkl einschliesslich samt fur avec y compris pour con incluido incluso para incluyendo completo compreso met inclusief voor")
+var besides = set("with incl including inclusive complete c w on off from via behind through fed an am uber hinter derriere tras dietro tramite achter sur su op aan for to suit per mit inkl einschliesslich samt fur avec y compris pour con incluido incluso para incluyendo completo compreso met inclusief voor")
 
 // DeviceIn returns the sort of device that a text names, NoDevice if none. The head
 // of the text decides: "Loudspeaker with 5 m of cable" is a loudspeaker.

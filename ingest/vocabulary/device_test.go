@@ -11,6 +11,8 @@ func TestDeviceIn(t *testing.T) {
 		{"Loudspeaker with 5 m of cable", LoudspeakerDevice},
 		{"Deckenlautsprecher mit Regler", LoudspeakerDevice},
 		{"Loudspeaker cable 2 x 2.5 mm²", CableDevice},
+		{"4 Boxen à 10 W, über Regler R1", LoudspeakerDevice},
+		{"6 ceiling speakers behind knob 2", LoudspeakerDevice},
 		{"Volume control for 6 loudspeakers", ControlDevice},
 		{"Wall knob, lounge", ControlDevice},
 		{"Lautstärkeregler UP", ControlDevice},
