@@ -42,10 +42,11 @@ type builder struct {
 	places                            places
 	legend                            map[string]schedule.Status // by code in brackets
 
-	ampsOf       map[string][]string   // channel key -> keys of the amplifiers that have such a channel
-	letters      map[channelKey]string // a lettered channel of an amplifier with numbered ones
-	zonesOnAmps  map[string][]string   // amplifier key -> its zones in turn; see outputOfZone
-	slots        map[string]int        // amplifier key -> number of its channels, when stated
+	ampsOf       map[string][]string        // channel key -> keys of the amplifiers that have such a channel
+	letters      map[channelKey]string      // a lettered channel of an amplifier with numbered ones
+	zoneKeys     map[string]map[string]bool // of the zones that rows name, by sheet; see namesZone
+	zonesOnAmps  map[string][]string        // amplifier key -> its zones in turn; see outputOfZone
+	slots        map[string]int             // amplifier key -> number of its channels, when stated
 	channelRated map[*schedule.Channel][]ratedSeen
 	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
 	frameRated   map[*schedule.Amplifier][]ratedSeen

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"sort"
 	"strings"
 
 	"lineaudit/ingest/join"
@@ -26,8 +27,14 @@ const mostRemark, mostTagged, mostReference = 8, 20, 5
 // remark may stand in a column of states.
 func (b *builder) controlRemark(r *row) controlMention {
 	for s := range r.every(vocabulary.Notes) {
-		if m := controlIn(r, s); m.any {
-			return m
+		own := controlIn(r, s)
+		if own.name == "" {
+			if m, ok := b.controlShared(r, s); ok {
+				return m
+			}
+		}
+		if own.any {
+			return own
 		}
 		if m := b.controlReferred(r, s); m.any {
 			return m
@@ -80,6 +87,68 @@ func controlIn(r *row, s seen) controlMention {
 		m.rating.text, m.rating.cell = plain(list[0].W)+" W", nil
 	}
 	return m
+}
+
+// controlShared reads a remark that a row hangs behind the control of another:
+// "same vol control as cafe", "Regler wie Foyer". It is asked where that row, or
+// its control, is not found.
+func (b *builder) controlShared(r *row, s seen) (controlMention, bool) {
+	if !s.had() || countWords(s.text) > mostRemark || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice {
+		return controlMention{}, false
+	}
+	words := strings.Fields(s.text)
+	at := slices.IndexFunc(words, func(w string) bool { return slices.Contains(asWords, join.Fold(w)) })
+	if at < 0 || at+1 >= len(words) {
+		return controlMention{}, false
+	}
+	for n := min(3, len(words)-at-1); n > 0; n-- {
+		place := strings.Trim(strings.Join(words[at+1:at+1+n], " "), ".,;:()")
+		if o := b.rowShared(r, place); o != nil {
+			m := b.controlText(o)
+			m.as, m.at, m.rating = o, s, seen{}
+			return m, true
+		}
+	}
+	b.askCell(s, "“"+short(s.text)+"”: which control do these loudspeakers hang behind?", "the load of this control")
+	return controlMention{}, true
+}
+
+// mostShared is how many rows are looked at for the one whose control a remark shares.
+const mostShared = 50
+
+// rowShared is the row with a control of its own that a word for it names: by its
+// room, zone or tag, or as the one above; nil if there is none.
+func (b *builder) rowShared(r *row, place string) *row {
+	list := r.t.rowsAt(join.Key(place))
+	if slices.Contains(aboveWords, join.Fold(place)) {
+		end := sort.Search(len(r.t.rows), func(i int) bool { return r.t.rows[i].At.Compare(r.At) >= 0 })
+		list = slices.Clone(r.t.rows[max(0, end-mostShared):end])
+		slices.Reverse(list)
+	}
+	for _, o := range list[:min(len(list), mostShared)] {
+		if o == r || o.out != "" || o.kind != loudspeakerRow && o.kind != zoneRow {
+			continue
+		}
+		if m := b.controlText(o); m.any && m.as == nil {
+			return o
+		}
+	}
+	return nil
+}
+
+// rowsAt are the rows of a table whose room, zone or tag has a key.
+func (t *table) rowsAt(key string) []*row {
+	if t.rowsOfPlace == nil {
+		t.rowsOfPlace = make(map[string][]*row)
+		for _, r := range t.rows {
+			for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Zone, vocabulary.Tag} {
+				if s := r.own(f); s.had() {
+					t.rowsOfPlace[s.key()] = append(t.rowsOfPlace[s.key()], r)
+				}
+			}
+		}
+	}
+	return t.rowsOfPlace[key]
 }
 
 // controlReferred reads a remark that names a control by a tag that rows or other

@@ -47,6 +47,9 @@ func (b *builder) controlSaid(r *row, m *controlMention, z *schedule.Zone) *sche
 	if !m.any {
 		return nil
 	}
+	if m.as != nil {
+		r, z = m.as, b.zoneOf(m.as)
+	}
 	var c *schedule.Control
 	if m.name != "" {
 		c = b.control(m.at, m.name)

@@ -20,6 +20,7 @@ type controlMention struct {
 	place  seen // where it hangs, as its title says
 	at     seen
 	any    bool // there is a control, named or not
+	as     *row // the row whose control it shares, nil if its own
 }
 
 // ratingBehind finds a rating behind a name: "VC-3 (35 W)", "Amp 1 (4 x 125 W)".

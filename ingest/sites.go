@@ -34,7 +34,7 @@ func (b *builder) siteInTitle() {
 	for _, f := range b.titlesAbove() {
 		place := placeIn(f.Text)
 		switch {
-		case place == "", wordClasses["reference"].begins(join.Fold(f.Text)): // "Our ref T-905"
+		case place == "", b.namesZone(place, f.At.Sheet()), wordClasses["reference"].begins(join.Fold(f.Text)): // "Our ref T-905"
 		case isPlace(place) && kind == nil:
 			kind = f
 		case first == nil:
@@ -56,6 +56,28 @@ func (b *builder) siteInTitle() {
 	}
 	b.job.Site = s.asText()
 	b.take(s, "site", s.text, schedule.LikelierReading, because)
+}
+
+// namesZone reports whether a title is the name of one of several zones of its
+// sheet, or of the room of a rack.
+func (b *builder) namesZone(title string, sheet string) bool {
+	if b.zoneKeys == nil {
+		b.zoneKeys = make(map[string]map[string]bool)
+		for _, t := range b.tables {
+			keys := b.zoneKeys[t.Sheet]
+			if keys == nil {
+				keys = make(map[string]bool)
+				b.zoneKeys[t.Sheet] = keys
+			}
+			for _, r := range t.rows {
+				if z := r.zoneText(); z.had() {
+					keys[z.key()] = true
+				}
+			}
+		}
+	}
+	keys := b.zoneKeys[sheet]
+	return len(keys) > 1 && keys[join.Key(title)] || slices.Contains(rackEnds, join.Fold(title))
 }
 
 // titlesAbove are the plain titles above the first table of each sheet, and of

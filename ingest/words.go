@@ -79,6 +79,8 @@ var (
 	modelWords     = wordClasses["model"]
 	offWords       = wordClasses["off"]
 	loadWords      = wordClasses["loaded"]
+	aboveWords     = wordClasses["above"]
+	asWords        = wordClasses["as"]
 	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there

@@ -68,7 +68,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 				t.drop = "a table with nothing that an audit needs"
 			case c.foreign && c.score < 2:
 				t.drop = "a table of other devices"
-			case c.score < 1 && !c.power && t.t.Kind != Cables:
+			case c.score < 1 && !c.power && t.t.Kind != Cables && !equipmentInWords(t.t):
 				t.drop = "a table with nothing that an audit needs"
 			}
 		}
@@ -475,4 +475,30 @@ func wattsInWords(t *Table) bool {
 		}
 	}
 	return hits >= 2 && 3*hits >= rows
+}
+
+// equipmentInWords reports whether rows of a table describe amplifiers or controls
+// with their powers: beside other tables of a schedule it rates what they name.
+func equipmentInWords(t *Table) bool {
+	hits, rows := 0, 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != Device {
+			continue
+		}
+		if rows++; rows > 200 {
+			break
+		}
+		for j, c := range t.Columns {
+			v := r.Values[j].Text
+			if !describing[c.Field] || len(v) >= 200 || !reLabelWatts.MatchString(v) {
+				continue
+			}
+			if d := vocabulary.DeviceIn(v); d == vocabulary.AmplifierDevice || d == vocabulary.ControlDevice {
+				hits++
+				break
+			}
+		}
+	}
+	return hits > 0 && 3*hits >= rows
 }

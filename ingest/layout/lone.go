@@ -63,6 +63,9 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if isNoteText(t) || reFooter.MatchString(t) {
 		return Note, "a note", true
 	}
+	if b.d.repeated[bl.l.n+1] == Header {
+		return Title, "a title: the header is repeated below it", true
+	}
 	if wide {
 		return Title, "a title over several columns", true
 	}

@@ -296,8 +296,18 @@ func countInName(s string) int {
 	if n, ok := count(last); ok && isTimes(last-1) && tokens[last-1].gap && tokens[last-2].kind == wordToken {
 		return n
 	}
-	if n, ok := count(0); ok && isTimes(1) && tokens[2].kind == wordToken && len(tokens[2].text) > 2 {
+	if n, ok := count(0); ok && isTimes(1) && tokens[2].kind == wordToken && (len(tokens[2].text) > 2 || isModelAt(tokens, 2)) {
 		return n
 	}
 	return 0
+}
+
+// isModelAt reports whether a short code of capitals and figures stands at
+// tokens[i]: "LS-W10", "C6", and no unit.
+func isModelAt(tokens []token, i int) bool {
+	t := tokens[i]
+	if t.raw != strings.ToUpper(t.raw) || i+1 >= len(tokens) || tokens[i+1].gap || t.text == "w" || t.text == "v" {
+		return false
+	}
+	return tokens[i+1].kind == figureToken || tokens[i+1].is("-") && i+2 < len(tokens) && tokens[i+2].kind != markToken
 }

@@ -1,0 +1,30 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/ingest/layout"
+)
+
+// Remarks name controls once and refer to them later, by tag or by the place of
+// the row that has them. Common practice in six languages, no source.
+func TestControlsThatRemarksShare(t *testing.T) {
+	for _, tt := range []struct {
+		cafe, hire, want string
+		asked            int
+	}{
+		{"volume control VR1 (50W) behind the desk, feeds cafe and hire", "on VR1", "VR1 50 W x2", 0},
+		{"volume control VR1 (50W) behind the desk, feeds cafe and hire", "", "VR1 50 W x1", 0},
+		{"vol control in cafe 30 W", "same vol control as cafe", "control (Cafe) 30 W x2", 0},
+		{"Regler 30 W", "Regler wie Cafe", "control (Cafe) 30 W x2", 0},
+		{"atténuateur 30 W", "même atténuateur que Cafe", "control (Cafe) 30 W x2", 0},
+		{"vol control 30 W", "vol control as above", "control (Cafe) 30 W x2", 0},
+		{"vol control 30 W", "same vol control as the lobby", "control (Cafe) 30 W x1", 1},
+		{"", "on the roof", "", 0},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes\nHall | 8 | 3 |\nCafe | 6 | 6 | "+tt.cafe+"\nHire | 2 | 3 | "+tt.hire))
+		if got := controlsOf(j); got != tt.want || len(j.Questions) != tt.asked {
+			t.Errorf("%s, %s: got %s, asked %v; want %s", tt.cafe, tt.hire, got, asked(j), tt.want)
+		}
+	}
+}
