@@ -268,7 +268,16 @@ func (b *builder) listedAsPair(a *schedule.Amplifier, names []string) bool {
 		k.amp = a.Key
 		return b.channels[k] != nil
 	}
-	return known(strings.Join(names, "+")) && !slices.ContainsFunc(names, known)
+	pair := strings.Join(names, "+")
+	return (known(pair) || b.saidPair(a, pair)) && !slices.ContainsFunc(names, known)
+}
+
+// saidPair reports whether a sentence tells that an amplifier has these outputs as one.
+func (b *builder) saidPair(a *schedule.Amplifier, pair string) bool {
+	return slices.ContainsFunc(b.said, func(s said) bool {
+		return (s.Name == "" || a != nil && b.ampNames.Find(s.ampText()).Key == a.Key) &&
+			slices.ContainsFunc(s.Ways, func(w notation.NamedWatts) bool { return channelID(w.Name) == channelID(pair) })
+	})
 }
 
 // notePartners notes the channels whose outputs a bridged pair uses up, where

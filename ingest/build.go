@@ -54,6 +54,7 @@ type builder struct {
 	frames       []frameCell                         // ratings of amplifiers in rows of their outputs
 	controlRated map[*schedule.Control][]ratedSeen
 	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
+	saidLine     map[*schedule.Amplifier]float64                           // in V, as sentences say; known before rows are read
 	ampTitle     []ratedSeen                                               // said for all channels in a title block
 	blocks       []ratedBlock                                              // said in the title block of a sheet
 	controlTitle []ratedSeen                                               // said for all controls
@@ -110,7 +111,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 		ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),
-		origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool),
+		saidLine: make(map[*schedule.Amplifier]float64), origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool),
 		speaks: make(map[*row]*row)}
 }
 
@@ -121,6 +122,7 @@ func (b *builder) build() *schedule.Job {
 	b.outputTables()
 	b.bareTitles()
 	b.stateTitles()
+	b.ampSections()
 	b.firstSections()
 	b.nameSections()
 	b.sheetZones()

@@ -228,6 +228,9 @@ func (b *builder) lineVoltsAt(l *schedule.Loudspeaker) float64 {
 		if v, ok := b.ampLine[c.Amplifier].Exact(); ok {
 			return float64(v)
 		}
+		if v := b.saidLine[c.Amplifier]; v > 0 {
+			return v
+		}
 	}
 	v, _ := b.job.LineVolts.Exact()
 	return float64(v)

@@ -149,7 +149,25 @@ func (b *builder) findOutlet(r *row) *outlet {
 			return said
 		}
 	}
+	if pair := twoOutputs.FindStringSubmatch(ch.text); pair != nil && (r.kind == channelRow || r.kind == amplifierRow) && r.saysBridged() {
+		o.channels, o.bridged = pair[1:], true // "1-2" of A1 is not its output 2
+	}
 	return o
+}
+
+// twoOutputs are two numbers or letters of outputs.
+var twoOutputs = regexp.MustCompile(`^\s*(\d{1,2}|\pL)\s*[-–+/&,]\s*(\d{1,2}|\pL)\s*$`)
+
+// saysBridged reports whether a cell beside two outputs says that they work as one.
+func (r *row) saysBridged() bool {
+	for _, f := range wordFields {
+		for s := range r.every(f) {
+			if notation.Bridging(s.text) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // outputTables takes tables of zones that are the outputs of zone amplifiers

@@ -170,6 +170,9 @@ func (b *builder) keepSaid() {
 			a.Name = s.Name
 			b.take(name, "amplifier", s.Name, schedule.LikelierReading, "the only amplifier that the file names")
 		}
+		if len(s.AtV) == 1 && len(s.Ways) != 1 {
+			b.saidLine[a] = s.AtV[0]
+		}
 		if n := max(s.Outputs, len(s.Ways)); n > 0 && b.slots[a.Key] == 0 && b.numberedWays(s) && len(b.waysOwned(s)) == 0 {
 			b.slots[a.Key] = n
 		}

@@ -322,7 +322,7 @@ func (b *builder) sheetZones() {
 		lists = append(lists, t)
 		sheets[t.Sheet] = true
 	}
-	if len(sheets) < 2 || !alike(lists) {
+	if len(sheets) < 2 || !alike(lists) || slices.ContainsFunc(lists, (*table).ofEquipment) {
 		return
 	}
 	for _, t := range weak {
@@ -355,6 +355,12 @@ func (b *builder) sheetZones() {
 		s := factSeen(&zone)
 		b.take(s, "zone", zone.Text, schedule.LikelierReading, "a sheet for each zone")
 	}
+}
+
+// ofEquipment reports whether the sheet of a table is named after a rack or an amplifier:
+// what it lists may lie in any zone.
+func (t *table) ofEquipment() bool {
+	return rackEnds.begins(join.Fold(t.Sheet)+" ") || join.HasWord(join.Amplifier, t.Sheet)
 }
 
 // alikeShare is the least share of the fields of two lists that both have, of

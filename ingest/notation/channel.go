@@ -117,6 +117,14 @@ func isPairAB(channels []string) bool {
 // A channelReading is a channel cell on its way to a ChannelRef.
 type channelReading struct{ c ChannelRef }
 
+// Bridging reports whether a text begins with a word for outputs that are bridged, and
+// is little more than that: "Bridged", "gebrückt, 100 V".
+func Bridging(s string) bool {
+	tokens := lex(Clean(s), Point)
+	e, n, ok := words("bridging").at(tokens, 0)
+	return ok && e.kind == "bridged" && len(tokens)-n <= 4
+}
+
 // takeBridging removes "bridged" and "parallel", with the brackets around them.
 func (r *channelReading) takeBridging(tokens []token) []token {
 	var out []token

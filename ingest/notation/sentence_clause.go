@@ -22,6 +22,7 @@ type clauseReading struct {
 	glued   bool     // "of", "de" stood directly before
 	was     bool     // the next watts are those of before
 	now     bool     // the next watts take the place of those before
+	bridge  bool     // the next two outputs are one: "bridged 1+2"
 }
 
 func (c *clauseReading) last() *saidOf { return &c.group[len(c.group)-1] }
@@ -205,6 +206,11 @@ func (c *clauseReading) phrase() bool {
 		c.was = true
 		return true
 	}
+	if e, n, ok := words("bridging").at(c.tokens, c.at); ok && e.kind == "bridged" {
+		c.at += n
+		c.bridge = !c.bridgeLast()
+		return true
+	}
 	if c.tokens[c.at].is("/") && c.last().W > 0 {
 		if n := c.outputWord(c.at + 1); n > 0 { // 250 W/ch
 			c.at += 1 + n
@@ -299,6 +305,20 @@ func (c *clauseReading) verbBefore(i int) bool {
 		}
 	}
 	return false
+}
+
+// bridgeLast makes one output of the last two that were named, where these have the same
+// watts or none yet: "ch 1+2 bridged = 250 W".
+func (c *clauseReading) bridgeLast() bool {
+	a := c.last()
+	n := len(a.Ways)
+	if n < 2 || a.Ways[n-1].W != a.Ways[n-2].W || c.pending == 1 {
+		return false
+	}
+	a.Ways[n-2].Name += "+" + a.Ways[n-1].Name
+	a.Ways = a.Ways[:n-1]
+	c.pending = min(c.pending, 1)
+	return true
 }
 
 func (c *clauseReading) addWay(name string) {

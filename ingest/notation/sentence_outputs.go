@@ -84,6 +84,10 @@ func (c *clauseReading) addWays(list []string) {
 	for _, name := range list {
 		c.addWay(name)
 	}
+	if c.bridge && len(list) == 2 {
+		c.bridgeLast()
+	}
+	c.bridge = false
 }
 
 // codedOutput reads an output with its amplifier in front, "A1.2 = 60 W".
