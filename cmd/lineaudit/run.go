@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -82,7 +83,7 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 	if p == nil {
 		return code
 	}
-	if err := stage.Free(set.out, resultNames()); err != nil {
+	if err := stage.Ready(set.out, resultNames()); err != nil {
 		return failed(s, err) // told before the work, not after it
 	}
 	dispositions, err := readDispositions(ctx, set)
@@ -94,7 +95,7 @@ func runAudit(ctx context.Context, args []string, s screen) int {
 	}
 	defer p.shelf.Close()
 	defer paceCollection(p.files)()
-	if err := p.readAll(ctx, s); err != nil {
+	if err := cmp.Or(p.readAll(ctx, s), p.shelf.Err()); err != nil {
 		return failed(s, err)
 	}
 	a := p.audit()

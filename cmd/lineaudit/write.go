@@ -20,6 +20,7 @@ import (
 	"lineaudit/report/data"
 	"lineaudit/report/marked"
 	"lineaudit/report/page"
+	"lineaudit/report/scratch"
 	"lineaudit/report/stage"
 )
 
@@ -102,14 +103,23 @@ func fillFile(path, name string, fill func(io.Writer) error) error {
 	if closed := f.Close(); err == nil {
 		err = closed
 	}
-	var failed *fs.PathError
-	if errors.As(err, &failed) {
-		err = failed.Err // the name of the unfinished file helps nobody
-	}
 	if err != nil {
-		return fmt.Errorf("%s could not be written: %w", name, err)
+		return fmt.Errorf("%s could not be written: %w", name, unwritten(path, err))
 	}
 	return nil
+}
+
+// unwritten says what to do about an error met while the file at path was
+// filled. The name of that file, an unfinished one, helps nobody.
+func unwritten(path string, err error) error {
+	var failed *fs.PathError
+	switch {
+	case !errors.As(err, &failed):
+		return err
+	case failed.Path != path:
+		return scratch.Failed(err) // the workbook library has temporary files of its own
+	}
+	return fmt.Errorf("%w; make room on that disk, or name another folder with --out", failed.Err)
 }
 
 // mark writes the marked copies of all files with findings and returns where

@@ -20,12 +20,9 @@ func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	defer f.Close()
 	b := &builder{file: f, audit: a, marked: marked, rules: map[string]int{}, later: map[string]steady.Rows{}}
 	if err := b.build(); err != nil {
-		return fmt.Errorf("audit.xlsx: %w", err)
+		return err
 	}
-	if err := steady.Write(w, f, b.later); err != nil {
-		return fmt.Errorf("audit.xlsx: %w", err)
-	}
-	return nil
+	return steady.Write(w, f, b.later)
 }
 
 type builder struct {

@@ -5,7 +5,6 @@ package stage
 import (
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path"
 	"path/filepath"
@@ -14,9 +13,9 @@ import (
 
 // A Stage is an output folder that is being written.
 type Stage struct {
-	out     string // the folder that people asked for
-	tmp     string // where everything is until Commit, inside out
-	made    bool   // out did not exist before
+	out     string   // the folder that people asked for
+	tmp     string   // where everything is until Commit, inside out
+	made    []string // folders that did not exist before: out and those above it
 	inputs  []string
 	release func()   // lets go of the folder
 	written []string // slash paths relative to out
@@ -25,29 +24,26 @@ type Stage struct {
 // New prepares to fill the folder out. Inputs are paths that must never be
 // written over. The folder is made if it does not exist.
 func New(out string, inputs []string) (*Stage, error) {
-	s := &Stage{out: out, inputs: inputs}
-	switch info, err := os.Stat(out); {
-	case errors.Is(err, fs.ErrNotExist):
-		s.made = true
-	case err != nil:
-		return nil, fmt.Errorf("output folder: %w", err)
-	case !info.IsDir():
-		return nil, fmt.Errorf("output folder %s is a file; name a folder with --out", out)
-	}
-	if err := os.MkdirAll(out, 0o755); err != nil {
-		return nil, fmt.Errorf("output folder: %w", err)
+	made, err := makeFolder(out)
+	if err != nil {
+		return nil, err
 	}
 	release, err := lock(out)
-	if err != nil {
+	switch {
+	case errors.Is(err, errBusy):
 		return nil, fmt.Errorf("output folder %s: %w", out, err)
+	case err != nil:
+		removeFolders(made)
+		return nil, noPlace(out, err)
 	}
-	s.release = release
 	sweep(out)
-	if s.tmp, err = os.MkdirTemp(out, unfinishedPrefix); err != nil {
+	tmp, err := os.MkdirTemp(out, unfinishedPrefix)
+	if err != nil {
 		release()
-		return nil, fmt.Errorf("output folder: %w", err)
+		removeFolders(made)
+		return nil, noPlace(out, err)
 	}
-	return s, nil
+	return &Stage{out: out, tmp: tmp, made: made, inputs: inputs, release: release}, nil
 }
 
 // Path returns the file to write for a slash-separated name inside the output
@@ -177,9 +173,7 @@ func (m *moves) undo() {
 func (s *Stage) Discard() {
 	os.RemoveAll(s.tmp)
 	s.release()
-	if s.made {
-		os.Remove(s.out) // only if it is empty
-	}
+	removeFolders(s.made)
 }
 
 func (s *Stage) dest(name string) string { return filepath.Join(s.out, filepath.FromSlash(name)) }

@@ -105,7 +105,7 @@ func TestWorkOfOthersIsKept(t *testing.T) {
 			if err := second.Commit(); !errors.As(err, &taken) || taken.Path != mine || taken.Changed != tt.changed {
 				t.Errorf("error %v", err)
 			}
-			if err := stage.Free(out, []string{"audit.xlsx", "zones.csv"}); !errors.As(err, &taken) || taken.Path != mine {
+			if err := stage.Ready(out, []string{"audit.xlsx", "zones.csv"}); !errors.As(err, &taken) || taken.Path != mine {
 				t.Errorf("told before the run: %v", err)
 			}
 			if b, _ := os.ReadFile(mine); string(b) != "typed by hand" {
@@ -125,12 +125,19 @@ func TestWorkOfOthersIsKept(t *testing.T) {
 }
 
 func TestDiscardLeavesNothing(t *testing.T) {
-	out := filepath.Join(t.TempDir(), "out")
+	above := filepath.Join(t.TempDir(), "reviews")
+	out := filepath.Join(above, "spring", "out")
 	s, _ := stage.New(out, nil)
 	write(t, s, "findings.csv", "a")
 	s.Discard()
-	if _, err := os.Stat(out); !os.IsNotExist(err) {
-		t.Errorf("the output folder is still there: %v", err)
+	if _, err := os.Stat(above); !os.IsNotExist(err) {
+		t.Errorf("a folder that was made is still there: %v", err)
+	}
+	if err := stage.Ready(out, nil); err != nil {
+		t.Error(err)
+	}
+	if _, err := os.Stat(above); !os.IsNotExist(err) {
+		t.Errorf("asking left a folder: %v", err)
 	}
 }
 

@@ -31,9 +31,9 @@ func (t *Taken) Error() string {
 	return fmt.Sprintf("%s is no result of lineaudit and would be written over; move it elsewhere first, or name another folder with --out", t.Path)
 }
 
-// Free returns a *Taken where one of the names, slash-separated, could not be
+// taken returns a *Taken where one of the names, slash-separated, could not be
 // written into the folder out because of what stands there.
-func Free(out string, names []string) error {
+func taken(out string, names []string) error {
 	s := &Stage{out: out}
 	if len(s.noted()) > 0 {
 		return nil // of two runs: sizes say nothing, Commit knows the names
@@ -41,7 +41,7 @@ func Free(out string, names []string) error {
 	return s.free(names, nil)
 }
 
-// free is Free with more names that earlier runs are known to have written.
+// free is taken with more names that earlier runs are known to have written.
 func (s *Stage) free(names, noted []string) error {
 	wrote := map[string]int64{}
 	for _, name := range noted {
