@@ -123,3 +123,25 @@ L4 | Hof | 2 Horn à 15 W | 30 W | V2/2`)
 	}
 	want(t, "groups", got, []string{"6 x 3 W", "2 x 1.5 W", "4 x 10 W", "2 x 5 W", "2 x 15 W"})
 }
+
+// What feeds a row is its control, or none; amplifiers may be called by their watts. Common practice, no source.
+func TestFedDirectly(t *testing.T) {
+	j := wholeJob(t, `Palm house loudspeakers
+100v line. 1 no. 120W amp (palms) 1 no. 60W amp (rest)
+
+speakers | where | tap | which amp | how fed
+6 no. columns | palm house | 10W | 120 | direct
+4 no. ceiling | balcony | 3W | 60 | vc 1
+2 no. horns | yard | 7.5W | 60 | direct
+
+vc 1 is 15W`)
+	if got, want := controlsOf(j), "vc 1 15 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+	var got []string
+	for _, c := range j.Channels {
+		v := j.LineVoltsOf(c)
+		got = append(got, fmt.Sprintf("%s %v W %v V", c.Label(), c.Rated.Low, v.Low))
+	}
+	want(t, "outputs", got, []string{"120 / 1 120 W 100 V", "60 / 1 60 W 100 V"})
+}

@@ -83,6 +83,9 @@ func (b *builder) applySaid() {
 			continue
 		}
 		if s.Name == "" && s.Doubts.Has(notation.OtherPower) && len(amps) > 1 {
+			if b.namedByPower(s, at) {
+				continue
+			}
 			b.ask(s.source.At, "channel rating", "“"+short(s.source.Written)+"”: which of the amplifiers has which of these powers?", "the rating of each amplifier")
 			continue
 		}
@@ -102,6 +105,29 @@ func (b *builder) applySaid() {
 		}
 	}
 	b.applyEither()
+}
+
+// namedByPower rates amplifiers that are called by their watts, "the 120" and "the 60", where a
+// sentence speaks of amplifiers of just these powers.
+func (b *builder) namedByPower(s *said, at seen) bool {
+	rated := make(map[*schedule.Amplifier]float64)
+	for _, p := range notation.PowersIn(s.source.Written, notation.Auto) {
+		for _, a := range b.job.Amplifiers {
+			if join.Key(a.Name) == join.Key(plain(p.W)) {
+				rated[a] = p.W
+			}
+		}
+	}
+	if len(rated) < len(b.job.Amplifiers) {
+		return false
+	}
+	for _, a := range b.job.Amplifiers {
+		one := *s
+		one.W, one.Doubts = rated[a], 0
+		b.applyTo(a, &one, at)
+		b.take(at, "channel rating", plain(rated[a])+" W", schedule.LikelierReading, "the amplifier is called by its watts")
+	}
+	return true
 }
 
 // otherwiseElsewhere reports whether another sentence without a name states other

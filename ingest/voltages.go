@@ -120,7 +120,7 @@ func (b *builder) voltsInPassing() {
 		}
 	}
 	for _, s := range b.spoken {
-		if notation.SpeaksOfAmplifier(s.text) {
+		if _, general, _ := notation.LineVoltageIn(s.text); !general && notation.SpeaksOfAmplifier(s.text) {
 			continue // see applySaid
 		}
 		hear(seen{text: s.text, source: schedule.Source{At: s.at, Written: s.text}})

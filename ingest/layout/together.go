@@ -128,6 +128,23 @@ func outputsInVolts(cols []*heading, base []worth) {
 	}
 }
 
+// feedsAreControls takes a column of what feeds each row for the controls where every cell
+// names one or says that there is none: "vc 1", "direct".
+func feedsAreControls(cols []*heading, base []worth) {
+	if setting(cols).claimed(vocabulary.Control) {
+		return
+	}
+	for i, h := range cols {
+		if h.forced != vocabulary.Unknown || h.of(vocabulary.Channel) == 0 && h.of(vocabulary.From) == 0 || h.cells.share(lookControl) == 0 {
+			continue
+		}
+		if !slices.ContainsFunc(h.cells.texts, func(t string) bool { return lookText(oneLine(t))&lookControl == 0 && notation.AnswerOf(t) != notation.No }) {
+			base[i][vocabulary.Control] = max(base[i][vocabulary.Control], sureWords)
+			base[i][vocabulary.Channel], base[i][vocabulary.From] = barred, barred
+		}
+	}
+}
+
 // numberedAmplifiers takes the running numbers of a list of amplifiers for their names
 // where nothing else names them.
 func numberedAmplifiers(cols []*heading, about Kind, base []worth) {

@@ -28,8 +28,10 @@ func ParseControls(s string, style Style) ([]RatedControl, error) {
 		return nil, err
 	}
 	tokens := splitFigures(lex(text, style), style)
-	if slices.ContainsFunc(tokens, isNegation) {
-		return nil, fail(what, text, ErrNotUnderstood)
+	for i, t := range tokens {
+		if isNegation(t) && !countsBefore(tokens, i) {
+			return nil, fail(what, text, ErrNotUnderstood)
+		}
 	}
 	c := &clauseReading{tokens: tokens}
 	var out []RatedControl

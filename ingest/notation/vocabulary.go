@@ -186,7 +186,7 @@ func (l *lexicon) mentions(s string) []Mention {
 			Kind:    e.kind,
 			Text:    string(runes[tokens[i].at : last.at+len([]rune(last.raw))]),
 			Sure:    e.sure,
-			Negated: i > 0 && isNegation(tokens[i-1]),
+			Negated: i > 0 && isNegation(tokens[i-1]) && !countsBefore(tokens, i-1),
 		})
 		i += n - 1
 	}

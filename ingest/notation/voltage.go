@@ -176,7 +176,7 @@ func LineVoltageIn(s string) (v float64, general, ok bool) {
 		if t.kind != wordToken {
 			continue
 		}
-		if isNegation(t) {
+		if isNegation(t) && !countsBefore(tokens, i) {
 			return 0, false, false
 		}
 		if _, _, except := words("exception").at(tokens, i); except {
@@ -196,6 +196,11 @@ func LineVoltageIn(s string) (v float64, general, ok bool) {
 		}
 	}
 	return v, general, v != 0
+}
+
+// countsBefore reports whether the word at tokens[i] is the "no." behind a count: "2 no. amplifiers".
+func countsBefore(tokens []token, i int) bool {
+	return i > 0 && tokens[i].text == "no" && tokens[i-1].kind == figureToken && tokens[i-1].figure.whole
 }
 
 // An Impedance is one impedance.
