@@ -138,7 +138,9 @@ func feedsAreControls(cols []*heading, base []worth) {
 		if h.forced != vocabulary.Unknown || h.of(vocabulary.Channel) == 0 && h.of(vocabulary.From) == 0 || h.cells.share(lookControl) == 0 {
 			continue
 		}
-		if !slices.ContainsFunc(h.cells.texts, func(t string) bool { return lookText(oneLine(t))&lookControl == 0 && notation.AnswerOf(t) != notation.No }) {
+		if !slices.ContainsFunc(h.cells.texts, func(t string) bool {
+			return lookText(oneLine(t))&lookControl == 0 && notation.AnswerOf(t) != notation.No
+		}) {
 			base[i][vocabulary.Control] = max(base[i][vocabulary.Control], sureWords)
 			base[i][vocabulary.Channel], base[i][vocabulary.From] = barred, barred
 		}

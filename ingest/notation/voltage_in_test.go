@@ -12,7 +12,7 @@ func TestLineVoltageIn(t *testing.T) {
 		{"All speakers 70.7 V", 70.7, true},
 		{"Lignes en 100 V. Chaque atténuateur a un relais de priorité", 100, true},
 		{"Tutte le linee a 100 V, un finale per zona", 100, true},
-		{"100V line, 1 no. amp", 100, true},
+		{"100V line, 1 no. amp", 100, false},
 		{"100 V, not the shop", 0, false},
 		{"Lines 100 V, the shop 70 V", 0, false},
 	} {
