@@ -3,6 +3,7 @@ package ingest
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
@@ -120,10 +121,11 @@ func (b *builder) voltsInPassing() {
 		}
 	}
 	for _, s := range b.spoken {
-		if _, general, _ := notation.LineVoltageIn(s.text); !general && notation.SpeaksOfAmplifier(s.text) {
-			continue // see applySaid
+		for sentence := range strings.SplitSeq(s.text, ". ") {
+			if !notation.SpeaksOfAmplifier(sentence) { // else see applySaid
+				hear(seen{text: sentence, source: schedule.Source{At: s.at, Written: s.text}})
+			}
 		}
-		hear(seen{text: s.text, source: schedule.Source{At: s.at, Written: s.text}})
 	}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
