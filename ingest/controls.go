@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -95,11 +96,23 @@ func (t *table) controlsByRoom() map[string]bool {
 	return t.roomControls
 }
 
+// titlePlace is what the title of a control calls the place of its loudspeakers.
+func titlePlace(r *row, title seen) string {
+	for _, f := range []vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Circuit, vocabulary.Channel} {
+		if s := r.say(f); s.had() && s.source.At == title.source.At {
+			return s.text
+		}
+	}
+	return "row " + strconv.Itoa(title.source.At.Row)
+}
+
 // unnamedControl is the control of a zone or room that has no tag of its own.
 func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *schedule.Control {
 	place, placeKey := "", ""
 	room := r.own(vocabulary.Room)
-	if z != nil && !(room.had() && r.t.controlsByRoom()[r.zoneText().text]) {
+	if m.at.source.How == schedule.FromTitle {
+		place, placeKey = titlePlace(r, m.at), "title "+m.at.source.At.String() // one for all below its title
+	} else if z != nil && !(room.had() && r.t.controlsByRoom()[r.zoneText().text]) {
 		place, placeKey = z.Name, "zone "+z.Key
 	} else if room.had() {
 		place, placeKey = room.text, "room "+room.key()

@@ -373,6 +373,9 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 		l.Count = schedule.Exactly(schedule.Pieces(len(l.Tags)), src)
 		return 0
 	}
+	if !r.t.has(vocabulary.Quantity) && b.countItems(r, l) {
+		return 0
+	}
 	var perhaps seen // a description that begins with a number, among others that do not
 	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag} {
 		if n := r.own(f); n.had() {

@@ -15,13 +15,15 @@ import (
 
 // remarkedTap applies what the remarks of a row say of its tap.
 func (b *builder) remarkedTap(r *row, t *tapped) {
-	for s := range r.every(vocabulary.Notes) {
-		if !s.had() || len(s.text) > longestSpoken {
-			continue
-		}
-		if set := settings.Of(s.text, 0); set != (notation.Setting{}) {
-			b.settleRemark(r, t, s, set)
-			return
+	for _, f := range []vocabulary.Field{vocabulary.Notes, vocabulary.Status} {
+		for s := range r.every(f) {
+			if !s.had() || len(s.text) > longestSpoken {
+				continue
+			}
+			if set := settings.Of(s.text, 0); set != (notation.Setting{}) {
+				b.settleRemark(r, t, s, set)
+				return
+			}
 		}
 	}
 }

@@ -92,6 +92,14 @@ func saidRated(cols []*heading, fields []vocabulary.Field) bool {
 	return i >= 0 && max(cols[i].of(vocabulary.ChannelWatts), cols[i].of(vocabulary.RatedWatts)) > cols[i].of(vocabulary.Tap)
 }
 
+// setRated reports whether the header of the column of ratings of outputs speaks of
+// taps alone, over nothing but usual ones.
+func setRated(cols []*heading, fields []vocabulary.Field) bool {
+	i := slices.Index(fields, vocabulary.ChannelWatts)
+	return i >= 0 && cols[i].of(vocabulary.Tap) > max(cols[i].of(vocabulary.ChannelWatts), cols[i].of(vocabulary.RatedWatts), cols[i].of(vocabulary.FrameWatts)) &&
+		cols[i].cells.share(lookTapUsual|lookTapValue) >= 0.9
+}
+
 // fitKind weighs what the columns together say of the kind, beyond the fields.
 // about is what the rows of the table are about, "" where that is not plain.
 func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 {
@@ -127,6 +135,9 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 		}
 		if a := at(vocabulary.Amplifier); a != nil && a.distinct < a.cells {
 			fit -= 0.5 // several rows for an amplifier
+		}
+		if !has(vocabulary.Amplifier) && !has(vocabulary.Channel) && setRated(cols, fields) {
+			fit -= 0.5 // what rows are set to is no rating
 		}
 	case Channels:
 		if a, c := at(vocabulary.Amplifier), at(vocabulary.Channel); a != nil && c != nil && saidRated(cols, fields) && !has(vocabulary.Tap) && !has(vocabulary.Quantity) &&
