@@ -41,6 +41,7 @@ type builder struct {
 	dir                               directory
 	places                            places
 	legend                            map[string]schedule.Status // by code in brackets
+	notes                             map[string]spoken          // by number
 
 	ampsOf       map[string][]string        // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string      // a lettered channel of an amplifier with numbered ones
@@ -128,6 +129,7 @@ func (b *builder) build() *schedule.Job {
 	b.sheetZones()
 	b.sheetAmps()
 	b.gatherLegend()
+	b.gatherNotes()
 	b.settleTaps()
 	for _, t := range b.tables {
 		for _, r := range t.rows {

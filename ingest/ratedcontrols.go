@@ -49,7 +49,7 @@ func (b *builder) controlsRated(s seen) []carried {
 		}
 		end = p[1]
 	}
-	if tail, ok := b.controlsNamed(s.text[end:]); !ok || len(tail) > 0 || rated != names && rated != 1 {
+	if rated != names && rated != 1 || b.namesControl(s.text[end:]) {
 		return nil
 	}
 	return out
@@ -59,6 +59,7 @@ func (b *builder) controlsRated(s seen) []carried {
 // whether no other word in it holds a figure or names another device.
 func (b *builder) controlsNamed(piece string) (names []string, ok bool) {
 	words := wordsAt(piece)
+	begun := 0 // where the last name stands
 	for i := 0; i < len(words); {
 		name, n := "", 0
 		for k := min(2, len(words)-i); k > 0 && n == 0; k-- {
@@ -73,6 +74,10 @@ func (b *builder) controlsNamed(piece string) (names []string, ok bool) {
 			if slices.Contains(names, name) {
 				return nil, false
 			}
+			if len(names) > 0 {
+				names = append(names, b.controlsBetween(piece[begun:words[i+n-1][1]])...)
+			}
+			begun = words[i][0]
 			names = append(names, name)
 			i += n
 			continue
@@ -82,6 +87,17 @@ func (b *builder) controlsNamed(piece string) (names []string, ok bool) {
 		i++
 	}
 	return names, true
+}
+
+// controlsBetween are the controls inside a range that a text is, "ATT-1 to ATT-3", without
+// its ends; none for other texts.
+func (b *builder) controlsBetween(text string) []string {
+	tags, err := notation.ParseTags(text)
+	if err != nil || !tags.Ranged || len(tags.List) < 3 {
+		return nil
+	}
+	inner := tags.List[1 : len(tags.List)-1]
+	return slices.DeleteFunc(slices.Clone(inner), func(tag string) bool { return !b.dir.controls[join.Key(tag)] })
 }
 
 // isTag reports whether a name is a tag: letters and a figure, or capitals alone.

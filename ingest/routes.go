@@ -20,8 +20,9 @@ import (
 
 // A spoken is a text outside the tables.
 type spoken struct {
-	at   schedule.Ref
-	text string
+	at     schedule.Ref
+	text   string
+	number int // of a note in a numbered list, 0 for others
 }
 
 // A route is what a note says of places, or of a line, and the output that

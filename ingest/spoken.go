@@ -1,7 +1,9 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -17,7 +19,7 @@ func spokenOn(s *layout.Sheet) []spoken {
 		text = strings.TrimSpace(text)
 		if at.Row > 0 && text != "" && !seen[at] {
 			seen[at] = true
-			cells = append(cells, spoken{at, text})
+			cells = append(cells, spoken{at: at, text: text})
 		}
 	}
 	fact := func(f *layout.Fact) {
@@ -51,7 +53,36 @@ func spokenOn(s *layout.Sheet) []spoken {
 		}
 	}
 	slices.SortStableFunc(cells, func(x, y spoken) int { return x.at.Compare(y.at) })
+	numberNotes(cells)
 	return cells
+}
+
+// noteNumber is the number of a note in a list, before its text.
+var noteNumber = regexp.MustCompile(`^(?:(?i:note)\s+)?\(?(\d{1,2})\s?[.):]\s+`)
+
+// numberNotes parts the numbers of notes from their texts where several follow each
+// other: "2. floor" alone is a floor.
+func numberNotes(cells []spoken) {
+	var notes []*spoken
+	for i := range cells {
+		if m := noteNumber.FindStringSubmatch(cells[i].text); m != nil {
+			cells[i].number, _ = strconv.Atoi(m[1])
+			notes = append(notes, &cells[i])
+		}
+	}
+	listed := make([]bool, len(notes))
+	for i := 1; i < len(notes); i++ {
+		if notes[i].number == notes[i-1].number+1 && notes[i].at.Sheet() == notes[i-1].at.Sheet() {
+			listed[i-1], listed[i] = true, true
+		}
+	}
+	for i, n := range notes {
+		if listed[i] {
+			n.text = noteNumber.ReplaceAllString(n.text, "")
+		} else {
+			n.number = 0
+		}
+	}
 }
 
 // lastDevice is the last record of a table that says more than one thing of a

@@ -55,6 +55,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	if status, said := b.statusByLegend(r); said {
 		return status
 	}
+	if status, said := b.statusByNote(r); said {
+		return status
+	}
 	if s := r.own(vocabulary.Status); s.had() && unknownState(s.text) && r.t.statesKnown(s.col) {
 		b.ask(s.source.At, "status", "“"+short(s.text)+"”: does this mean that it loads the line? It is counted.", "whether the row counts as load")
 	}
@@ -405,13 +408,16 @@ func statusAlone(text string) schedule.Status {
 // stateAhead is statusAhead, with words that have other meanings too if any is
 // set: "Lager (Keller)" is a room, unless nothing feeds what is there.
 func stateAhead(text string, any bool) schedule.Status {
-	head, _, ok := cutAny(text, " - ", " – ", ": ", ", ", "; ", " (")
-	if !ok {
-		return schedule.Installed
-	}
-	for _, m := range notation.Statuses(head) {
-		if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
-			return status
+	for _, mark := range []string{" - ", " – ", ": ", ", ", "; ", " ("} {
+		head, _, ok := strings.Cut(text, mark)
+		if !ok {
+			continue
+		}
+		head = strings.TrimSpace(head)
+		for _, m := range notation.Statuses(head) {
+			if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
+				return status
+			}
 		}
 	}
 	return schedule.Installed

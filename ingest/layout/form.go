@@ -35,9 +35,12 @@ func (sr *sheetReader) forms() {
 		if len(l.slots) > 12 || i > maxFormLines || len(facts) < i/formEvery {
 			return
 		}
+		if _, numbered := sr.numberedNote(i); numbered {
+			continue
+		}
 		found, _ := sr.f.lineFacts(l, l.slots)
 		for _, fact := range found {
-			if fact.Key != "" && formFields[fact.Field] {
+			if fact.Key != "" && formFields[fact.Field] && !sr.explains(&fact) {
 				facts = append(facts, fact)
 			}
 		}
@@ -96,6 +99,15 @@ func (sr *sheetReader) forms() {
 			}
 		}
 	}
+}
+
+// surelyWords is the score from which a value is a word for its own key.
+const surelyWords = 0.6
+
+// explains reports whether a value says no more than what its key means, as in a list of
+// abbreviations: "Ch. | Channel".
+func (sr *sheetReader) explains(f *Fact) bool {
+	return !anyDigit(f.Text) && sr.s.Header(f.Text).Of(f.Field) >= surelyWords
 }
 
 // around widens a range to hold the values of a record.

@@ -46,6 +46,10 @@ func (sr *sheetReader) leftovers(miss string) {
 			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Hidden, Reason: "row hidden by hand", Text: summary(free)})
 			continue
 		}
+		if note, ok := sr.numberedNote(i); ok && len(free) == len(l.slots) {
+			sr.outside = append(sr.outside, note)
+			continue
+		}
 		if miss != "" && len(free) > 2 {
 			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Unclear, Reason: "no part of a table that was understood", Text: summary(free)})
 			continue
@@ -53,6 +57,11 @@ func (sr *sheetReader) leftovers(miss string) {
 		facts, rest := sr.f.lineFacts(l, free)
 		if fact, ok := sr.definition(l.n, free); ok {
 			facts, rest = []Fact{fact}, nil
+		}
+		for k := range facts {
+			if facts[k].Key != "" && facts[k].Field != vocabulary.Unknown && sr.explains(&facts[k]) {
+				facts[k].Field = vocabulary.Unknown
+			}
 		}
 		if sr.form != nil {
 			facts = slices.DeleteFunc(facts, func(fact Fact) bool { return sr.inForm[fact.At] })
