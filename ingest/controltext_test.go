@@ -145,3 +145,29 @@ vc 1 is 15W`)
 	}
 	want(t, "outputs", got, []string{"120 / 1 120 W 100 V", "60 / 1 60 W 100 V"})
 }
+
+// Several controls of one row in a zone leave open what hangs behind each. Common practice, no source.
+func TestSeveralControlsOfAZone(t *testing.T) {
+	j := jobOf(t, draw(layout.Mixed, "Bill", "tag | description | quantity | zone | tap[W] | control rating[W]\nA1 | Ceiling loudspeaker | 14 | 1 | 3 |\nA5 | Volume control | 2 | 1 | | 24"))
+	if j.Loudspeakers[0].Control != nil || j.Zones[0].Control != nil {
+		t.Error("one of two controls carries all")
+	}
+	want(t, "asked", asked(j), []string{"A3 control"})
+}
+
+// A short list rates lines by their names, which may be those of amplifiers. Common practice, no source.
+func TestLinesNamedAsAmplifiers(t *testing.T) {
+	j := wholeJob(t, `Take-off of loudspeakers, 100 V
+Room | Qty | Type | Tap | Circuit
+Hall | 4 | projector | 10 W | PA1
+Gym | 8 | ceiling | 3 W | PA2
+
+Amplifiers |
+PA1 | 60W
+PA2 | 240W`)
+	var got []string
+	for _, c := range j.Channels {
+		got = append(got, c.Name+" "+show(c.Rated))
+	}
+	want(t, "outputs", got, []string{"PA1 60", "PA2 240"})
+}

@@ -114,6 +114,11 @@ func (b *builder) controlsOfZones() {
 		if z.Control != nil || named[z] || !filled[z] || len(of[z]) != 1 {
 			continue
 		}
+		if n, ok := of[z][0].Count.Exact(); ok && n > 1 {
+			c := of[z][0]
+			b.ask(c.At, "control", itoa(int(n))+" controls "+c.Name+" in zone "+z.Name+": which loudspeakers hang behind each?", "the load of each of these controls")
+			continue
+		}
 		z.Control = of[z][0]
 		s := seen{source: schedule.Source{At: z.Control.At, Written: z.Control.Name}}
 		b.take(s, "loudspeakers behind the control", "zone "+z.Name, schedule.Computed, "the only control of the zone, and its loudspeakers name none")

@@ -187,7 +187,8 @@ func (b *builder) ampsAsOutputs(known map[string]bool) {
 	}
 	for i := range b.said {
 		s := &b.said[i]
-		if s.Worded && s.W > 0 && s.Outputs <= 1 && len(s.Ways) == 0 && anyDigit(s.Name) && b.looseOutputs()[channelID(s.Name)] && strings.ContainsFunc(s.Name, isLetter) {
+		said := s.Worded || b.places.lines[join.Key(s.Name)] // "PA1: 60 W" may do where PA1 is a line
+		if said && s.W > 0 && s.Outputs <= 1 && len(s.Ways) == 0 && anyDigit(s.Name) && b.looseOutputs()[channelID(s.Name)] && strings.ContainsFunc(s.Name, isLetter) {
 			s.Ways = []notation.NamedWatts{{Name: s.Name, W: s.W}}
 			s.Name, s.W, s.PerOutput = "", 0, false
 		}
