@@ -222,7 +222,7 @@ func (b *builder) hearNamed(text string, first, last schedule.Ref) bool {
 		s.Ways = slices.Clone(s.Ways)
 		for k := range s.Ways {
 			if s.Ways[k].Name, ok = named(s.Ways[k].Name); ok {
-				rated = rated || s.Ways[k].W > 0
+				rated = rated || s.Ways[k].W > 0 || s.Name != "" && s.W > 0 // "PA1: 4 x 125 W (LS1, LS2)"
 			}
 		}
 		s.bare = in.bare && s.Outputs == 0 && !s.PerOutput

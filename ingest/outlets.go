@@ -223,6 +223,9 @@ func (b *builder) wholeOutput(text string) bool {
 	if text == "" {
 		return false
 	}
+	if m := findRatingBehind(text); m != nil { // "V1 out 1 (60 W)"
+		text = m[1]
+	}
 	if _, known := b.splitKnown(text); known {
 		return true
 	}

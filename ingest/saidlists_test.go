@@ -73,3 +73,13 @@ func TestStateBesideTapAndPlace(t *testing.T) {
 		}
 	}
 }
+
+// A note may list the lines of several amplifiers, of which only the first has the
+// word; a cell may name the output and its power. Common practice, no source.
+func TestLinesOfListedAmplifiers(t *testing.T) {
+	const rows = "room | quantity | tap[W] | circuit\nHall | 4 | 5 | LS1\nShop | 2 | 6 | LS2\nYard | 1 | 20 | LS3"
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : Amplifier PA1: 2 x 125 W (LS1, LS2), PA2: 1 x 60 W (LS3)\n"+rows))
+	want(t, "listed", channelRatings(j), []string{"PA1 / LS1 125 W ? V", "PA1 / LS2 125 W ? V", "PA2 / LS3 60 W ? V"})
+	j = jobOf(t, draw(layout.Loudspeakers, "Heads", "circuit | quantity | tap[W] | amplifier\nLinie 1 | 4 | 5 | V1 Ausg. 1 (60 W)\nLinie 2 | 2 | 6 | V1 Ausg. 2 (30 W)"))
+	want(t, "in the cell", channelRatings(j), []string{"V1 / 1 60 W ? V", "V1 / 2 30 W ? V"})
+}

@@ -122,7 +122,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 				if !h.title && !slices.Contains(seen, h.field) {
 					seen = append(seen, h.field)
 				}
-				tapped = tapped || h.field == vocabulary.Quantity || h.field == vocabulary.Length || slices.Contains(powerFields, h.field)
+				tapped = tapped || h.field == vocabulary.Quantity || h.field == vocabulary.Length || slices.Contains(powerFields, h.field) || wattsAlong(lines[i].between(col+1, r.Col2))
 			}
 		}
 		if cells == 0 || stray > values {
@@ -176,6 +176,12 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 	}
 	return best, devices >= 2
+}
+
+// wattsAlong reports whether the cells of a line are powers: what rows of loudspeakers
+// are set to, whatever its header says.
+func wattsAlong(slots []slot) bool {
+	return len(slots) >= 2 && !slices.ContainsFunc(slots, func(s slot) bool { return lookOf(s.cell)&lookWatts == 0 })
 }
 
 // unitColumn reports whether the cells of a column are units.

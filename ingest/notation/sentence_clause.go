@@ -364,7 +364,9 @@ func (c *clauseReading) settle() {
 			a.Outputs = 0 // one output of 120 W per line: how many is not said
 		}
 		a.shared = len(c.group) > 1
-		a.worded = a.worded || last.worded || c.listing
+		a.worded = a.worded || last.worded || c.listing || a.Name != "" && slices.ContainsFunc(c.group, func(o saidOf) bool {
+			return o.worded && HasDigit(o.Name) && sameLetters([]string{a.Name, o.Name}) // Amplifier PA1: 60 W, PA2: 30 W
+		})
 		a.PerOutput = a.PerOutput && a.W > 0 || c.each && a.W > 0
 		a.outputs = a.outputs || (c.outputs || c.plural && c.each) && a.W > 0
 	}
