@@ -92,3 +92,25 @@ Stk | Lautsprecher | Ort | a Watt | Verst.
 		})
 	}
 }
+
+// A title may name a line and its amplifier; what stands behind the amplifier is its rating,
+// which several lines may share. Common practice, no source.
+func TestTitlesOfLinesAndAmplifiers(t *testing.T) {
+	j := wholeJob(t, `Altavoces, línea de 100 V
+LÍNEA 1 - AMPLIFICADOR 1 (120 W)
+Situación | Cantidad | Potencia
+Entrada | 2 | 10 W
+
+LÍNEA 2 - AMPLIFICADOR 2 (240 W)
+Situación | Cantidad | Potencia
+Vivero | 2 | 10 W
+
+LÍNEA 3 - AMPLIFICADOR 2 (240 W)
+Situación | Cantidad | Potencia
+Aula | 4 | 10 W`)
+	var got []string
+	for _, c := range j.Channels {
+		got = append(got, c.Amplifier.Name+" / "+c.Name+" "+show(c.Rated)+" of "+show(c.Amplifier.Rated))
+	}
+	want(t, "outputs", got, []string{"AMPLIFICADOR 1 / 1 120 of ?", "AMPLIFICADOR 2 / 2 ? of 240", "AMPLIFICADOR 2 / 3 ? of 240"})
+}

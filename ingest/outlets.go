@@ -248,6 +248,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 		s.cell = nil
 		o := &outlet{at: s, ampAt: s}
 		parts := titleParts.Split(strings.TrimSpace(f.Cell.Text), -1)
+		var line []string // what the title calls the line, in place of the output
 		for _, part := range parts {
 			if part == "" || len(parts) < 2 {
 				continue
@@ -266,6 +267,9 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				continue
 			}
 			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
+				if feed != nil && len(line) == 0 {
+					line = []string{tidy(name)}
+				}
 				continue
 			}
 			if feed.amp != "" && o.amp == "" {
@@ -289,6 +293,12 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				inner := &outlet{}
 				if b.readChannel(inner, ch, amp); inner.amp == "" {
 					o.channels, o.at, o.bridged = inner.channels, inner.at, inner.bridged
+				}
+			}
+			if len(o.channels) == 0 && len(line) == 1 && !b.shareOutput(o.amp) {
+				o.channels = line
+				if !o.ampRated.had() { // it stands behind the amplifier, which may have several lines
+					o.ampRated, o.rating = o.rating, seen{}
 				}
 			}
 			return o

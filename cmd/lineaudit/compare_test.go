@@ -79,7 +79,7 @@ func closeTo(want, got string, tolerance float64) bool {
 
 // kindWords stand beside the number of an amplifier, an output, a line, a zone or a control and say no more than its column.
 var kindWords = strings.Fields(`amp ampli amplifier amplificateur amplificador amplificatore verstärker versterker etapa booster
-	ch chan channel way out output line ausgang ausg kanal weg voie ligne salida canal uscita canale kanaal groep uitgang
+	ch chan channel way out output line ausgang ausg kanal weg linie voie ligne lijn linea línea salida canal uscita canale kanaal groep uitgang
 	zone zona sector bereich ber volume control knob`)
 
 var (
