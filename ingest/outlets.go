@@ -248,7 +248,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 		s.cell = nil
 		o := &outlet{at: s, ampAt: s}
 		parts := titleParts.Split(strings.TrimSpace(f.Cell.Text), -1)
-		var line []string // what the title calls the line, in place of the output
+		line := "" // what the title calls the line of the amplifier, which stands for its output
 		for _, part := range parts {
 			if part == "" || len(parts) < 2 {
 				continue
@@ -267,8 +267,8 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				continue
 			}
 			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
-				if feed != nil && len(line) == 0 {
-					line = []string{tidy(name)}
+				if feed != nil && line == "" && f.Field == vocabulary.Amplifier {
+					line = tidy(name) // "Line 2 - Amplifier 2"
 				}
 				continue
 			}
@@ -295,8 +295,8 @@ func (b *builder) titleOutlet(r *row) *outlet {
 					o.channels, o.at, o.bridged = inner.channels, inner.at, inner.bridged
 				}
 			}
-			if len(o.channels) == 0 && len(line) == 1 && !b.shareOutput(o.amp) {
-				o.channels = line
+			if len(o.channels) == 0 && line != "" && !b.shareOutput(o.amp) {
+				o.channels = []string{line}
 				if !o.ampRated.had() { // it stands behind the amplifier, which may have several lines
 					o.ampRated, o.rating = o.rating, seen{}
 				}
