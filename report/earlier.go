@@ -1,6 +1,7 @@
 package report
 
 import (
+	"bytes"
 	"slices"
 	"sync"
 
@@ -11,6 +12,9 @@ import (
 // Title is what the workbook and the page are headed with.
 const Title = "Audit of loudspeaker lines"
 
+// FindingsSchema names the form of findings.json, without its version.
+const FindingsSchema = "urn:lineaudit:findings:"
+
 // told is every table without its rows: what the results of any audit look like.
 var told = sync.OnceValue(func() []Table {
 	a := &Audit{Archive: audit.Rank(nil)}
@@ -18,20 +22,21 @@ var told = sync.OnceValue(func() []Table {
 })
 
 // IsResult reports whether a book is a result of an earlier audit - its workbook
-// or one of its data files - that lies among the schedules under any name.
+// or one of its data files - that lies among the schedules under any name, in
+// any format.
 func IsResult(b *grid.Book) bool {
-	if b.Format == grid.Text {
-		return len(b.Sheets) == 1 && len(b.Sheets[0].Rows) > 0 && isDataFile(&b.Sheets[0].Rows[0])
-	}
-	for _, s := range b.Sheets {
-		switch title, note := firstText(s, 1), firstText(s, 2); {
-		case title == Title:
-			return true
-		case title != "" && slices.ContainsFunc(told(), func(t Table) bool { return t.Title == title && t.Note == note && note != "" }):
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(b.Sheets, func(s *grid.Sheet) bool {
+		title, note := firstText(s, 1), firstText(s, 2)
+		return title == Title || len(s.Rows) > 0 && isDataFile(&s.Rows[0]) ||
+			title != "" && slices.ContainsFunc(told(), func(t Table) bool { return t.Title == title && t.Note == note && note != "" })
+	})
+}
+
+// IsResultText reports whether bytes are a result of an earlier audit that
+// holds no table: its page or its findings.json.
+func IsResultText(data []byte) bool {
+	head := data[:min(len(data), 4096)]
+	return bytes.Contains(head, []byte("<title>"+Title+"</title>")) || bytes.Contains(head, []byte(`"schema": "`+FindingsSchema))
 }
 
 // isDataFile reports whether a row is the header of a data file: later versions

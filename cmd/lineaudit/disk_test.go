@@ -10,7 +10,10 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"syscall"
 	"testing"
+
+	"lineaudit/report/stage"
 )
 
 // However early the disk is full, a run is one line that says what to do, and
@@ -107,5 +110,25 @@ func TestNoPlaceForResults(t *testing.T) {
 	}
 	if here() != before {
 		t.Errorf("left: %s", here())
+	}
+}
+
+// A pipe where the output folder keeps its list is not waited for.
+func TestPipesInTheOutputFolder(t *testing.T) {
+	in := folder(t, map[string]string{"job.csv": job})
+	out := filepath.Join(in, "out")
+	for _, name := range []string{stage.Manifest, stage.Unfinished} {
+		if err := os.MkdirAll(out, 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := syscall.Mkfifo(filepath.Join(out, name), 0o600); err != nil {
+			t.Skip(err)
+		}
+		if code, stdout, stderr := called(in, "-q", "--out", out); code != done {
+			t.Errorf("%s: exit code %d\n%s%s", name, code, stdout, stderr)
+		}
+		if err := os.RemoveAll(out); err != nil {
+			t.Fatal(err)
+		}
 	}
 }

@@ -22,7 +22,7 @@ func TestAFileHasItsTime(t *testing.T) {
 	}
 	for _, limit := range []time.Duration{time.Nanosecond, time.Minute} {
 		p := &pipeline{set: &settings{timeLimit: limit}}
-		got := p.one(context.Background(), listing.Files[0])
+		got, _ := p.one(context.Background(), listing.Files[0])
 		late := limit < time.Second
 		if (got.Kind == report.Unreadable) != late || late && !strings.Contains(got.Reason, "given up after 1ns; ") {
 			t.Errorf("with %v: %s, %s", limit, got.Kind, got.Reason)

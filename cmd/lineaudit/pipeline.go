@@ -17,6 +17,7 @@ import (
 	"lineaudit/ingest"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/source"
+	"lineaudit/ingest/house"
 	"lineaudit/report"
 	"lineaudit/report/marked"
 	"lineaudit/report/stage"
@@ -33,6 +34,14 @@ type pipeline struct {
 	shelf    *report.Shelf    // nil: results stay whole
 	outlines bool             // jobs are only read: their outlines are kept, and nothing is audited
 	outcomes []report.File    // one slot for each file: no lock, no order of arrival
+	contents []content        // of each file that is a schedule, likewise
+}
+
+// A content is what the cells of a schedule say, and whether they stand in a
+// marked copy of an earlier audit.
+type content struct {
+	sum    [sha256.Size]byte
+	marked bool
 }
 
 // prepare reads the house book and lists the files. Without a pipeline the
@@ -47,16 +56,16 @@ func prepare(ctx context.Context, set *settings, s screen) (*pipeline, int) {
 			return nil, wrong(s, fmt.Errorf("--house %s lies in the output folder, which this run replaces: move it elsewhere first", set.house))
 		}
 		p.reading.Exclude = append(p.reading.Exclude, set.house)
-		house, problems, err := readHouse(ctx, set.house, p.reading)
+		book, problems, err := readHouse(ctx, set.house, p.reading)
 		if err != nil {
 			return nil, wrong(s, err)
 		}
-		limits, more := audit.NewSettings(house)
+		limits, more := audit.NewSettings(book)
 		if problems = append(problems, more...); len(problems) > 0 {
 			fmt.Fprint(s.err, houseProblems(set.house, problems))
 			return nil, wrongUse
 		}
-		p.house, p.limits = house, limits
+		p.house, p.limits = book, limits
 	} else {
 		p.limits = audit.DefaultSettings()
 	}
@@ -98,6 +107,9 @@ func (p *pipeline) leftOut() (out []report.File) {
 	return out
 }
 
+// earlierResult is why a file is no schedule.
+const earlierResult = "a result of an earlier audit, no schedule"
+
 // each runs a step for every index, on as many workers as the flags say. It
 // stops early when the context ends.
 func (p *pipeline) each(ctx context.Context, n int, step func(i int)) error {
@@ -120,18 +132,38 @@ func (p *pipeline) each(ctx context.Context, n int, step func(i int)) error {
 
 // readAll reads and audits every file, and tells how far it is.
 func (p *pipeline) readAll(ctx context.Context, s screen) error {
-	p.outcomes = make([]report.File, len(p.files))
+	p.outcomes, p.contents = make([]report.File, len(p.files)), make([]content, len(p.files))
 	m := newMeter(s, p.set, len(p.files))
 	defer m.stop()
-	return p.each(ctx, len(p.files), func(i int) {
-		p.outcomes[i] = p.one(ctx, p.files[i])
+	err := p.each(ctx, len(p.files), func(i int) {
+		p.outcomes[i], p.contents[i] = p.one(ctx, p.files[i])
 		m.add(&p.outcomes[i])
 	})
+	p.leaveOutMarked()
+	return err
+}
+
+// leaveOutMarked counts no marked copy as a schedule whose original is among the
+// files, and says what each of them is. One that somebody corrected says
+// something else than its original and is a schedule.
+func (p *pipeline) leaveOutMarked() {
+	originals := map[[sha256.Size]byte]string{}
+	for i, f := range p.outcomes {
+		if c := p.contents[i]; f.Kind == report.Schedule && !c.marked && originals[c.sum] == "" {
+			originals[c.sum] = f.Name
+		}
+	}
+	for i := range p.outcomes {
+		f, c := &p.outcomes[i], p.contents[i]
+		if original := originals[c.sum]; f.Kind == report.Schedule && c.marked && original != "" {
+			f.Kind, f.Results, f.Reason = report.NotSchedule, nil, "a marked copy of "+original+", left out"
+		}
+	}
 }
 
 // one reads and audits one file, in the time that a file may take. A fault of
 // ours costs that file alone.
-func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
+func (p *pipeline) one(ctx context.Context, f source.File) (out report.File, said content) {
 	defer func() {
 		if v := recover(); v != nil {
 			out = report.File{Name: f.Name, Kind: report.Unreadable, Reason: fmt.Sprintf("the audit failed on it (%v); please report the file", v)}
@@ -141,13 +173,28 @@ func (p *pipeline) one(ctx context.Context, f source.File) (out report.File) {
 	limited, cancel := p.limited(ctx, start, 0)
 	defer cancel()
 	out = report.File{Name: f.Name}
-	book, err := f.Read(limited, p.reading)
+	data, err := f.Bytes(limited, p.reading)
 	if err != nil {
 		out.Kind, out.Reason = report.Unreadable, told(err)
-		p.identify(ctx, f, &out)
-		return out
+		if data, err := f.Bytes(ctx, p.reading); err == nil { // its time alone was up
+			identify(data, &out)
+		}
+		return out, said
 	}
-	return p.understood(ctx, start, out, book)
+	if report.IsResultText(data) {
+		out.Kind, out.Reason = report.NotSchedule, earlierResult
+		identify(data, &out)
+		return out, said
+	}
+	book, err := source.Parse(limited, f.Name, data, p.reading)
+	if err != nil {
+		out.Kind, out.Reason = report.Unreadable, told(err)
+		identify(data, &out)
+		return out, said
+	}
+	plain := marked.WithoutFindings(book)
+	said = content{marked.Content(plain), plain != book}
+	return p.understood(ctx, start, out, plain), said
 }
 
 // understood fills in what is found out about a file, begun at start, from its cells.
@@ -215,11 +262,9 @@ func told(err error) string {
 	return err.Error()
 }
 
-// identify tells which bytes an unreadable file had, where they can be had at all.
-func (p *pipeline) identify(ctx context.Context, f source.File, out *report.File) {
-	if content, err := f.Bytes(ctx, p.reading); err == nil {
-		out.Size, out.SHA256 = int64(len(content)), fmt.Sprintf("%x", sha256.Sum256(content))
-	}
+// identify tells which bytes a file had that was not read into cells.
+func identify(data []byte, out *report.File) {
+	out.Size, out.SHA256 = int64(len(data)), fmt.Sprintf("%x", sha256.Sum256(data))
 }
 
 // interpret turns cells into jobs and has each audited as soon as it is made, so
@@ -235,9 +280,12 @@ func (p *pipeline) interpret(ctx context.Context, book *grid.Book, check func(*s
 		}
 	}()
 	if report.IsResult(book) {
-		return &ingest.File{Name: book.File, Kind: ingest.NotASchedule, Reason: "a result of an earlier audit, no schedule"}
+		return &ingest.File{Name: book.File, Kind: ingest.NotASchedule, Reason: earlierResult}
 	}
-	return ingest.Read(marked.WithoutFindings(book), ingest.Options{House: p.house, Units: p.set.units, Stop: func() error {
+	if house.IsBook(book) {
+		return &ingest.File{Name: book.File, Kind: ingest.NotASchedule, Reason: "a house book, no schedule; name it with --house where it is to count"}
+	}
+	return ingest.Read(book, ingest.Options{House: p.house, Units: p.set.units, Stop: func() error {
 		if err := ended(ctx); err != nil {
 			return errors.New(told(err))
 		}

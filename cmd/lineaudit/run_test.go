@@ -1,10 +1,13 @@
 package main
 
 import (
+	"archive/zip"
 	"bytes"
 	"context"
 	"crypto/sha256"
+	"encoding/csv"
 	"encoding/hex"
+	"fmt"
 	"io/fs"
 	"maps"
 	"math/rand/v2"
@@ -18,6 +21,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/ingest/house"
+	"lineaudit/report/stage"
 )
 
 // job is a schedule with one overloaded control: 6 x 10 W = 60 W on 50 W.
@@ -45,6 +49,47 @@ func folder(t *testing.T, files map[string]string) string {
 		}
 	}
 	return dir
+}
+
+// xlsxOf is a workbook with the cells of a text table.
+func xlsxOf(t *testing.T, text string) []byte {
+	t.Helper()
+	rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := excelize.NewFile()
+	defer f.Close()
+	for i, row := range rows {
+		if err := f.SetSheetRow("Sheet1", fmt.Sprintf("A%d", i+1), &row); err != nil {
+			t.Fatal(err)
+		}
+	}
+	b, err := f.WriteToBuffer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+// zipOf is a zip of files in a folder.
+func zipOf(t *testing.T, folder string, files map[string][]byte) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	z := zip.NewWriter(&b)
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		w, err := z.Create(folder + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := w.Write(files[name]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := z.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
 }
 
 // called runs the program and returns what it said.
@@ -229,25 +274,64 @@ func TestOutputInsideTheArchive(t *testing.T) {
 }
 
 // Results of earlier audits that lie among the schedules are not audited as
-// schedules: neither the folder of a run, nor copies of its files.
+// schedules: neither the folder of a run, nor copies of its files, nor marked
+// copies whose originals are there, nor any of them in a zip.
 func TestResultsAmongTheSchedules(t *testing.T) {
+	other := strings.ReplaceAll(strings.ReplaceAll(job, "Palm", "Fern"), "Glass", "Boat")
 	dir := folder(t, map[string]string{"jobs/job.csv": job})
+	if err := os.WriteFile(filepath.Join(dir, "jobs", "other.xlsx"), xlsxOf(t, other), 0o644); err != nil {
+		t.Fatal(err)
+	}
 	first := filepath.Join(dir, "review")
 	if code, stdout, stderr := called(dir, "--out", first); code != done {
 		t.Fatal(stdout, stderr)
 	}
-	for _, name := range []string{"audit.xlsx", "loudspeakers.csv", "controls.csv", "findings.csv", "house-todo.xlsx"} {
-		b, err := os.ReadFile(filepath.Join(first, name))
+	results := map[string][]byte{}
+	for name := range sums(t, first) {
+		b, err := os.ReadFile(filepath.Join(first, filepath.FromSlash(name)))
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := os.WriteFile(filepath.Join(dir, "jobs", "copy of "+name), b, 0o644); err != nil {
+		results[name] = b
+	}
+	known := maps.Clone(results) // by its list
+	delete(results, stage.Manifest)
+	for at, files := range map[string]map[string][]byte{"jobs/known.zip": known, "jobs/loose.zip": results} {
+		if err := os.WriteFile(filepath.Join(dir, filepath.FromSlash(at)), zipOf(t, "out/", files), 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
-	code, stdout, stderr := called(dir, "--out", filepath.Join(t.TempDir(), "out"))
-	if text := strings.Join(strings.Fields(stdout), " "); code != done || !strings.Contains(text, "1 job at 1 site in 7 files (6 files no schedule): 0 danger, 1 fault") ||
-		!strings.Contains(text, "review not-a-schedule: 17 results of an earlier audit, left out") {
+	for name, b := range results {
+		if err := os.WriteFile(filepath.Join(dir, "jobs", "copy of "+filepath.Base(name)), b, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	out := filepath.Join(t.TempDir(), "out")
+	n := len(results)
+	code, stdout, stderr := called(dir, "--out", out)
+	if text := strings.Join(strings.Fields(stdout), " "); code != done || !strings.Contains(text, fmt.Sprintf("2 jobs at 2 sites in %d files (%d files no schedule): 0 danger, 2 fault", 2+2*n+2, 2*n+2)) {
+		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
+	}
+	list, err := os.ReadFile(filepath.Join(out, "files.csv"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{
+		fmt.Sprintf(`review,not-a-schedule,,,,,,,,"%d results of an earlier audit, left out"`, n),
+		fmt.Sprintf(`jobs/known.zip/out,not-a-schedule,,,,,,,,"%d results of an earlier audit, left out"`, n),
+		`jobs/loose.zip/out/marked/jobs/other.xlsx,not-a-schedule,,,,,,,,"a marked copy of jobs/other.xlsx, left out"`,
+		`jobs/copy of job.csv.xlsx,not-a-schedule,,,,,,,,"a marked copy of jobs/job.csv, left out"`,
+		`jobs/copy of audit.html,not-a-schedule,,,,,,,,"` + earlierResult,
+		`jobs/copy of findings.json,not-a-schedule,,,,,,,,"` + earlierResult,
+		`jobs/copy of house-todo.xlsx,not-a-schedule,,,,,,,,"a house book, no schedule`,
+	} {
+		if !strings.Contains(string(list), "\n"+want) {
+			t.Errorf("files.csv has no %s:\n%s", want, list)
+		}
+	}
+	// Without its original a marked copy is the schedule.
+	alone := filepath.Join(first, "marked", "jobs", "job.csv.xlsx")
+	if code, stdout, stderr := called(alone, "-q", "--out", filepath.Join(t.TempDir(), "out")); code != done || !strings.Contains(stdout, "1 job at 1 site in 1 file (every file read): 0 danger, 1 fault") {
 		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
 	}
 	for _, tt := range []struct {

@@ -76,6 +76,40 @@ func Read(name string, books []*grid.Book) (*schedule.HouseBook, []schedule.Hous
 	return r.book, r.errors
 }
 
+// IsBook reports whether a book that nobody named as one is a house book: two of
+// its sheets have the name and columns of ours, or one has a column that no
+// schedule would call so.
+func IsBook(b *grid.Book) bool {
+	sheets := 0
+	for _, s := range b.Sheets {
+		name := s.Name
+		if b.Format == grid.Text {
+			name = strings.TrimSuffix(path.Base(b.File), path.Ext(b.File))
+		}
+		columns := columnsOf[join.Key(name)]
+		for i := range s.Rows[:min(len(s.Rows), headerWithin)] {
+			ours, plain := 0, true
+			for _, c := range s.Rows[i].Cells {
+				if slices.Contains(columns, c.Text) {
+					ours++
+					plain = plain && !strings.Contains(c.Text, "_")
+				}
+			}
+			if ours < 3 {
+				continue
+			}
+			if sheets++; sheets == 2 || !plain {
+				return true
+			}
+			break
+		}
+	}
+	return false
+}
+
+// headerWithin is how many rows IsBook looks at for a header.
+const headerWithin = 20
+
 // sheetNamed returns the sheet that a name means, or one that it resembles.
 func sheetNamed(name string) (exact, near string) {
 	k := join.Key(name)

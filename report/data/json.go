@@ -15,7 +15,7 @@ import (
 )
 
 // SchemaID names the form of findings.json; it changes when a field changes its meaning.
-const SchemaID = "urn:lineaudit:findings:1"
+const SchemaID = report.FindingsSchema + "1"
 
 // Findings is the content of findings.json.
 type Findings struct {

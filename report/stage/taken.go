@@ -75,14 +75,14 @@ func (s *Stage) free(names, noted []string) error {
 }
 
 // Results are the names, slash-separated, of what the last run wrote into a
-// folder, and of what one that did not finish may have. None for any other folder.
-func Results(dir string) []string {
-	s := &Stage{out: dir}
-	names := s.noted()
-	for _, e := range s.manifest() {
+// folder, and of what one that did not finish may have. None for any other
+// folder. Read returns the content of a file of the folder.
+func Results(read func(name string) ([]byte, error)) []string {
+	names := notedIn(read(Unfinished))
+	for _, e := range manifestIn(read(Manifest)) {
 		names = append(names, e.name)
 	}
-	return names
+	return slices.DeleteFunc(names, func(name string) bool { return !filepath.IsLocal(filepath.FromSlash(name)) })
 }
 
 // unknownSize is that of a file in the list of an older version, or of a run
@@ -95,8 +95,9 @@ type entry struct {
 	size int64
 }
 
-func (s *Stage) manifest() (out []entry) {
-	b, err := os.ReadFile(s.dest(Manifest))
+func (s *Stage) manifest() []entry { return manifestIn(s.read(Manifest)) }
+
+func manifestIn(b []byte, err error) (out []entry) {
 	if err != nil {
 		return nil
 	}
@@ -113,6 +114,19 @@ func (s *Stage) manifest() (out []entry) {
 		}
 	}
 	return out
+}
+
+// read returns a file of the output folder, which somebody may have put a pipe
+// or a link in the place of.
+func (s *Stage) read(name string) ([]byte, error) {
+	info, err := os.Lstat(s.dest(name))
+	if err != nil {
+		return nil, err
+	}
+	if !info.Mode().IsRegular() {
+		return nil, fs.ErrInvalid
+	}
+	return os.ReadFile(s.dest(name))
 }
 
 func (s *Stage) writeManifest() error {

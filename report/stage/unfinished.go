@@ -41,8 +41,9 @@ func (s *Stage) note(old []string) error {
 }
 
 // noted are the names in the note of a run that did not finish.
-func (s *Stage) noted() []string {
-	b, err := os.ReadFile(s.dest(Unfinished))
+func (s *Stage) noted() []string { return notedIn(s.read(Unfinished)) }
+
+func notedIn(b []byte, err error) []string {
 	if err != nil {
 		return nil
 	}

@@ -77,7 +77,7 @@ type walker struct {
 	ctx     context.Context
 	lim     grid.Limits
 	readDir func(string) ([]fs.DirEntry, error)
-	results func(string) []string
+	results func(read func(string) ([]byte, error)) []string
 	out     Listing
 	seen    map[string]bool // real paths
 	exclude map[string]bool // real paths
@@ -181,7 +181,8 @@ func (w *walker) leaveOut(p, name string) {
 	if w.results == nil {
 		return
 	}
-	for _, result := range w.results(p) {
+	read := func(file string) ([]byte, error) { return loadFile(filepath.Join(p, file), w.lim) }
+	for _, result := range w.results(read) {
 		w.old[real(filepath.Join(p, filepath.FromSlash(result)))] = len(w.out.Results)
 	}
 	w.out.Results = append(w.out.Results, Results{Folder: cmp.Or(name, ".")})
@@ -223,7 +224,7 @@ func (w *walker) file(p, name string, info fs.FileInfo) {
 }
 
 func firstBytes(p string) string {
-	f, err := os.Open(p)
+	f, err := open(p)
 	if err != nil {
 		return ""
 	}
@@ -233,18 +234,31 @@ func firstBytes(p string) string {
 	return string(b[:n])
 }
 
+// open opens a regular file. What stood at p when it was listed may be a pipe
+// by now, whose writer would never come, or a device without an end.
+func open(p string) (*os.File, error) {
+	f, err := os.OpenFile(p, os.O_RDONLY|nowait, 0)
+	if err != nil {
+		return nil, unopened(err)
+	}
+	info, err := f.Stat()
+	switch {
+	case err != nil:
+		err = unopened(err)
+	case !info.Mode().IsRegular():
+		err = &grid.Unreadable{Reason: "it is a folder, device, pipe or socket, not a file", Advice: "put a file in its place"}
+	default:
+		return f, nil
+	}
+	f.Close()
+	return nil, err
+}
+
 // loadFile reads a regular file whole.
 func loadFile(p string, lim grid.Limits) ([]byte, error) {
-	info, err := os.Stat(p)
+	f, err := open(p)
 	if err != nil {
-		return nil, unopened(err)
-	}
-	if !info.Mode().IsRegular() { // opening a pipe would wait for its writer
-		return nil, &grid.Unreadable{Reason: "it is a device, pipe or socket, not a file", Advice: "put a file in its place"}
-	}
-	f, err := os.Open(p)
-	if err != nil {
-		return nil, unopened(err)
+		return nil, err
 	}
 	defer f.Close()
 	return readWhole(f, lim)

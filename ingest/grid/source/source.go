@@ -31,8 +31,9 @@ type Options struct {
 	Exclude []string
 	// Results returns the files in a folder, slash-separated and relative to it,
 	// that are results of an earlier run: Find leaves them out and says so in
-	// Listing.Results. nil for none.
-	Results func(dir string) []string
+	// Listing.Results. It reads files of that folder, which may lie in a zip, by
+	// their names. nil for none.
+	Results func(read func(name string) ([]byte, error)) []string
 }
 
 func (o Options) limits() grid.Limits {

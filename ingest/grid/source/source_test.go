@@ -108,19 +108,20 @@ func TestResultsOfAnEarlierRunAreLeftOut(t *testing.T) {
 	for _, name := range []string{"rink.csv", "zones.csv", "jobs/pier.csv", "jobs/out/zones.csv", "jobs/out/marked/pier.csv.xlsx", "jobs/out/late.csv"} {
 		write(t, filepath.Join(root, filepath.FromSlash(name)), []byte(table))
 	}
-	opt := Options{Results: func(dir string) []string {
-		switch dir {
-		case root:
-			return []string{"zones.csv", "gone.csv"}
-		case filepath.Join(root, "jobs", "out"):
-			return []string{"zones.csv", "marked/pier.csv.xlsx"}
-		}
-		return nil
+	const list = ".results"
+	write(t, filepath.Join(root, list), []byte("zones.csv gone.csv"))
+	write(t, filepath.Join(root, "jobs", "out", list), []byte("zones.csv marked/pier.csv.xlsx"))
+	inner := zipped(t, member{list, []byte("zones.csv")}, member{"zones.csv", []byte(table)}, member{"pier.csv", []byte(table)})
+	write(t, filepath.Join(root, "all.zip"), zipped(t, member{"zones.csv", []byte(table)}, member{"Gew\x84chse\\" + list, []byte("zones.csv marked/pier.csv.xlsx")},
+		member{"Gew\x84chse\\zones.csv", []byte(table)}, member{"Gew\x84chse\\marked\\pier.csv.xlsx", []byte(table)}, member{"inner.zip", inner}))
+	opt := Options{Results: func(read func(string) ([]byte, error)) []string {
+		b, _ := read(list)
+		return strings.Fields(string(b))
 	}}
 	l := mustFind(t, opt, root)
 	files, _ := names(l)
-	want(t, "files", files, []string{"jobs/out/late.csv", "jobs/pier.csv", "rink.csv"})
-	if got := []Results{{".", 1}, {"jobs/out", 2}}; !reflect.DeepEqual(l.Results, got) {
+	want(t, "files", files, []string{"all.zip/inner.zip/pier.csv", "all.zip/zones.csv", "jobs/out/late.csv", "jobs/pier.csv", "rink.csv"})
+	if got := []Results{{".", 1}, {"all.zip/Gewächse", 2}, {"all.zip/inner.zip", 1}, {"jobs/out", 2}}; !reflect.DeepEqual(l.Results, got) {
 		t.Errorf("results %v, want %v", l.Results, got)
 	}
 	files, _ = names(mustFind(t, opt, filepath.Join(root, "jobs", "out", "marked")))

@@ -49,6 +49,60 @@ func TestUnusualFiles(t *testing.T) {
 	}
 }
 
+// A pipe or a device that took the place of a file after it was listed, or that
+// calls itself a list of results, is not waited for.
+func TestPipeInPlaceOfAFile(t *testing.T) {
+	root := t.TempDir()
+	const list = ".results"
+	for _, name := range []string{list, "b/" + list} {
+		p := filepath.Join(root, filepath.FromSlash(name))
+		write(t, p, nil)
+		os.Remove(p)
+		if err := syscall.Mkfifo(p, 0o600); err != nil {
+			t.Skip(err)
+		}
+	}
+	if err := os.Symlink("/dev/zero", filepath.Join(root, "endless")); err != nil {
+		t.Fatal(err)
+	}
+	asked := 0
+	opt := Options{Results: func(read func(string) ([]byte, error)) []string {
+		for _, name := range []string{list, "endless"} {
+			if b, err := read(name); err == nil {
+				t.Errorf("%s: read %d bytes", name, len(b))
+			}
+			asked++
+		}
+		return nil
+	}}
+	for _, name := range []string{"a.csv", "b.csv", "c.zip"} {
+		write(t, filepath.Join(root, name), []byte(table))
+	}
+	write(t, filepath.Join(root, "c.zip"), zipped(t, member{"pier.csv", []byte(table)}))
+	l := mustFind(t, opt, root)
+	files, _ := names(l)
+	if want(t, "files", files, []string{"a.csv", "b.csv", "c.zip/pier.csv"}); asked < 4 {
+		t.Errorf("asked %d times", asked)
+	}
+	for name, put := range map[string]func(string) error{
+		"a.csv": func(p string) error { return syscall.Mkfifo(p, 0o600) },
+		"b.csv": func(p string) error { return os.Symlink("/dev/zero", p) },
+		"c.zip": func(p string) error { return syscall.Mkfifo(p, 0o600) },
+	} {
+		p := filepath.Join(root, name)
+		os.Remove(p)
+		if err := put(p); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, f := range l.Files {
+		var bad *grid.Unreadable
+		if _, err := f.Read(context.Background(), opt); !errors.As(err, &bad) || bad.Advice != "put a file in its place" {
+			t.Errorf("%s: %v", f.Name, err)
+		}
+	}
+}
+
 // Names in another encoding than UTF-8 are shown without what cannot be shown,
 // and their files read; two that look the same then are kept apart.
 func TestNamesInOtherEncodings(t *testing.T) {

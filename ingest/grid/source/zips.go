@@ -7,8 +7,10 @@ import (
 	"errors"
 	"io"
 	"io/fs"
+	"maps"
 	"os"
 	"path"
+	"slices"
 	"strings"
 	"sync"
 
@@ -58,12 +60,17 @@ func (w *walker) members(z *zip.Reader, outer File, size int64, shared *sharedFi
 		w.list(broken(outer.Name, outer.Path, u))
 		return
 	}
+	old := w.leaveOutMembers(z, outer.Name, shared)
 	for _, m := range z.File {
 		if w.ctx.Err() != nil {
 			return
 		}
 		full := memberName(m.Name, m.NonUTF8)
 		if strings.HasSuffix(full, "/") || strings.HasSuffix(full, `\`) {
+			continue
+		}
+		if at, ok := old[slashed(full)]; ok {
+			w.out.Results[at].Files++
 			continue
 		}
 		name := path.Join(outer.Name, shown(full))
@@ -83,6 +90,43 @@ func (w *walker) members(z *zip.Reader, outer File, size int64, shared *sharedFi
 		}
 	}
 }
+
+// leaveOutMembers takes note of the results of earlier runs in a zip: it returns
+// the place in out.Results of each.
+func (w *walker) leaveOutMembers(z *zip.Reader, outer string, shared *sharedFile) map[string]int {
+	if w.results == nil {
+		return nil
+	}
+	members := make(map[string]*zip.File, len(z.File))
+	folders := map[string]bool{}
+	for _, m := range z.File {
+		name := slashed(memberName(m.Name, m.NonUTF8))
+		members[name] = m
+		folders[path.Dir(name)] = true
+	}
+	old := map[string]int{}
+	for _, folder := range slices.Sorted(maps.Keys(folders)) {
+		read := func(file string) ([]byte, error) {
+			m := members[path.Join(folder, file)]
+			if m == nil {
+				return nil, fs.ErrNotExist
+			}
+			return loadMember(w.ctx, m, shared, w.lim)
+		}
+		for _, result := range w.results(read) {
+			old[path.Join(folder, result)] = len(w.out.Results)
+		}
+		name := outer
+		if folder != "." {
+			name = path.Join(outer, shown(folder))
+		}
+		w.out.Results = append(w.out.Results, Results{Folder: name})
+	}
+	return old
+}
+
+// slashed is the name of a member as others of its zip refer to it.
+func slashed(name string) string { return path.Clean(strings.ReplaceAll(name, `\`, "/")) }
 
 // passedOverPath is passedOver for every folder of a path.
 func passedOverPath(name string) string {
@@ -165,7 +209,7 @@ func loadMember(ctx context.Context, m *zip.File, shared *sharedFile, lim grid.L
 		return nil, grid.TooLarge("it unpacks to more than %d times its size, as no honest file does", lim.MaxRatio)
 	}
 	if err := shared.acquire(); err != nil {
-		return nil, unopened(err)
+		return nil, err
 	}
 	defer shared.release()
 	r, err := m.Open()
@@ -212,7 +256,7 @@ func (s *sharedFile) acquire() error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if s.users == 0 {
-		f, err := os.Open(s.path)
+		f, err := open(s.path)
 		if err != nil {
 			return err
 		}
