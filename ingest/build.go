@@ -42,6 +42,7 @@ type builder struct {
 	places                            places
 	legend                            map[string]schedule.Status // by code in brackets
 	notes                             map[string]spoken          // by number
+	noted                             map[string]bool            // see isNoted
 
 	ampsOf       map[string][]string        // channel key -> keys of the amplifiers that have such a channel
 	letters      map[channelKey]string      // a lettered channel of an amplifier with numbered ones
@@ -146,6 +147,7 @@ func (b *builder) build() *schedule.Job {
 	b.linesFed()
 	b.hearNames()
 	b.hearRoutes()
+	b.saidStates()
 	b.gatherLengthUnits()
 	b.collectNames()
 	b.jobFacts()

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -104,12 +105,37 @@ func (b *builder) controlText(r *row) controlMention {
 		}
 		return c
 	}
-	c.name = t.Name
+	c.name = b.tagOfControl(t.Name)
 	if s.col == nil && t.Place != "" {
 		c.place = s
 		c.place.text, c.place.cell = t.Place, nil
 	}
 	return c
+}
+
+// tagThenPlace is the tag of a control and a place behind it.
+var tagThenPlace = regexp.MustCompile(`^(\pL{1,4}[-. ]?\d{1,3}\pL?)\s+\pL[^0-9]*$`)
+
+// tagOfControl is the tag alone of a name such as "LR1 Kasse", where a note outside the
+// tables calls the control by its tag.
+func (b *builder) tagOfControl(name string) string {
+	if m := tagThenPlace.FindStringSubmatch(name); m != nil && b.isNoted(m[1]) && !b.isNoted(name) {
+		return m[1]
+	}
+	return name
+}
+
+// isNoted reports whether a text outside the tables has a name, apart from other words.
+func (b *builder) isNoted(name string) bool {
+	known, ok := b.noted[name]
+	if !ok {
+		known = slices.ContainsFunc(b.spoken, func(s spoken) bool { return wordList{join.Fold(name)}.in(join.Fold(s.text)) })
+		if b.noted == nil {
+			b.noted = make(map[string]bool)
+		}
+		b.noted[name] = known
+	}
+	return known
 }
 
 // controlParts parts a list of controls, by slashes too, but not by words.

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"lineaudit/ingest/layout"
@@ -170,4 +171,25 @@ PA2 | 240W`)
 		got = append(got, c.Name+" "+show(c.Rated))
 	}
 	want(t, "outputs", got, []string{"PA1 60", "PA2 240"})
+}
+
+// A cell may tell where the control hangs behind its tag, a note call it by the tag alone.
+func TestControlsWithTheirPlaces(t *testing.T) {
+	for _, tt := range []struct {
+		note string
+		want string
+	}{
+		{"LR1 = 35 W, LR2 = 12 W", "LR1 35; LR2 12"},
+		{"LR1 Kasse 35 W", "LR1 Kasse 35; LR2 ?"},
+		{"Regler siehe Plan", "LR1 Kasse ?; LR2 ?"},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "L", "title : "+tt.note+"\nroom | quantity | tap[W] | control\nEingang | 6 | 3 | LR1 Kasse\nKasse | 1 | 3 | LR1 Kasse\nSauna | 4 | 3 | LR2"))
+		var got []string
+		for _, c := range j.Controls {
+			got = append(got, c.Name+" "+show(c.Rated))
+		}
+		if s := strings.Join(got, "; "); s != tt.want {
+			t.Errorf("%s: %s, want %s", tt.note, s, tt.want)
+		}
+	}
 }

@@ -80,6 +80,9 @@ func (b *builder) gatherDirectory() {
 			}
 			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
 				b.dir.controls[c.key()] = true
+				if tag := b.tagOfControl(c.text); tag != c.text {
+					b.dir.controls[join.Key(tag)] = true
+				}
 			}
 			b.gatherRemarked(r)
 			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {

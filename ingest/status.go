@@ -101,6 +101,13 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			return status
 		}
 	}
+	for _, c := range r.t.columns {
+		if s := r.at(c); numeric[c.Field] && s.had() && !anyDigit(s.text) { // in place of a figure
+			if status := statusAlone(s.text); status != schedule.Installed {
+				return status
+			}
+		}
+	}
 	if r.title != nil && r.title.Field == vocabulary.Status {
 		return sureStatus(r.title.Text)
 	}
@@ -259,6 +266,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		ahead := strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))
 		if of <= fewWords && (2*words > of || ahead) || ahead && status == schedule.Spare && kindInWords(s.text) == loudspeakerRow {
 			return status // "Spare ceiling loudspeaker as item B, handed over boxed"
+		}
+		if status == schedule.Removed && words == 1 && of == 2 && f == vocabulary.Notes && kindInWords(s.text) == loudspeakerRow {
+			return status // "HP déposé"
 		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
 	}

@@ -368,6 +368,9 @@ func (c *clauseReading) settle() {
 			return o.worded && HasDigit(o.Name) && sameLetters([]string{a.Name, o.Name}) // Amplifier PA1: 60 W, PA2: 30 W
 		})
 		a.PerOutput = a.PerOutput && a.W > 0 || c.each && a.W > 0
+		if len(c.group) > 1 && c.each && !c.outputs && !c.plural && a.Outputs == 0 && len(a.Ways) == 0 {
+			a.PerOutput = false // amplifiers 1 and 2, 120 W each
+		}
 		a.outputs = a.outputs || (c.outputs || c.plural && c.each) && a.W > 0
 	}
 }

@@ -53,10 +53,11 @@ func (c *clauseReading) namedOutputs() bool {
 	return true
 }
 
-// waysBehind reads the lines behind a rated amplifier: "F1 240 W: L1 + L2".
+// waysBehind reads the lines behind a rated amplifier: "F1 240 W: L1 + L2", "A 2 x 240 W
+// (L1, L2)".
 func (c *clauseReading) waysBehind() bool {
 	a, t := c.last(), c.tokens[c.at]
-	if a.Name == "" || a.W == 0 || len(a.Ways) > 0 || !t.is(":") && !t.is("=") && !(t.is("-") && t.gap) || c.at+1 >= len(c.tokens) {
+	if a.Name == "" || a.W == 0 || len(a.Ways) > 0 || !t.is(":") && !t.is("=") && !t.is("(") && !(t.is("-") && t.gap) || c.at+1 >= len(c.tokens) {
 		return false
 	}
 	switch KeyKind(words("name").phrases[c.tokens[c.at+1].text].kind) {

@@ -74,7 +74,9 @@ func TestParseRatingSentence(t *testing.T) {
 		{"Lines 1-3 120W each, line 4 60W", []RatedAmplifier{ways("", nil, NamedWatts{"1", 120}, NamedWatts{"2", 120}, NamedWatts{"3", 120}, NamedWatts{"4", 60})}},
 		{"Lines 1 and 2 on Amp A (120 W), line 3 on Amp B (60 W)", []RatedAmplifier{
 			{Name: "A", W: 120, Ways: []NamedWatts{{Name: "1"}, {Name: "2"}}, Doubts: FrameOrOutput}, {Name: "B", W: 60, Ways: []NamedWatts{{Name: "3"}}}}},
-		{"Amp P1 and P2 are 120 W each, amp P3 is standby", []RatedAmplifier{n("P1", 0, 120), n("P2", 0, 120)}},
+		{"Amp P1 and P2 are 120 W each, amp P3 is standby", []RatedAmplifier{{Name: "P1", W: 120}, {Name: "P2", W: 120}}}, // each of the two, however many outputs they have
+		{"Ampli A : 2 x 240 W (L1 et L2)", []RatedAmplifier{{Name: "A", Outputs: 2, W: 240, PerOutput: true, Ways: []NamedWatts{{Name: "L1"}, {Name: "L2"}}}}},
+		{"AMP 6 4 x 125 W CH 1+2 BRIDGED = 250 W", []RatedAmplifier{{Name: "6", Outputs: 4, W: 125, PerOutput: true, Ways: []NamedWatts{{Name: "1+2", W: 250}}, Doubts: 0}}},
 		{"Zentrale: 3 Kreise, je 40 W", []RatedAmplifier{n("", 3, 40)}},
 		{"Centrale: 3 circuiti da 60 W", []RatedAmplifier{n("", 3, 60)}},
 		{"1 versterker met 3 zones van 60 W", []RatedAmplifier{{Amplifiers: 1, Outputs: 3, W: 60, PerOutput: true, PerZone: true}}},
@@ -164,7 +166,7 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		"Amp 1 120W, Amp 2 240W": "1 120W; 2 240W", "Ampl #1 = 250w, #2 = 125w": "1 250W; 2 125W", "Amp 1 = 250 W, 2 = 125 W": "1 250W; 2 125W",
 		"Amp 1: 2x120W. Amp 2: 240W": "1 2x 120W each; 2 240W", "Amp 1 is 2x120W and amp 2 is 240W": "1 2x 120W each; 2 240W",
 		"Rack: A1 = 2 x 120 W, A2 = 1 x 240 W": "A1 2x 120W each; A2 1x 240W each", "RACK A1 2x120W A2 1x240W": "A1 2x 120W each; A2 1x 240W each", "AMP ROOM / A1 4 x 60W / A2 2 x 120W": "A1 4x 60W each; A2 2x 120W each",
-		"A1 and A2: 2 x 120 W each": "A1 2x 120W each; A2 2x 120W each", "A1-A3: 60 W each": "A1 60W each; A2 60W each; A3 60W each", "Endstufen E1 und E2 je 2 x 120 W": "E1 2x 120W each; E2 2x 120W each",
+		"A1 and A2: 2 x 120 W each": "A1 2x 120W each; A2 2x 120W each", "A1-A3: 60 W each": "A1 60W; A2 60W; A3 60W", "Endstufen E1 und E2 je 2 x 120 W": "E1 2x 120W each; E2 2x 120W each",
 		"Etapas E1 y E2, 2 x 120 W cada una": "E1 2x 120W each; E2 2x 120W each", "PA amp - 30 W - feeds everything": "30W", "Everything on one 30 W amp": "30W", "all on the one 60W amplifier (70 V)": "60W 70V",
 		"Two amplifiers, 120 W each": "2 amps 120W each", "Deux amplis de 120 W chacun": "2 amps 120W each", "Due finali da 2 x 120 W": "2 amps 2x 120W each", "Amp output 120W": "120W", "Verstärkerleistung: 4 x 120 W": "4x 120W each",
 		// the outputs

@@ -171,7 +171,7 @@ rows|tag|zone|room|model|count|tap_w|control|channel|status
 15|LS-11 to LS-13|Car park|Lamp posts|Horn|3|15||3|installed
 16|LS-14|Car park|Barrier|Horn|1|15||3|future
 `)
-		t.Channels("line_v=100; rated_w=60; amplifier=PA rack", "channel|load_w\n1|40\n2|30\n3|45")
+		t.Channels("line_v=100; rated_w=60; amplifier=PA rack", "channel|load_w\n1|40\n2|30\n3|45\n4|0")
 		t.Amplifiers("", "amplifier|rated_w|load_w\nPA rack|240|115")
 		t.Controls("", "control|zone|rated_w|load_w\nAT-1|Visitor centre|30|30")
 		t.Lines("", "line|zone|from|to|length_m|area_mm2\nPA-01|Telescope floor|PA rack ch 1|LS-01|120|2.5\nPA-02|Visitor centre|PA rack ch 2|LS-05|45|1.5\nPA-03|Car park|PA rack ch 3|LS-11|210|1.5")

@@ -90,7 +90,7 @@ rows|zone|channel|count|tap_w|control
 8|Shop|3|4|6|VC1
 9|Meeting room store|3|2|3|VC2
 `)
-		t.Channels("line_v=70.7; rated_w=150; amplifier=DA1", "channel|load_w\n1|135\n2|60\n3|15")
+		t.Channels("line_v=70.7; rated_w=150; amplifier=DA1", "channel|load_w\n1|135\n2|60\n3|15\n4|0")
 		t.Amplifiers("", "amplifier|rated_w|load_w\nDA1|600|210")
 		t.Controls("", "control|rated_w|load_w\nVC1|25|12\nVC2|10|3")
 		t.Lines("note=one length a circuit", "zone|length_m|area_mm2\nIce north|80|2.5\nIce south|95|2.5\nStand|60|2.5\nShop|40|1.5\nMeeting room store|45|1.5")
