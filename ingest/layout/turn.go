@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -179,9 +180,20 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 }
 
 // wattsAlong reports whether the cells of a line are powers: what rows of loudspeakers
-// are set to, whatever its header says.
+// are set to, whatever its header says. Powers that rise from cell to cell head columns of counts.
 func wattsAlong(slots []slot) bool {
-	return len(slots) >= 2 && !slices.ContainsFunc(slots, func(s slot) bool { return lookOf(s.cell)&lookWatts == 0 })
+	if len(slots) < 2 || slices.ContainsFunc(slots, func(s slot) bool { return lookOf(s.cell)&lookWatts == 0 }) {
+		return false
+	}
+	last := 0.0
+	for _, s := range slots {
+		p, err := notation.ParseWatts(s.cell.line(), notation.Auto)
+		if err != nil || p.W <= last {
+			return true
+		}
+		last = p.W
+	}
+	return false
 }
 
 // unitColumn reports whether the cells of a column are units.
