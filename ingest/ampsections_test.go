@@ -3,6 +3,7 @@ package ingest
 import (
 	"testing"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 )
 
@@ -52,5 +53,25 @@ func TestSheetsOfRacksAreNoZones(t *testing.T) {
 		if got := j.Loudspeakers[0].Zone; got == nil || got.Name != tt.zone {
 			t.Errorf("%s: zone %+v, want %s", tt.first, got, tt.zone)
 		}
+	}
+}
+
+// A spare output in the last row of a list has nothing of the row above: the line above
+// hangs on its own output alone.
+func TestSpareOutputsFeedNothing(t *testing.T) {
+	tb := draw(layout.Channels, "A", "amplifier | channel | channel rating[W] | circuit | notes\nV2 | 1 | 120 | 3 |\nV2 | 2 | 120 | 4 |\nV2 | 3 | 120 | 4 | reserve")
+	last := &tb.Records[2].Values[3]
+	last.How, last.Because = schedule.CarriedDown, "blank under D3"
+	j := jobOf(t, tb, draw(layout.Loudspeakers, "L", "circuit | room | quantity | tap[W]\n3 | Hal | 6 | 3\n4 | Bad | 10 | 3"))
+	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone Hal channel V2 / 1", "10 x 3 W zone Bad channel V2 / 2"})
+}
+
+// A column whose cells are the controls that loudspeakers name lists controls, though its
+// header is a word for taps: "Réglage".
+func TestListsOfControlsUnderAWordForTaps(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "HP", "zone | quantity | tap[W] | control\nZ1 | 4 | 6 | POT1\nZ2 | 5 | 3 | POT2"),
+		draw(layout.Loudspeakers, "R", "tap: Réglage | room | loudspeaker rating: P. max\nPOT1 | Serre | 50 W\nPOT2 | Bureau | 12 W"))
+	if len(j.Loudspeakers) != 2 || len(j.Controls) != 2 || show(j.Controls[0].Rated) != "50" || show(j.Controls[1].Rated) != "12" {
+		t.Errorf("%d loudspeakers, controls %+v", len(j.Loudspeakers), j.Controls)
 	}
 }

@@ -139,6 +139,7 @@ func (b *builder) build() *schedule.Job {
 		}
 	}
 	b.ratingsOfEach()
+	b.sparesFeedNothing()
 	b.sentenceRows()
 	b.zonesOfOutputs()
 	b.demoteSummaries()

@@ -193,13 +193,20 @@ func controlLists(tables []*table) {
 		}
 	}
 	for _, t := range tables {
-		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Types || len(t.byField[vocabulary.Control]) != 1 ||
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Types ||
 			t.has(vocabulary.Tag) || t.has(vocabulary.Quantity) || t.has(vocabulary.TotalWatts) {
+			continue
+		}
+		names := t.byField[vocabulary.Control]
+		if len(names) == 0 {
+			names = t.columnsOf(behind)
+		}
+		if len(names) != 1 {
 			continue
 		}
 		rows, known := 0, 0
 		seen := make(map[string]bool)
-		t.eachName(t.byField[vocabulary.Control][0], join.Plain, func(k, _ string) {
+		t.eachName(names[0], join.Plain, func(k, _ string) {
 			rows++
 			if from := behind[k]; from != nil && from != t {
 				known++
@@ -210,11 +217,35 @@ func controlLists(tables []*table) {
 			continue
 		}
 		t.kind = layout.Controls
+		if names[0].Field != vocabulary.Control {
+			t.become(names[0], vocabulary.Control, "its cells are controls that other rows name")
+		}
 		for _, c := range t.byField[vocabulary.Tap] {
 			t.become(c, vocabulary.ControlWatts, "a list of controls: its watts are what they carry")
 			break
 		}
 	}
+}
+
+// columnsOf are the columns of a table, headed by a word for something else, whose cells
+// all are names of other tables: "Réglage" is a tap, or what one is set by.
+func (t *table) columnsOf(names map[string]*table) []*column {
+	var out []*column
+	for _, f := range []vocabulary.Field{vocabulary.Tap, vocabulary.Model, vocabulary.Item, vocabulary.Describe, vocabulary.Unknown} {
+		for _, c := range t.byField[f] {
+			cells, known := 0, 0
+			t.eachName(c, join.Plain, func(k, _ string) {
+				cells++
+				if from := names[k]; from != nil && from != t {
+					known++
+				}
+			})
+			if cells > 1 && known == cells {
+				out = append(out, c)
+			}
+		}
+	}
+	return out
 }
 
 // sureHeader is the confidence from which a column's reading holds for the

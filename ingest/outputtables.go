@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
@@ -128,6 +129,28 @@ func (t *table) ratedOutputColumn() {
 		if cells > 0 && hits == cells {
 			t.become(c, vocabulary.Channel, "its cells name outputs with their power")
 			return
+		}
+	}
+}
+
+// sparesFeedNothing takes what a spare output would have of the row above, which a blank
+// often repeats, off its row.
+func (b *builder) sparesFeedNothing() {
+	for _, t := range b.tables {
+		if t.kind != layout.Channels && t.kind != layout.Amplifiers {
+			continue
+		}
+		for _, r := range t.rows {
+			if r.out != "" || r.status != schedule.Spare && !slices.ContainsFunc(slices.Collect(r.every(vocabulary.Notes)), func(s seen) bool { return readSpare(s.text) }) {
+				continue
+			}
+			for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Zone, vocabulary.Room} {
+				for _, c := range t.byField[f] {
+					if r.Values[c.i].How != schedule.Stated {
+						r.Values[c.i].Text, r.Values[c.i].Cell, r.wordings[c.i] = "", nil, blankCell
+					}
+				}
+			}
 		}
 	}
 }
