@@ -160,11 +160,7 @@ func (f *finder) readTitle(t string) []Fact {
 		}
 		facts = append(facts, Fact{Field: field, Text: whole})
 	}
-	for _, part := range reParts.Split(t, -1) {
-		part = strings.TrimSpace(part)
-		if part == "" {
-			continue
-		}
+	for _, part := range titleParts(t) {
 		field := sectionField(part)
 		if (field == vocabulary.Zone || field == vocabulary.Building) && aboutList(part) {
 			field = vocabulary.Unknown // "Zone schedule"
@@ -197,6 +193,22 @@ func (f *finder) readTitle(t string) []Fact {
 		facts = []Fact{{Text: t}}
 	}
 	return facts
+}
+
+// reSlashNumber is a number or a date with strokes: "266/17", "08/11/2016".
+var reSlashNumber = regexp.MustCompile(`\b(?:\d{1,4}/\d{1,2}/\d{2,4}|\d{2,}/\d+|\d+/\d{2,})\b`)
+
+// titleParts parts a title at its marks, but not inside a number or a date.
+func titleParts(t string) []string {
+	const stroke = "\x00" // stands for one that parts nothing
+	whole := reSlashNumber.ReplaceAllStringFunc(t, func(n string) string { return strings.ReplaceAll(n, "/", stroke) })
+	var parts []string
+	for _, part := range reParts.Split(whole, -1) {
+		if part = strings.TrimSpace(strings.ReplaceAll(part, stroke, "/")); part != "" {
+			parts = append(parts, part)
+		}
+	}
+	return parts
 }
 
 // cutFeeds parts a text such as "Amp B feeds the stands" at its verb, with at
