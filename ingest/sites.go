@@ -146,6 +146,33 @@ func (b *builder) columnsOfJob() {
 			*x.to = only.asText()
 		}
 	}
+	b.siteOfBuilding()
+}
+
+// siteOfBuilding takes for the site what a column of buildings says the same in all rows, where
+// no title names a place.
+func (b *builder) siteOfBuilding() {
+	if b.job.Site.Had() || b.job.Name.Had() || len(b.titlesAbove()) > 0 {
+		return
+	}
+	var only seen
+	n := 0
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			s := r.own(vocabulary.Building)
+			if r.Class != layout.Device || !s.had() {
+				continue
+			}
+			if only.had() && s.key() != only.key() {
+				return
+			}
+			only, n = s, n+1
+		}
+	}
+	if n > 1 && isPlace(only.text) && !anyDigit(only.text) {
+		b.job.Site = only.asText()
+		b.take(only, "site", only.text, schedule.LikelierReading, "the only building of the list")
+	}
 }
 
 // shortestPlace is the fewest letters of the name of a place.
@@ -155,6 +182,8 @@ var (
 	figureOfWatts = regexp.MustCompile(`(?i)\d\s?k?w(?:atts?)?\b`)                                    // a power inside a text: "60 W", "50 WATT"
 	figureOfVolts = regexp.MustCompile(`(?i)\(?\b(?:25|50|70|70[.,]7|100)\s?-?\s?V(?:olts?)?\b-?\)?`) // a line voltage: "100V", "(70 V)"
 	titleBreaks   = regexp.MustCompile(`\s+[-–—|/]\s+|\s*[:;,]\s+|\s*[()]\s*|\n`)
+	onSitePhrase  = regexp.MustCompile(`(?i)\b(?:on site|sur site|sur place|vor ort|in loco|in situ|ter plaatse)\b`)
+	dayWord       = regexp.MustCompile(`^\d{1,4}[./-]\d{1,2}[./-]\d{2,4}$`)
 	addressPhrase = regexp.MustCompile(`(?i)\bpublic\s+address\b`)
 	codeFirst     = regexp.MustCompile(`^(?:[A-Z]{1,4}-?\d{2,6}|\d{3,6})[ _:–-]+`)
 )
@@ -179,7 +208,7 @@ func placeIn(title string) string {
 		return "" // what the system gives, or a picture
 	}
 	title = codeFirst.ReplaceAllString(strings.TrimSpace(figureOfVolts.ReplaceAllString(title, " ")), "")
-	title = addressPhrase.ReplaceAllString(title, "PA")
+	title = onSitePhrase.ReplaceAllString(addressPhrase.ReplaceAllString(title, "PA"), " ")
 	var parts []string
 	for _, part := range titleBreaks.Split(title, -1) {
 		words := strings.Fields(part)
@@ -240,7 +269,7 @@ func asPlace(parts []string) string {
 // for the work, compounds that begin or end with one included.
 func isTitleWord(word string) bool {
 	folded := strings.Trim(join.Fold(word), ".,;:()&+'\"")
-	if folded == "" {
+	if folded == "" || dayWord.MatchString(folded) {
 		return true
 	}
 	for _, list := range []wordList{titleWords, workWords} {

@@ -11,38 +11,39 @@ import (
 func TestPlaceInTitles(t *testing.T) {
 	for title, want := range map[string]string{
 		"CONTROL PANEL SCHEDULE - MEREWATER ROWING CENTRE": "MEREWATER ROWING CENTRE", "Regelaarlijst en luidsprekers Plantage Oudewater": "Plantage Oudewater",
-		"Glasshouse 6 heads":                         "Glasshouse 6",
-		"Winter garden - loudspeaker schedule":       "Winter garden",
-		"Winter garden - north wing - as built":      "Winter garden - north wing",
-		"Stiftung Erlenau - Eisbahn - Bestand":       "Eisbahn",
-		"Lautsprecherliste":                          "",
-		"LEISTUNGSVERZEICHNIS Bootshalle am Wehr":    "Bootshalle am Wehr",
-		"Serre du lac - relevé des HP":               "Serre du lac",
-		"Fundación Arroyo - planetario - altavoces":  "planetario",
-		"Pista coperta - tarature":                   "Pista coperta",
-		"Kassen Oost - luidsprekerlijnen":            "Kassen Oost",
-		"Ceiling loudspeakers":                       "",
-		"Sound schedule":                             "",
-		"Panel AMP-R - 4 ways - 60 W a way":          "",
-		"100 V line":                                 "",
-		"Public address - Winter garden":             "Winter garden",
-		"HERBARIUM PUBLIC ADDRESS":                   "HERBARIUM",
-		"Winter gardens - PA zones":                  "Winter gardens",
-		"Winter garden 100 V PA":                     "Winter garden",
-		"Winter garden heads (70 V)":                 "Winter garden",
-		"Slipway horns":                              "Slipway",
-		"Loudspeakers of the winter garden":          "winter garden",
-		"Altavoces de la casa de té":                 "casa de té",
-		"Diffusione sonora della serra grande":       "serra grande",
-		"Relevé des HP de la serre du lac":           "serre du lac",
-		"Sternwarte - Umbau Foyer, ELA-Lautsprecher": "Sternwarte",
-		"WINTER GARDEN - SOUND REINFORCEMENT BID":    "WINTER GARDEN",
-		"Meadow Sound Contractors":                   "",
-		"[logo]":                                     "",
-		"Voice evac spkr ckts":                       "",
-		"The Meadow Trust":                           "",
-		"JX-0552 Start tower":                        "Start tower",
-		"Site survey - Fern Lodge":                   "Fern Lodge",
+		"Glasshouse 6 heads":                                      "Glasshouse 6",
+		"Winter garden - loudspeaker schedule":                    "Winter garden",
+		"Winter garden - north wing - as built":                   "Winter garden - north wing",
+		"Stiftung Erlenau - Eisbahn - Bestand":                    "Eisbahn",
+		"Lautsprecherliste":                                       "",
+		"LEISTUNGSVERZEICHNIS Bootshalle am Wehr":                 "Bootshalle am Wehr",
+		"Serre du lac - relevé des HP":                            "Serre du lac",
+		"Fundación Arroyo - planetario - altavoces":               "planetario",
+		"Pista coperta - tarature":                                "Pista coperta",
+		"Kassen Oost - luidsprekerlijnen":                         "Kassen Oost",
+		"Ceiling loudspeakers":                                    "",
+		"Sound schedule":                                          "",
+		"Panel AMP-R - 4 ways - 60 W a way":                       "",
+		"100 V line":                                              "",
+		"Public address - Winter garden":                          "Winter garden",
+		"HERBARIUM PUBLIC ADDRESS":                                "HERBARIUM",
+		"Winter gardens - PA zones":                               "Winter gardens",
+		"Winter garden 100 V PA":                                  "Winter garden",
+		"Winter garden heads (70 V)":                              "Winter garden",
+		"Slipway horns":                                           "Slipway",
+		"Loudspeakers of the winter garden":                       "winter garden",
+		"Altavoces de la casa de té":                              "casa de té",
+		"Diffusione sonora della serra grande":                    "serra grande",
+		"Relevé des HP de la serre du lac":                        "serre du lac",
+		"Sternwarte - Umbau Foyer, ELA-Lautsprecher":              "Sternwarte",
+		"WINTER GARDEN - SOUND REINFORCEMENT BID":                 "WINTER GARDEN",
+		"Meadow Sound Contractors":                                "",
+		"[logo]":                                                  "",
+		"Voice evac spkr ckts":                                    "",
+		"The Meadow Trust":                                        "",
+		"JX-0552 Start tower":                                     "Start tower",
+		"Relevé sur site du 08/11/2016 - Planétarium de Sauvigny": "Planétarium de Sauvigny",
+		"Site survey - Fern Lodge":                                "Fern Lodge",
 	} {
 		if got := placeIn(title); got != want {
 			t.Errorf("%q: %q, want %q", title, got, want)
@@ -104,5 +105,17 @@ func TestSiteOfOneJob(t *testing.T) {
 				t.Errorf("site %q, want %q", got, tt.want)
 			}
 		})
+	}
+}
+
+// A list without a title may name its place in a column of buildings. Common practice, no source.
+func TestSiteOfTheOnlyBuilding(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Sheet1", "tag | building | room | tap[W]\nS1 | Lowfield Glasshouses | Fernery | 5\nS2 | Lowfield Glasshouses | Desert | 5"))
+	if got := j.Site.Value; got != "Lowfield Glasshouses" {
+		t.Errorf("site %q", got)
+	}
+	j = jobOf(t, draw(layout.Loudspeakers, "Sheet1", "tag | building | room | tap[W]\nS1 | Palm house | Fernery | 5\nS2 | Pump house | Desert | 5"))
+	if got := j.Site.Value; got == "Palm house" || got == "Pump house" {
+		t.Errorf("site %q of two buildings", got)
 	}
 }
