@@ -1,6 +1,7 @@
 package xlsx
 
 import (
+	"bytes"
 	"math"
 	"strconv"
 	"strings"
@@ -90,7 +91,7 @@ func (r *sheetReader) keep(c *stored) error {
 			return r.keepText(c)
 		}
 	case typeShared:
-		if len(c.value) > 0 {
+		if !blankOnly(c.value) {
 			return r.keepShared(c)
 		}
 	case typeFormula:
@@ -114,8 +115,11 @@ func (r *sheetReader) keep(c *stored) error {
 	return nil
 }
 
+// xmlSpace is what XML takes for blanks; it may stand around any number.
+const xmlSpace = " \t\r\n"
+
 func (r *sheetReader) keepShared(c *stored) error {
-	i, ok := digits(c.value)
+	i, ok := digits(bytes.Trim(c.value, xmlSpace))
 	if !ok || i >= len(r.strings.ends) {
 		return r.s.broken("refers to a text that the workbook does not hold, in cell " + grid.A1(c.row, c.col))
 	}
@@ -187,10 +191,7 @@ func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
 
 // keepValue files a number, date, truth value or error.
 func (r *sheetReader) keepValue(c *stored) error {
-	v := c.value
-	if v[0] <= ' ' || v[len(v)-1] <= ' ' {
-		v = []byte(strings.Trim(string(v), " \t\r\n"))
-	}
+	v := bytes.Trim(c.value, xmlSpace)
 	st := r.style(c)
 	var number float64
 	ok := true

@@ -92,19 +92,23 @@ func TestOddValues(t *testing.T) {
 		want grid.Cell
 	}{
 		"more digits than a number holds": {`<c r="A1"><v>12345678901234567890</v></c>`, grid.Cell{Kind: grid.Number, Text: "1.23457E+19", Number: 12345678901234567890}},
-		"a date beyond the calendar":      {`<c r="A1" s="2"><v>99999999</v></c>`, grid.Cell{Kind: grid.Date, Text: "99999999", Number: 99999999, Extra: grid.Extra{Format: "d-mmm"}.Share()}},
-		"a formula that is text":          {`<c r="A1" t="str"><v>=cmd|' /C calc'!A0</v></c>`, grid.Cell{Kind: grid.String, Text: "=cmd|' /C calc'!A0"}},
-		"a function that is text":         {`<c r="A1" t="inlineStr"><is><t>@SUM(1)</t></is></c>`, grid.Cell{Kind: grid.String, Text: "@SUM(1)"}},
-		"a sign in front of text":         {`<c r="A1" t="str"><v>-1+1</v></c>`, grid.Cell{Kind: grid.String, Text: "-1+1"}},
-		"markup that is text":             {`<c r="A1" t="str"><v>&lt;script&gt;</v></c>`, grid.Cell{Kind: grid.String, Text: "<script>"}},
-		"right to left":                   {`<c r="A1" t="str"><v>` + "\u202eabc" + `</v></c>`, grid.Cell{Kind: grid.String, Text: "\u202eabc"}},
-		"the longest text of a cell":      {`<c r="A1" t="str"><v>` + strings.Repeat("x", 32_767) + `</v></c>`, grid.Cell{Kind: grid.String, Text: strings.Repeat("x", 32_767)}},
-		"longer than a cell may be":       {`<c r="A1" t="str"><v>` + strings.Repeat("x", 100_000) + `</v></c>`, grid.Cell{Kind: grid.String, Text: strings.Repeat("x", 100_000)}},
-		"a circle of formulas":            {`<c r="A1"><f>B1+1</f><v>4</v></c><c r="B1"><f>A1+1</f><v>5</v></c>`, grid.Cell{Kind: grid.Number, Text: "4", Number: 4, Formula: true}},
-		"a formula of another workbook":   {`<c r="A1"><f>[1]Sheet1!A1</f><v>4</v></c>`, grid.Cell{Kind: grid.Number, Text: "4", Number: 4, Formula: true}},
-		"a formula that would fetch":      {`<c r="A1" t="str"><f>WEBSERVICE("http://example.invalid")</f><v>x</v></c>`, grid.Cell{Kind: grid.String, Text: "x", Formula: true}},
-		"a reference that is lost":        {`<c r="A1" t="e"><f>#REF!</f><v>#REF!</v></c>`, grid.Cell{Kind: grid.Error, Text: "#REF!", Formula: true}},
-		"a spill that is blocked":         {`<c r="A1" t="e"><v>#SPILL!</v></c>`, grid.Cell{Kind: grid.Error, Text: "#SPILL!"}},
+		"blanks around a number": {`<c r="A1"><v> 7.5
+</v></c>`, grid.Cell{Kind: grid.Number, Text: "7.5", Number: 7.5}},
+		"blanks around a shared text":   {`<c r="A1" t="s"><v> 0 </v></c>`, grid.Cell{Kind: grid.String, Text: "Zone"}},
+		"blanks for a shared text":      {`<c r="A1" t="b"><v>1</v></c><c r="B1" t="s"><v> </v></c>`, grid.Cell{Kind: grid.Boolean, Text: "TRUE", Number: 1}},
+		"a date beyond the calendar":    {`<c r="A1" s="2"><v>99999999</v></c>`, grid.Cell{Kind: grid.Date, Text: "99999999", Number: 99999999, Extra: grid.Extra{Format: "d-mmm"}.Share()}},
+		"a formula that is text":        {`<c r="A1" t="str"><v>=cmd|' /C calc'!A0</v></c>`, grid.Cell{Kind: grid.String, Text: "=cmd|' /C calc'!A0"}},
+		"a function that is text":       {`<c r="A1" t="inlineStr"><is><t>@SUM(1)</t></is></c>`, grid.Cell{Kind: grid.String, Text: "@SUM(1)"}},
+		"a sign in front of text":       {`<c r="A1" t="str"><v>-1+1</v></c>`, grid.Cell{Kind: grid.String, Text: "-1+1"}},
+		"markup that is text":           {`<c r="A1" t="str"><v>&lt;script&gt;</v></c>`, grid.Cell{Kind: grid.String, Text: "<script>"}},
+		"right to left":                 {`<c r="A1" t="str"><v>` + "\u202eabc" + `</v></c>`, grid.Cell{Kind: grid.String, Text: "\u202eabc"}},
+		"the longest text of a cell":    {`<c r="A1" t="str"><v>` + strings.Repeat("x", 32_767) + `</v></c>`, grid.Cell{Kind: grid.String, Text: strings.Repeat("x", 32_767)}},
+		"longer than a cell may be":     {`<c r="A1" t="str"><v>` + strings.Repeat("x", 100_000) + `</v></c>`, grid.Cell{Kind: grid.String, Text: strings.Repeat("x", 100_000)}},
+		"a circle of formulas":          {`<c r="A1"><f>B1+1</f><v>4</v></c><c r="B1"><f>A1+1</f><v>5</v></c>`, grid.Cell{Kind: grid.Number, Text: "4", Number: 4, Formula: true}},
+		"a formula of another workbook": {`<c r="A1"><f>[1]Sheet1!A1</f><v>4</v></c>`, grid.Cell{Kind: grid.Number, Text: "4", Number: 4, Formula: true}},
+		"a formula that would fetch":    {`<c r="A1" t="str"><f>WEBSERVICE("http://example.invalid")</f><v>x</v></c>`, grid.Cell{Kind: grid.String, Text: "x", Formula: true}},
+		"a reference that is lost":      {`<c r="A1" t="e"><f>#REF!</f><v>#REF!</v></c>`, grid.Cell{Kind: grid.Error, Text: "#REF!", Formula: true}},
+		"a spill that is blocked":       {`<c r="A1" t="e"><v>#SPILL!</v></c>`, grid.Cell{Kind: grid.Error, Text: "#SPILL!"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			tt.want.Col = 1
