@@ -13,7 +13,7 @@ const MaxCell = 32767
 // format cannot hold go, what is too long is cut and marked with "…".
 func CellText(s string) string {
 	clean := func(r rune) rune {
-		if r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF || r == '\u202e' || r == '\u202d' {
+		if r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF || r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069' {
 			return -1
 		}
 		return r

@@ -25,7 +25,7 @@ func TestLines(t *testing.T) {
 
 func TestCellText(t *testing.T) {
 	for _, tt := range []struct{ in, want string }{
-		{"a\x00b\x1b[31m\r", "ab[31m"}, {"line\nline\tx", "line\nline\tx"}, {"\u202ereversed", "reversed"}, {"bad \xff byte", "bad \uFFFD byte"}, {"Kühlhaus 北", "Kühlhaus 北"},
+		{"a\x00b\x1b[31m\r", "ab[31m"}, {"line\nline\tx", "line\nline\tx"}, {"\u202ereversed", "reversed"}, {"\u2067turned\u2069 and \u202bmore", "turned and more"}, {"bad \xff byte", "bad \uFFFD byte"}, {"Kühlhaus 北", "Kühlhaus 北"},
 	} {
 		if got := report.CellText(tt.in); got != tt.want {
 			t.Errorf("CellText(%q) = %q, want %q", tt.in, got, tt.want)

@@ -91,7 +91,7 @@ var reserved = regexp.MustCompile(`^(CON|PRN|AUX|NUL|CONIN\$|CONOUT\$|(COM|LPT)[
 func portable(name string) string {
 	name = strings.Map(func(r rune) rune {
 		switch {
-		case strings.ContainsRune(`<>:"|?*`, r):
+		case strings.ContainsRune(`<>:"|?*`, r), strings.ContainsRune("#%[]", r): // the latter mean something in links, or in names of workbooks
 			return '-'
 		case !unicode.IsGraphic(r) || r == unicode.ReplacementChar:
 			return -1

@@ -13,6 +13,10 @@ import (
 	"net/url"
 	"slices"
 	"strings"
+	"unicode"
+
+	"golang.org/x/text/runes"
+	"golang.org/x/text/transform"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -31,6 +35,21 @@ const maxPictures = 4 << 20
 // Write writes the page. Marked says which files have a marked copy, as a path
 // relative to the page.
 func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
+	upright := transform.NewWriter(w, runes.Remove(runes.Predicate(noText)))
+	if err := write(upright, a, marked); err != nil {
+		return err
+	}
+	return upright.Close()
+}
+
+// noText reports whether a character has no place in a page: it controls a
+// terminal, or turns the direction of what follows it, so that the figures
+// behind a text of a schedule would show the wrong way round.
+func noText(r rune) bool {
+	return unicode.IsControl(r) && r != '\n' && r != '\t' || r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069'
+}
+
+func write(w io.Writer, a *report.Audit, marked map[string]string) error {
 	t, err := template.New("page.html").Funcs(template.FuncMap{"plural": report.Plural, "signClass": signClass, "where": report.Where}).ParseFS(files, "page.html")
 	if err != nil {
 		return err

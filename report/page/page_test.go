@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 	"time"
+	"unicode"
 
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
@@ -46,6 +47,11 @@ func many(n int) *report.Audit {
 
 func TestHostileTextStaysText(t *testing.T) {
 	text := written(t, reporttest.Hostile())
+	if at := strings.IndexFunc(text, func(r rune) bool {
+		return unicode.In(r, unicode.Cc) && r != '\n' || unicode.Is(unicode.Bidi_Control, r)
+	}); at >= 0 {
+		t.Errorf("a character that controls how the rest is shown: %q", text[max(0, at-40):at+10])
+	}
 	for _, bad := range []string{"</script><script>", "<img src=x", "<b>=cmd"} {
 		if strings.Contains(text, bad) {
 			t.Errorf("%q stands in the page as markup", bad)
