@@ -60,6 +60,9 @@ Examples:
 Flags:
 `
 
+// mostWorkers bounds the files that are open, and held in memory, at once.
+const mostWorkers = 256
+
 // parse reads the flags of the audit and of read.
 func parse(args []string, reading bool) (*settings, string, error) {
 	s := &settings{}
@@ -81,7 +84,7 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	fs.StringVar(&s.house, "house", "", "house `book`: a workbook or a folder of CSVs with names, limits and ratings")
 	fs.StringVar(&s.units, "units", "", "`unit` of lengths that nothing else tells: m or ft")
 	fs.StringVar(&s.encoding, "encoding", "", "`encoding` of text files that are not UTF-8, UTF-16 or Windows-1252, such as iso-8859-2")
-	fs.IntVar(&s.workers, "workers", runtime.GOMAXPROCS(0), "`number` of files read at once")
+	fs.IntVar(&s.workers, "workers", min(runtime.GOMAXPROCS(0), mostWorkers), "`number` of files read at once")
 	s.limits = grid.DefaultLimits()
 	var seconds int
 	var size, unpacked int64
@@ -104,6 +107,9 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	case version:
 		return nil, text, errVersion
 	}
+	if err := emptyFlag(fs); err != nil {
+		return nil, text, err
+	}
 	var err error
 	if !reading {
 		if s.grade, err = gradeNamed("--grade", grade); err != nil {
@@ -124,9 +130,6 @@ func parse(args []string, reading bool) (*settings, string, error) {
 				return nil, text, fmt.Errorf("--date %q is not a date such as 2026-11-25", s.date)
 			}
 		}
-		if strings.TrimSpace(s.out) == "" {
-			return nil, text, errors.New("--out is empty; name a folder")
-		}
 		s.out = filepath.Clean(s.out)
 	}
 	if s.units != "" && s.units != "m" && s.units != "ft" {
@@ -137,14 +140,11 @@ func parse(args []string, reading bool) (*settings, string, error) {
 			return nil, text, fmt.Errorf("--encoding: %w", err)
 		}
 	}
-	if s.workers < 1 {
-		return nil, text, fmt.Errorf("--workers %d: at least 1", s.workers)
-	}
 	for _, l := range []struct {
 		flag  string
 		value int64
 		most  int64
-	}{{"time-limit", int64(seconds), 86_400}, {"size-limit", size, 4096}, {"unpacked-limit", unpacked, 16_384}, {"cell-limit", int64(s.limits.MaxCells), 1 << 30}} {
+	}{{"workers", int64(s.workers), mostWorkers}, {"time-limit", int64(seconds), 86_400}, {"size-limit", size, 4096}, {"unpacked-limit", unpacked, 16_384}, {"cell-limit", int64(s.limits.MaxCells), 1 << 30}} {
 		if l.value < 1 || l.value > l.most {
 			return nil, text, fmt.Errorf("--%s %d: from 1 to %d", l.flag, l.value, l.most)
 		}
@@ -153,7 +153,21 @@ func parse(args []string, reading bool) (*settings, string, error) {
 	if s.paths = fs.Args(); len(s.paths) == 0 {
 		return nil, text, errors.New("name at least one file or folder of schedules")
 	}
+	if slices.Contains(s.paths, "") {
+		return nil, text, errors.New("the name of a file or folder is empty")
+	}
 	return s, text, nil
+}
+
+// emptyFlag refuses a flag with nothing behind it: a script whose variable was not
+// set would else go without it and not know.
+func emptyFlag(fs *pflag.FlagSet) (err error) {
+	fs.Visit(func(f *pflag.Flag) {
+		if err == nil && strings.TrimSpace(f.Value.String()) == "" {
+			err = fmt.Errorf("--%s is empty; give it a value or leave it out", f.Name)
+		}
+	})
+	return err
 }
 
 const exitCodes = `

@@ -38,7 +38,7 @@ func runHouse(args []string, s screen) int {
 	if len(args) == 1 && (args[0] == "--help" || args[0] == "-h") {
 		return print(s, "Usage: lineaudit house FILE.xlsx\n\nWrites an empty house book with explanations and examples. Filled in, hand it to the audit with --house.\n")
 	}
-	if len(args) != 1 || strings.HasPrefix(args[0], "-") {
+	if len(args) != 1 || args[0] == "" || strings.HasPrefix(args[0], "-") {
 		return wrong(s, errors.New("house takes the name of one file to write, such as house.xlsx"))
 	}
 	name := args[0]

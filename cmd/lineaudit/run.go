@@ -41,7 +41,7 @@ func run(ctx context.Context, args []string, s screen) int {
 
 // wrong reports wrong use in one line and a hint.
 func wrong(s screen, err error) int {
-	fmt.Fprintf(s.err, "lineaudit: %v\nlineaudit --help says what there is.\n", err)
+	fmt.Fprintf(s.err, "lineaudit: %s\nlineaudit --help says what there is.\n", report.Plain(err.Error()))
 	return wrongUse
 }
 
@@ -51,7 +51,7 @@ func failed(s screen, err error) int {
 		fmt.Fprintln(s.err, "lineaudit: stopped; nothing was written")
 		return incomplete
 	}
-	fmt.Fprintf(s.err, "lineaudit: %v\n", err)
+	fmt.Fprintf(s.err, "lineaudit: %s\n", report.Plain(err.Error()))
 	return incomplete
 }
 
