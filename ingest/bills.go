@@ -17,7 +17,7 @@ import (
 func (b *builder) billedCables() {
 	for _, t := range b.tables {
 		for _, r := range t.rows {
-			if r.Class == layout.NoDevice && r.out != "" && !t.again && t.has(vocabulary.Describe) && t.has(vocabulary.Quantity) {
+			if (r.Class == layout.NoDevice || r.billed) && r.out != "" && !t.again && t.has(vocabulary.Describe) && t.has(vocabulary.Quantity) {
 				b.billedCable(r)
 			}
 		}
@@ -28,11 +28,19 @@ func (b *builder) billedCable(r *row) {
 	s := r.own(vocabulary.Describe)
 	size, _, ok := notation.ConductorIn(s.text, notation.Auto)
 	channel := b.channelIn(s.text)
+	if channel == nil && r.billed {
+		if list := b.channelsOf(r); len(list) == 1 { // that of the section it stands in
+			channel = list[0]
+		}
+	}
 	length, has := b.billedLength(r)
 	if !ok || channel == nil || !has {
 		return
 	}
 	c := &schedule.Cable{At: r.At, Channel: channel, Reach: schedule.WholeLine, Length: length}
+	if z := r.zoneText(); r.billed && z.had() {
+		c.Zone = b.zones[b.zoneNames.Find(z.text).Key]
+	}
 	if item := r.first(vocabulary.Cable, vocabulary.Item, vocabulary.Tag); item.had() {
 		c.Name, c.Key, c.At = tidy(item.text), item.key(), item.source.At
 	}
@@ -47,6 +55,18 @@ func (b *builder) billedCable(r *row) {
 	}
 	s.source.Written = r.Text
 	b.take(s, "length", plain(float64(length.Low))+" m of the whole line "+channel.Label(), schedule.LikelierReading, "metres of a bill are those of the cable laid")
+}
+
+// isBilledCable reports whether a row of a bill is a cable by the metre or foot: its words
+// are those for one, with a size, and its quantity is a length.
+func (b *builder) isBilledCable(r *row) bool {
+	s := r.own(vocabulary.Describe)
+	if r.t.kind != layout.Mixed && r.t.kind != layout.Loudspeakers || r.own(vocabulary.Tap).had() || vocabulary.DeviceIn(s.text) != vocabulary.CableDevice {
+		return false
+	}
+	_, _, sized := notation.ConductorIn(s.text, notation.Auto)
+	_, long := b.billedLength(r)
+	return sized && long
 }
 
 // longestUnit is the most letters of a unit of length: "metres".

@@ -56,3 +56,28 @@ func TestLengthAndSizeWhereverTheyStand(t *testing.T) {
 		}
 	}
 }
+
+// In a bill by rooms the cable by the foot is that of the output that its title names, and a
+// control is known by the tag in its description.
+func TestCableAndControlsOfABillByRooms(t *testing.T) {
+	j := wholeJob(t, `Takeoff, 70 V
+Item | Description | Qty | Unit | Tap (W) | Unit $
+1 | ROOM 101 BOAT BAY - ZONE 1, AMP CH 1
+1.01 | Horn speaker, 15 W | 6 | ea | 15 | 118.00
+1.02 | Cable 14 AWG 2C | 220 | ft | | 0.62
+2 | ROOM 102 TANK - ZONE 2, AMP CH 2
+2.01 | Pendant speaker | 8 | ea | 8 | 96.00
+2.02 | Volume control VC-2, 100 W | 1 | ea | | 74.00
+2.03 | Cable 16 AWG 2C | 180 | ft | | 0.48
+3 | HEAD END
+3.01 | 2-channel amplifier A1, 120 W per channel, 70 V | 1 | ea | | 1890.00`)
+	want(t, "loudspeakers", describe(j), []string{"6 x 15 W zone ZONE 1 channel A1 / 1", "8 x 8 W zone ZONE 2 control VC-2 channel A1 / 2"})
+	if got, want := controlsOf(j), "VC-2 100 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+	var got []string
+	for _, c := range j.Cables {
+		got = append(got, fmt.Sprintf("%s %.2f m %.3f mm² %s", c.Name, float64(c.Length.Low), float64(c.Area.Low), c.Channel.Label()))
+	}
+	want(t, "cables", got, []string{"1.02 67.06 m 2.081 mm² A1 / 1", "2.03 54.86 m 1.309 mm² A1 / 2"}) // 220 and 180 ft of 0.3048 m
+}

@@ -206,6 +206,9 @@ func (b *builder) classify(r *row) {
 		}
 		r.kind = kindOf(r)
 		r.status = b.statusOf(r)
+		if r.kind == loudspeakerRow && b.isBilledCable(r) {
+			r.billed, r.out, r.reason = true, schedule.EmptyRow, "a cable by the metre"
+		}
 		if r.t.SheetHidden {
 			r.out, r.reason = schedule.HiddenRow, "on a hidden sheet"
 		}

@@ -231,6 +231,12 @@ func (b *builder) ownControlName(r *row) seen {
 	case ctl.had():
 		return ctl
 	}
+	if d := r.own(vocabulary.Describe); d.had() { // "Volume control VC-2, 100 W"
+		if name := notation.ParseControlCell(d.text).Name; name != d.text && plainTag(name) {
+			d.text, d.cell = name, nil
+			return d
+		}
+	}
 	if item := r.own(vocabulary.Item); dottedItem.MatchString(item.text) {
 		return item
 	}

@@ -77,6 +77,7 @@ type row struct {
 	title   *layout.Fact
 	feed    *feed // in a cable book: where its cable comes from
 	passes  bool  // in a cable book: its cable leads to a joint or a control, and to nothing that makes sound
+	billed  bool  // it is a cable by the metre of a bill
 	used    bool  // it became a part of the job, or added to one
 }
 

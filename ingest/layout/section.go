@@ -110,7 +110,7 @@ func (f *finder) readTitle(t string) []Fact {
 	if output, place, ok := feederAndPlace(t); ok {
 		return []Fact{{Field: vocabulary.Channel, Text: output}, {Text: place}}
 	}
-	if joints.Of(t, 0) {
+	if joints.Of(t, 0) && !placesBeside(t) {
 		return []Fact{{Field: vocabulary.Channel, Text: t}} // "A1 / channel 1" is one thing
 	}
 	var facts []Fact
@@ -209,6 +209,18 @@ func titleParts(t string) []string {
 		}
 	}
 	return parts
+}
+
+// placesBeside reports whether parts of a title name places by a word for them: "Room 101,
+// zone 1, amp A ch 1" is no output alone.
+func placesBeside(t string) bool {
+	return slices.ContainsFunc(titleParts(t), func(part string) bool {
+		switch sectionField(part) {
+		case vocabulary.Zone, vocabulary.Room, vocabulary.Floor, vocabulary.Building:
+			return true
+		}
+		return false
+	})
 }
 
 // cutFeeds parts a text such as "Amp B feeds the stands" at its verb, with at
