@@ -94,6 +94,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	answersOfState(considered, base)
 	linesAreNoAmplifiers(considered, base)
 	outputsInVolts(considered, base)
+	placesDescribed(considered, base)
 	feedsAreControls(considered, base)
 	about := subject(considered, title)
 	c.about = about

@@ -18,6 +18,7 @@ var (
 	reLineVolts = regexp.MustCompile(`(?i)^(?:line|circuit|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)[\s.#:-]*(?:25|50|70|70[.,]7|71|100)\s*v(?:olts?)?\b`)
 	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
+	reLevelOf   = regexp.MustCompile(`(?i)^(?:level|floor|niveau|ebene|livello|nivel|planta|piano|verdieping|étage|etage)\s+(\pL[\pL .-]{1,24})$`)
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
@@ -62,6 +63,9 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Zone
 	case classOf(t)&classFloor != 0:
 		return vocabulary.Floor
+	}
+	if m := reLevelOf.FindStringSubmatch(t); m != nil && classOf(m[1])&classFloor != 0 {
+		return vocabulary.Floor // "niveau sous-sol"
 	}
 	return vocabulary.Unknown
 }
@@ -142,7 +146,7 @@ func (f *finder) readTitle(t string) []Fact {
 		}
 		whole := part
 		if len(lead) > 0 && field != vocabulary.LineVoltage {
-			about := false
+			about := field == vocabulary.Floor // "Planetarium - level basement"
 			for _, w := range lead {
 				about = about || f.isHeading(w)
 			}

@@ -65,6 +65,19 @@ func TestOutputsUnderATitle(t *testing.T) {
 	}
 }
 
+// What describes each row and names no device is the place, where another column says what the loudspeakers are.
+func TestPlacesUnderDescription(t *testing.T) {
+	table := only(t, Read(bookOf(draw("Lines", "Loudspeaker lines 100 V\n\nLine|Description|Speaker|Qty|Tap W|Amp\n1|Main pool|horn|10|20|PA1\n2|Small pool|horn|4|10|PA2\n3|Lockers|ceiling|14|1.5|PA2")), Options{}))
+	if got := table.Columns[1].Field; got != vocabulary.Room {
+		t.Errorf("%s, want room", got)
+	}
+	for title, want := range map[string]vocabulary.Field{"niveau sous-sol": vocabulary.Floor, "Level basement": vocabulary.Floor, "Level list": vocabulary.Unknown} {
+		if got := sectionField(title); got != want {
+			t.Errorf("%q is %s, want %s", title, got, want)
+		}
+	}
+}
+
 // Rows that belong to no loudspeaker inside or under a list of loudspeakers.
 func TestRowsThatAreNoLoudspeakers(t *testing.T) {
 	r := Read(bookOf(draw("Sheet1", `

@@ -147,6 +147,24 @@ func feedsAreControls(cols []*heading, base []worth) {
 	}
 }
 
+// placesDescribed takes a column of descriptions for places where another column says what the
+// loudspeakers are, none is for places, and each row is described by other words than a device's.
+func placesDescribed(cols []*heading, base []worth) {
+	all := setting(cols)
+	if slices.ContainsFunc([]vocabulary.Field{vocabulary.Zone, vocabulary.Room, vocabulary.Building, vocabulary.Floor, vocabulary.Site}, all.claimed) || !all.claimed(vocabulary.Tap) || !all.claimed(vocabulary.Quantity) {
+		return
+	}
+	devices := slices.ContainsFunc(cols, func(h *heading) bool {
+		return h.top != vocabulary.Quantity && h.top != vocabulary.Tap && (h.ofLoudspeakers || h.top == vocabulary.Model) && h.cells.cells > 0 && h.cells.share(lookWords) >= enoughAlike
+	})
+	for i, h := range cols {
+		c := h.cells
+		if devices && h.top == vocabulary.Describe && h.forced == vocabulary.Unknown && c.cells >= 3 && c.distinct == c.cells && c.share(lookRoom) >= 0.8 && c.share(lookDevice|lookMounting|lookStatus|lookControl|lookAmp) == 0 {
+			base[i][vocabulary.Room] = max(base[i][vocabulary.Room], 2*sureWords)
+		}
+	}
+}
+
 // numberedAmplifiers takes the running numbers of a list of amplifiers for their names
 // where nothing else names them.
 func numberedAmplifiers(cols []*heading, about Kind, base []worth) {

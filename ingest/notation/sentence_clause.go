@@ -78,6 +78,17 @@ func (c *clauseReading) step() {
 	c.at++
 }
 
+// selectorAt is the number of tokens up to a word for a switch among zones, of at most two;
+// 0 if there is none: its ways are no outputs of an amplifier.
+func (c *clauseReading) selectorAt(i int) int {
+	for k := i; k < min(i+2, len(c.tokens)); k++ {
+		if e, n, ok := words("said").at(c.tokens, k); ok && e.kind == "selector" {
+			return k + n - i
+		}
+	}
+	return 0
+}
+
 // outputsCounted reads "two outputs", "2 x 60 W" and, behind an amplifier,
 // "4 x 120".
 func (c *clauseReading) outputsCounted() bool {
@@ -87,6 +98,10 @@ func (c *clauseReading) outputsCounted() bool {
 	}
 	next := c.at + n
 	if m := c.outputWord(next); m > 0 { // two outputs
+		if k := c.selectorAt(next + m); k > 0 { // 3 way zone selector
+			c.at = next + m + k
+			return true
+		}
 		c.at = next + m
 		if a := c.last(); a.Outputs <= 1 || count > 1 { // 3 x 60 W, one output per zone
 			a.Outputs = count
