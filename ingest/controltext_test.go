@@ -193,3 +193,21 @@ func TestControlsWithTheirPlaces(t *testing.T) {
 		}
 	}
 }
+
+// A list of kit beside a list of rooms counts the same loudspeakers once more; its amplifier
+// has an output for each zone. Common practice, no source.
+func TestKitBesideRooms(t *testing.T) {
+	j := wholeJob(t, `Boathouses PA enquiry
+ | | | | | | Kit list |
+Room | Speakers | Type | Watts each | Zone | | Item | Qty
+Bay 1 | 4 | projector | 10 | A | | 2 zone mixer amp 2 x 120W 100V | 1
+Bay 2 | 4 | projector | 10 | A | | 10W projector | 8
+Office | 1 | ceiling | 3 | B | | 6W ceiling | 7
+Trophies | 6 | ceiling | 3 | B | | gooseneck mic | 1
+
+Volume controls: office 12W, trophies 24W, third one spare`)
+	want(t, "loudspeakers", describe(j), []string{"4 x 10 W zone A channel A", "4 x 10 W zone A channel A", "1 x 3 W zone B control control (office) channel B", "6 x 3 W zone B control control (trophies) channel B"})
+	if got, want := controlsOf(j), "control (office) 12 W x1, control (trophies) 24 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+}

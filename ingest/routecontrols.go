@@ -245,6 +245,9 @@ func (b *builder) controlsByPlace(s seen) []carried {
 			if n > 0 && notation.AnswerOf(words[n]) == notation.No && b.placesIn(s, strings.Join(words[:n], " ")).had() {
 				continue // "Yard none"
 			}
+			if sureStatus(segment) != schedule.Installed && len(out) > 0 {
+				continue // "third one spare"
+			}
 			return nil
 		}
 		name, from := b.controlAhead(words)

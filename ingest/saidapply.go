@@ -40,8 +40,15 @@ func (b *builder) zonesInTurn() {
 	if len(b.job.Amplifiers) == 1 {
 		a = b.job.Amplifiers[0]
 	}
+	lettered := !slices.ContainsFunc(b.job.Zones, func(z *schedule.Zone) bool {
+		return len(z.Name) != 1 || !isLetter(rune(z.Name[0]))
+	})
 	for k, z := range b.job.Zones {
-		if c := b.channel(a, itoa(numbers[k]), s.source.At); c != nil && z.Channel == nil {
+		way := itoa(numbers[k])
+		if lettered {
+			way = z.Name // zones A and B on outputs that have no other names
+		}
+		if c := b.channel(a, way, s.source.At); c != nil && z.Channel == nil {
 			z.Channel, z.Channels = c, []*schedule.Channel{c}
 		}
 	}

@@ -6,6 +6,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -110,9 +111,62 @@ func (b *builder) demoteSummaries() {
 				demote(t, zoneRow)
 			case s.noPlace && o.placed && shared(s.types, o.types)*2 > len(s.types) && len(s.types) == s.rows:
 				demote(t, typeRow)
+			case s.noPlace && o.placed && countsAgain(t, lists[k]):
+				demote(t, typeRow)
 			}
 		}
 	}
+}
+
+// countsAgain reports whether every loudspeaker row of a table without taps counts what another
+// table lists place by place: "10 W projector, 14" beside rooms whose projectors are 14.
+func countsAgain(t, o *table) bool {
+	if t.has(vocabulary.Tap) {
+		return false
+	}
+	rows := 0
+	for _, r := range t.rows {
+		if r.kind != loudspeakerRow || r.out != "" {
+			continue
+		}
+		sum := 0
+		words := r.typeWords()
+		for _, other := range o.rows {
+			if other.kind == loudspeakerRow && other.out == "" && shared(words, other.typeWords()) > 0 {
+				sum += countIn(other)
+			}
+		}
+		if sum == 0 || sum != countIn(r) {
+			return false
+		}
+		rows++
+	}
+	return rows > 0
+}
+
+// countIn is the whole number in a row's count, 0 if there is none.
+func countIn(r *row) int {
+	q, err := notation.ParseQuantity(r.own(vocabulary.Quantity).text, notation.Auto)
+	if err != nil {
+		return 0
+	}
+	return q.Count
+}
+
+// leastTypeWord is the fewest letters of a word that tells what a loudspeaker is.
+const leastTypeWord = 4
+
+// typeWords are the words of a row that may tell what its loudspeakers are, without figures.
+func (r *row) typeWords() map[string]bool {
+	words := make(map[string]bool)
+	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Describe, vocabulary.Kind, vocabulary.Item} {
+		for w := range strings.FieldsSeq(join.Fold(r.own(f).text)) {
+			if w = strings.Trim(w, ".,;:()"); len(w) >= leastTypeWord && !anyDigit(w) && vocabulary.DeviceIn(w) != vocabulary.OtherDevice {
+				words[w] = true
+			}
+		}
+	}
+	return words
 }
 
 // demote makes the loudspeaker rows of a table rows of another kind.

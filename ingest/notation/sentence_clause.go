@@ -140,6 +140,7 @@ func (c *clauseReading) outputsCounted() bool {
 	}
 	c.at = next + 1 + m
 	a.Outputs, a.W, a.PerOutput = count, w, true
+	a.PerZone = a.PerZone || c.zones == count // 2 zone mixer amp, 2 x 120 W
 	return true
 }
 

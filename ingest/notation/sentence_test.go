@@ -25,6 +25,7 @@ func TestParseRatingSentence(t *testing.T) {
 		want []RatedAmplifier
 	}{
 		{"PA1: two outputs, 60W each", []RatedAmplifier{n("PA1", 2, 60)}},
+		{"2 zone mixer amp 2 x 120W 100V", []RatedAmplifier{{Outputs: 2, W: 120, PerOutput: true, PerZone: true, AtV: at100}}},
 		{"240 W amp through the 3 way zone selector", []RatedAmplifier{{W: 240}}},
 		{"Verstärker VS 1: 4 Ausgänge, je 60 W / 100 V", []RatedAmplifier{n("VS 1", 4, 60, 100)}},
 		{"CONSOLE OUTPUTS 15 WATTS EACH AT 25V", []RatedAmplifier{n("", 0, 15, 25)}},
