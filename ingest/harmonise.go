@@ -23,6 +23,7 @@ func harmonise(tables []*table) {
 		t.amplifierColumns()
 		t.numberedChannels()
 		t.zonesInTitles()
+		t.namesOfValues()
 		t.linesBesideOutputs()
 		t.devicesNotRooms()
 		t.statusColumn()

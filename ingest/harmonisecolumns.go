@@ -267,6 +267,23 @@ func (t *table) unsureOutputs() {
 	}
 }
 
+// namesOfValues gives up a column that was taken for one of zones by its cells, where each
+// of these is a name of what the cell beside it holds: "RATED POWER | 250 W".
+func (t *table) namesOfValues() {
+	for _, c := range slices.Clone(t.byField[vocabulary.Zone]) {
+		cells, names := 0, 0
+		t.eachText(c, func(text string) {
+			cells++
+			if best := vocabulary.NewScorer().Header(text).Best(); numeric[best.Field] && best.Score >= sureHeader {
+				names++
+			}
+		})
+		if c.Confidence < unsureHeader && cells > 0 && names == cells {
+			t.become(c, vocabulary.Unknown, "its cells name what stands beside them")
+		}
+	}
+}
+
 // become gives a column a field.
 func (t *table) become(c *column, f vocabulary.Field, why string) {
 	old := t.byField[c.Field]

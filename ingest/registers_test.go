@@ -43,3 +43,20 @@ func TestRegisterOfAssets(t *testing.T) {
 		}
 	}
 }
+
+// Characteristics and their values stand in pairs of columns; the names are no zones.
+func TestNamesOfCharacteristicsAreNoZones(t *testing.T) {
+	j := wholeJob(t, `Equipment | Description | Superior equipment | Characteristic 1 | Value 1
+1001 | Amplifier | | RATED POWER | 250 W
+1002 | Loudspeaker | 1001 | TAP | 15 W
+1003 | Loudspeaker | 1001 | TAP | 15 W
+1004 | Loudspeaker | 1001 | TAP | 5 W`)
+	for _, l := range j.Loudspeakers {
+		if l.Zone != nil {
+			t.Errorf("zone %q", l.Zone.Name)
+		}
+	}
+	if len(j.Loudspeakers) != 3 {
+		t.Errorf("%d loudspeakers", len(j.Loudspeakers))
+	}
+}

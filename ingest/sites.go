@@ -51,11 +51,49 @@ func (b *builder) siteInTitle() {
 	s := factSeen(f)
 	s.text = placeIn(f.Text)
 	because := "the title of the sheet"
+	if at, place := b.placeOfSheets(); place != "" {
+		s, because = factSeen(at), "a part of the titles of several sheets"
+		s.text = place
+	}
 	if fuller := placeOfFile(b.job.File); len(join.Fold(fuller)) > len(join.Fold(s.text)) && isPlace(fuller) && strings.Contains(join.Fold(fuller), join.Fold(s.text)) {
 		s.text, because = fuller, "the title of the sheet, in full in the file's name"
 	}
 	b.job.Site = s.asText()
 	b.take(s, "site", s.text, schedule.LikelierReading, because)
+}
+
+// placeOfSheets is the part that names a kind of place in the titles of several sheets
+// which differ otherwise: "Rack A plant room - Holm Lane Ice Rink", "Rack B box - Holm
+// Lane Ice Rink".
+func (b *builder) placeOfSheets() (*layout.Fact, string) {
+	sheets := make(map[string]map[string]bool) // by part
+	whole := make(map[string]bool)
+	type part struct {
+		of   *layout.Fact
+		text string
+	}
+	var parts []part
+	for _, f := range b.titlesAbove() {
+		whole[join.Fold(f.Text)] = true
+		split := titleBreaks.Split(f.Text, -1)
+		for _, text := range split {
+			place, k := placeIn(text), join.Fold(text)
+			if len(split) < 2 || place == "" || !isPlace(place) {
+				continue
+			}
+			if sheets[k] == nil {
+				sheets[k] = make(map[string]bool)
+				parts = append(parts, part{f, text})
+			}
+			sheets[k][f.At.Sheet()] = true
+		}
+	}
+	for _, p := range parts {
+		if len(sheets[join.Fold(p.text)]) > 1 && len(whole) > 1 {
+			return p.of, placeIn(p.text)
+		}
+	}
+	return nil, ""
 }
 
 // namesZone reports whether a title is the name of one of several zones of its

@@ -119,3 +119,16 @@ func TestSiteOfTheOnlyBuilding(t *testing.T) {
 		t.Errorf("site %q of two buildings", got)
 	}
 }
+
+// What the titles of sheets have in common is the place; what they differ in is on each sheet.
+func TestPlaceInTitlesOfSeveralSheets(t *testing.T) {
+	for _, tt := range []struct{ first, second, want string }{
+		{"RACK A  PLANT ROOM 1 - HOLM LANE ICE RINK", "RACK B  BOX - HOLM LANE ICE RINK", "HOLM LANE ICE RINK"},
+		{"Holm Lane Ice Rink - stands", "Holm Lane Ice Rink - pad", "Holm Lane Ice Rink"},
+	} {
+		j := wholeJob(t, "## A\n"+tt.first+"\n\nTag | Room | Tap W\nS1 | Hall | 6\nS2 | Hall | 6\n## B\n"+tt.second+"\n\nTag | Room | Tap W\nS3 | Yard | 6\nS4 | Yard | 6")
+		if j.Site.Value != tt.want {
+			t.Errorf("%q, %q: site %q, want %q", tt.first, tt.second, j.Site.Value, tt.want)
+		}
+	}
+}

@@ -111,11 +111,11 @@ Equipment→Description→Functional location→Superior equipment→Sort field�
 	}, Truth: func(t *typed.Truth) {
 		t.Is("", "", "equipment numbers with superior equipment three steps deep; taps in characteristic and value; a state in four letters")
 		t.Speakers("tap_v=100; line_v=100; amplifier=10004410", `
-rows|tag|channel|tap_w|control|status
-6..8|LS01..|10004411|15||installed
-9..10|LS04..|10004412|7.5|10004420|installed
-11|LS06|10004412|7.5|10004420|removed
-12|LS07|10004412|5||installed
+rows|tag|room|channel|tap_w|control|status
+6..8|LS01..|BG-ORC-00-001|10004411|15||installed
+9..10|LS04..|BG-ORC-00-020|10004412|7.5|10004420|installed
+11|LS06|BG-ORC-00-020|10004412|7.5|10004420|removed
+12|LS07|BG-ORC-00-031|10004412|5||installed
 `)
 		t.Channels("line_v=100; amplifier=10004410", "channel|load_w\n10004411|45\n10004412|20")
 		t.Amplifiers("", "amplifier|rated_w|load_w\n10004410|250|65")

@@ -51,7 +51,7 @@ rows|zone|room|count|tap_w|amplifier|channel|control
 16|SERVIZI|Infermeria|1|1.5|Amplificatore 2|LINEA 2|
 21|ESTERNO|Prato|4|10|Amplificatore 2|LINEA 3|
 `)
-		t.Channels("line_v=100", "amplifier|channel|load_w\nAmplificatore 1|LINEA 1|150\nAmplificatore 2|LINEA 2|64.5\nAmplificatore 2|LINEA 3|40")
+		t.Channels("line_v=100", "amplifier|channel|rated_w|load_w\nAmplificatore 1|LINEA 1|240|150\nAmplificatore 2|LINEA 2||64.5\nAmplificatore 2|LINEA 3||40")
 		t.Amplifiers("", "amplifier|rated_w|load_w\nAmplificatore 1|240|150\nAmplificatore 2|120|104.5")
 		t.Controls("", "control|rated_w|load_w\nATT. 1|50|39\nATT. 2|24|12\nATT. 3|24|12")
 		t.Lines("note=one length a room", "zone|length_m|area_mm2\nVasca lato A|55|2.5\nVasca lato B|70|2.5\nAtrio|40|1.5\nBiglietteria|8|1.5\nSpogliatoio uomini|35|1.5\nSpogliatoio donne|38|1.5\nInfermeria|22|1.5\nPrato|95|2.5")
