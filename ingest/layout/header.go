@@ -185,15 +185,21 @@ func (f *finder) weigh(s *strip) {
 }
 
 // numberedSeries finds the texts that come with several numbers, "Type 1, Qty 1,
-// Type 2, Qty 2", and what each is without its number. One such text alone is a
+// Type 2, Qty 2" or "LS1 qty, LS1 tap, LS2 qty, LS2 tap", and what each is without its number. One such text alone is a
 // name of places, "Zone 1, Zone 2".
 func numberedSeries(slots []slot) map[string]string {
 	stems := map[string]string{}
 	times := map[string]int{}
 	for _, sl := range slots {
-		if m := reCounted.FindStringSubmatch(text(sl.cell)); m != nil && sl.cell.Kind == grid.String {
+		if sl.cell.Kind != grid.String {
+			continue
+		}
+		if m := reCounted.FindStringSubmatch(text(sl.cell)); m != nil {
 			stems[text(sl.cell)] = m[1]
 			times[m[1]]++
+		} else if _, stem := typeAhead(text(sl.cell)); stem != "" {
+			stems[text(sl.cell)] = stem
+			times[stem]++
 		}
 	}
 	several := 0
@@ -234,7 +240,7 @@ func promising(l *line, atBreak bool) bool {
 		}
 	}
 	if atBreak {
-		return 2*words >= len(l.slots) || words >= 3
+		return 2*words >= len(l.slots) || words >= 3 || words > 0 && len(numberedSeries(l.slots)) >= 4
 	}
 	return seen >= 2 && (2*words >= len(l.slots) || words >= 4)
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -24,6 +25,19 @@ var reLetterMid = regexp.MustCompile(`^((\pL+)[\s.-]*([A-D]))\b[\s:._-]*(\S.*)$`
 // reLetterAhead takes "A circuit" or "A circuit (Nr)" apart into its letter, the
 // word behind it and what is told of it.
 var reLetterAhead = regexp.MustCompile(`^([A-D])[\s.-]+(\pL{2,})(?:\s*\((.+)\))?$`)
+
+// reTypeAhead takes "LS1 qty" apart into the mark of a type and what is told of it.
+var reTypeAhead = regexp.MustCompile(`^(\p{Lu}{1,4}[- ]?\d{1,2}|(?i:type|typ|tipo)\s+(?-i:[A-H]|\d{1,2}))[\s:._-]+(\pL[\pL .()/]*)$`)
+
+// typeAhead parts a header from the mark of a type of loudspeakers in front of it; both are
+// "" where there is none.
+func typeAhead(t string) (mark, metric string) {
+	m := reTypeAhead.FindStringSubmatch(t)
+	if m == nil || notation.KeyOf(m[1]).Kind != notation.KeyLoudspeaker && strings.IndexByte(m[1], ' ') < 0 {
+		return "", ""
+	}
+	return m[1], vocabulary.Fold(m[2])
+}
 
 // reLetters finds letters of several circuits behind a word.
 var reLetters = regexp.MustCompile(`[\s(][A-D](?:\s*[/,&+|]\s*[A-D])+\)?$`)
@@ -62,6 +76,9 @@ func readLettered(h *heading) (metric, letter, label string) {
 	last := h.parts[len(h.parts)-1]
 	if reLetters.MatchString(last) {
 		return vocabulary.Fold(h.words), "", "" // "Amplifier A / B" is of both
+	}
+	if mark, metric := typeAhead(last); metric != "" {
+		return metric, mark, mark
 	}
 	if m := letterMid.Of(last, 0); m != nil && sectionField(m[2]+" "+m[3]) == vocabulary.Circuit {
 		return vocabulary.Fold(m[4]), m[3], m[1]
@@ -164,7 +181,14 @@ func (f *finder) twins(cols []*heading) *pairing {
 	if all.claimed(vocabulary.Amplifier) && !all.claimed(vocabulary.Channel) && !all.claimed(vocabulary.Circuit) {
 		p.field = vocabulary.Channel
 	}
+	ofTypes := !slices.ContainsFunc(p.labels, func(l string) bool { _, metric := typeAhead(l + " x"); return metric == "" })
+	if ofTypes {
+		p.field = vocabulary.Model
+	}
 	for l, label := range p.labels {
+		if ofTypes {
+			break
+		}
 		if field := sectionField(label); field != vocabulary.Unknown {
 			p.field = field
 		} else {

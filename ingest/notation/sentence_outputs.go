@@ -47,9 +47,50 @@ func (c *clauseReading) namedOutputs() bool {
 			return true
 		}
 	}
+	if c.ratedInTurn() {
+		return true
+	}
 	list := c.list(false)
 	c.plural = len(list) == 0
 	c.addWays(list)
+	return true
+}
+
+// ratedInTurn reads outputs behind their word, each with its power, two or more of them:
+// "Circuits: A 250 W, B 125 W".
+func (c *clauseReading) ratedInTurn() bool {
+	a, i := c.last(), c.at
+	if len(a.Ways) > 0 || a.W > 0 {
+		return false
+	}
+	if i < len(c.tokens) && c.tokens[i].is(":") {
+		i++
+	}
+	var ways []NamedWatts
+	for i+1 < len(c.tokens) {
+		name, n := nameCode(c.tokens, i)
+		if isSingleLetter(c.tokens[i]) && c.tokens[i].raw == strings.ToUpper(c.tokens[i].raw) && c.tokens[i+1].gap {
+			name, n = c.tokens[i].raw, 1
+		}
+		if n == 0 {
+			break
+		}
+		next := i + n
+		for next < len(c.tokens) && (c.tokens[next].is("=") || c.tokens[next].is(":") || c.tokens[next].is("-") || c.tokens[next].is("(")) {
+			next++
+		}
+		w, k := c.power(next)
+		if k == 0 {
+			break
+		}
+		ways = append(ways, NamedWatts{Name: name, W: w})
+		for i = next + k; i < len(c.tokens) && (c.tokens[i].is(")") || c.tokens[i].is(",") || c.tokens[i].is("/") || isAnd(c.tokens[i].text)); i++ {
+		}
+	}
+	if len(ways) < 2 || len(ways) > mostChannels {
+		return false
+	}
+	a.Ways, c.at, c.pending = ways, i, 0
 	return true
 }
 

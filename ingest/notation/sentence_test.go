@@ -26,6 +26,8 @@ func TestParseRatingSentence(t *testing.T) {
 	}{
 		{"PA1: two outputs, 60W each", []RatedAmplifier{n("PA1", 2, 60)}},
 		{"2 zone mixer amp 2 x 120W 100V", []RatedAmplifier{{Outputs: 2, W: 120, PerOutput: true, PerZone: true, AtV: at100}}},
+		{"Circuits: A 250 W, B 125 W, C 60 W, all 100 V", []RatedAmplifier{ways("", at100, NamedWatts{"A", 250}, NamedWatts{"B", 125}, NamedWatts{"C", 60})}},
+		{"Kreise A 60 W und B 30 W", []RatedAmplifier{ways("", nil, NamedWatts{"A", 60}, NamedWatts{"B", 30})}},
 		{"240 W amp through the 3 way zone selector", []RatedAmplifier{{W: 240}}},
 		{"Verstärker VS 1: 4 Ausgänge, je 60 W / 100 V", []RatedAmplifier{n("VS 1", 4, 60, 100)}},
 		{"CONSOLE OUTPUTS 15 WATTS EACH AT 25V", []RatedAmplifier{n("", 0, 15, 25)}},
