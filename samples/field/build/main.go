@@ -23,7 +23,8 @@ func cases() []typed.Case {
 		planner, facilities, electrician, broadcaster, belgian, austrian, ticino, catalan, canadian, twoRevisions, maintenance, clerks,
 		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks,
 		surveys, offices, tradesmen, drawers, trustOfficers,
-		rackSheets, formalSchedules, assetExports, roomBills, tapRecords, elektromeister, chefDeChantier, mantenedores, installatore, installateur)
+		rackSheets, formalSchedules, assetExports, roomBills, tapRecords, elektromeister, chefDeChantier, mantenedores, installatore, installateur,
+		callouts, riggers, ingenieure, bureau, instaladores, tecnici, onderhoud, takeoffs, estates, assistant, schweizer, exhall)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
