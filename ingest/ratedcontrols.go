@@ -16,6 +16,9 @@ import (
 // controlsRated reads such a note; nil where it names no control that rows
 // name, where a name has no power or several, or where the powers may be loads.
 func (b *builder) controlsRated(s seen) []carried {
+	if !mayStateWatts(s.text) {
+		return nil
+	}
 	powers := wattsIn.FindAllStringSubmatchIndex(s.text, -1)
 	if len(powers) == 0 || len(powers) != len(notation.PowersIn(s.text, notation.Auto)) || loadWords.in(join.Fold(s.text)) {
 		return nil

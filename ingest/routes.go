@@ -223,8 +223,11 @@ func (b *builder) routesIn(s seen) []route {
 // amplifier that feeds them.
 func (b *builder) linesTogether(s seen) []route {
 	head, rest, ok := cutAny(s.text, ":", " = ", "->", "→")
+	if !ok {
+		return nil
+	}
 	parts := listMarks.Split(head, -1)
-	if !ok || len(parts) < 2 {
+	if len(parts) < 2 {
 		return nil
 	}
 	for _, part := range parts {

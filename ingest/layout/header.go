@@ -194,10 +194,11 @@ func numberedSeries(slots []slot) map[string]string {
 		if sl.cell.Kind != grid.String {
 			continue
 		}
-		if m := reCounted.FindStringSubmatch(text(sl.cell)); m != nil {
-			stems[text(sl.cell)] = m[1]
-			times[m[1]]++
-		} else if _, stem := typeAhead(text(sl.cell)); stem != "" {
+		stem := cutCount(text(sl.cell))
+		if stem == "" {
+			_, stem = typeAhead(text(sl.cell))
+		}
+		if stem != "" {
 			stems[text(sl.cell)] = stem
 			times[stem]++
 		}

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"regexp"
 	"slices"
 	"strings"
@@ -21,13 +22,19 @@ type repeats struct {
 // reCounted takes the number behind a header that comes several times: "Room 2", "Qty #2".
 var reCounted = regexp.MustCompile(`^(.*\pL.*?)[\s.#_-]*(\d)$`)
 
-// stem is the words of a header without a number behind them, folded.
-func (h *heading) stem() string {
-	if m := reCounted.FindStringSubmatch(h.words); m != nil {
-		return vocabulary.Fold(m[1])
+// cutCount takes that number off a text; "" if there is none.
+func cutCount(text string) string {
+	if n := len(text); n == 0 || text[n-1] < '0' || text[n-1] > '9' {
+		return ""
 	}
-	return vocabulary.Fold(h.words)
+	if m := reCounted.FindStringSubmatch(text); m != nil {
+		return m[1]
+	}
+	return ""
 }
+
+// stem is the words of a header without a number behind them, folded.
+func (h *heading) stem() string { return vocabulary.Fold(cmp.Or(cutCount(h.words), h.words)) }
 
 // mostInGroup is the most headings of a group.
 const mostInGroup = 10

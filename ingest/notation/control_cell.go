@@ -137,6 +137,9 @@ func WithoutControl(s string) bool {
 // "2 x VC 20 W"; n is 0 if there is none.
 func CountedControls(s string) (n int, rest string) {
 	s = strings.TrimSpace(s)
+	if s == "" || s[0] != '(' && (s[0] < '0' || s[0] > '9') {
+		return 0, s
+	}
 	m := groupCount.FindStringSubmatch(s)
 	if m == nil || m[1]+m[2] == "" || len(m[0]) == len(s) {
 		return 0, s
