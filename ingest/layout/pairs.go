@@ -32,6 +32,9 @@ var reTypeAhead = regexp.MustCompile(`^(\p{Lu}{1,4}[- ]?\d{1,2}|(?i:type|typ|tip
 // typeAhead parts a header from the mark of a type of loudspeakers in front of it; both are
 // "" where there is none.
 func typeAhead(t string) (mark, metric string) {
+	if !anyDigit(t) && !strings.HasPrefix(t, "T") && !strings.HasPrefix(t, "t") {
+		return "", "" // most headers have no number
+	}
 	m := reTypeAhead.FindStringSubmatch(t)
 	if m == nil || notation.KeyOf(m[1]).Kind != notation.KeyLoudspeaker && strings.IndexByte(m[1], ' ') < 0 {
 		return "", ""
