@@ -158,13 +158,16 @@ func (b *builder) findOutlet(r *row) *outlet {
 // twoOutputs are two numbers or letters of outputs.
 var twoOutputs = regexp.MustCompile(`^\s*(\d{1,2}|\pL)\s*[-–+/&,]\s*(\d{1,2}|\pL)\s*$`)
 
-// saysBridged reports whether a cell beside two outputs says that they work as one.
+// saysBridged reports whether a cell beside two outputs says that they work as one. The
+// name of a place may be a bridge.
 func (r *row) saysBridged() bool {
-	for _, f := range wordFields {
-		for s := range r.every(f) {
-			if notation.Bridging(s.text) {
-				return true
-			}
+	for _, c := range r.t.columns {
+		switch c.Field {
+		case vocabulary.Room, vocabulary.Zone, vocabulary.Building, vocabulary.Site:
+			continue
+		}
+		if s := r.at(c); s.had() && notation.Bridging(s.text) {
+			return true
 		}
 	}
 	return false

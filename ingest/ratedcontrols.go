@@ -84,12 +84,22 @@ func (b *builder) controlsNamed(piece string) (names []string, ok bool) {
 			names = append(names, name)
 			i += n
 			continue
+		case len(names) > 0 && likeTag(word, names[len(names)-1]): // a control that no row names: "R1 to R9"
+			names = append(names, b.controlsBetween(piece[begun:words[i][1]])...)
+			names, begun = append(names, word), words[i][0]
 		case anyDigit(word), len(b.dir.devices[k]) > 0, b.dir.ampRefs[k]:
 			return nil, false
 		}
 		i++
 	}
 	return names, true
+}
+
+// likeTag reports whether two tags differ in their figures alone.
+func likeTag(x, y string) bool {
+	const figures = "0123456789"
+	stem := strings.TrimRight(join.Key(x), figures)
+	return stem != "" && stem != join.Key(x) && stem == strings.TrimRight(join.Key(y), figures)
 }
 
 // controlsBetween are the controls inside a range that a text is, "ATT-1 to ATT-3", without

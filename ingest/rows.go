@@ -277,16 +277,25 @@ func (r *row) say(f vocabulary.Field) seen {
 
 // title returns what stands above the table about a field, else what the name
 // of its sheet, which is often a short form of the title, says.
+//
+// Of several amplifiers that titles name none is that of the table.
 func (t *table) title(f vocabulary.Field) seen {
-	var name seen
+	var name, first seen
 	for i := range t.titles {
 		switch fact := &t.titles[i]; {
 		case fact.Field != f || t.opensSection(fact):
-		case fact.At.Row > 0:
+		case fact.At.Row > 0 && f != vocabulary.Amplifier:
 			return factSeen(fact)
+		case fact.At.Row > 0 && !first.had():
+			first = factSeen(fact)
+		case fact.At.Row > 0 && !namesOneAmp(fact.Text, first.text):
+			return seen{}
 		case !name.had():
 			name = factSeen(fact)
 		}
+	}
+	if first.had() {
+		return first
 	}
 	return name
 }

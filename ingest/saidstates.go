@@ -67,16 +67,19 @@ func stateOfAll(text string) schedule.Status {
 	if countWords(text) > mostOfState || len(list) == 0 {
 		return schedule.Installed
 	}
-	rest := text
+	rest, all := text, schedule.Installed
 	for _, m := range list {
 		status, known := statuses[m.Kind]
-		if !known || !m.Sure || m.Negated || status != statuses[list[0].Kind] {
+		if m.Kind == string(notation.StatusToFit) {
+			status, known = schedule.Future, true // said of one of them, the others are there
+		}
+		if !known || !m.Sure || m.Negated || all != schedule.Installed && status != all {
 			return schedule.Installed
 		}
-		rest = strings.Replace(rest, m.Text, "", 1)
+		all, rest = status, strings.Replace(rest, m.Text, "", 1)
 	}
 	if kind := kindInWords(rest); anyDigit(rest) || kind != noKind && kind != loudspeakerRow || join.HasWord(join.Control, rest) || slices.ContainsFunc(strings.Fields(rest), notation.IsControlWord) {
 		return schedule.Installed
 	}
-	return statuses[list[0].Kind]
+	return all
 }
