@@ -44,11 +44,12 @@ type builder struct {
 	notes                             map[string]spoken          // by number
 	noted                             map[string]bool            // see isNoted
 
-	ampsOf       map[string][]string        // channel key -> keys of the amplifiers that have such a channel
-	letters      map[channelKey]string      // a lettered channel of an amplifier with numbered ones
-	zoneKeys     map[string]map[string]bool // of the zones that rows name, by sheet; see namesZone
-	zonesOnAmps  map[string][]string        // amplifier key -> its zones in turn; see outputOfZone
-	slots        map[string]int             // amplifier key -> number of its channels, when stated
+	ampsOf       map[string][]string         // channel key -> keys of the amplifiers that have such a channel
+	letters      map[channelKey]string       // a lettered channel of an amplifier with numbered ones
+	zoneKeys     map[string]map[string]bool  // of the zones that rows name, by sheet; see namesZone
+	unnamedAmps  map[schedule.Ref]unnamedAmp // by the cells of their titles
+	zonesOnAmps  map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
+	slots        map[string]int              // amplifier key -> number of its channels, when stated
 	channelRated map[*schedule.Channel][]ratedSeen
 	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
 	frameRated   map[*schedule.Amplifier][]ratedSeen
@@ -129,6 +130,7 @@ func (b *builder) build() *schedule.Job {
 	b.nameSections()
 	b.sheetZones()
 	b.sheetAmps()
+	b.findUnnamedAmps()
 	b.gatherLegend()
 	b.gatherNotes()
 	b.settleTaps()
@@ -177,6 +179,7 @@ func (b *builder) build() *schedule.Job {
 	b.describeTables()
 	b.prune()
 	b.askUnheard()
+	b.askUnheardRemarks()
 	b.job.Assumptions = b.assumptions()
 	b.job.Refused = b.refused()
 	b.job.Questions = b.asked()

@@ -78,7 +78,14 @@ func controlIn(r *row, s seen) controlMention {
 		return controlMention{at: s, any: true}
 	}
 	list, err := notation.ParseControls(s.text, notation.Auto)
-	if err != nil || list[0].Name == "" && (list[0].W == 0 || countWords(s.text) > mostRemark) || countWords(s.text) > mostRemark && len(list) > 1 {
+	if countWords(s.text) > mostRemark && (err != nil || list[0].Name == "") {
+		if head, _, ok := cutAny(s.text, ",", ";", " - "); ok && !notation.OneForEach(s.text) { // "wall control 50 W, serves nothing but the hall"
+			s.text = head
+			return controlIn(r, s)
+		}
+	}
+	long := countWords(s.text) > mostRemark && !withWords.begins(join.Fold(s.text))
+	if err != nil || list[0].Name == "" && (list[0].W == 0 || long) || countWords(s.text) > mostRemark && len(list) > 1 {
 		return controlMention{}
 	}
 	m := controlMention{at: s, any: true, name: list[0].Name}

@@ -65,6 +65,14 @@ func (b *builder) findOutlet(r *row) *outlet {
 		return o
 	}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
+	if unnamed, ok := b.unnamedAmps[amp.source.At]; ok && amp.col == nil {
+		amp.text, amp.cell = unnamed.name, nil
+		o.amp, o.ampAt, o.ampRated = unnamed.name, amp, unnamed.rating
+		if ch.had() {
+			o.channels, o.at = []string{ch.text}, ch
+		}
+		return o
+	}
 	if ch.col == nil && !r.t.has(vocabulary.Channel) {
 		circuit := r.own(vocabulary.Circuit)
 		if !circuit.had() && !ch.had() {

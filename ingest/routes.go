@@ -81,6 +81,7 @@ func (b *builder) hearRoutes() {
 		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+			b.lineSaid(at)
 			if list := b.carriedIn(at); len(list) > 0 {
 				b.carried = append(b.carried, list...)
 				b.rateAmplifiers(list)

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -88,23 +89,67 @@ func (b *builder) lineInRow(cells []spoken) {
 	}
 }
 
+// cableParts are what stands between the parts of such a text: no decimal comma.
+var cableParts = regexp.MustCompile(`\s*;\s*|\s*,\s+`)
+
+// lineSaid reads the cable of a line in one text: "Line 1: amp A output 1, 120 W,
+// 2x1.5 180 m".
+func (b *builder) lineSaid(s seen) {
+	head, rest, ok := cutRoute(s.text)
+	if !ok || !anyDigit(rest) {
+		return
+	}
+	name := strings.TrimSpace(head)
+	if words := strings.Fields(name); !b.places.lines[join.Key(name)] {
+		if kind := notation.KeyOf(name).Kind; len(words) < 2 || kind != notation.KeyLine && kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
+			return
+		}
+		name = words[len(words)-1]
+	}
+	line := spokenLine{key: join.Key(name), name: spoken{at: s.source.At, text: name}}
+	s.field = vocabulary.Length
+	for _, part := range cableParts.Split(rest, -1) {
+		if _, beside, ok := notation.ConductorIn(part, notation.Auto); ok && !line.size.had() {
+			line.size = s
+			line.size.text, part = part, beside
+		}
+		l, err := notation.ParseLength(part, notation.Auto, notation.UnitUnknown)
+		if _, _, metres := l.Metres(); err == nil && metres && !line.length.had() {
+			line.length = s
+			line.length.text = part
+		}
+	}
+	if line.length.had() {
+		b.spokenLines = append(b.spokenLines, line)
+	}
+}
+
 // runSpokenLines enters the cables of such rows: each carries all of its line.
 func (b *builder) runSpokenLines() {
 	for _, line := range b.spokenLines {
 		e := b.dir.lines[line.key]
 		l, ok := b.metres(line.length)
-		if e == nil || !ok || len(e.fed) == 0 {
+		if !ok {
+			continue
+		}
+		var fed []*schedule.Loudspeaker
+		if e != nil {
+			fed = e.fed
+		}
+		channel := b.channelNamed(line.name.text)
+		if len(fed) == 0 && channel == nil {
 			continue
 		}
 		c := &schedule.Cable{At: line.name.at, Name: tidy(line.name.text), Key: line.key, Reach: schedule.WholeLine, Length: l.Quantity}
 		if line.size.had() {
 			b.readConductor(c, line.size, vocabulary.Gauge)
 		}
-		for _, fed := range e.fed {
-			if fed.Run == nil {
-				fed.Run = c
+		c.Channel = channel
+		for _, l := range fed {
+			if l.Run == nil {
+				l.Run = c
 			}
-			c.Channel = fed.Channel
+			c.Channel = l.Channel
 		}
 		b.enterCable(c)
 	}

@@ -4,6 +4,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -33,6 +34,29 @@ func (b *builder) namesControl(text string) bool {
 	}
 	return false
 }
+
+// askUnheardRemarks asks about remarks beside loudspeakers that speak of a control
+// of which nothing came.
+func (b *builder) askUnheardRemarks() {
+	told := b.toldRows()
+	for _, l := range b.job.Loudspeakers {
+		r := b.origin[l]
+		if l.Control != nil || l.Zone != nil && l.Zone.Control != nil || l.Status != schedule.Installed || !r.t.has(vocabulary.Notes) {
+			continue
+		}
+		for s := range r.every(vocabulary.Notes) {
+			if remarksOfControls.Of(s.text, 0) && !told[rowOf(s.source.At)] {
+				s.field = vocabulary.Control
+				b.askCell(s, "“"+short(s.text)+"” speaks of a control: do these loudspeakers hang behind it, and what may it carry?", "the load of this control")
+			}
+		}
+	}
+}
+
+// remarksOfControls reports whether a remark speaks of a control and denies nothing.
+var remarksOfControls = remember.New(8192, func(text string, _ int) bool {
+	return len(text) <= longestSpoken && vocabulary.DeviceIn(text) == vocabulary.ControlDevice && !notation.Denies(text)
+})
 
 func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(at.Row, 0) }
 

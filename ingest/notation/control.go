@@ -159,6 +159,9 @@ func controlAt(tokens []token, i int) (name string, n int) {
 		if code, m := controlCode(tokens, next); m > 0 {
 			return code, next + m - i
 		}
+		if end := next + 1; next == i+n && isControlLetters(tokens[next]) && (end == len(tokens) || tokens[end].kind == markToken && !tokens[end].is("-") && !tokens[end].is(".")) { // volume control VC
+			return tokens[next].raw, next + 1 - i
+		}
 		if t := tokens[next]; !(t.is(".") || t.is(":") || t.is("-") || t.is("°") || isNumberWord(t.text)) {
 			break
 		}
@@ -189,6 +192,12 @@ func powerAt(tokens []token, i int) bool {
 	}
 	_, _, unit := unitAt(tokens, i+1, powerUnits.class)
 	return unit
+}
+
+// isControlLetters reports whether a word is capitals that stand for a control, "VC".
+func isControlLetters(t token) bool {
+	e, ok := words("name").phrases[t.text]
+	return ok && e.sure && e.kind == string(KeyControl) && t.raw == strings.ToUpper(t.raw) && len([]rune(t.raw)) >= 2 && len([]rune(t.raw)) <= 3
 }
 
 // controlCode reads a tag at tokens[i]: capitals with a figure or a letter

@@ -5,6 +5,7 @@ import (
 	"encoding/csv"
 	"fmt"
 	"path"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -197,3 +198,6 @@ func isNegation(t token) bool {
 	_, ok := words("negation").phrases[t.text]
 	return ok && t.kind == wordToken
 }
+
+// Denies reports whether a word such as "no", "ohne", "sans" stands in a text.
+func Denies(s string) bool { return slices.ContainsFunc(lex(Clean(s), Point), isNegation) }

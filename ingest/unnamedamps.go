@@ -1,0 +1,79 @@
+package ingest
+
+import (
+	"slices"
+	"strconv"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// Titles of sections may rate the amplifier of each section without a name:
+// "Amplifier: 240 W 100 V" above the palm house, "Amplifier: 60 W" above the
+// orangery. Each is an amplifier of its own, called after its section.
+
+// An unnamedAmp is such a title.
+type unnamedAmp struct {
+	name   string
+	rating seen
+}
+
+// findUnnamedAmps finds the titles of amplifiers that only rate them, where a job
+// has several titles of amplifiers. What the sentences in them say is then said of their sections.
+func (b *builder) findUnnamedAmps() {
+	found := make(map[schedule.Ref]unnamedAmp)
+	titles := make(map[schedule.Ref]bool)
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.Class != layout.Device {
+				continue
+			}
+			for i := range r.Sections {
+				f := &r.Sections[i]
+				if f.Field != vocabulary.Amplifier || titles[f.At] {
+					continue
+				}
+				titles[f.At] = true
+				if rating, ok := onlyRating(f.Text); ok {
+					s := factSeen(f)
+					s.text, s.cell = rating, nil
+					found[f.At] = unnamedAmp{"amplifier (" + sectionPlace(r, f) + ")", s}
+				}
+			}
+		}
+	}
+	if len(titles) < 2 || len(found) == 0 {
+		return
+	}
+	b.unnamedAmps = found
+	b.said = slices.DeleteFunc(b.said, func(s said) bool { return s.Name == "" && found[s.source.At].name != "" })
+}
+
+// onlyRating is the rating that a text states of an amplifier without naming it.
+func onlyRating(text string) (string, bool) {
+	if text == "" || text[0] < '0' || text[0] > '9' {
+		return "", false
+	}
+	list, err := notation.ParseRatingSentence("Amplifier: "+text, notation.Auto)
+	if err != nil || len(list) != 1 || list[0].Name != "" || list[0].W == 0 || len(list[0].Ways) > 0 {
+		return "", false
+	}
+	if n := list[0].Outputs; n > 0 {
+		return itoa(n) + " x " + plain(list[0].W) + " W", true
+	}
+	return plain(list[0].W) + " W", true
+}
+
+// sectionPlace is what the sections of a row call the place of an amplifier's title.
+func sectionPlace(r *row, title *layout.Fact) string {
+	for _, f := range []vocabulary.Field{vocabulary.Building, vocabulary.Zone, vocabulary.Room, vocabulary.Floor, vocabulary.Unknown} {
+		for i := range r.Sections {
+			if s := &r.Sections[i]; s.Field == f && s.Text != "" {
+				return tidy(s.Text)
+			}
+		}
+	}
+	return "row " + strconv.Itoa(title.At.Row)
+}
