@@ -155,8 +155,12 @@ func (p *pipeline) leaveOutMarked() {
 	}
 	for i := range p.outcomes {
 		f, c := &p.outcomes[i], p.contents[i]
-		if original := originals[c.sum]; f.Kind == report.Schedule && c.marked && original != "" {
+		switch original := originals[c.sum]; {
+		case f.Kind != report.Schedule || !c.marked:
+		case original != "":
 			f.Kind, f.Results, f.Reason = report.NotSchedule, nil, "a marked copy of "+original+", left out"
+		default:
+			f.Reason = "a marked copy of an earlier audit; no other file says the same, so that it counts"
 		}
 	}
 }

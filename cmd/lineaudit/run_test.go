@@ -340,6 +340,9 @@ func TestResultsAmongTheSchedules(t *testing.T) {
 	if code, stdout, stderr := called(alone, "-q", "--out", filepath.Join(t.TempDir(), "out")); code != done || !strings.Contains(stdout, "1 job at 1 site in 1 file (every file read): 0 danger, 1 fault") {
 		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
 	}
+	if code, stdout, stderr := called("read", alone); code != done || !strings.Contains(strings.Join(strings.Fields(stdout), " "), "job.csv.xlsx: schedule (xlsx): a marked copy of an earlier audit; no other file says the same") {
+		t.Errorf("exit code %d\n%s%s", code, stdout, stderr)
+	}
 	for _, tt := range []struct {
 		args []string
 		want string
