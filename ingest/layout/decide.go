@@ -88,6 +88,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	counts(considered, base)
 	countTotals(considered, base)
 	totalsOfGroups(considered, base)
+	devices := listsDevices(considered, base)
 	ownNames(considered, base)
 	loadsAreTaps(considered, base)
 	twoTaps(considered, base)
@@ -117,6 +118,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	for _, k := range kindOrder {
 		d := c.decideAs(k)
 		d.total += title[k]
+		if devices && ofNoDevices[k] {
+			d.total -= 1
+		}
 		if best.fields == nil || d.total > best.total {
 			if best.fields != nil {
 				second = max(second, best.total)

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/ingest/notation"
@@ -67,6 +68,45 @@ func countTotals(cols []*heading, base []worth) {
 		}
 	}
 }
+
+// reCountedWord matches a count and what is counted: "6 x column", "2 off horn", "10 pendants".
+var reCountedWord = regexp.MustCompile(`(?i)^\d{1,3}\s*(?:[x×]|no\.?|nr\.?|off|st\.?|stk\.?|stück|uds?\.?|pz\.?)?\s+\pL{3,}[\pL .-]*$`)
+
+// countsDevices reports whether the cells of a column count loudspeakers in words.
+func (s *sample) countsDevices() bool {
+	if s.cells < 2 || s.share(lookWords) < 1 {
+		return false
+	}
+	n := 0
+	for i, t := range s.texts {
+		if reCountedWord.MatchString(t) && (s.looks[i]&lookMounting != 0 || vocabulary.DeviceIn(t) == vocabulary.LoudspeakerDevice) {
+			n++
+		}
+	}
+	return n >= 2 && 10*n >= 8*s.cells
+}
+
+// listsDevices takes a column that counts loudspeakers in words, with or without their watts, for
+// what describes the rows, where no other column counts them, and reports whether there is one:
+// such rows are no outputs, cables or measurements alone.
+func listsDevices(cols []*heading, base []worth) bool {
+	if setting(cols).claimed(vocabulary.Quantity) {
+		return false
+	}
+	for i, h := range cols {
+		if h.forced != vocabulary.Unknown || h.cells.share(lookWords) < 0.5 || !h.cells.countsDevices() && (h.cells.share(lookDevice|lookMounting) < 0.5 || h.cells.groupWatts() == nil) {
+			continue
+		}
+		if h.top != vocabulary.Tap || h.score < named {
+			base[i][vocabulary.Describe] = max(base[i][vocabulary.Describe], 2*sureWords)
+		}
+		return true
+	}
+	return false
+}
+
+// ofNoDevices are the kinds of tables whose rows are not loudspeakers.
+var ofNoDevices = map[Kind]bool{Cables: true, Measurements: true, Channels: true, Amplifiers: true}
 
 // totalsOfGroups takes a column of watts that are those of the groups told in the cells of
 // another, "6 ceiling at 3 W + 2 at 1.5 W" and 21 W, for totals: the taps stand with the groups.
