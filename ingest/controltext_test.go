@@ -211,3 +211,15 @@ Volume controls: office 12W, trophies 24W, third one spare`)
 		t.Errorf("controls %s, want %s", got, want)
 	}
 }
+
+// A tag with its rating behind it is no model, in however many rooms it stands. Common practice, no source.
+func TestTagsWithTheirRatings(t *testing.T) {
+	j := wholeJob(t, `Boathouse loudspeakers, 100 V
+Room | Qty | Tap | Attenuator
+Club room | 4 | 3 W | AT/2 15W
+Store | 1 | 3 W | AT/2 15W
+Committee | 2 | 3 W | AT/3 10W`)
+	if got, want := controlsOf(j), "AT/2 15 W x2, AT/3 10 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+}

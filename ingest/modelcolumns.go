@@ -58,6 +58,9 @@ func (b *builder) controlsSaid(t *table, c *column, defined map[string]bool) []*
 		if defined[key] || !hasUsualRating(s.text) {
 			return nil
 		}
+		if t := notation.ParseControlCell(s.text); t.Watts != "" && isTag(t.Name) && anyDigit(t.Name) && !hasUsualRating(t.Name) {
+			return nil // "AT/2 15 W": a tag and its rating
+		}
 		k := known[key]
 		if k == nil {
 			k = &kindSaid{text: s.text, places: make(map[string]bool)}

@@ -1,6 +1,7 @@
 package notation
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -44,12 +45,16 @@ func ParseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	return knownSentences.of(s, int(style))
 }
 
+// numberSign finds the sign in front of a number: "Amp #1".
+var numberSign = regexp.MustCompile(`#\s?(\d)`)
+
 func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	const what = "sentence about amplifiers"
 	text, err := prepare(what, s)
 	if err != nil {
 		return nil, err
 	}
+	text = numberSign.ReplaceAllString(text, "$1")
 	r := &sentenceReading{}
 	for _, clause := range clausesOf(text) {
 		clause = withoutStandby(clause)

@@ -297,6 +297,8 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		c.pending = 0
 	case a.W > 0 && !c.now && c.at > n && c.tokens[c.at-n-1].is("+") && len(a.Ways) == 0: // 120 W + 60 W
 		a.Ways, a.W, a.PerOutput = []NamedWatts{{Name: "1", W: a.W}, {Name: "2", W: w}}, 0, false
+	case of && a.Outputs > 1 && a.W == float64(a.Outputs)*w: // a 120 W amplifier with two outputs of 60 W
+		a.TotalW, a.W, a.PerOutput = a.W, w, true
 	case a.W > 0 && a.W != w && !c.now:
 		a.Doubts |= OtherPower // the first power counts
 	default:
@@ -378,6 +380,13 @@ func (c *clauseReading) settle() {
 		}
 		if a.Outputs == 1 && a.PerOutput && c.outputs {
 			a.Outputs = 0 // one output of 120 W per line: how many is not said
+		}
+		if len(a.Ways) == a.Outputs && a.PerOutput {
+			for k := range a.Ways { // lines 1 and 2: a 120 W amplifier with two outputs of 60 W
+				if a.Ways[k].W == float64(a.Outputs)*a.W {
+					a.Ways[k].W = a.W
+				}
+			}
 		}
 		a.shared = len(c.group) > 1
 		a.worded = a.worded || last.worded || c.listing || a.Name != "" && slices.ContainsFunc(c.group, func(o saidOf) bool {
