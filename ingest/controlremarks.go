@@ -120,6 +120,33 @@ func (b *builder) controlShared(r *row, s seen) (controlMention, bool) {
 	return controlMention{}, true
 }
 
+// controlSeen reads a cell of controls that refers to another row of its list:
+// "see hall", "siehe Foyer". It is asked where that has no control.
+func (b *builder) controlSeen(r *row, s seen) (controlMention, bool) {
+	see := seeWords.ahead(join.Fold(s.text))
+	if see == "" || s.col == nil || len(join.Fold(s.text)) != len(s.text) {
+		return controlMention{}, false
+	}
+	place := strings.Trim(s.text[len(see):], " .:,")
+	if place == "" {
+		return controlMention{}, false
+	}
+	o := b.rowShared(r, place)
+	if o == nil {
+		if len(r.t.rowsAt(join.Key(place))) > 0 {
+			b.askCell(s, "“"+short(s.text)+"”: which control do these loudspeakers hang behind?", "the load of this control")
+			return controlMention{}, true
+		}
+		return controlMention{}, false
+	}
+	m := b.controlText(o)
+	if m.name == "" {
+		m.as = o
+	}
+	m.at, m.rating = s, seen{}
+	return m, true
+}
+
 // mostShared is how many rows are looked at for the one whose control a remark shares.
 const mostShared = 50
 

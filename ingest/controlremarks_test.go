@@ -28,3 +28,17 @@ func TestControlsThatRemarksShare(t *testing.T) {
 		}
 	}
 }
+
+// A cell of controls may refer to another row, or name one control of several rooms
+// by where it hangs. Common practice, no source.
+func TestControlsNamedByWhereTheyAre(t *testing.T) {
+	for _, tt := range []struct{ cafe, hire, want string }{
+		{"R1 50W", "see Cafe", "R1 50 W x2"}, {"R1 50W", "zie Cafe", "R1 50 W x2"}, {"knob 50 W", "siehe Cafe", "control (Cafe) 50 W x2"},
+		{"Knob at desk (50)", "Knob at desk (50)", "Knob at desk 50 W x2"},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | control\nHall | 8 | 3 |\nCafe | 6 | 6 | "+tt.cafe+"\nHire | 2 | 3 | "+tt.hire))
+		if got := controlsOf(j); got != tt.want {
+			t.Errorf("%s, %s: got %s; want %s", tt.cafe, tt.hire, got, tt.want)
+		}
+	}
+}

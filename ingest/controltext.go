@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -33,6 +34,9 @@ func findRatingBehind(text string) []string {
 	}
 	return ratingBehind.FindStringSubmatch(text)
 }
+
+// bareInBrackets finds a figure in brackets behind other words.
+var bareInBrackets = regexp.MustCompile(`^(.*\S)\s*\((\d{1,3})\)$`)
 
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
@@ -68,6 +72,9 @@ func (b *builder) controlText(r *row) controlMention {
 	if notation.AnswerOf(s.text) == notation.Yes {
 		return c
 	}
+	if m, ok := b.controlSeen(r, s); ok {
+		return m
+	}
 	if notation.OneForEach(s.text) { // "one 10 W knob per booth"
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}
@@ -83,6 +90,10 @@ func (b *builder) controlText(r *row) controlMention {
 		s.text, s.cell = one, nil
 	}
 	t := notation.ParseControlCell(s.text)
+	if m := bareInBrackets.FindStringSubmatch(t.Name); m != nil && t.Watts == "" && s.col != nil && !b.modelColumns[s.col] && vocabulary.DeviceIn(m[1]) == vocabulary.ControlDevice && usualRating(wattsOf(seen{text: m[2] + " W"})) {
+		t.Name, t.Watts = m[1], m[2]+" W" // "Knob at the desk (60)"
+		b.take(s, "control rating", t.Watts, schedule.LikelierReading, "a usual rating of controls, in brackets")
+	}
 	switch {
 	case t.Watts != "":
 		if !c.rating.had() {

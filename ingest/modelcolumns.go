@@ -31,7 +31,7 @@ func (b *builder) findModelColumns() {
 	for _, t := range b.tables {
 		for _, c := range t.byField[vocabulary.Control] {
 			said := b.controlsSaid(t, c, defined)
-			several := slices.ContainsFunc(said, func(k *kindSaid) bool { return len(k.places) > 1 })
+			several := slices.ContainsFunc(said, func(k *kindSaid) bool { return len(k.places) > 1 && !saysWhere(k.text) })
 			if several && !calledByPlaces(said) {
 				b.modelColumns[c] = true
 			}
@@ -111,6 +111,18 @@ func calledByPlaces(said []*kindSaid) bool {
 			other = other || !strings.Contains(p, name)
 		}
 		if own && other {
+			return true
+		}
+	}
+	return false
+}
+
+// saysWhere reports whether a text of a control says where it hangs: "Knob at the
+// desk (60 W)" is one control, wherever it is named.
+func saysWhere(text string) bool {
+	words := strings.Fields(join.Fold(notation.ParseControlCell(text).Name))
+	for i, w := range words {
+		if i > 0 && i+1 < len(words) && slices.Contains(whereWords, w) {
 			return true
 		}
 	}

@@ -80,6 +80,8 @@ var (
 	offWords       = wordClasses["off"]
 	loadWords      = wordClasses["loaded"]
 	aboveWords     = wordClasses["above"]
+	seeWords       = wordClasses["see"]
+	whereWords     = wordClasses["where"]
 	asWords        = wordClasses["as"]
 	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]

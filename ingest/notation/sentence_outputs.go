@@ -50,10 +50,46 @@ func (c *clauseReading) namedOutputs() bool {
 	if c.ratedInTurn() {
 		return true
 	}
+	if c.numberedWatts() {
+		return true
+	}
 	list := c.list(false)
 	c.plural = len(list) == 0
 	c.addWays(list)
 	return true
+}
+
+// numberedWatts reads outputs by their numbers with their powers, whose unit stands
+// behind the last: "outputs: 1 = 120, 2 = 60, 3 = 120 watts".
+func (c *clauseReading) numberedWatts() bool {
+	a, i := c.last(), c.at
+	if len(a.Ways) > 0 || a.W > 0 {
+		return false
+	}
+	if i < len(c.tokens) && (c.tokens[i].is(":") || c.tokens[i].is("=")) {
+		i++
+	}
+	var ways []NamedWatts
+	for i+2 < len(c.tokens) {
+		number, sign, watts := c.tokens[i], c.tokens[i+1], c.tokens[i+2]
+		if number.kind != figureToken || !number.figure.whole || number.figure.value > mostChannels || !sign.is("=") && !sign.is(":") || watts.kind != figureToken || watts.figure.bad || watts.figure.value <= 0 || watts.figure.value > MaxWatts {
+			return false
+		}
+		ways = append(ways, NamedWatts{Name: number.raw, W: watts.figure.value})
+		if _, n := c.power(i + 2); n > 0 { // the unit of all
+			if len(ways) < 2 {
+				return false
+			}
+			a.Ways, c.pending, c.at = ways, 0, i+2+n
+			return true
+		}
+		i += 3
+		if i >= len(c.tokens) || !c.tokens[i].is(",") {
+			return false
+		}
+		i++
+	}
+	return false
 }
 
 // ratedInTurn reads outputs behind their word, each with its power, two or more of them:
