@@ -284,6 +284,36 @@ func (t *table) namesOfValues() {
 	}
 }
 
+// unitsBeside gives a column of lengths or powers without a unit the one that the column
+// on its right names in every cell: "120 | ft".
+func (t *table) unitsBeside() {
+	for i, c := range t.columns[:max(0, len(t.columns)-1)] {
+		beside := t.columns[i+1]
+		if c.Unit != "" || beside.Field != vocabulary.Ignored && beside.Field != vocabulary.Unknown {
+			continue
+		}
+		unit, same := "", true
+		t.eachText(beside, func(text string) {
+			same = same && (unit == "" || text == unit)
+			unit = text
+		})
+		if same && unitOf(c.Field, unit) {
+			c.Unit = unit
+		}
+	}
+}
+
+// unitOf reports whether a text is a unit that the cells of a field are in.
+func unitOf(f vocabulary.Field, text string) bool {
+	switch f {
+	case vocabulary.Length:
+		return slices.Contains([]string{"m", "ft", "yd", "km", "cm"}, text)
+	case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.ChannelWatts, vocabulary.ControlWatts:
+		return text == "W" || text == "kW" || text == "mW"
+	}
+	return false
+}
+
 // become gives a column a field.
 func (t *table) become(c *column, f vocabulary.Field, why string) {
 	old := t.byField[c.Field]

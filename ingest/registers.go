@@ -60,12 +60,13 @@ func (t *table) onePlaceEach(jobs, places *column) bool {
 }
 
 // ratingsOfEach takes a column of ratings in a list of devices of several kinds for that
-// of each row's own device, where its header names no control and amplifiers or
-// controls have rows with a rating in it: what stands beside a loudspeaker is then its own.
+// of each row's own device, where its header names neither controls nor outputs and
+// amplifiers or controls have rows with a rating in it: what stands beside a loudspeaker
+// is then its own.
 func (b *builder) ratingsOfEach() {
 	for _, t := range b.tables {
-		cols := t.byField[vocabulary.ControlWatts]
-		if t.kind != layout.Mixed || len(cols) != 1 || t.has(vocabulary.RatedWatts) || saysControl(cols[0]) {
+		cols := slices.Concat(t.byField[vocabulary.ControlWatts], t.byField[vocabulary.ChannelWatts])
+		if t.kind != layout.Mixed || len(cols) != 1 || t.has(vocabulary.RatedWatts) || !t.has(vocabulary.Tap) || saysControl(cols[0]) || speaksOfOutputs(cols[0].Header) || speaksOfFrames(cols[0]) {
 			continue
 		}
 		own := func(r *row) bool {

@@ -1,6 +1,9 @@
 package ingest
 
-import "testing"
+import (
+	"slices"
+	"testing"
+)
 
 // A rating in the row of a loudspeaker is its own where amplifiers and controls of the same
 // register have theirs in the same column. Common practice, no source.
@@ -53,5 +56,36 @@ func TestRangesOfControlsThatNoRowNames(t *testing.T) {
 		if show(c.Rated) != "24" {
 			t.Errorf("%s rated %s, want 24", c.Name, show(c.Rated))
 		}
+	}
+}
+
+// A column of units says what the figures beside it are in.
+func TestUnitsInAColumnOfTheirOwn(t *testing.T) {
+	j := wholeJob(t, `Asset | Asset name | Parent | Space | Qty | UoM | Tap | Tap UoM | Cable length | Length UoM | Circuit
+SP-1 | Ceiling speaker | AMP-A | Lobby | 6 | ea | 4 | W | 120 | ft | 1
+SP-2 | Ceiling speaker | AMP-A | Gift shop | 4 | ea | 2 | W | 80 | ft | 1
+SP-3 | Horn | AMP-A | Dock | 2 | ea | 15 | W | 210 | ft | 2
+AMP-A | Amplifier, 2 x 120 W, 70 V | | Closet | 1 | ea | | | | |`)
+	if len(j.Cables) == 0 || show(j.Cables[0].Length) != "36.576" { // 120 ft of 0.3048 m
+		t.Errorf("cables %v", cablesOf(j))
+	}
+	if slices.Contains(asked(j), "I1 length") {
+		t.Error("the unit is asked")
+	}
+}
+
+// Taps that were found and left need no word for a tap where both are in watts.
+func TestFoundAndLeftInWatts(t *testing.T) {
+	j := wholeJob(t, `Retest sheet - Alder Pool
+Amps: PA1 120W 100V; PA2 60W 100V
+
+Amp | Line | Room | No. | Found W | Left W | Ohms | Tested
+PA1 | 1 | Pool | 8 | 10 | 7.5 | 160 | OK
+PA1 | 2 | Foyer | 4 | 6 | 3 | 830 | OK
+PA2 | 1 | Gym | 6 | 6 | 6 | 270 | OK
+PA2 | 2 | Studio | 2 | 6 | off | | disconnected`)
+	want(t, "loudspeakers", describe(j), []string{"8 x 7.5 W zone Pool channel PA1 / 1", "4 x 3 W zone Foyer channel PA1 / 2", "6 x 6 W zone Gym channel PA2 / 1", "2 x 0 W zone Studio channel PA2 / 2 removed"})
+	if len(j.Amplifiers) != 2 || show(j.Amplifiers[1].Rated) != "60" {
+		t.Errorf("amplifiers %+v", j.Amplifiers)
 	}
 }

@@ -59,7 +59,7 @@ func twoTaps(cols []*heading, base []worth) {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
 		// "As left" beside "Design tap" needs no word for a tap; "Found" alone could be something measured
 		free := h.score < headerScore || h.top == vocabulary.Tap || h.top == vocabulary.Measured || h.top == vocabulary.MeasuredLoad
-		told := free && h.unit == "" && h.cells.share(lookTapUsual|lookTapValue) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
+		told := free && (h.unit == "" || h.unit == "W") && h.cells.share(lookTapUsual|lookTapValue) >= 0.7 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
 		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}
@@ -76,11 +76,15 @@ func twoTaps(cols []*heading, base []worth) {
 	if len(taps) > 2 {
 		lastOfTaps(cols, taps, give)
 	}
-	if len(taps) != 2 || !slices.ContainsFunc(taps, func(i int) bool { return cols[i].top == vocabulary.Tap }) {
+	if len(taps) != 2 {
 		return
 	}
 	left, right := taps[0], taps[1]
 	stages := stagesOf(cols[left].words, cols[right].words)
+	pair := stages == [2]stage{foundStage, lastStage} && cols[left].unit == "W" && cols[right].unit == "W" // "Found W | Left W"
+	if !pair && cols[left].top != vocabulary.Tap && cols[right].top != vocabulary.Tap {
+		return
+	}
 	asked := stages[0] == foundStage && stages[1] == plannedStage
 	done := doneAt(cols)
 	told := done >= 0 && (stages[0] == foundStage || stages[0] == lastStage && stages[1] == plannedStage)

@@ -108,8 +108,9 @@ func endsInNameWord(text string) bool {
 
 // A sentenceReading is a sentence on its way to amplifiers.
 type sentenceReading struct {
-	found []saidOf
-	atV   []float64 // said before any amplifier: of all
+	found   []saidOf
+	atV     []float64 // said before any amplifier: of all
+	listing bool      // the clause before listed amplifiers: "Amps: PA1 120 W; PA2 60 W"
 }
 
 // A saidOf is an amplifier being read, with what was said in passing.
@@ -124,12 +125,13 @@ type saidOf struct {
 
 // clause reads one clause and joins it to those before.
 func (r *sentenceReading) clause(tokens []token, text string) {
-	c := &clauseReading{tokens: tokens, group: make([]saidOf, 1)}
+	c := &clauseReading{tokens: tokens, group: make([]saidOf, 1), listing: r.listing}
 	c.leadingNames()
 	for c.at < len(tokens) {
 		c.step()
 	}
 	c.settle()
+	r.listing = c.listing && c.last().Name != ""
 	worded := slices.ContainsFunc(c.group, func(a saidOf) bool { return a.worded })
 	if c.foreign && !worded || c.outOfUse(text) {
 		return

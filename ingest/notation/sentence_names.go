@@ -14,7 +14,7 @@ import (
 // amplifier or one for an output.
 func (c *clauseReading) leadingNames() {
 	names, n := c.names(0)
-	if n == 0 || n >= len(c.tokens) || isOtherKind(c.tokens[0].text) || n == 1 && (isAmpCode(c.tokens[0].text) || c.letteredOutputs() > 0) || !c.opensRating(n) {
+	if n == 0 || n >= len(c.tokens) || isOtherKind(c.tokens[0].text) || n == 1 && (isAmpCode(c.tokens[0].text) || c.letteredOutputs() > 0) || !c.opensRating(n) && !(c.listing && c.ratedAt(n)) {
 		return
 	}
 	for i, name := range names {

@@ -83,6 +83,7 @@ func TestParseRatingSentence(t *testing.T) {
 		{"Lines 1 and 2 on Amp A (120 W), line 3 on Amp B (60 W)", []RatedAmplifier{
 			{Name: "A", W: 120, Ways: []NamedWatts{{Name: "1"}, {Name: "2"}}, Doubts: FrameOrOutput}, {Name: "B", W: 60, Ways: []NamedWatts{{Name: "3"}}}}},
 		{"Amp P1 and P2 are 120 W each, amp P3 is standby", []RatedAmplifier{{Name: "P1", W: 120}, {Name: "P2", W: 120}}}, // each of the two, however many outputs they have
+		{"Amps: PA1 120W; PA2 60W", []RatedAmplifier{{Name: "PA1", W: 120}, {Name: "PA2", W: 60}}},
 		{"Ampli A : 2 x 240 W (L1 et L2)", []RatedAmplifier{{Name: "A", Outputs: 2, W: 240, PerOutput: true, Ways: []NamedWatts{{Name: "L1"}, {Name: "L2"}}}}},
 		{"AMP 6 4 x 125 W CH 1+2 BRIDGED = 250 W", []RatedAmplifier{{Name: "6", Outputs: 4, W: 125, PerOutput: true, Ways: []NamedWatts{{Name: "1+2", W: 250}}, Doubts: 0}}},
 		{"Zentrale: 3 Kreise, je 40 W", []RatedAmplifier{n("", 3, 40)}},
