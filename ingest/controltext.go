@@ -130,6 +130,9 @@ var tagThenPlace = regexp.MustCompile(`^(\pL{1,4}[-. ]?\d{1,3}\pL?)\s+\pL[^0-9]*
 // tagOfControl is the tag alone of a name such as "LR1 Kasse", where a note outside the
 // tables calls the control by its tag.
 func (b *builder) tagOfControl(name string) string {
+	if !strings.ContainsAny(name, " \t\n") {
+		return name
+	}
 	if m := tagThenPlace.FindStringSubmatch(name); m != nil && b.isNoted(m[1]) && !b.isNoted(name) {
 		return m[1]
 	}

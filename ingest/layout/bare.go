@@ -172,9 +172,13 @@ func (s *sample) namedField() vocabulary.Field {
 // by line; nil where most cells tell none.
 func (s *sample) groupWatts() map[int]float64 {
 	watts := map[int]float64{}
+	none := 0
 	for i, t := range s.texts {
 		groups, err := notation.ParseGroups(t, notation.Auto)
 		if err != nil {
+			if none++; 10*(len(s.texts)-none) < 7*s.cells {
+				return nil // too few whatever follows
+			}
 			continue
 		}
 		for _, g := range groups {

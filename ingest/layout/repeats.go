@@ -2,9 +2,9 @@ package layout
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/vocabulary"
@@ -19,18 +19,18 @@ type repeats struct {
 	cols               []*heading
 }
 
-// reCounted takes the number behind a header that comes several times: "Room 2", "Qty #2".
-var reCounted = regexp.MustCompile(`^(.*\pL.*?)[\s.#_-]*(\d)$`)
-
-// cutCount takes that number off a text; "" if there is none.
+// cutCount takes the last figure off a text that comes several times, "Room 2", "Qty #2";
+// "" if it ends in none or has no words.
 func cutCount(text string) string {
-	if n := len(text); n == 0 || text[n-1] < '0' || text[n-1] > '9' {
+	last := len(text) - 1
+	if last < 0 || text[last] < '0' || text[last] > '9' {
 		return ""
 	}
-	if m := reCounted.FindStringSubmatch(text); m != nil {
-		return m[1]
+	stem := strings.TrimRight(text[:last], " \t\n\f\r.#_-")
+	if strings.Contains(stem, "\n") || !strings.ContainsFunc(stem, unicode.IsLetter) {
+		return ""
 	}
-	return ""
+	return stem
 }
 
 // stem is the words of a header without a number behind them, folded.

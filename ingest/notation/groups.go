@@ -26,6 +26,9 @@ func ParseGroups(s string, style Style) ([]TapGroup, error) {
 	if err != nil {
 		return nil, err
 	}
+	if !strings.ContainsAny(text[:1], "0123456789(,;+") || !strings.ContainsAny(text, "wW") {
+		return nil, ErrNotUnderstood // no count in front or no power, as most texts: too many for a message each
+	}
 	lines := strings.Split(text, "\n")
 	text = lines[0]
 	for _, line := range lines[1:] {
