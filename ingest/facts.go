@@ -287,8 +287,11 @@ func (b *builder) voltsInTitles() {
 	}
 	for _, s := range b.spoken {
 		v, general, ok := notation.LineVoltageIn(s.text)
+		if !ok {
+			continue
+		}
 		few := countWords(s.text) <= 3 && len(notation.PowersIn(s.text, notation.Auto)) == 0
-		if ok && ((general || few) && !notation.SpeaksOfAmplifier(s.text) || ofAllLines(s.text)) {
+		if (general || few) && !notation.SpeaksOfAmplifier(s.text) || ofAllLines(s.text) {
 			notes = append(notes, schedule.Exactly(schedule.Volts(v), schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}))
 		}
 	}

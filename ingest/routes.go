@@ -371,11 +371,11 @@ func (b *builder) divide(s seen, segment string) (service, *outlet) {
 	}
 	words := strings.Fields(segment)
 	for n := len(words) - 1; n > 0; n-- {
-		place := b.placesIn(s, strings.Join(words[:n], " "))
-		if !place.had() {
-			continue
+		feed := b.feedIn(s, strings.Join(words[n:], " "))
+		if feed == nil {
+			continue // most words of prose: asked first, since it costs least
 		}
-		if feed := b.feedIn(s, strings.Join(words[n:], " ")); feed != nil {
+		if place := b.placesIn(s, strings.Join(words[:n], " ")); place.had() {
 			return place, feed
 		}
 	}

@@ -22,6 +22,10 @@ type RatedControl struct {
 // The error wraps ErrNotUnderstood where no control has a tag or a rating, and
 // where the text denies.
 func ParseControls(s string, style Style) ([]RatedControl, error) {
+	return knownRatedControls.of(s, int(style))
+}
+
+func parseControls(s string, style Style) ([]RatedControl, error) {
 	const what = "control"
 	text, err := prepare(what, s)
 	if err != nil {

@@ -33,7 +33,12 @@ var (
 		size, rest, ok := conductorIn(s, style(how))
 		return conductorFound{size, rest, ok}
 	})
-	knownCableNotes    = newMemory(4096, func(s string, how int) (CableNote, error) { return parseCableNote(s, style(how)) })
+	knownCableNotes     = newMemory(4096, func(s string, how int) (CableNote, error) { return parseCableNote(s, style(how)) })
+	knownLineVoltagesIn = remember.New(8192, func(s string, _ int) lineVoltageFound {
+		v, general, ok := lineVoltageIn(s)
+		return lineVoltageFound{v, general, ok}
+	})
+	knownRatedControls = newMemory(8192, func(s string, how int) ([]RatedControl, error) { return parseControls(s, style(how)) })
 	knownCountsInNames = remember.New(8192, func(s string, _ int) int { return countInName(s) })
 	knownTagLists      = memory[Tags]{remember.NewIf(8192, func(s string, _ int) outcome[Tags] {
 		list, err := parseTags(s)
@@ -43,6 +48,11 @@ var (
 
 // keptTags is the most tags of one text that are kept.
 const keptTags = 64
+
+type lineVoltageFound struct {
+	v           float64
+	general, ok bool
+}
 
 type missingMark struct {
 	kind MissingKind

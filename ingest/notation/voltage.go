@@ -147,6 +147,11 @@ func parseLineVoltage(s string, style Style) (LineVoltage, error) {
 // what was. general reports whether a word in the text says that it is about
 // lines, loudspeakers or everything.
 func LineVoltageIn(s string) (v float64, general, ok bool) {
+	found := knownLineVoltagesIn.Of(s, 0)
+	return found.v, found.general, found.ok
+}
+
+func lineVoltageIn(s string) (v float64, general, ok bool) {
 	text := Clean(s)
 	if len(text) > 4*maxText {
 		return 0, false, false
