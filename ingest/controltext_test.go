@@ -223,3 +223,13 @@ Committee | 2 | 3 W | AT/3 10W`)
 		t.Errorf("controls %s, want %s", got, want)
 	}
 }
+
+// Under a title of controls alone numbers name them, and each stands in the room whose
+// loudspeakers it controls where these name none. Common practice, no source.
+func TestControlsByTheirRooms(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "HP", "zone | room | quantity | tap[W]\nZ3 | Hall | 6 | 3\nZ3 | Salle | 4 | 3\nZ3 | Bureau | 1 | 1.5"),
+		draw(layout.Controls, "Atténuateurs", "control | zone | room | control rating[W]\n1 | Z3 | Salle | 24\n2 | Z3 | Bureau | 6"))
+	if got, want := controlsOf(j), "1 24 W x1, 2 6 W x1"; got != want {
+		t.Errorf("controls %s, want %s", got, want)
+	}
+}

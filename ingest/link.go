@@ -6,6 +6,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -17,6 +18,7 @@ func (b *builder) link() {
 	b.applyServices()
 	b.roomsOfControls()
 	b.controlsOfZones()
+	b.controlsOfRooms()
 	b.zoneLinks()
 	b.controlsOfChannels()
 	b.controlLinks()
@@ -91,6 +93,43 @@ func (b *builder) zonesByRoom() {
 			s := seen{t: r.t, field: vocabulary.Zone, source: l.Room.Source}
 			b.take(s, "zone", "the zone of that room", schedule.LikelierReading, "the row names no zone")
 		}
+	}
+}
+
+// controlsOfRooms hangs the loudspeakers of rooms on the controls that stand there, where no
+// loudspeaker names a control and every control stands in a room of its own that loudspeakers name.
+func (b *builder) controlsOfRooms() {
+	if len(b.job.Controls) == 0 || slices.ContainsFunc(b.tables, func(t *table) bool {
+		return t.has(vocabulary.Control) && t.kind != layout.Controls
+	}) {
+		return
+	}
+	speakers := make(map[string][]*schedule.Loudspeaker)
+	for _, l := range b.job.Loudspeakers {
+		if l.Control != nil || l.Zone != nil && l.Zone.Control != nil {
+			return
+		}
+		if l.Room.Had() && l.Status == schedule.Installed {
+			speakers[join.Key(l.Room.Value)] = append(speakers[join.Key(l.Room.Value)], l)
+		}
+	}
+	taken := make(map[string]bool)
+	for _, c := range b.job.Controls {
+		k := join.Key(c.Room.Value)
+		n, counted := c.Count.Exact()
+		if len(speakers[k]) == 0 || taken[k] || counted && n > 1 || !c.Room.Had() {
+			return
+		}
+		taken[k] = true
+	}
+	for _, c := range b.job.Controls {
+		for _, l := range speakers[join.Key(c.Room.Value)] {
+			if c.Zone == nil || l.Zone == nil || c.Zone == l.Zone {
+				l.Control = c
+			}
+		}
+		s := seen{source: schedule.Source{At: c.At, Written: c.Name}}
+		b.take(s, "loudspeakers behind the control", c.Room.Value, schedule.LikelierReading, "the control stands in that room, and no loudspeaker names one")
 	}
 }
 

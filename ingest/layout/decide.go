@@ -98,6 +98,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	placesDescribed(considered, base)
 	feedsAreControls(considered, base)
 	about := subject(considered, title)
+	if about == "" && numberedControls(considered, title, base) {
+		about = Controls
+	}
 	c.about = about
 	if i := outputsAlone(considered, title); i >= 0 {
 		base[i][vocabulary.Amplifier] = 2 * sureWords

@@ -65,6 +65,16 @@ func TestOutputsUnderATitle(t *testing.T) {
 	}
 }
 
+// Under a title of controls numbers of rows are their names, if nothing speaks of loudspeakers.
+func TestControlsUnderATitle(t *testing.T) {
+	const rows = "Emplacement|Puissance\n1|Z3|Salle|24 W\n2|Z3|Bureau|6 W"
+	for sheet, want := range map[string]Kind{"Atténuateurs": Controls, "Haut-parleurs": Loudspeakers} {
+		if table := only(t, Read(bookOf(draw(sheet, "N°|Zone|"+rows)), Options{})); table.Kind != want {
+			t.Errorf("%s: a table of %s, want %s", sheet, table.Kind, want)
+		}
+	}
+}
+
 // What describes each row and names no device is the place, where another column says what the loudspeakers are.
 func TestPlacesUnderDescription(t *testing.T) {
 	table := only(t, Read(bookOf(draw("Lines", "Loudspeaker lines 100 V\n\nLine|Description|Speaker|Qty|Tap W|Amp\n1|Main pool|horn|10|20|PA1\n2|Small pool|horn|4|10|PA2\n3|Lockers|ceiling|14|1.5|PA2")), Options{}))

@@ -187,6 +187,34 @@ func feedsAreControls(cols []*heading, base []worth) {
 	}
 }
 
+// numberedControls takes the first column of a table under a title of controls alone for their
+// names, where it numbers the rows and nothing speaks of loudspeakers; it reports whether it does.
+func numberedControls(cols []*heading, title map[Kind]float64, base []worth) bool {
+	if len(title) != 1 || title[Controls] == 0 || len(cols) < 2 {
+		return false
+	}
+	first := cols[0]
+	switch first.top {
+	case vocabulary.Item, vocabulary.Tag, vocabulary.Quantity, vocabulary.Control, vocabulary.Unknown:
+	default:
+		return false
+	}
+	if first.forced != vocabulary.Unknown || first.cells.cells < first.rows || first.cells.distinct < first.cells.cells || first.cells.share(lookWords) == 1 && first.cells.share(lookTag|lookControl) < 1 {
+		return false
+	}
+	power := false
+	for _, h := range cols[1:] {
+		if h.ofLoudspeakers || h.top == vocabulary.Quantity && h.score >= named || h.cells.share(lookDevice|lookTagRange) > 0 {
+			return false
+		}
+		power = power || h.of(vocabulary.ControlWatts) > 0 && h.cells.share(lookWatts|lookNumber) >= enoughAlike
+	}
+	if power {
+		base[0][vocabulary.Control] = 2 * sureWords
+	}
+	return power
+}
+
 // placesDescribed takes a column of descriptions for places where another column says what the
 // loudspeakers are, none is for places, and each row is described by other words than a device's.
 func placesDescribed(cols []*heading, base []worth) {
