@@ -55,7 +55,11 @@ func runRead(ctx context.Context, args []string, s screen) int {
 			b.WriteString(terminal.Reading(f, s.outWidth, set.quiet) + "\n")
 			continue
 		}
-		b.WriteString(p.explain(ctx, f, at, s.outWidth))
+		story, err := p.explain(ctx, f, at, s.outWidth)
+		if err != nil {
+			return wrong(s, err)
+		}
+		b.WriteString(story)
 	}
 	if schedules == 0 {
 		code = incomplete
@@ -67,11 +71,11 @@ func runRead(ctx context.Context, args []string, s screen) int {
 }
 
 // explain tells what a cell holds and what became of it. Without a sheet all
-// sheets that have the cell are told of.
-func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, width int) string {
+// sheets that have the cell are told of; one that the file does not have is an error.
+func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, width int) (string, error) {
 	book, err := p.files[0].Read(ctx, p.reading)
 	if err != nil {
-		return terminal.Reading(f, width, true)
+		return terminal.Reading(f, width, true), nil
 	}
 	var b strings.Builder
 	for _, sheet := range book.Sheets {
@@ -99,7 +103,7 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 		}
 	}
 	if b.Len() == 0 {
-		return fmt.Sprintf("There is no sheet %q in %s.\n", at.Sheet(), f.Name)
+		return "", fmt.Errorf("--explain: there is no sheet %q in %s", at.Sheet(), f.Name)
 	}
-	return b.String()
+	return b.String(), nil
 }

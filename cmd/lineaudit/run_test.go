@@ -146,6 +146,7 @@ func TestArguments(t *testing.T) {
 		{"explain", []string{"read", in("job.csv"), "--explain", "C5"}, done, "tap = 10 W", ""},
 		{"explain nothing", []string{"read", in("job.csv"), "--explain", "ZZ900"}, done, "empty", ""},
 		{"explain no cell", []string{"read", in("job.csv"), "--explain", "12C"}, wrongUse, "", "not a cell name"},
+		{"explain a sheet that is not there", []string{"read", in("job.csv"), "--explain", "Rink!C5"}, wrongUse, "", `there is no sheet "Rink" in job.csv`},
 		{"explain in a folder", []string{"read", dir, "--explain", "C5"}, wrongUse, "", "one file"},
 		{"rules", []string{"rules"}, done, "control-overload", ""},
 		{"one rule", []string{"rules", "line-loss"}, done, "Limits", ""},

@@ -212,6 +212,9 @@ func TestUnreadable(t *testing.T) {
 		{"text longer than a cell may hold", "bytes of text in one cell", []byte(strings.Replace(content, "5 W", strings.Repeat("x", 1<<20+1), 1))},
 		{"value longer than a cell may hold", "bytes of text in one cell", flat("", row("", value("string", `office:string-value="`+strings.Repeat("x", 1<<20+1)+`"`, "")))},
 		{"row beyond the sheet", "row with the number", flat("", `<table:table-row table:number-rows-repeated="1048576"/>`+row("", text("", "x")))},
+		{"a count beyond all numbers", `number-columns-repeated is "99999999999999999999"`, flat("", row("", `<table:table-cell table:number-columns-repeated="99999999999999999999"/>`, text("", "x")))},
+		{"a count below nothing", `number-rows-repeated is "-7"`, flat("", `<table:table-row table:number-rows-repeated="-7"/>`+row("", text("", "x")))},
+		{"a span that is none", `number-rows-spanned is "two"`, flat("", row("", `<table:table-cell table:number-rows-spanned="two"/>`, text("", "x")))},
 		{"column beyond the sheet", "a cell in column", flat("", row("", `<table:table-cell table:number-columns-repeated="99999999"/>`, text("", "x")))},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -1,8 +1,10 @@
 package ods
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/grid/xmltok"
@@ -76,13 +78,18 @@ func (s *sheetReader) readGroup(in outline) error {
 }
 
 // repeated returns how often an element stands, by an attribute, at most
-// a little above any sheet's size.
-func repeated(r *xmltok.Reader, t xmltok.Token, attr string) int {
-	n, err := strconv.Atoi(r.Attr(t, attr))
-	if err != nil || n < 1 {
-		return 1
+// a little above any sheet's size. It places what follows: an attribute that is
+// no count is an error, and so is one that is too long for a number.
+func repeated(r *xmltok.Reader, t xmltok.Token, attr string) (int, error) {
+	text := strings.TrimSpace(r.Attr(t, attr))
+	if text == "" {
+		return 1, nil
 	}
-	return min(n, maxRow+1)
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 0 {
+		return 0, grid.Damaged("%s is %q", attr, text)
+	}
+	return min(max(n, 1), maxRow+1), nil
 }
 
 // readColumn reads a run of columns.
@@ -91,7 +98,11 @@ func (s *sheetReader) readColumn(t xmltok.Token, in outline) error {
 	if n := len(s.columns); n > 0 {
 		first = s.columns[n-1].span.Last + 1
 	}
-	last := min(first+repeated(s.r, t, "table:number-columns-repeated")-1, maxRow)
+	times, err := repeated(s.r, t, "table:number-columns-repeated")
+	if err != nil {
+		return err
+	}
+	last := min(first+times-1, maxRow)
 	run := columnRun{grid.Span{First: first, Last: last}, s.r.Attr(t, "table:default-cell-style-name")}
 	if first > last {
 		return s.r.Skip()
@@ -144,7 +155,10 @@ type rowReader struct {
 // readRow reads the row whose start was read last.
 func (s *sheetReader) readRow(t xmltok.Token, in outline) error {
 	row := rowReader{sheetReader: s, style: s.r.Attr(t, "table:default-cell-style-name"), col: 1}
-	times := repeated(s.r, t, "table:number-rows-repeated")
+	times, err := repeated(s.r, t, "table:number-rows-repeated")
+	if err != nil {
+		return err
+	}
 	hidden := grid.Shown
 	switch v := s.r.Attr(t, "table:visibility"); {
 	case v == "filter":
@@ -154,7 +168,7 @@ func (s *sheetReader) readRow(t xmltok.Token, in outline) error {
 	case v == "collapse":
 		hidden = grid.HiddenByHand
 	}
-	err := s.r.Children(func(t xmltok.Token) error {
+	err = s.r.Children(func(t xmltok.Token) error {
 		switch t.Name {
 		case "table:table-cell":
 			return row.readCell(t, false)
@@ -184,9 +198,12 @@ func (row *rowReader) readCell(t xmltok.Token, covered bool) error {
 	if own == "" {
 		own = row.columnStyle(row.col)
 	}
-	times := repeated(r, t, "table:number-columns-repeated")
-	wide := repeated(r, t, "table:number-columns-spanned")
-	high := repeated(r, t, "table:number-rows-spanned")
+	times, err := repeated(r, t, "table:number-columns-repeated")
+	wide, err2 := repeated(r, t, "table:number-columns-spanned")
+	high, err3 := repeated(r, t, "table:number-rows-spanned")
+	if err := cmp.Or(err, err2, err3); err != nil {
+		return err
+	}
 	c, ok, err := row.d.readCell(r, t, own)
 	if err != nil {
 		return err
