@@ -38,6 +38,7 @@ func harmonise(tables []*table) {
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}
+	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)
 	constantZones(tables)
 	ratingsByRows(tables)

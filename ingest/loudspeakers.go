@@ -373,6 +373,9 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 		l.Count = schedule.Exactly(schedule.Pieces(len(l.Tags)), src)
 		return 0
 	}
+	if len(t.groups) > 1 {
+		return 0 // each of them has its own
+	}
 	if !r.t.has(vocabulary.Quantity) && b.countItems(r, l) {
 		return 0
 	}

@@ -96,6 +96,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 			return t
 		}
 	}
+	if ch.col != nil && !amp.had() && r.kind != amplifierRow && b.isListedAmp(ch) {
+		amp, ch = ch, seen{} // "V1" below "hangs on", where a row lists V1
+	}
 	line := b.lineOf(r)
 	if line != nil {
 		r.line = line
@@ -148,7 +151,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 		b.readAmp(o, r, amp)
 	}
 	if amp.col != nil && o.amp != "" && len(o.channels) == 0 {
-		if said := b.remarkedOutput(r); said != nil {
+		if said := b.remarkedOutput(r, amp.col); said != nil {
 			o.channels, o.at, o.bridged = said.channels, said.at, said.bridged
 		}
 	}
@@ -179,6 +182,12 @@ func (r *row) saysBridged() bool {
 		}
 	}
 	return false
+}
+
+// isListedAmp reports whether a text is the tag of an amplifier that a row describes.
+func (b *builder) isListedAmp(s seen) bool {
+	list := b.dir.devices[s.key()]
+	return len(list) == 1 && list[0].kind == amplifierRow
 }
 
 // outputTables takes tables of zones that are the outputs of zone amplifiers

@@ -56,10 +56,11 @@ func (b *builder) feedsIn(s seen) []*outlet {
 }
 
 // remarkedOutput is the output that a remark begins with, "Channel 1 - bracket rusty",
-// in a row that names its amplifier and has no column for outputs; nil if none does,
-// or several.
-func (b *builder) remarkedOutput(r *row) *outlet {
-	if r.t.has(vocabulary.Channel) || r.t.has(vocabulary.Circuit) || r.Class != layout.Device {
+// in a row that names its amplifier, in the column amp, and has no other column for
+// outputs; nil if none does, or several.
+func (b *builder) remarkedOutput(r *row, amp *column) *outlet {
+	other := func(c *column) bool { return c != amp }
+	if slices.ContainsFunc(r.t.byField[vocabulary.Channel], other) || slices.ContainsFunc(r.t.byField[vocabulary.Circuit], other) || r.Class != layout.Device {
 		return nil
 	}
 	var found *outlet

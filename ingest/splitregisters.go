@@ -68,3 +68,52 @@ func (t *table) ratedByPlace(text string) bool {
 	}
 	return found
 }
+
+// ownNames are the fields under which rows of a kind of table give their own names.
+var ownNames = map[layout.Kind]vocabulary.Field{layout.Amplifiers: vocabulary.Amplifier, layout.Controls: vocabulary.Control,
+	layout.Loudspeakers: vocabulary.Tag, layout.Mixed: vocabulary.Tag}
+
+// placesHangTogether takes a column of places that may be sites or rooms for rooms where
+// a device in one of them hangs on a device in another.
+func placesHangTogether(tables []*table) {
+	doubtful := func(t *table) *column {
+		if cols := t.byField[vocabulary.Site]; len(cols) == 1 && cols[0].RunnerUp == vocabulary.Room && !t.has(vocabulary.Room) {
+			return cols[0]
+		}
+		return nil
+	}
+	at := make(map[string]string) // places by the names of devices
+	each := func(do func(t *table, own *column, r *layout.Record, place string)) {
+		for _, t := range tables {
+			places, own := doubtful(t), t.byField[ownNames[t.kind]]
+			if places == nil || ownNames[t.kind] == vocabulary.Unknown || len(own) == 0 {
+				continue
+			}
+			for i := range t.Records {
+				if r := &t.Records[i]; r.Class == layout.Device {
+					do(t, own[0], r, join.Key(r.Values[places.i].Text))
+				}
+			}
+		}
+	}
+	each(func(t *table, own *column, r *layout.Record, place string) {
+		at[join.Key(r.Values[own.i].Text)] = place
+	})
+	together := false
+	each(func(t *table, own *column, r *layout.Record, place string) {
+		for _, f := range feedFields {
+			for _, c := range t.byField[f] {
+				other := at[join.Key(r.Values[c.i].Text)]
+				together = together || c != own && other != "" && place != "" && other != place
+			}
+		}
+	})
+	if !together {
+		return
+	}
+	for _, t := range tables {
+		if c := doubtful(t); c != nil {
+			t.become(c, vocabulary.Room, "devices in one of them hang on devices in another")
+		}
+	}
+}

@@ -3,6 +3,9 @@ package ingest
 import (
 	"slices"
 	"testing"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/layout"
 )
 
 // A rating in the row of a loudspeaker is its own where amplifiers and controls of the same
@@ -87,5 +90,46 @@ PA2 | 2 | Studio | 2 | 6 | off | | disconnected`)
 	want(t, "loudspeakers", describe(j), []string{"8 x 7.5 W zone Pool channel PA1 / 1", "4 x 3 W zone Foyer channel PA1 / 2", "6 x 6 W zone Gym channel PA2 / 1", "2 x 0 W zone Studio channel PA2 / 2 removed"})
 	if len(j.Amplifiers) != 2 || show(j.Amplifiers[1].Rated) != "60" {
 		t.Errorf("amplifiers %+v", j.Amplifiers)
+	}
+}
+
+// A state in brackets behind a counted tap is that of all of the row; several counted taps
+// count themselves.
+func TestCountedTapsWithStates(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "L", "room | tap: Speakers\nTropical | 8 x 6W, 2 x 3W\nPotting | 2 x 15W (future)"))
+	want(t, "loudspeakers", describe(j), []string{"8 x 6 W zone Tropical", "2 x 3 W zone Tropical", "2 x 15 W zone Potting future"})
+	if slices.ContainsFunc(asked(j), func(s string) bool { return s == "B2 quantity" }) {
+		t.Errorf("asked %v", asked(j))
+	}
+	if _, status := tapWithState("4 x 3 W (1 spare)"); status != schedule.Installed {
+		t.Error("one spare makes all of the row spare")
+	}
+}
+
+// Places where a device hangs on one in another place are no sites of other jobs, and what
+// devices hang on may be an amplifier below a word for outputs.
+func TestDevicesOfARegisterHangTogether(t *testing.T) {
+	for _, drawing := range []string{`Código | Equipo | Depende de | Ubicación | Estado | Potencia máx. | Toma | Salida
+ET1 | Etapa de potencia | | Armario | Operativo | 2 x 120 W | |
+AT1 | Atenuador | ET1 | Vestuario | Operativo | 36 W | | 2
+AL1 | Altavoz | ET1 | Piscina | Operativo | 30 W | 15 W | 1
+AL2 | Altavoz | ET1 | Piscina | Operativo | 30 W | 15 W | 1
+AL3 | Altavoz | AT1 | Vestuario | Operativo | 6 W | 3 W |
+AL4 | Altavoz | AT1 | Vestuario | Dado de baja | 6 W | 3 W |`, `Code | Omschrijving | Soort | Hangt aan | Ruimte | Status | Vermogen | Aftakking | Opmerking
+ET1 | Versterker omroep | versterker | | Techniek | in gebruik | 2 x 120 W | |
+AT1 | Volumeregelaar | regelaar | ET1 | Sauna | in gebruik | 36 W | | Uitgang 2
+AL1 | Luidspreker | luidspreker | ET1 | Bad | in gebruik | 30 W | 15 W | Uitgang 1
+AL2 | Luidspreker | luidspreker | ET1 | Bad | in gebruik | 30 W | 15 W | Uitgang 1
+AL3 | Luidspreker | luidspreker | AT1 | Sauna | in gebruik | 6 W | 3 W |
+AL4 | Luidspreker | luidspreker | AT1 | Sauna | vervallen | 6 W | 3 W |`} {
+		j := wholeJob(t, drawing)
+		if got, want := controlsOf(j), "AT1 36 W x2"; got != want {
+			t.Errorf("controls %s, want %s", got, want)
+		}
+		var got []string
+		for _, l := range j.Loudspeakers {
+			got = append(got, l.Tag.Value+" "+l.Channel.Label()+" "+l.Status.String())
+		}
+		want(t, "loudspeakers", got, []string{"AL1 ET1 / 1 installed", "AL2 ET1 / 1 installed", "AL3 ET1 / 2 installed", "AL4 ET1 / 2 removed"})
 	}
 }

@@ -228,6 +228,8 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		return status
 	case s.cell != nil && s.cell.Number != 0:
 		return schedule.Installed
+	case f == vocabulary.Quantity && stateBehind.MatchString(s.text):
+		return statusInBrackets(s.text) // "2 x 15 W (future)"
 	case f == vocabulary.Quantity && anyDigit(s.text):
 		// "2 reserve" are spares, "3 + 1 spare" is a count
 		rest := strings.TrimLeft(s.text, "0123456789 x×")
@@ -316,8 +318,11 @@ func statusInBrackets(text string) schedule.Status {
 	return schedule.Installed
 }
 
-// tapState is one tap and a remark in brackets, which counts nothing.
-var tapState = regexp.MustCompile(`^\s*(\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\[\]][^()\[\]]*[)\]]\s*$`)
+// tapState is one tap, counted or not, and a remark in brackets, which counts nothing.
+var tapState = regexp.MustCompile(`^\s*((?:\d{1,3}\s*[x×]\s*)?\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\[\]][^()\[\]]*[)\]]\s*$`)
+
+// stateBehind is a text that ends in brackets without a figure, its only ones.
+var stateBehind = regexp.MustCompile(`^[^()\[\]]*[(\[][^\d()\[\]]+[)\]]\s*$`)
 
 // tapWithState parts a tap from the state of all of its row in brackets: "2 W
 // (spare - in store)". In "5 W (1 spare)" or "5 W, 2 W (removed)" the state is
