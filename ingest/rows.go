@@ -36,6 +36,7 @@ type table struct {
 	items        map[string][]*row    // by number of the item; nil until asked for
 	zoneOutputs  *bool                // whether its zones are outputs of its amplifiers; nil until asked for
 	ranges       int                  // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
+	toFit        int8                 // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
 	numbers      map[string]bool      // the numbers of its items; nil until asked for
 	rowsOfPlace  map[string][]*row    // by key of a room, zone or tag; nil until asked for
 	eachColumns  map[*column]bool     // columns of counts that say "each"; see allCountEach

@@ -77,6 +77,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
+			if f == vocabulary.Notes && countWords(s.text) <= fewWords && notation.MentionsStatus(s.text, notation.StatusToFit) && r.t.fewToFit() {
+				return b.toFit(r, s)
+			}
 		}
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.Zone, vocabulary.Room} {
@@ -194,11 +197,40 @@ func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said b
 // toFit is the state of a part that is to be fitted: in a list that tells it
 // from parts that are, it is not there yet; in one of a design it is new.
 func (b *builder) toFit(r *row, s seen) schedule.Status {
+	because := "other rows say that they are installed"
 	if !r.t.saysInstalled() {
-		return schedule.Installed
+		if !r.t.fewToFit() {
+			return schedule.Installed
+		}
+		because = "most rows do not say so"
 	}
-	b.take(s, "status", "not yet installed", schedule.LikelierReading, "other rows say that they are installed")
+	b.take(s, "status", "not yet installed", schedule.LikelierReading, because)
 	return schedule.Future
+}
+
+// fewToFit reports whether a small part of the rows of a table, in cells of remarks
+// or states, say that they are to be fitted: the list is of what is there.
+func (t *table) fewToFit() bool {
+	if t.toFit == 0 {
+		rows, said := 0, 0
+		for _, r := range t.rows {
+			if r.Class != layout.Device {
+				continue
+			}
+			rows++
+			for _, f := range []vocabulary.Field{vocabulary.Status, vocabulary.Notes} {
+				if s := r.own(f); notation.MentionsStatus(s.text, notation.StatusToFit) {
+					said++
+					break
+				}
+			}
+		}
+		t.toFit = 1
+		if rows >= 4 && 4*said <= rows {
+			t.toFit = 2
+		}
+	}
+	return t.toFit == 2
 }
 
 // saysInstalled reports whether a row of the table is installed in so many words.

@@ -226,3 +226,22 @@ func TestOddStateIsAsked(t *testing.T) {
 		t.Errorf("asked %v", asked(j))
 	}
 }
+
+// Where few rows of a list say that they are to be fitted, the others are there.
+// Common practice, no source.
+func TestFewRowsToBeFitted(t *testing.T) {
+	for rows, want := range map[string]string{
+		"A | \nB | \nC | \nD | to be added":                                      "installed installed installed future",
+		"A | to be fitted\nB | to be fitted\nC | to be fitted\nD | to be fitted": "installed installed installed installed",
+	} {
+		rows = strings.ReplaceAll(rows, " |", " | 4 | 6 |")
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes\n"+rows))
+		var got []string
+		for _, l := range j.Loudspeakers {
+			got = append(got, l.Status.String())
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %s, want %s", rows, got, want)
+		}
+	}
+}

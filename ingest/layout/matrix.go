@@ -75,7 +75,7 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		device := classWithin(label)&classDevice != 0
 		tag := reLabelTag.MatchString(label) && best < headerScore
 		switch {
-		case field != vocabulary.Unknown && (anyDigit(label) || reLettered.MatchString(label)) && field != vocabulary.Control && field != vocabulary.Amplifier:
+		case field != vocabulary.Unknown && (anyDigit(label) || reLettered.MatchString(label)) && field != vocabulary.Control && (field != vocabulary.Amplifier || watts && counts == nil):
 			votes[field]++
 			strong++
 		case watts && (device || len(strings.Fields(label)) > 1) || device && best < 0.9 && named != vocabulary.Quantity && len(strings.Fields(label)) > 1, tag:
@@ -120,6 +120,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		}
 	}
 	f.crossedLabels(x, cols)
+	if x.field == vocabulary.Amplifier {
+		clear(x.taps) // what they give, not what loudspeakers are set to
+	}
 	if !slices.ContainsFunc(x.labels, func(l string) bool { return !reOnlyWatts.MatchString(l) }) {
 		x.field = vocabulary.Tap // the counts are by tap: there is nothing else to a label
 	}
