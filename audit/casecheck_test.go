@@ -19,11 +19,11 @@ func (c *caseFile) check(t *testing.T) *Result {
 		if f.Certainty == Possible {
 			name += "?"
 		}
-		got[f.At.Row] = append(got[f.At.Row], name)
+		got[int(f.At.Row)] = append(got[int(f.At.Row)], name)
 	}
 	asked := map[int][]string{}
 	for _, q := range r.Questions {
-		asked[q.At.Row] = append(asked[q.At.Row], "ask:"+q.Field)
+		asked[int(q.At.Row)] = append(asked[int(q.At.Row)], "ask:"+q.Field)
 	}
 	for row, wants := range c.want {
 		for _, w := range wants {
@@ -65,7 +65,7 @@ func take(pool map[int][]string, row int, w string) bool {
 func messages(r *Result, row int) string {
 	var out []string
 	for _, f := range r.Findings {
-		if f.At.Row == row {
+		if int(f.At.Row) == row {
 			out = append(out, fmt.Sprintf("%s: %s", f.Rule.Name, f.Message))
 		}
 	}

@@ -98,7 +98,7 @@ func readCase(t *testing.T, name string, r *csv.Reader) *caseFile {
 				}
 			}
 			if s, ok := rd.says["sheet"]; ok {
-				rd.at = schedule.At(rd.at.File(), s, rd.at.Row, rd.at.Col)
+				rd.at = schedule.At(rd.at.File(), s, int(rd.at.Row), int(rd.at.Col))
 				rd.used["sheet"] = true
 			}
 			if pass == 0 {
@@ -149,7 +149,7 @@ func (r *reader) declare(kind, name string) {
 	case "control":
 		j.Controls = append(j.Controls, &schedule.Control{At: r.at, Key: name, Name: name})
 	case "loudspeaker":
-		j.Loudspeakers = append(j.Loudspeakers, &schedule.Loudspeaker{At: r.at, Rows: schedule.Span{First: r.at.Row, Last: r.at.Row},
+		j.Loudspeakers = append(j.Loudspeakers, &schedule.Loudspeaker{At: r.at, Rows: schedule.Span{First: int(r.at.Row), Last: int(r.at.Row)},
 			Tag: schedule.Said(name, r.cell("name"))})
 	case "cable":
 		j.Cables = append(j.Cables, &schedule.Cable{At: r.at, Key: name, Name: name})
@@ -165,7 +165,7 @@ func (r *reader) cell(key string) schedule.Ref {
 	at.Col = 2
 	for i, k := range r.order {
 		if k == key {
-			at.Col = 3 + i
+			at.Col = int32(3 + i)
 		}
 	}
 	return at

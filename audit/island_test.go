@@ -20,7 +20,7 @@ func onSheet(v reflect.Value, sheet string, seen map[uintptr]bool) {
 	case reflect.Struct:
 		if at, ok := v.Addr().Interface().(*schedule.Ref); ok {
 			if !at.IsZero() {
-				*at = schedule.At(at.File(), sheet, at.Row, at.Col)
+				*at = schedule.At(at.File(), sheet, int(at.Row), int(at.Col))
 			}
 			return
 		}

@@ -115,7 +115,7 @@ type refusedIn struct {
 func refusalsOf(j *schedule.Job) refusals {
 	out := make(refusals, 2*len(j.Refused))
 	for k, f := range j.Refused {
-		row, col := refusedIn{f.At.Sheet(), false, f.At.Row}, refusedIn{f.At.Sheet(), true, f.At.Col}
+		row, col := refusedIn{f.At.Sheet(), false, int(f.At.Row)}, refusedIn{f.At.Sheet(), true, int(f.At.Col)}
 		out[row], out[col] = append(out[row], k), append(out[col], k)
 	}
 	return out

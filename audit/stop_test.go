@@ -64,8 +64,8 @@ func TestRemediesAreBounded(t *testing.T) {
 	ch := &schedule.Channel{Name: "1", LineVolts: stateQuantity(schedule.Volts(100))}
 	job.Channels = append(job.Channels, ch)
 	for i := range 100 {
-		k := &schedule.Control{Name: "VC-" + strconv.Itoa(i), Key: "vc" + strconv.Itoa(i), Channel: ch, Rated: stateQuantity(schedule.Watts(50)), At: schedule.Ref{Row: i + 1, Col: 2}}
-		l := &schedule.Loudspeaker{Tag: schedule.Text{Value: "LS-" + strconv.Itoa(i)}, Control: k, Channel: ch, Tap: stateQuantity(schedule.Watts(60)), Count: stateQuantity(schedule.Pieces(1)), At: schedule.Ref{Row: i + 1, Col: 1}}
+		k := &schedule.Control{Name: "VC-" + strconv.Itoa(i), Key: "vc" + strconv.Itoa(i), Channel: ch, Rated: stateQuantity(schedule.Watts(50)), At: schedule.Ref{Row: int32(i + 1), Col: 2}}
+		l := &schedule.Loudspeaker{Tag: schedule.Text{Value: "LS-" + strconv.Itoa(i)}, Control: k, Channel: ch, Tap: stateQuantity(schedule.Watts(60)), Count: stateQuantity(schedule.Pieces(1)), At: schedule.Ref{Row: int32(i + 1), Col: 1}}
 		job.Controls, job.Loudspeakers = append(job.Controls, k), append(job.Loudspeakers, l)
 	}
 	for _, tt := range []struct{ tries, least, most int }{{triesOf(job), 100, 100}, {30 * devices(job), 5, 40}} {

@@ -21,12 +21,12 @@ type ratedBlock struct {
 // reports whether there is one. A key that speaks of controls rates these.
 func (b *builder) ratesBlock(f *layout.Fact, s seen) bool {
 	top, table := b.firstRows()[f.At.Sheet()]
-	if f.Key == "" || !table || f.At.Row >= top || slices.Contains(vocabulary.NewScorer().Concepts(f.Key), "control") {
+	if f.Key == "" || !table || int(f.At.Row) >= top || slices.Contains(vocabulary.NewScorer().Concepts(f.Key), "control") {
 		return false
 	}
 	names := slices.ContainsFunc(b.facts, func(o layout.Fact) bool {
 		outlet := o.Field == vocabulary.Amplifier || o.Field == vocabulary.Channel || o.Field == vocabulary.Circuit
-		return outlet && o.Key != "" && o.At.Sheet() == f.At.Sheet() && o.At.Row < top
+		return outlet && o.Key != "" && o.At.Sheet() == f.At.Sheet() && int(o.At.Row) < top
 	})
 	out, s := b.rating(s)
 	if !names || len(out) == 0 {

@@ -103,7 +103,7 @@ func titlePlace(r *row, title seen) string {
 			return s.text
 		}
 	}
-	return "row " + strconv.Itoa(title.source.At.Row)
+	return "row " + strconv.Itoa(int(title.source.At.Row))
 }
 
 // unnamedControl is the control of a zone or room that has no tag of its own.

@@ -71,7 +71,7 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 			}
 		}
 		for i := range t.Columns {
-			v := layout.Value{At: layout.SpotOf(at(n, i+1))}
+			v := layout.Value{At: at(n, i+1)}
 			if i < len(cells) {
 				if text := strings.TrimSpace(cells[i]); text != "" {
 					v.Cell, v.Text, v.How = drawCell(i+1, text), strings.TrimSuffix(text, "#"), schedule.Stated

@@ -303,7 +303,7 @@ func (b *builder) sheetAmps() {
 		}
 		for i := range b.said {
 			s := &b.said[i]
-			if s.source.At.Sheet() != t.Sheet || s.source.At.Row >= t.HeaderRows[0] || !s.Worded || s.Name == "" {
+			if s.source.At.Sheet() != t.Sheet || int(s.source.At.Row) >= t.HeaderRows[0] || !s.Worded || s.Name == "" {
 				continue
 			}
 			if own[t] != nil && own[t].Name != s.Name {

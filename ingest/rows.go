@@ -230,7 +230,7 @@ func (r *row) at(c *column) seen {
 		return seen{missing: notation.MissingUnknown, cell: v.Cell, col: c, t: r.t, field: c.Field}
 	}
 	s := seen{text: v.Text, said: said, cell: v.Cell, col: c, t: r.t, field: c.Field,
-		source: schedule.Source{At: v.At.Ref(), Written: v.Text, How: v.How, Because: v.Because}}
+		source: schedule.Source{At: v.At, Written: v.Text, How: v.How, Because: v.Because}}
 	missing := said.missing
 	if r.t.names != nil {
 		s.rename(r.t.names)

@@ -21,7 +21,7 @@ func (b *builder) sentenceRows() {
 				r.out, r.reason = schedule.NoteRow, "names and powers, and no device"
 				for i := range r.Values {
 					if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
-						b.spoken = append(b.spoken, spoken{at: v.At.Ref(), text: v.Text})
+						b.spoken = append(b.spoken, spoken{at: v.At, text: v.Text})
 					}
 				}
 				continue
@@ -43,7 +43,7 @@ func (b *builder) sentenceRows() {
 			var cells []spoken
 			for i := range r.Values {
 				if v := &r.Values[i]; v.Text != "" && v.How == schedule.Stated {
-					cells = append(cells, spoken{at: v.At.Ref(), text: v.Text})
+					cells = append(cells, spoken{at: v.At, text: v.Text})
 				}
 			}
 			list := saidIn(cells, b.opts.watch)

@@ -136,14 +136,14 @@ func (b *builder) titlesAbove() []*layout.Fact {
 		if i > 0 && f.Field == vocabulary.Unknown && b.facts[i-1].Field == vocabulary.Amplifier && b.facts[i-1].At == f.At {
 			continue // "Amp 1 = 250 W (pitch)": what it feeds
 		}
-		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && f.At.Row < top || !table && named[f.At.Sheet()]) {
+		if (plainTitle(f) || subjectWords.in(join.Fold(f.Key)) && f.Field == vocabulary.Unknown || f.Field == vocabulary.LineVoltage && f.Key == "" && f.At.Row > 0) && (table && int(f.At.Row) < top || !table && named[f.At.Sheet()]) {
 			out = append(out, f)
-		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && f.At.Row < top && isPlace(f.Key) { // "Fern Gardens: PA devices"
+		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && int(f.At.Row) < top && isPlace(f.Key) { // "Fern Gardens: PA devices"
 			out = append(out, &layout.Fact{Text: f.Key + ": " + f.Text, At: f.At})
 		}
 	}
 	for _, s := range b.spoken { // a title that reads like a sentence
-		if top, table := first[s.at.Sheet()]; table && s.at.Row == 1 && s.at.Row < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
+		if top, table := first[s.at.Sheet()]; table && s.at.Row == 1 && int(s.at.Row) < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
 			out = append(out, &layout.Fact{Text: s.text, At: s.at})
 		}
 	}
@@ -469,7 +469,7 @@ func (b *builder) numberInNotes() {
 	had := b.job.Number.Value
 	for _, weak := range []bool{false, true} {
 		for _, s := range b.spoken {
-			if first := top[s.at.Sheet()]; first > 0 && s.at.Row >= first || len(s.text) > longestSpoken {
+			if first := top[s.at.Sheet()]; first > 0 && int(s.at.Row) >= first || len(s.text) > longestSpoken {
 				continue
 			}
 			number := keyedNumber(s.text, weak)

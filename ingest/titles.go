@@ -101,7 +101,7 @@ func (s *sheetPart) numbered() bool {
 // Letters are those of the job numbers with a key elsewhere in the book.
 func (s *sheetPart) codeIn(f *layout.Fact, letters map[string]bool) string {
 	m := jobCode.FindStringSubmatch(f.Text)
-	if m == nil || !plainTitle(f) || f.At.Row != s.titleRow() || notation.KeyOf(f.Text).Kind != notation.KeyNone {
+	if m == nil || !plainTitle(f) || int(f.At.Row) != s.titleRow() || notation.KeyOf(f.Text).Kind != notation.KeyNone {
 		return ""
 	}
 	code := strings.TrimSpace(m[0])
@@ -115,8 +115,8 @@ func (s *sheetPart) codeIn(f *layout.Fact, letters map[string]bool) string {
 func (s *sheetPart) titleRow() int {
 	top := 0
 	for i := range s.facts {
-		if f := &s.facts[i]; plainTitle(f) && (top == 0 || f.At.Row < top) {
-			top = f.At.Row
+		if f := &s.facts[i]; plainTitle(f) && (top == 0 || int(f.At.Row) < top) {
+			top = int(f.At.Row)
 		}
 	}
 	return top

@@ -58,7 +58,7 @@ var remarksOfControls = remember.New(8192, func(text string, _ int) bool {
 	return len(text) <= longestSpoken && vocabulary.DeviceIn(text) == vocabulary.ControlDevice && !notation.Denies(text)
 })
 
-func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(at.Row, 0) }
+func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(int(at.Row), 0) }
 
 // toldRows are the rows of which a control, an assumption or a question tells.
 func (b *builder) toldRows() map[schedule.Ref]bool {

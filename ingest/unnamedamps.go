@@ -75,5 +75,5 @@ func sectionPlace(r *row, title *layout.Fact) string {
 			}
 		}
 	}
-	return "row " + strconv.Itoa(title.At.Row)
+	return "row " + strconv.Itoa(int(title.At.Row))
 }

@@ -228,7 +228,7 @@ func (b *builder) firstSections() {
 func titleOver(titles []layout.Fact, sheet string, header int) *layout.Fact {
 	for i := len(titles) - 1; i >= 0; i-- {
 		f := &titles[i]
-		if f.At.Sheet() == sheet && f.Key == "" && (f.At.Row == header-1 || f.At.Row == header-2) {
+		if f.At.Sheet() == sheet && f.Key == "" && (int(f.At.Row) == header-1 || int(f.At.Row) == header-2) {
 			return f
 		}
 	}
@@ -251,7 +251,7 @@ func (t *table) repeatsUnder(f vocabulary.Field) (vocabulary.Field, bool) {
 		if f == vocabulary.Unknown && repeated == 0 {
 			f = s.Field
 		}
-		if s.Field != f || s.At.Row < r.Rows.First-2 || s.At.Row >= r.Rows.First {
+		if s.Field != f || int(s.At.Row) < r.Rows.First-2 || int(s.At.Row) >= r.Rows.First {
 			return f, false
 		}
 		repeated++

@@ -49,7 +49,7 @@ func loadRows(r *audit.Result, yield func(...Value) bool) bool {
 		if !share.Known || !load.Known || !rated.Known || math.IsInf(load.High, 0) {
 			return true
 		}
-		return yield(words(place), number(share.High), number(load.High), number(rated.Low), words(at.File()), words(at.Sheet()), count(at.Row), count(at.Col))
+		return yield(words(place), number(share.High), number(load.High), number(rated.Low), words(at.File()), words(at.Sheet()), count(int(at.Row)), count(int(at.Col)))
 	}
 	for _, c := range r.Channels {
 		if !row("channel "+c.Channel.Label(), c.Share, c.Load.Watts, c.Rated, c.Channel.At) {

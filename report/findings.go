@@ -232,7 +232,7 @@ func leftOutRows(r *audit.Result, yield func(...Value) bool) bool {
 func leftOutRow(l schedule.LeftOut, file string) []Value {
 	at := Value{}
 	if l.At.Row > 0 {
-		at = count(l.At.Row)
+		at = count(int(l.At.Row))
 	}
 	return []Value{words(cmp.Or(l.At.File(), file)), words(l.At.Sheet()), at, words(string(l.Kind)), words(l.Reason), words(l.Text), quantity(l.Load)}
 }

@@ -10,10 +10,11 @@ import (
 // 0 means the whole sheet, an empty Sheet the whole file. In a text file the
 // sheet is empty and rows and columns are as a spreadsheet would show them.
 //
-// A job holds a Ref for every value: the names of file and sheet are held once.
+// A job holds a Ref for every value, a long register millions: the names of file
+// and sheet are held once, and rows and columns in four bytes.
 type Ref struct {
 	sheet    Sheet
-	Row, Col int
+	Row, Col int32
 }
 
 // A Sheet names a sheet of a file in few bytes: equal names are held once.
@@ -30,7 +31,7 @@ func SheetOf(file, sheet string) Sheet {
 }
 
 // Cell is a place on the sheet.
-func (s Sheet) Cell(row, col int) Ref { return Ref{s, row, col} }
+func (s Sheet) Cell(row, col int) Ref { return Ref{s, int32(row), int32(col)} }
 
 func (s Sheet) names() sheetNames {
 	if s == (Sheet{}) {
@@ -61,9 +62,9 @@ func (r Ref) Cell() string {
 	case r.Row == 0:
 		return ""
 	case r.Col == 0:
-		return "row " + strconv.Itoa(r.Row)
+		return "row " + strconv.Itoa(int(r.Row))
 	}
-	return ColumnName(r.Col) + strconv.Itoa(r.Row)
+	return ColumnName(int(r.Col)) + strconv.Itoa(int(r.Row))
 }
 
 // String returns the place as a person would write it: "Rink!B3" or "rink.csv B3".
@@ -108,9 +109,9 @@ type Span struct {
 
 // Holds reports whether a cell of the same sheet stands in one of the rows or columns.
 func (s Span) Holds(at Ref) bool {
-	n := at.Row
+	n := int(at.Row)
 	if s.Columns {
-		n = at.Col
+		n = int(at.Col)
 	}
 	return s.First > 0 && n >= s.First && n <= max(s.First, s.Last)
 }

@@ -86,16 +86,16 @@ func (p *pipeline) explain(ctx context.Context, f report.File, at schedule.Ref, 
 		if book.Format == grid.Text {
 			name = "" // a text file has no sheet to name
 		}
-		here := schedule.At(at.File(), name, at.Row, at.Col)
+		here := schedule.At(at.File(), name, int(at.Row), int(at.Col))
 		text := "is empty"
 		for i := range sheet.Rows {
-			if r := &sheet.Rows[i]; r.Number == at.Row {
-				if c := r.Cell(at.Col); c != nil {
+			if r := &sheet.Rows[i]; r.Number == int(at.Row) {
+				if c := r.Cell(int(at.Col)); c != nil {
 					text = fmt.Sprintf("shows %q", report.Plain(c.Text))
 				}
 			}
 		}
-		fmt.Fprintf(&b, "%s %s.\n", report.Plain(schedule.At(f.Name, sheet.Name, at.Row, at.Col).String()), text)
+		fmt.Fprintf(&b, "%s %s.\n", report.Plain(schedule.At(f.Name, sheet.Name, int(at.Row), int(at.Col)).String()), text)
 		if story := terminal.Explain(f, here, width); story != "" {
 			b.WriteString(story)
 		} else {

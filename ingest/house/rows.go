@@ -18,7 +18,7 @@ import (
 // ref is the place of a column in the line.
 func (l line) ref(column string) schedule.Ref {
 	at := l.at
-	at.Col = l.cols[column]
+	at.Col = int32(l.cols[column])
 	return at
 }
 

@@ -183,13 +183,12 @@ func (b *bodyReader) emit() {
 	fresh := true // no device since the last title
 	t.Records = make([]Record, 0, len(b.lines))
 	values := make([]Value, len(b.lines)*len(b.cols))
-	spot := SpotOf(b.f.p.ref(b.d.first, b.d.from)) // any of the table
 	for i := range b.lines {
 		bl := &b.lines[i]
 		t.Range.Row2 = bl.l.n
 		r := Record{Rows: b.f.p.span(bl.l.n, bl.l.n), At: b.f.p.ref(bl.l.n, bl.slots[0].col), Class: bl.class, Reason: bl.reason}
 		r.Values, values = values[:len(b.cols):len(b.cols)], values[len(b.cols):]
-		b.fill(&r, bl, spot)
+		b.fill(&r, bl)
 		if bl.class != Device {
 			r.Text = summary(bl.slots)
 		}
@@ -224,9 +223,9 @@ func (b *bodyReader) emit() {
 }
 
 // fill takes the cells of a line as values.
-func (b *bodyReader) fill(r *Record, bl *bodyLine, spot Spot) {
+func (b *bodyReader) fill(r *Record, bl *bodyLine) {
 	for j := range r.Values {
-		r.Values[j].At = b.f.p.spot(spot, bl.l.n, b.cols[j].col)
+		r.Values[j].At = b.f.p.ref(bl.l.n, b.cols[j].col)
 	}
 	for _, s := range bl.slots {
 		j := b.index[s.col-b.d.from]

@@ -53,7 +53,7 @@ func (b *bodyReader) carryMerged() {
 			if s := text(c); s != "" {
 				at := b.f.p.ref(m.Row1, m.Col1)
 				v.Cell, v.Text, v.How, v.Because = c.Cell, s, schedule.CarriedDown, "merged with "+at.Cell()
-				v.At = SpotOf(at)
+				v.At = at
 			}
 		}
 	}
@@ -80,7 +80,7 @@ func (b *bodyReader) carryDitto() {
 				if k := last[j]; k > 0 {
 					o := &b.t.Records[k-1].Values[j]
 					v.Text, v.How = o.Text, schedule.CarriedDown
-					v.Because = "ditto mark for " + o.At.Ref().Cell()
+					v.Because = "ditto mark for " + o.At.Cell()
 					v.Cell = o.Cell
 				}
 				continue
@@ -199,7 +199,7 @@ func (b *bodyReader) carryColumn(rule blankRule, stated [][]bool) {
 		if v.Cell == nil && last >= 0 {
 			o := &b.t.Records[last].Values[rule.col]
 			v.Text, v.How, v.Cell = o.Text, schedule.CarriedDown, o.Cell
-			v.Because = "blank under " + o.At.Ref().Cell()
+			v.Because = "blank under " + o.At.Cell()
 		}
 	}
 }

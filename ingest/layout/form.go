@@ -76,15 +76,15 @@ func (sr *sheetReader) forms() {
 		}
 	}
 	for _, row := range rows {
-		r := Record{At: row[0].At, Class: Device, Rows: schedule.Span{First: row[0].At.Row, Last: row[len(row)-1].At.Row}, Values: make([]Value, len(columns))}
+		r := Record{At: row[0].At, Class: Device, Rows: schedule.Span{First: int(row[0].At.Row), Last: int(row[len(row)-1].At.Row)}, Values: make([]Value, len(columns))}
 		for j, f := range columns {
 			for _, fact := range row {
 				if fact.Field == f {
-					r.Values[j] = Value{Cell: fact.Cell, At: SpotOf(fact.At), Text: fact.Text, How: schedule.Stated}
+					r.Values[j] = Value{Cell: fact.Cell, At: fact.At, Text: fact.Text, How: schedule.Stated}
 				}
 			}
 			if r.Values[j].Text == "" {
-				r.Values[j].At = SpotOf(r.At)
+				r.Values[j].At = r.At
 			}
 		}
 		t.Records = append(t.Records, r)
@@ -95,7 +95,7 @@ func (sr *sheetReader) forms() {
 	for i := range t.Records {
 		for j := range t.Records[i].Values {
 			if v := &t.Records[i].Values[j]; v.Text != "" {
-				sr.inForm[v.At.Ref()] = true
+				sr.inForm[v.At] = true
 			}
 		}
 	}
@@ -113,12 +113,12 @@ func (sr *sheetReader) explains(f *Fact) bool {
 // around widens a range to hold the values of a record.
 func around(a grid.Range, r Record) grid.Range {
 	for _, v := range r.Values {
-		at := v.At.Ref()
+		row, col := int(v.At.Row), int(v.At.Col)
 		if a.Row1 == 0 {
-			a = grid.Range{Row1: at.Row, Col1: at.Col, Row2: at.Row, Col2: at.Col}
+			a = grid.Range{Row1: row, Col1: col, Row2: row, Col2: col}
 		}
-		a.Row1, a.Col1 = min(a.Row1, at.Row), min(a.Col1, at.Col)
-		a.Row2, a.Col2 = max(a.Row2, at.Row), max(a.Col2, at.Col)
+		a.Row1, a.Col1 = min(a.Row1, row), min(a.Col1, col)
+		a.Row2, a.Col2 = max(a.Row2, row), max(a.Col2, col)
 	}
 	return a
 }

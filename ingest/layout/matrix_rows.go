@@ -183,12 +183,12 @@ func (f *finder) markedRecords(t, base *Table, cols []*heading, x *crosstab, cou
 			continue
 		}
 		tap, k, n := x.ticksAndTap(lines[0], cols)
-		v, q := Value{At: SpotOf(r.At)}, Value{At: SpotOf(r.At)}
+		v, q := Value{At: r.At}, Value{At: r.At}
 		if n > 0 {
 			h := cols[x.cols[k]]
 			tick := lines[0].at(h.col)
-			at := SpotOf(f.p.ref(r.Rows.First, h.col))
-			v = Value{Cell: headerCellOf(f, h), At: SpotOf(f.p.ref(h.at, h.col)), Text: tap, How: schedule.Stated}
+			at := f.p.ref(r.Rows.First, h.col)
+			v = Value{Cell: headerCellOf(f, h), At: f.p.ref(h.at, h.col), Text: tap, How: schedule.Stated}
 			if n > 1 {
 				v.Cell, v.At = tick.Cell, at
 			}
@@ -270,19 +270,19 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 			one.At = f.p.ref(n, cols[j].col)
 			one.Values = append(make([]Value, 0, len(t.Columns)), r.Values...)
 			head := headerCellOf(f, cols[j])
-			label := Value{Cell: head, At: SpotOf(f.p.ref(cols[j].at, cols[j].col)), Text: x.labels[k], How: schedule.Stated}
+			label := Value{Cell: head, At: f.p.ref(cols[j].at, cols[j].col), Text: x.labels[k], How: schedule.Stated}
 			one.Values = append(one.Values, label)
 			if tapped {
 				v := Value{At: label.At, Cell: head, Text: x.taps[k]}
 				if x.tapRow > 0 {
-					v.At, v.Cell = SpotOf(f.p.ref(x.tapRow, cols[j].col)), x.tapAt[k].cell.Cell
+					v.At, v.Cell = f.p.ref(x.tapRow, cols[j].col), x.tapAt[k].cell.Cell
 				}
 				if v.Text != "" {
 					v.How = schedule.Stated
 				}
 				one.Values = append(one.Values, v)
 			}
-			q := Value{Cell: c.Cell, At: SpotOf(one.At), Text: text(c)}
+			q := Value{Cell: c.Cell, At: one.At, Text: text(c)}
 			if q.Text != "" {
 				q.How = schedule.Stated
 			}
@@ -295,7 +295,7 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 				t.Records[i].Values[watts] = Value{At: r.Values[watts].At}
 			}
 			sum := *r
-			sum.Class, sum.Reason, sum.At = Total, "the watts of the counts in the row", r.Values[watts].At.Ref()
+			sum.Class, sum.Reason, sum.At = Total, "the watts of the counts in the row", r.Values[watts].At
 			sum.Text = summary(lines[0].slots)
 			sum.Values = pad(r.Values, len(t.Columns))
 			t.Records = append(t.Records, sum)

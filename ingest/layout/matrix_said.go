@@ -92,7 +92,7 @@ func (f *finder) saidColumns(x *crosstab) []Column {
 func (f *finder) saidValues(x *crosstab, h *heading) []Value {
 	var out []Value
 	for _, s := range x.said {
-		v := Value{At: SpotOf(f.p.ref(s.n, h.col))}
+		v := Value{At: f.p.ref(s.n, h.col)}
 		if l := f.p.within(s.n, s.n); len(l) > 0 {
 			if c := l[0].at(h.col); !c.blank() && text(c) != "" {
 				v.Cell, v.Text, v.How = c.Cell, text(c), schedule.Stated
@@ -145,7 +145,7 @@ func setInLabels(t *Table) {
 	t.Columns = append(t.Columns, Column{At: c.At, Header: "watts of the labels", Field: vocabulary.Tap, Unit: "W", Confidence: 0.8, Evidence: "the labels of the rows say what is set"})
 	for i := range t.Records {
 		r := &t.Records[i]
-		v := Value{At: SpotOf(r.At)}
+		v := Value{At: r.At}
 		if w, ok := set[i]; ok {
 			v = r.Values[label]
 			v.Text = w

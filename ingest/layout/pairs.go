@@ -395,7 +395,7 @@ func (f *finder) unpair(t *Table, p *pairing) {
 			one.Values = pad(r.Values, len(t.Columns))
 			filled := false
 			for m, j := range column {
-				v := Value{At: SpotOf(f.p.ref(r.Rows.First, p.at[l][m]))}
+				v := Value{At: f.p.ref(r.Rows.First, p.at[l][m])}
 				if c := lines[0].at(p.at[l][m]); !c.blank() {
 					v.Cell, v.Text = c.Cell, text(c)
 					if v.Text != "" {
@@ -418,7 +418,7 @@ func (f *finder) unpair(t *Table, p *pairing) {
 			one.At = f.p.ref(r.Rows.First, p.at[l][0])
 			if labelled {
 				h := p.heads[l]
-				one.Values[len(t.Columns)-1] = Value{Cell: headerCellOf(f, h), At: SpotOf(f.p.ref(h.at, h.col)), Text: p.labels[l], How: schedule.Stated}
+				one.Values[len(t.Columns)-1] = Value{Cell: headerCellOf(f, h), At: f.p.ref(h.at, h.col), Text: p.labels[l], How: schedule.Stated}
 			}
 			out = append(out, one)
 			made = true

@@ -121,10 +121,10 @@ func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
 			one := r
 			one.Values = pad(r.Values, len(t.Columns))
 			one.At = f.p.ref(r.Rows.First, cols[i].col)
-			one.Values[channel] = Value{Cell: headerCellOf(f, cols[i]), At: SpotOf(f.p.ref(cols[i].at, cols[i].col)), Text: labels[k], How: schedule.Stated}
-			one.Values[channel+1] = Value{Cell: c.Cell, At: SpotOf(one.At), Text: text(c), How: schedule.Stated}
+			one.Values[channel] = Value{Cell: headerCellOf(f, cols[i]), At: f.p.ref(cols[i].at, cols[i].col), Text: labels[k], How: schedule.Stated}
+			one.Values[channel+1] = Value{Cell: c.Cell, At: one.At, Text: text(c), How: schedule.Stated}
 			if lookOf(c)&lookStatus != 0 { // "spare" is no zone
-				one.Values[channel+1] = Value{At: SpotOf(one.At)}
+				one.Values[channel+1] = Value{At: one.At}
 			}
 			out = append(out, one)
 			made = true

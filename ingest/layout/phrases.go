@@ -198,7 +198,7 @@ func appendSum(out []phraseRow, t *Table, r *Record) []phraseRow {
 		sum.Values[j].At = r.Values[j].At
 		if rowSums[c.Field] && r.Values[j].Text != "" {
 			sum.Values[j], stated = r.Values[j], true
-			sum.At = r.Values[j].At.Ref()
+			sum.At = r.Values[j].At
 			sum.Text = oneLine(r.Values[j].Text)
 		}
 	}

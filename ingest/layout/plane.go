@@ -186,13 +186,6 @@ func (p *plane) ref(n, col int) schedule.Ref {
 	return p.on.Cell(n, col)
 }
 
-// spot is ref, given any other spot of the plane.
-func (p *plane) spot(other Spot, n, col int) Spot {
-	n, col = p.place(n, col)
-	other.row, other.col = int32(n), int32(col)
-	return other
-}
-
 // place is the row and the column of the sheet.
 func (p *plane) place(n, col int) (row, column int) {
 	if p.glued > 0 {

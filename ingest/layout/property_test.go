@@ -32,7 +32,7 @@ func accounted(book *grid.Book, r *Reading) error {
 				for _, rec := range t.Records {
 					for _, v := range rec.Values {
 						if v.Text != "" {
-							if err := claim(v.At.Ref().Row, v.At.Ref().Col, fmt.Sprint("form ", k)); err != nil {
+							if err := claim(int(v.At.Row), int(v.At.Col), fmt.Sprint("form ", k)); err != nil {
 								return err
 							}
 						}
@@ -100,13 +100,13 @@ func accounted(book *grid.Book, r *Reading) error {
 		// What is left must be a fact or outside, on its row.
 		facts, outside := map[int]bool{}, map[int]bool{}
 		for _, f := range out.Facts {
-			facts[f.At.Row] = true
+			facts[int(f.At.Row)] = true
 		}
 		for _, o := range out.Outside {
 			if o.Reason == "" {
 				return fmt.Errorf("row %d outside without a reason", o.At.Row)
 			}
-			outside[o.At.Row] = true
+			outside[int(o.At.Row)] = true
 		}
 		for _, row := range s.Rows {
 			for _, c := range row.Cells {

@@ -122,7 +122,7 @@ func (f *finder) groupAt(r *Record, l *line, p *repeats, g int) (one Record, ok 
 		if j == 0 {
 			one.At = at
 		}
-		v := Value{At: SpotOf(at)}
+		v := Value{At: at}
 		if c := l.at(p.cols[p.first+g*p.size+j].col); !c.blank() && strings.TrimSpace(text(c)) != "" {
 			v.Cell, v.Text, v.How = c.Cell, text(c), schedule.Stated
 			ok = ok || !noCount(c)

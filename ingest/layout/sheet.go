@@ -352,7 +352,7 @@ func (sr *sheetReader) finish(miss string) Sheet {
 	sr.leftovers(miss)
 	common := slices.Clone(sheetFacts)
 	for _, fact := range sr.facts {
-		if fact.At.Row < firstRow {
+		if int(fact.At.Row) < firstRow {
 			common = append(common, fact)
 		}
 	}

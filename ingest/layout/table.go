@@ -92,7 +92,7 @@ const (
 // A Value is one cell of a record.
 type Value struct {
 	Cell    *grid.Cell // nil when nothing is written and nothing was carried down
-	At      Spot
+	At      schedule.Ref
 	Text    string       // as shown, struck-out parts left out, space trimmed
 	How     schedule.How // Stated or CarriedDown; NotHad for a blank
 	Because string       // why it was carried: "merged with B4", "ditto", "blank under B4"

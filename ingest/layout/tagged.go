@@ -162,9 +162,9 @@ func (f *finder) planRecords(t *Table, l *line, label vocabulary.Field) {
 	case allStruck(l.slots):
 		base.Class, base.Reason = Struck, "struck through"
 	}
-	named := Value{At: SpotOf(base.At)}
+	named := Value{At: base.At}
 	if s := l.slots[0]; label != vocabulary.Unknown && taggedIn(text(s.cell)) == nil {
-		named = Value{Cell: s.cell.Cell, At: SpotOf(base.At), Text: s.cell.line(), How: schedule.Stated}
+		named = Value{Cell: s.cell.Cell, At: base.At, Text: s.cell.line(), How: schedule.Stated}
 	}
 	made := false
 	for k, s := range l.slots {
@@ -176,11 +176,11 @@ func (f *finder) planRecords(t *Table, l *line, label vocabulary.Field) {
 		for _, x := range list {
 			one := base
 			one.At, one.Text = at, ""
-			watts := Value{At: SpotOf(at)}
+			watts := Value{At: at}
 			if x.watts != "" {
-				watts = Value{Cell: s.cell.Cell, At: SpotOf(at), Text: x.watts, How: schedule.Stated, Because: "in the cell"}
+				watts = Value{Cell: s.cell.Cell, At: at, Text: x.watts, How: schedule.Stated, Because: "in the cell"}
 			}
-			one.Values = []Value{{Cell: s.cell.Cell, At: SpotOf(at), Text: x.tag, How: schedule.Stated, Because: "in the cell"}, watts, named}
+			one.Values = []Value{{Cell: s.cell.Cell, At: at, Text: x.tag, How: schedule.Stated, Because: "in the cell"}, watts, named}
 			t.Records = append(t.Records, one)
 			made = true
 		}

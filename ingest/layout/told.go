@@ -234,7 +234,7 @@ func (f *finder) buildTold(read []toldLine) (*Table, grid.Range) {
 	for i := range t.Records {
 		r := &t.Records[i]
 		for len(r.Values) < len(t.Columns) {
-			r.Values = append(r.Values, Value{At: SpotOf(r.At)})
+			r.Values = append(r.Values, Value{At: r.At})
 		}
 	}
 	t.Range = f.p.area(area)
@@ -246,8 +246,8 @@ func (f *finder) toldRecord(made *phraseColumns, said *toldLine, k int, r Record
 	s := said.l.slots[0]
 	one := phraseRow{Record: r, p: said.groups[k]}
 	one.Text = ""
-	one.Values = []Value{{Cell: s.cell.Cell, At: SpotOf(r.At), Text: said.texts[k], How: schedule.Stated, Because: "in the line"}}
-	one.Values = append(one.Values, Value{At: SpotOf(r.At)}, Value{At: SpotOf(r.At)})
+	one.Values = []Value{{Cell: s.cell.Cell, At: r.At, Text: said.texts[k], How: schedule.Stated, Because: "in the line"}}
+	one.Values = append(one.Values, Value{At: r.At}, Value{At: r.At})
 	p := one.p
 	watts := p.set
 	if watts == "" {

@@ -275,7 +275,7 @@ func (tr *tree) classify() {
 	}
 	for i := range tr.records {
 		r := &tr.records[i]
-		r.Sections = slices.DeleteFunc(slices.Clone(r.Sections), func(f Fact) bool { return titles[f.At.Row] })
+		r.Sections = slices.DeleteFunc(slices.Clone(r.Sections), func(f Fact) bool { return titles[int(f.At.Row)] })
 	}
 }
 

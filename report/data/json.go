@@ -194,7 +194,7 @@ func finding(f *audit.Finding, r *audit.Result) Finding {
 }
 
 func place(r schedule.Ref) Place {
-	return Place{File: r.File(), Sheet: r.Sheet(), Cell: r.Cell(), Row: r.Row, Column: r.Col}
+	return Place{File: r.File(), Sheet: r.Sheet(), Cell: r.Cell(), Row: int(r.Row), Column: int(r.Col)}
 }
 
 // finite returns nil for a number that JSON cannot hold.

@@ -68,7 +68,7 @@ func remedies(f *audit.Finding) string {
 // onSheet names the sheet of a place in a file of one sheet, whose name need not be told.
 func onSheet(at schedule.Ref, b *grid.Book) schedule.Ref {
 	if at.Sheet() == "" && at.Row > 0 && len(b.Sheets) == 1 && at.File() == b.File {
-		return schedule.At(b.File, b.Sheets[0].Name, at.Row, at.Col)
+		return schedule.At(b.File, b.Sheets[0].Name, int(at.Row), int(at.Col))
 	}
 	return at
 }
@@ -87,14 +87,14 @@ func marksOf(fs []finding, b *grid.Book) map[string][]mark {
 			if at.Row == 0 || at.File() != f.at.File() {
 				continue
 			}
-			holds := held[spot{at.Sheet(), at.Row, at.Col}]
+			holds := held[spot{at.Sheet(), int(at.Row), int(at.Col)}]
 			if at.Col == 0 {
-				at.Col = max(1, holds)
+				at.Col = int32(max(1, holds))
 			}
-			c := spot{at.Sheet(), at.Row, at.Col}
+			c := spot{at.Sheet(), int(at.Row), int(at.Col)}
 			m := found[c]
 			if m == nil {
-				m = &mark{row: at.Row, col: at.Col}
+				m = &mark{row: int(at.Row), col: int(at.Col)}
 				found[c] = m
 				order = append(order, c)
 			}
@@ -151,7 +151,7 @@ func filled(fs []finding, b *grid.Book) map[spot]int {
 	wanted := map[spot]int{}
 	for _, f := range fs {
 		for _, at := range f.cells {
-			wanted[spot{at.Sheet(), at.Row, at.Col}] = 0
+			wanted[spot{at.Sheet(), int(at.Row), int(at.Col)}] = 0
 		}
 	}
 	for _, s := range b.Sheets {

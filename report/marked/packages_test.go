@@ -347,7 +347,7 @@ func TestHostileTextsInNotesAndNames(t *testing.T) {
 	p := small()
 	with(t, p, "xl/workbook.xml", `name="Devices"`, `name="It's &lt;b&gt; =1+1"`)
 	fs := onB1()
-	odd := schedule.At(fs[0].At.File(), "It's <b> =1+1", fs[0].At.Row, fs[0].At.Col)
+	odd := schedule.At(fs[0].At.File(), "It's <b> =1+1", int(fs[0].At.Row), int(fs[0].At.Col))
 	fs[0].At, fs[0].Cells[0].At = odd, odd
 	fs[0].Message = "=cmd|' /C calc'!A0 </t></is><script>\x00\x1b[31m\u202e _x0041_ " + strings.Repeat("long ", 10_000)
 	fs[0].Place = "@SUM(1)\xff"

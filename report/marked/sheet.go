@@ -181,7 +181,7 @@ func linkTarget(f finding, sheets []string, names map[string]string) string {
 	if f.at.Row == 0 || f.at.Row > maxSheetRows || name == "" || !slices.Contains(sheets, name) || len(name) > 200 {
 		return ""
 	}
-	return "#" + quoteSheet(name) + "!" + cellName(f.at.Row, max(1, f.at.Col))
+	return "#" + quoteSheet(name) + "!" + cellName(int(f.at.Row), max(1, int(f.at.Col)))
 }
 
 // cautions are the cautions of all findings, each once.

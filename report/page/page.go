@@ -339,7 +339,7 @@ func findingOf(f *audit.Finding, r *audit.Result, site string) pageFinding {
 		}
 		at := e.At
 		if at.File() == f.At.File() {
-			at = schedule.At("", at.Sheet(), at.Row, at.Col) // the file is named above
+			at = schedule.At("", at.Sheet(), int(at.Row), int(at.Col)) // the file is named above
 		}
 		p.Evidence = append(p.Evidence, [3]string{strings.TrimSpace(at.String()), e.Written, e.Role})
 	}

@@ -177,9 +177,9 @@ func Explain(f report.File, at schedule.Ref, width int) string {
 		j := r.Job
 		for _, t := range j.Tables {
 			for _, c := range t.Columns {
-				across, along := c.Col == at.Col, at.Row
+				across, along := c.Col == int(at.Col), int(at.Row)
 				if t.Transposed {
-					across, along = c.Col == at.Row, at.Col
+					across, along = c.Col == int(at.Row), int(at.Col)
 				}
 				if t.Sheet != at.Sheet() || !across || !inside(t.Range, at) {
 					continue
@@ -233,7 +233,7 @@ func Explain(f report.File, at schedule.Ref, width int) string {
 // inside reports whether a range in A1 form holds the cell.
 func inside(area string, at schedule.Ref) bool {
 	r, ok := parseRange(area)
-	return !ok || r.Contains(at.Row, at.Col)
+	return !ok || r.Contains(int(at.Row), int(at.Col))
 }
 
 // valuesAt lists the values of a job that were written in a cell.
