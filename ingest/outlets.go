@@ -476,7 +476,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		c = channelText{known, true}
 	}
 	pair := c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && len(o.channels) == 0 &&
-		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel)) && !b.besideOutputs(amp)
+		(!c.ref.Doubts.Has(notation.DateOrPair) || !r.t.has(vocabulary.Channel)) && !b.besideOutputs(amp) && !(amp.col != nil && b.ratedAsOne(text))
 	switch {
 	case pair:
 		o.amp, o.channels, o.at, o.ampAt = withKindWord(text, c.ref.Amplifier), slices.Clone(c.ref.Channels), amp, amp
@@ -489,6 +489,14 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	if !pair && o.rating.source.At == amp.source.At && o.rating.had() {
 		o.ampRated, o.rating = o.rating, rated
 	}
+}
+
+// ratedAsOne reports whether a sentence rates an amplifier by a name that may also be one of its
+// outputs: "A-1 = 60 W".
+func (b *builder) ratedAsOne(text string) bool {
+	return slices.ContainsFunc(b.said, func(s said) bool {
+		return s.Name != "" && s.W > 0 && s.Outputs <= 1 && len(s.Ways) == 0 && join.Key(s.Name) == join.Key(text)
+	})
 }
 
 // startsLike reports whether a text goes on with a letter after a letter, or a

@@ -3,6 +3,7 @@ package layout
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -70,7 +71,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 			own = 0.98
 		case group.Score >= sureWords && keyed[group.Field]:
 			own = 0.6
-			if namesEach[s.Header(last).Best().Field] { // "Tag" under "Amplifier" is the amplifier's
+			if namesEach[s.Header(last).Best().Field] || mayBeTag(s.Header(last)) && h.cells.share(lookTag|lookControl|lookAmp) >= enoughAlike { // "Tag" under "Amplifier" is the amplifier's
 				h.said = []vocabulary.Candidate{{Field: group.Field, Score: sureWords, Evidence: fmt.Sprintf("header %q under %q", last, h.parts[0])}}
 				h.readWithCells(s)
 				return
@@ -93,6 +94,11 @@ func (h *heading) read(s *vocabulary.Scorer) {
 
 // reAtPlace finds a header about one thing at another: "LS am Ziel" is about loudspeakers.
 var reAtPlace = regexp.MustCompile(`(?i)^(\pL[\pL ./]*?)\s+(?:(?:at|at the|am|beim|au|à la|en el|en la|al|alla|aan|aan het|op het)\s+|à l['’]\s*)(\pL[\pL ]*)$`)
+
+// mayBeTag reports whether header words may as well mean tags as what they mean first: "Ref.".
+func mayBeTag(r *vocabulary.Header) bool {
+	return slices.ContainsFunc(r.Candidates, func(c vocabulary.Candidate) bool { return c.Field == vocabulary.Tag && c.Score >= named })
+}
 
 // namesEach are the fields whose words, under a group for a sort of thing, name each of these things.
 var namesEach = [vocabulary.Fields]bool{vocabulary.Tag: true, vocabulary.Item: true}
