@@ -40,7 +40,8 @@ func (b *builder) controlRemark(r *row) controlMention {
 			return m
 		}
 	}
-	if s := r.own(vocabulary.Describe); s.had() {
+	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Tap} {
+		s := r.own(f)
 		if _, tail := cutControl(s.text); tail != "" {
 			s.text = tail
 			if m := controlIn(r, s); m.any {
@@ -55,18 +56,35 @@ func (b *builder) controlRemark(r *row) controlMention {
 }
 
 // cutControl parts what a text describes from the control that it says it hangs behind:
-// "4 cabinets at 10 W" and "via knob R1 (40 W)". The tail is blank where it says of none.
+// "4 cabinets at 10 W" and "via knob R1 (40 W)", "6 W" and "regulator 20 W" in brackets. The tail
+// is blank where it says of none.
 func cutControl(text string) (head, tail string) {
 	for at, mark := range text {
-		if !strings.ContainsRune(",;(", mark) {
+		if !strings.ContainsRune(",;( ", mark) || at == 0 {
 			continue
 		}
-		tail = strings.TrimSpace(text[at+1:])
-		if withWords.begins(join.Fold(tail)) && vocabulary.DeviceIn(tail) == vocabulary.ControlDevice {
+		tail = strings.Trim(text[at+1:], " )")
+		first, _, _ := strings.Cut(tail, " ")
+		behind := withWords.begins(join.Fold(tail)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
+		if behind && vocabulary.DeviceIn(tail) == vocabulary.ControlDevice {
 			return strings.TrimSpace(text[:at]), tail
 		}
 	}
 	return text, ""
+}
+
+// controlNext reports whether a word for a control follows the first word of a text before any figure:
+// "via knob 12 W", but not "at 10 W via knob".
+func controlNext(text string) bool {
+	for _, w := range strings.Fields(text)[1:] {
+		if notation.IsControlWord(w) {
+			return true
+		}
+		if anyDigit(w) {
+			return false
+		}
+	}
+	return false
 }
 
 // controlIn reads one such remark.

@@ -173,7 +173,11 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			return seen{}, seen{}
 		}
 		for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Model} {
-			if s := r.own(f); s.had() && !(countWords(s.text) == 1 && kindInWords(s.text) == amplifierRow) { // "amplifier" names none
+			s := r.own(f)
+			if item := r.own(vocabulary.Item); f == vocabulary.Describe && item.had() && r.describedTwice(s) {
+				s = item // two items of a bill that say the same are two amplifiers
+			}
+			if s.had() && !(countWords(s.text) == 1 && kindInWords(s.text) == amplifierRow) { // "amplifier" names none
 				return s, seen{}
 			}
 		}
@@ -187,6 +191,13 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		other = all[1]
 	}
 	return name, other
+}
+
+// describedTwice reports whether another amplifier of the table is described in the same words, as another item.
+func (r *row) describedTwice(s seen) bool {
+	return s.had() && slices.ContainsFunc(r.t.rows, func(o *row) bool {
+		return o != r && o.kind == amplifierRow && o.out == "" && o.own(vocabulary.Describe).key() == s.key() && o.own(vocabulary.Item).key() != r.own(vocabulary.Item).key()
+	})
 }
 
 // besideOutputs reports whether a text stands as the amplifier beside outputs in
