@@ -48,6 +48,7 @@ type builder struct {
 	letters      map[channelKey]string       // a lettered channel of an amplifier with numbered ones
 	zoneKeys     map[string]map[string]bool  // of the zones that rows name, by sheet; see namesZone
 	unnamedAmps  map[schedule.Ref]unnamedAmp // by the cells of their titles
+	tapsAtVolts  []tapsAtVolts               // of rows whose line voltage was not known when they were read
 	zonesOnAmps  map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
 	slots        map[string]int              // amplifier key -> number of its channels, when stated
 	channelRated map[*schedule.Channel][]ratedSeen
@@ -140,6 +141,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.partsOfRows()
 	b.ratingsOfEach()
 	b.sparesFeedNothing()
 	b.sentenceRows()

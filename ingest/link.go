@@ -26,6 +26,7 @@ func (b *builder) link() {
 	b.unusedChannels()
 	b.ratingsBeside()
 	b.lineVolts()
+	b.pickTapsAtVolts()
 	b.loadsNotRatings()
 	b.ratings()
 	b.pendingTaps()

@@ -134,7 +134,13 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	if t.ohms > 0 || t.fraction > 0 {
 		b.pending = append(b.pending, pendingTap{l, t})
 	}
+	if len(t.either) > 0 && !b.lookOnly {
+		b.tapsAtVolts = append(b.tapsAtVolts, tapsAtVolts{l, t.either, r.t.byField[vocabulary.Tap][0].At})
+	}
 	b.moreOf(r, l)
+	if r.partOf != nil {
+		b.takePart(r, l)
+	}
 	out := []*schedule.Loudspeaker{l}
 	if len(t.groups) > 1 {
 		out = b.groups(l, &t)

@@ -60,6 +60,9 @@ func (b *builder) outletOf(r *row) *outlet {
 
 func (b *builder) findOutlet(r *row) *outlet {
 	o := &outlet{}
+	if r.partOf != nil {
+		return b.outletOf(r.partOf)
+	}
 	if r.feed != nil && r.feed.root.had() {
 		b.readChannel(o, r.feed.root, seen{})
 		return o

@@ -388,6 +388,9 @@ func (b *builder) placesIn(s seen, text string) service {
 	if text == "" || strings.Trim(text, "0123456789") == "" {
 		return service{}
 	}
+	if words := strings.Fields(text); len(words) > 1 && isWhole(words[0]) && (countsWhat(words[1]) || outputsWords.in(join.Fold(words[1]))) {
+		return service{} // "2 outputs" are no place of that number
+	}
 	if n := join.Parse(join.Zone, text); !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
 		return service{} // "6 x" is no zone 6
 	}

@@ -76,6 +76,7 @@ type row struct {
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact
+	partOf  *row  // the row above, of whose loudspeakers this row tells a part
 	feed    *feed // in a cable book: where its cable comes from
 	passes  bool  // in a cable book: its cable leads to a joint or a control, and to nothing that makes sound
 	billed  bool  // it is a cable by the metre of a bill

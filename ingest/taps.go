@@ -22,6 +22,7 @@ type tapped struct {
 	count    schedule.Quantity[schedule.Pieces]
 	groups   []notation.TapGroup
 	others   []notation.TapAt // the same tap at further line voltages
+	either   []notation.TapAt // the taps at each of several line voltages, where that of the line is not known
 	ohms     float64          // a tap set by its primary impedance, in ohms
 	fraction float64          // a tap that is a share of the rated power
 	position schedule.Text
@@ -78,16 +79,53 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 // tapsOfUnknownLine is for a row with a tap for each of several line voltages
 // when nothing tells that of its line: the tap lies between them.
 func (b *builder) tapsOfUnknownLine(t *tapped, filled []seen) {
+	either := []notation.TapAt{{W: float64(t.watts.Low), V: filled[0].col.Volts}}
 	for _, s := range filled[1:] {
 		o := b.readTap(s)
 		if !o.watts.Had() || !t.watts.Had() || s.col.Volts == 0 {
 			return
 		}
 		t.watts.Low, t.watts.High = min(t.watts.Low, o.watts.Low), max(t.watts.High, o.watts.High)
+		either = append(either, notation.TapAt{W: float64(o.watts.Low), V: s.col.Volts})
 	}
-	t.volts = schedule.Quantity[schedule.Volts]{}
-	b.ask(filled[0].col.At, "line voltage", "taps are listed for several line voltages: which is that of these lines?", "the load of every line")
+	t.volts, t.either = schedule.Quantity[schedule.Volts]{}, either
+	b.ask(filled[0].col.At, "line voltage", severalVoltages, "the load of every line")
 }
+
+// tapsAtVolts are the taps of a loudspeaker at several line voltages.
+type tapsAtVolts struct {
+	speaker *schedule.Loudspeaker
+	either  []notation.TapAt
+	asked   schedule.Ref
+}
+
+// pickTapsAtVolts takes the tap at the voltage of the line, where that came to be
+// known after the rows were read; the question is then settled.
+func (b *builder) pickTapsAtVolts() {
+	open := make(map[schedule.Ref]bool) // by header: whether a row of it is still open
+	for _, p := range b.tapsAtVolts {
+		if _, had := open[p.asked]; !had {
+			open[p.asked] = false
+		}
+		v := b.lineVoltsAt(p.speaker)
+		i := slices.IndexFunc(p.either, func(t notation.TapAt) bool { return v != 0 && sameClass(t.V, v) })
+		if i < 0 {
+			open[p.asked] = true
+			continue
+		}
+		src := p.speaker.Tap.Source
+		src.How, src.Because = schedule.Computed, "the column of the voltage of its line"
+		p.speaker.Tap = schedule.Exactly(schedule.Watts(p.either[i].W), src)
+		p.speaker.TapVolts = schedule.Exactly(schedule.Volts(p.either[i].V), src)
+	}
+	for q := range b.questions {
+		if still, had := open[q.At]; had && !still && q.Text == severalVoltages {
+			delete(b.questions, q)
+		}
+	}
+}
+
+const severalVoltages = "taps are listed for several line voltages: which is that of these lines?"
 
 // tapInWords finds the taps of a row that has no cell for them among the words
 // of its count, or of its description where no column holds counts.

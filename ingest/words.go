@@ -80,6 +80,7 @@ var (
 	offWords       = wordClasses["off"]
 	loadWords      = wordClasses["loaded"]
 	aboveWords     = wordClasses["above"]
+	ofWhichWords   = wordClasses["of which"]
 	seeWords       = wordClasses["see"]
 	whereWords     = wordClasses["where"]
 	asWords        = wordClasses["as"]

@@ -327,7 +327,7 @@ var profiles = [vocabulary.Fields]profile{
 	vocabulary.ControlModel: {[]clue{{lookControl, 0.6}, {lookModel, 0.5}, {lookNumber, -0.4}}, 0},
 	vocabulary.Override:     {[]clue{{lookYes, 0.9}, {lookNumber, -0.6}, {lookVolts, 0.3}}, 0},
 	vocabulary.Mounting:     {[]clue{{lookControl, -0.5}, {lookMounting, 1}, {lookNumber, -0.7}}, -0.1},
-	vocabulary.Status:       {[]clue{{lookStatus, 1}, {lookYes | lookLetter, 0.2}, {lookNumber, -0.7}, {lookZone | lookAmp | lookControl, -0.8}}, -0.1},
+	vocabulary.Status:       {[]clue{{lookVolts | lookWatts | lookLength, -0.9}, {lookStatus, 1}, {lookYes | lookLetter, 0.2}, {lookNumber, -0.7}, {lookZone | lookAmp | lookControl, -0.8}}, -0.1},
 	vocabulary.Use:          {[]clue{{lookUse, 1}, {lookNumber, -0.7}}, -0.1},
 	vocabulary.BoxName:      {[]clue{{lookLength, 0.2}, {lookNumber, 0}, {name, 0.1}}, 0},
 	vocabulary.Notes:        {[]clue{{lookLong, 0.7}, {lookStatus, 0.3}, {lookWatts | lookVolts, -0.3}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
