@@ -59,7 +59,7 @@ func twoTaps(cols []*heading, base []worth) {
 		named := h.ofLoudspeakers && h.top == vocabulary.Tap && h.cells.share(anyPower|lookNumber|lookMissing) >= 0.5
 		// "As left" beside "Design tap" needs no word for a tap; "Found" alone could be something measured
 		free := h.score < headerScore || h.top == vocabulary.Tap || h.top == vocabulary.Measured || h.top == vocabulary.MeasuredLoad
-		told := free && (h.unit == "" || h.unit == "W") && h.cells.share(lookTapUsual|lookTapValue) >= 0.7 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
+		told := free && h.unit == "" && h.cells.share(lookTapUsual|lookTapValue) >= 0.8 && classWithin(h.words)&(classLater|classEarlier|classPlanned) != 0
 		if h.forced == vocabulary.Unknown && (named || told) {
 			taps = append(taps, i)
 		}
@@ -73,18 +73,21 @@ func twoTaps(cols []*heading, base []worth) {
 			cols[i].aside = "which of the taps it is, beside the others"
 		}
 	}
+	if len(taps) == 0 {
+		if left, right, ok := foundAndLeft(cols); ok {
+			give(left, vocabulary.Ignored)
+			give(right, vocabulary.Tap)
+		}
+		return
+	}
 	if len(taps) > 2 {
 		lastOfTaps(cols, taps, give)
 	}
-	if len(taps) != 2 {
+	if len(taps) != 2 || !slices.ContainsFunc(taps, func(i int) bool { return cols[i].top == vocabulary.Tap }) {
 		return
 	}
 	left, right := taps[0], taps[1]
 	stages := stagesOf(cols[left].words, cols[right].words)
-	pair := stages == [2]stage{foundStage, lastStage} && cols[left].unit == "W" && cols[right].unit == "W" // "Found W | Left W"
-	if !pair && cols[left].top != vocabulary.Tap && cols[right].top != vocabulary.Tap {
-		return
-	}
 	asked := stages[0] == foundStage && stages[1] == plannedStage
 	done := doneAt(cols)
 	told := done >= 0 && (stages[0] == foundStage || stages[0] == lastStage && stages[1] == plannedStage)
@@ -103,6 +106,21 @@ func twoTaps(cols []*heading, base []worth) {
 		give(left, vocabulary.Ignored)
 		give(right, vocabulary.Tap)
 	}
+}
+
+// foundAndLeft are two columns of watts, side by side, whose headers tell when they held:
+// "Found W | Left W". In a list with no other tap they are taps.
+func foundAndLeft(cols []*heading) (left, right int, ok bool) {
+	for i := 1; i < len(cols); i++ {
+		l, r := cols[i-1], cols[i]
+		watts := func(h *heading) bool {
+			return h.forced == vocabulary.Unknown && h.unit == "W" && h.cells.share(lookTapUsual|lookTapValue) >= 0.7
+		}
+		if watts(l) && watts(r) && stagesOf(l.words, r.words) == [2]stage{foundStage, lastStage} {
+			return i - 1, i, true
+		}
+	}
+	return 0, 0, false
 }
 
 // lastOfTaps gives the one of several columns that tells how the taps were left
