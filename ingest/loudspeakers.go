@@ -138,6 +138,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		b.tapsAtVolts = append(b.tapsAtVolts, tapsAtVolts{l, t.either, r.t.byField[vocabulary.Tap][0].At})
 	}
 	b.moreOf(r, l)
+	if !b.lookOnly {
+		b.askOnlySome(r, l)
+	}
 	if r.partOf != nil {
 		b.takePart(r, l)
 	}

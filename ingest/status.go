@@ -49,6 +49,8 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			b.askFaulty(s)
 		case notation.MentionsStatus(s.text, notation.StatusToFit):
 			return b.toFit(r, s)
+		default:
+			b.askAgainst(r, s)
 		}
 		return status
 	}
@@ -193,6 +195,22 @@ func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said b
 	b.take(s, "status", "not installed", schedule.LikelierReading, "“"+short(s.text)+"” under “"+short(s.col.Header)+"”")
 	return schedule.Future, true
 }
+
+// askAgainst asks about remarks beside a state that says all is there, where they say
+// that something is not: "2 removed" beside "ok".
+func (b *builder) askAgainst(r *row, state seen) {
+	for s := range r.every(vocabulary.Notes) {
+		for _, m := range notation.Statuses(s.text) {
+			if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && unloads[status] && countWords(s.text) <= fewWords {
+				b.ask(s.source.At, "status", "“"+short(s.text)+"” beside “"+short(state.text)+"”: how many of this row load the line? All are counted.", "whether the row counts as load")
+				return
+			}
+		}
+	}
+}
+
+// unloads are the states in which a loudspeaker loads no line.
+var unloads = map[schedule.Status]bool{schedule.Removed: true, schedule.Future: true, schedule.Spare: true}
 
 // toFit is the state of a part that is to be fitted: in a list that tells it
 // from parts that are, it is not there yet; in one of a design it is new.

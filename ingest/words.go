@@ -81,6 +81,7 @@ var (
 	loadWords      = wordClasses["loaded"]
 	aboveWords     = wordClasses["above"]
 	ofWhichWords   = wordClasses["of which"]
+	onlyWords      = wordClasses["only"]
 	seeWords       = wordClasses["see"]
 	whereWords     = wordClasses["where"]
 	asWords        = wordClasses["as"]
