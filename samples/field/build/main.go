@@ -24,7 +24,8 @@ func cases() []typed.Case {
 		soundTester, soundConsultant, soundIntegrator, soundEvacuation, soundService, soundDrawings, soundBills, soundPanels, soundBooks,
 		surveys, offices, tradesmen, drawers, trustOfficers,
 		rackSheets, formalSchedules, assetExports, roomBills, tapRecords, elektromeister, chefDeChantier, mantenedores, installatore, installateur,
-		callouts, riggers, ingenieure, bureau, instaladores, tecnici, onderhoud, takeoffs, estates, assistant, schweizer, exhall)
+		callouts, riggers, ingenieure, bureau, instaladores, tecnici, onderhoud, takeoffs, estates, assistant, schweizer, exhall,
+		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
