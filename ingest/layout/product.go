@@ -126,6 +126,10 @@ func (p product) apply(cols []*heading, base []worth) {
 		add(i, vocabulary.Quantity, 0.15)
 		add(i, vocabulary.TotalWatts, -0.2)
 	}
+	if p.a < len(cols) && p.b < len(cols) {
+		tapped(cols[p.a], cols[p.b])
+		tapped(cols[p.b], cols[p.a])
+	}
 	add(p.result, vocabulary.Tap, -0.3)
 	add(p.result, vocabulary.ChannelWatts, -0.3)
 	add(p.result, vocabulary.ControlWatts, -0.3)
@@ -141,4 +145,22 @@ func priced(cols []*heading, i int) bool {
 		return true
 	}
 	return slices.ContainsFunc(cols, func(h *heading) bool { return h.top == vocabulary.Tap })
+}
+
+// mostTapped is the most watts that tell a tap from what an output gives, where
+// they are multiplied by counts. Common practice, no source.
+const mostTapped = 30
+
+// tapped notes that a column of powers speaks of loudspeakers: small usual taps,
+// multiplied by what is counted beside them.
+func tapped(watts, counts *heading) {
+	if counts.of(vocabulary.Quantity) == 0 || watts.of(vocabulary.Tap) == 0 || watts.cells.share(lookTapUsual|lookTapValue) < 0.9 {
+		return
+	}
+	for _, t := range watts.cells.texts {
+		if v, ok := factor(t); ok && v > mostTapped {
+			return
+		}
+	}
+	watts.ofLoudspeakers = true
 }
