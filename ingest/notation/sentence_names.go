@@ -78,7 +78,7 @@ func (c *clauseReading) names(i int) (list []string, n int) {
 		}
 		n++
 	}
-	if len(list) > 1 && !sameLetters(list) {
+	if len(list) > 1 && !sameLetters(list) && slices.ContainsFunc(list, func(name string) bool { return len([]rune(name)) > 1 }) {
 		name, taken := nameCode(c.tokens, i)
 		return []string{name}, taken
 	}

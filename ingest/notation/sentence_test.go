@@ -66,6 +66,7 @@ func TestParseRatingSentence(t *testing.T) {
 		{"Amp 1 = 250w ch1, 125w ch2", []RatedAmplifier{ways("1", nil, NamedWatts{Name: "1", W: 250}, NamedWatts{Name: "2", W: 125})}},
 		{"Ampli A : 60 W sur sortie 1 et 30 W sur sortie 2", []RatedAmplifier{ways("A", nil, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 30})}},
 		{"Amplifier outputs: 1 = 120, 2 = 60, 3 = 120 watts at 70 volts", []RatedAmplifier{ways("", []float64{70}, NamedWatts{Name: "1", W: 120}, NamedWatts{Name: "2", W: 60}, NamedWatts{Name: "3", W: 120})}},
+		{"Amps A and B are 2 x 100W at 70.7V", []RatedAmplifier{n("A", 2, 100, 70.7), n("B", 2, 100, 70.7)}},
 		{"Amp EB2 way 1 40 W way 2 60 W", []RatedAmplifier{ways("EB2", nil, NamedWatts{Name: "1", W: 40}, NamedWatts{Name: "2", W: 60})}},
 		{"Amp DOME: chan. 1 60 W, chan. 2 60 W, both 100 V", []RatedAmplifier{ways("DOME", at100, NamedWatts{Name: "1", W: 60}, NamedWatts{Name: "2", W: 60})}},
 		{"Verstärker VG;K1: 60 W;K2: 30 W", []RatedAmplifier{ways("VG", nil, NamedWatts{Name: "K1", W: 60}, NamedWatts{Name: "K2", W: 30})}},
