@@ -81,15 +81,16 @@ func (t *table) controlsByRoom() map[string]bool {
 		if r.out != "" || zone == "" || !room.had() {
 			continue
 		}
-		said := join.Fold(r.own(vocabulary.Control).text) + " " + r.own(vocabulary.ControlWatts).text
+		var said strings.Builder
+		said.WriteString(join.Fold(r.own(vocabulary.Control).text) + " " + r.own(vocabulary.ControlWatts).text)
 		for s := range r.every(vocabulary.Notes) {
 			if m := controlIn(r, s); m.any {
-				said += " " + m.name + " " + m.rating.text
+				said.WriteString(" " + m.name + " " + m.rating.text)
 			}
 		}
 		if was, ok := first[zone]; !ok {
-			first[zone] = [2]string{said, room.text}
-		} else if was[0] != said && was[1] != room.text {
+			first[zone] = [2]string{said.String(), room.text}
+		} else if was[0] != said.String() && was[1] != room.text {
 			t.roomControls[zone] = true
 		}
 	}

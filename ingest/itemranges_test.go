@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strings"
 	"testing"
 
 	"lineaudit/ingest/layout"
@@ -12,11 +13,11 @@ func TestNumbersOfSeveralLoudspeakers(t *testing.T) {
 	for _, tt := range []struct{ items, want string }{
 		{"1.1, 1.2, 1.3 - 1.6", "4 x 3 W"}, {"1, 2, 3-6", "4 x 3 W"}, {"1, 2, 3 to 6", "4 x 3 W"}, {"1, 2, 1.3 - 1.6", "1 x 3 W"}, {"1, 2, 4-3", "1 x 3 W"},
 	} {
-		var rows string
+		var rows strings.Builder
 		for _, item := range splitAll([]string{tt.items}, listMarks) {
-			rows += "\n" + item + " | CS6 | 3"
+			rows.WriteString("\n" + item + " | CS6 | 3")
 		}
-		j := jobOf(t, draw(layout.Loudspeakers, "Check", "item | model | tap[W]"+rows))
+		j := jobOf(t, draw(layout.Loudspeakers, "Check", "item | model | tap[W]"+rows.String()))
 		want(t, tt.items, describe(j)[2:], []string{tt.want})
 	}
 	j := wholeJob(t, `
