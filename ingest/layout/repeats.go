@@ -34,7 +34,15 @@ func cutCount(text string) string {
 }
 
 // stem is the words of a header without a number behind them, folded.
-func (h *heading) stem() string { return vocabulary.Fold(cmp.Or(cutCount(h.words), h.words)) }
+func (h *heading) stem() string {
+	if len(strings.Fields(h.words)) == 1 && (lookText(h.words)&(lookDevice|lookMounting) != 0 || vocabulary.DeviceIn(h.words) == vocabulary.LoudspeakerDevice) && h.cells.cells > 0 && h.cells.countShare() >= 0.8 {
+		return countedDevices // "Horns, Tap, Ceilings, Tap"
+	}
+	return vocabulary.Fold(cmp.Or(cutCount(h.words), h.words))
+}
+
+// countedDevices stands for the header of a column that counts devices of a kind.
+const countedDevices = "counted devices"
 
 // mostInGroup is the most headings of a group.
 const mostInGroup = 10
@@ -69,7 +77,7 @@ func repeated(cols []*heading) *repeats {
 // listsLoads reports whether headings name a tap, or a count beside something else.
 func listsLoads(group []*heading) bool {
 	return slices.ContainsFunc(group, func(h *heading) bool {
-		return h.score >= headerScore/2 && (h.top == vocabulary.Tap || h.top == vocabulary.Quantity)
+		return h.score >= headerScore/2 && (h.top == vocabulary.Tap || h.top == vocabulary.Quantity) || h.stem() == countedDevices
 	})
 }
 
