@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"maps"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -38,14 +40,14 @@ func (b *builder) namesControl(text string) bool {
 // askUnheardRemarks asks about remarks beside loudspeakers that speak of a control
 // of which nothing came.
 func (b *builder) askUnheardRemarks() {
-	told := b.toldRows()
+	asked := b.askedRows()
 	for _, l := range b.job.Loudspeakers {
 		r := b.origin[l]
 		if l.Control != nil || l.Zone != nil && l.Zone.Control != nil || l.Status != schedule.Installed || !r.t.has(vocabulary.Notes) {
 			continue
 		}
 		for s := range r.every(vocabulary.Notes) {
-			if remarksOfControls.Of(s.text, 0) && !told[rowOf(s.source.At)] {
+			if remarksOfControls.Of(s.text, 0) && !asked[rowOf(s.source.At)] {
 				s.field = vocabulary.Control
 				b.askCell(s, "“"+short(s.text)+"” speaks of a control: do these loudspeakers hang behind it, and what may it carry?", "the load of this control")
 			}
@@ -55,7 +57,14 @@ func (b *builder) askUnheardRemarks() {
 
 // remarksOfControls reports whether a remark speaks of a control and denies nothing.
 var remarksOfControls = remember.New(8192, func(text string, _ int) bool {
-	return len(text) <= longestSpoken && vocabulary.DeviceIn(text) == vocabulary.ControlDevice && !notation.Denies(text)
+	if len(text) > longestSpoken || notation.Denies(text) {
+		return false
+	}
+	if vocabulary.DeviceIn(text) == vocabulary.ControlDevice {
+		return true
+	}
+	list, err := notation.ParseControls(text, notation.Auto) // "VC on wall (100 W) for exhibits A & B"
+	return err == nil && list[0].W > 0
 })
 
 func rowOf(at schedule.Ref) schedule.Ref { return at.On().Cell(int(at.Row), 0) }
@@ -73,13 +82,20 @@ func (b *builder) toldRows() map[schedule.Ref]bool {
 			told[rowOf(at)] = true
 		}
 	}
+	maps.Copy(told, b.askedRows())
+	return told
+}
+
+// askedRows are the rows of which a question is asked.
+func (b *builder) askedRows() map[schedule.Ref]bool {
+	asked := make(map[schedule.Ref]bool)
 	for q := range b.questions {
-		told[rowOf(q.At)] = true
+		asked[rowOf(q.At)] = true
 	}
 	for _, cells := range b.misreads {
 		for q := range cells {
-			told[rowOf(q.At)] = true
+			asked[rowOf(q.At)] = true
 		}
 	}
-	return told
+	return asked
 }

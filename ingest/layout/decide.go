@@ -93,6 +93,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	loadsAreTaps(considered, base)
 	twoTaps(considered, base)
 	answersOfState(considered, base)
+	groupsAreNoItems(considered, base)
 	linesAreNoAmplifiers(considered, base)
 	outputsInVolts(considered, base)
 	placesDescribed(considered, base)
@@ -143,4 +144,18 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 		best.runners = append(best.runners, vocabulary.Unknown)
 	}
 	return best
+}
+
+// groupsAreNoItems takes numbers that head groups of rows, under a word for lines,
+// outputs or zones, for these: "Line" over 1, blank, blank, 2. Items are numbered
+// row by row.
+func groupsAreNoItems(cols []*heading, base []worth) {
+	for i, h := range cols {
+		if h.of(vocabulary.Item) == 0 || max(h.of(vocabulary.Circuit), h.of(vocabulary.Channel), h.of(vocabulary.Zone)) == 0 {
+			continue
+		}
+		if h.cells.cells >= 2 && h.rows >= 4 && 10*h.cells.total <= 7*h.rows {
+			adjust(base, i, vocabulary.Item, -0.7)
+		}
+	}
 }
