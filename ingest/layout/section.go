@@ -386,8 +386,32 @@ func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
 	return placedAt(f.readPair(key, value), at, c)
 }
 
+// keyedPlaces are the fields of keys behind whose place may stand what feeds it.
+var keyedPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true}
+
+// rePlaceEnd finds what may end the name of a place.
+var rePlaceEnd = regexp.MustCompile(`\s+[-–—]\s+|\s*[,;(]\s*`)
+
+// withoutFeed cuts what feeds a place off its name: "Reception - amp 1 output 1 (60
+// W)". The title as a whole is read for it.
+func withoutFeed(place string) string {
+	for _, m := range rePlaceEnd.FindAllStringIndex(place, 4) {
+		if m[0] == 0 {
+			continue
+		}
+		switch sectionField(place[m[1]:]) {
+		case vocabulary.Amplifier, vocabulary.Channel:
+			return place[:m[0]]
+		}
+	}
+	return place
+}
+
 func (f *finder) readPair(key, value string) []Fact {
 	fact := f.fact(key, value)
+	if keyedPlaces[fact.Field] {
+		fact.Text = withoutFeed(fact.Text)
+	}
 	facts := []Fact{fact}
 	if loose[fact.Field] && !reShortTag.MatchString(key) {
 		if m := reAnyVolts.FindAllString(value, 3); len(m) == 1 {
