@@ -52,3 +52,22 @@ func TestCableListsAreNoCableBooks(t *testing.T) {
 		}
 	}
 }
+
+// A cable list may name the rack before the output, and rate the control that a
+// cable leads to beside it. Common practice, no source.
+func TestRacksAndControlsInCableLists(t *testing.T) {
+	j := wholeJob(t, `
+Cable schedule - loudspeaker lines 100 V
+Cable | From | To | Size | Length m | Load at end W | Notes
+LC1 | Rack A1/1 | VC1 | 2 x 2.5 mm² | 12 | | VC1 36 W at desk
+LC2 | VC1 | LS1 | 2 x 1.5 mm² | 8 | 6 |
+LC3 | LS1 | LS2 | 2 x 1.5 mm² | 6 | 6 |
+LC4 | Rack A1/2 | LS3 | 2 x 2.5 mm² | 60 | 15 |
+LC5 | LS3 | LS4 | 2 x 2.5 mm² | 25 | 15 |
+
+A1: 2 x 120 W`)
+	if got := controlsOf(j); got != "VC1 36 W x2" {
+		t.Errorf("controls %s", got)
+	}
+	want(t, "outputs", channelRatings(j), []string{"A1 / 1 120 W 100 V", "A1 / 2 120 W 100 V"})
+}

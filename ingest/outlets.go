@@ -388,7 +388,7 @@ var outputLetter = regexp.MustCompile(`^(?i:[oswkcvu])[ .]?(\d{1,2})$`)
 // readChannel reads a cell or title that names a channel, with amp beside it.
 func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	text, _ := b.readable(&ch, notation.ChannelColumn)
-	text = o.cutRating(text, ch)
+	text = b.withoutRack(o.cutRating(text, ch))
 	o.at = ch
 	if !amp.had() && strings.ContainsFunc(text, isLetter) && anyDigit(text) && b.namesAmp(text) && b.wholeOutputsIn(ch) {
 		o.amp, o.ampAt, o.at = text, ch, seen{}
@@ -431,6 +431,20 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	if o.amp != "" {
 		o.amp, o.ampAt = withKindWord(text, o.amp), ch
 	}
+}
+
+// withoutRack cuts a word for the rack off an output and its amplifier: "Rack A1/1".
+func (b *builder) withoutRack(text string) string {
+	folded := join.Fold(text)
+	word := wordList(rackEnds).ahead(folded)
+	if word == "" || len(folded) != len(text) {
+		return text
+	}
+	rest := strings.TrimLeft(text[len(word):], " :-")
+	if c := b.channelRef(rest); c.ok && strings.ContainsFunc(c.ref.Amplifier, isLetter) && len(c.ref.Channels) > 0 {
+		return rest
+	}
+	return text
 }
 
 // wholeOutputsIn reports whether other cells of the column name an amplifier of

@@ -58,6 +58,7 @@ var (
 // hearRoutes reads the notes and adds the names of amplifiers and places in
 // them to those of the tables.
 func (b *builder) hearRoutes() {
+	b.spoken = append(slices.Clip(b.spoken), b.remarksOfPasses()...)
 	together := 0 // the cells before were read together
 	for i, s := range b.spoken {
 		if len(s.text) > longestSpoken {
@@ -116,6 +117,25 @@ func (b *builder) hearRoutes() {
 			b.places.roomNames.Refer(room)
 		}
 	}
+}
+
+// remarksOfPasses are the remarks of cables that lead to a control: "VC1 36 W at the desk".
+func (b *builder) remarksOfPasses() []spoken {
+	var out []spoken
+	for _, t := range b.tables {
+		if t.fromColumn == nil {
+			continue
+		}
+		for _, r := range t.rows {
+			if !r.passes {
+				continue
+			}
+			for s := range r.every(vocabulary.Notes) {
+				out = append(out, spoken{at: s.source.At, text: s.text})
+			}
+		}
+	}
+	return out
 }
 
 // routesAcross reads a sentence that its commas parted into several cells of a row:
