@@ -2,6 +2,7 @@ package layout
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -63,8 +64,8 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if isNoteText(t) || reFooter.MatchString(t) {
 		return Note, "a note", true
 	}
-	if b.d.repeated[bl.l.n+1] == Header {
-		return Title, "a title: the header is repeated below it", true
+	if b.d.repeated[bl.l.n+1] == Header || i == 0 && b.titlesBelow(s.col) {
+		return Title, "a title: the header is repeated below it, or below those like it", true
 	}
 	if wide {
 		return Title, "a title over several columns", true
@@ -97,6 +98,14 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false
 	}
 	return Title, "a title", true
+}
+
+// titlesBelow reports whether lone cells of a column stand above repeated headers:
+// then one below the first header heads its rows too.
+func (b *bodyReader) titlesBelow(col int) bool {
+	return slices.ContainsFunc(b.lines, func(o bodyLine) bool {
+		return len(o.slots) == 1 && o.slots[0].col == col && b.d.repeated[o.l.n+1] == Header
+	})
 }
 
 // numberedTitle reports whether the words behind an item's number name a part
