@@ -36,11 +36,14 @@ func (r *row) ofWhich() bool {
 	return false
 }
 
+// mostOfRow is how many loudspeakers back those of the row above are looked for.
+const mostOfRow = 64
+
 // takePart takes the loudspeakers of a part from those of the row above. It is asked
 // where their numbers do not tell how many are left.
 func (b *builder) takePart(r *row, l *schedule.Loudspeaker) {
 	var whole *schedule.Loudspeaker
-	for i := len(b.job.Loudspeakers) - 1; i >= 0 && whole == nil; i-- {
+	for i := len(b.job.Loudspeakers) - 1; i >= max(0, len(b.job.Loudspeakers)-mostOfRow) && whole == nil; i-- {
 		if o := b.job.Loudspeakers[i]; b.origin[o] == r.partOf {
 			whole = o
 		}

@@ -22,8 +22,11 @@ func (b *builder) outputOfZone(r *row, a *schedule.Amplifier, n int) string {
 		b.gatherZonesOnAmps()
 	}
 	zones := b.zonesOnAmps[a.Key]
+	if len(zones) != n {
+		return ""
+	}
 	i := slices.Index(zones, join.Key(r.zoneText().text))
-	if i < 0 || len(zones) != n {
+	if i < 0 {
 		return ""
 	}
 	if number, ok := ownNumbers(zones, n); ok {
