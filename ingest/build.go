@@ -74,6 +74,7 @@ type builder struct {
 
 	speaks map[*row]*row // which row tells the control of which; see speaker and forget
 
+	sharing  bool // while the control of a row is looked up for another that refers to it
 	lookOnly bool // while a row that does not count is worked out: create nothing
 }
 

@@ -115,6 +115,7 @@ func (b *builder) claim(r *row, load schedule.Quantity[schedule.Watts], l *sched
 	b.origin[l] = r
 	if l.Control == nil {
 		t := b.tap(r, b.lineVoltsAt(l))
+		b.askTapsAtVolts(&t)
 		l.Tap, l.TapVolts = t.watts, t.volts
 		if l.Count, _ = b.pieces(r.own(vocabulary.Quantity)); l.Count.Had() && l.Tap.Had() {
 			return l

@@ -42,7 +42,7 @@ func (b *builder) controlRemark(r *row) controlMention {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Tap} {
 		s := r.own(f)
-		if _, tail := cutControl(s.text); tail != "" {
+		if _, tail := splitControl(s.text); tail != "" {
 			s.text = tail
 			if m := controlIn(r, s); m.any {
 				return m
@@ -55,10 +55,10 @@ func (b *builder) controlRemark(r *row) controlMention {
 	return controlMention{}
 }
 
-// cutControl parts what a text describes from the control that it says it hangs behind:
+// splitControl parts what a text describes from the control that it says it hangs behind:
 // "4 cabinets at 10 W" and "via knob R1 (40 W)", "6 W" and "regulator 20 W" in brackets. The tail
 // is blank where it says of none.
-func cutControl(text string) (head, tail string) {
+func splitControl(text string) (head, tail string) {
 	for at, mark := range text {
 		if !strings.ContainsRune(",;( ", mark) || at == 0 {
 			continue
@@ -126,15 +126,16 @@ func (b *builder) controlShared(r *row, s seen) (controlMention, bool) {
 	if at < 0 || at+1 >= len(words) {
 		return controlMention{}, false
 	}
+	if b.sharing {
+		return controlMention{}, true // it has none of its own
+	}
 	for n := min(3, len(words)-at-1); n > 0; n-- {
 		place := strings.Trim(strings.Join(words[at+1:at+1+n], " "), ".,;:()")
-		if o := b.rowShared(r, place); o != nil {
-			m := b.controlText(o)
-			m.as, m.at, m.rating = o, s, seen{}
+		if m := b.controlOfOther(r, s, place); m.any {
 			return m, true
 		}
 	}
-	b.askCell(s, "“"+short(s.text)+"”: which control do these loudspeakers hang behind?", "the load of this control")
+	b.askCell(s, whichControl(s), "the load of this control")
 	return controlMention{}, true
 }
 
@@ -146,46 +147,48 @@ func (b *builder) controlSeen(r *row, s seen) (controlMention, bool) {
 		return controlMention{}, false
 	}
 	place := strings.Trim(s.text[len(see):], " .:,")
-	if place == "" {
+	if place == "" || len(r.t.rowsAt(join.Key(place))) == 0 {
 		return controlMention{}, false
 	}
-	o := b.rowShared(r, place)
-	if o == nil {
-		if len(r.t.rowsAt(join.Key(place))) > 0 {
-			b.askCell(s, "“"+short(s.text)+"”: which control do these loudspeakers hang behind?", "the load of this control")
-			return controlMention{}, true
-		}
-		return controlMention{}, false
+	if b.sharing {
+		return controlMention{}, true // it has none of its own
 	}
-	m := b.controlText(o)
-	if m.name == "" {
-		m.as = o
+	m := b.controlOfOther(r, s, place)
+	if !m.any {
+		b.askCell(s, whichControl(s), "the load of this control")
 	}
-	m.at, m.rating = s, seen{}
 	return m, true
+}
+
+func whichControl(s seen) string {
+	return "“" + short(s.text) + "”: which control do these loudspeakers hang behind?"
 }
 
 // mostShared is how many rows are looked at for the one whose control a remark shares.
 const mostShared = 50
 
-// rowShared is the row with a control of its own that a word for it names: by its
-// room, zone or tag, or as the one above; nil if there is none.
-func (b *builder) rowShared(r *row, place string) *row {
+// controlOfOther is the control of another row that a word in s names: by its room, zone
+// or tag, or as the one above. Rows that refer to others have none of their own: nothing
+// is followed from row to row.
+func (b *builder) controlOfOther(r *row, s seen, place string) controlMention {
 	list := r.t.rowsAt(join.Key(place))
 	if slices.Contains(aboveWords, join.Fold(place)) {
 		end := sort.Search(len(r.t.rows), func(i int) bool { return r.t.rows[i].At.Compare(r.At) >= 0 })
 		list = slices.Clone(r.t.rows[max(0, end-mostShared):end])
 		slices.Reverse(list)
 	}
+	b.sharing = true
+	defer func() { b.sharing = false }()
 	for _, o := range list[:min(len(list), mostShared)] {
 		if o == r || o.out != "" || o.kind != loudspeakerRow && o.kind != zoneRow {
 			continue
 		}
-		if m := b.controlText(o); m.any && m.as == nil {
-			return o
+		if m := b.controlText(o); m.any {
+			m.as, m.at, m.rating = o, s, seen{}
+			return m
 		}
 	}
-	return nil
+	return controlMention{}
 }
 
 // rowsAt are the rows of a table whose room, zone or tag has a key.

@@ -42,3 +42,24 @@ func TestControlsNamedByWhereTheyAre(t *testing.T) {
 		}
 	}
 }
+
+// Rows that refer to each other in a circle, and long runs of rows that refer to the
+// one above, end: no control comes of the one, one for all of the other.
+func TestControlsThatReferInCircles(t *testing.T) {
+	j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | control\nHall | 8 | 3 | see Shop\nShop | 6 | 6 | see Hall"))
+	if len(j.Controls) > 0 || len(j.Questions) == 0 {
+		t.Errorf("got %s, asked %v", controlsOf(j), asked(j))
+	}
+	j = jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes\nHall | 8 | 3 | volume control as Shop\nShop | 6 | 6 | volume control as Hall"))
+	if len(j.Questions) == 0 {
+		t.Errorf("remarks: got %s, asked %v", controlsOf(j), asked(j))
+	}
+	rows := "\nHall | 1 | 3 | vol control 50 W"
+	for range 45 {
+		rows += "\nHall | 1 | 3 | vol control as above"
+	}
+	j = jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes"+rows))
+	if got := controlsOf(j); got != "control (Hall) 50 W x46" {
+		t.Errorf("above: got %s", got)
+	}
+}

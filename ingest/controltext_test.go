@@ -243,10 +243,10 @@ Vergaderruimte | 2 inbouw | 6 W (regelaar 20 W) | 12`)
 	if got, want := controlsOf(j), "control (Vergaderruimte) 20 W x1"; got != want {
 		t.Errorf("controls %s, want %s", got, want)
 	}
-	if _, tail := cutControl("6 plafonniers 1,5 W derrière atténuateur 12 W"); tail != "derrière atténuateur 12 W" {
+	if _, tail := splitControl("6 plafonniers 1,5 W derrière atténuateur 12 W"); tail != "derrière atténuateur 12 W" {
 		t.Errorf("tail %q", tail)
 	}
-	if _, tail := cutControl("4 Boxen à 10 W, über Regler R1 (40 W)"); tail != "über Regler R1 (40 W" {
+	if _, tail := splitControl("4 Boxen à 10 W, über Regler R1 (40 W)"); tail != "über Regler R1 (40 W" {
 		t.Errorf("tail %q", tail)
 	}
 }

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -18,7 +17,7 @@ import (
 var noteRefs = regexp.MustCompile(`^\(?\d{1,2}\)?(?:\s*[,;/&+]\s*\(?\d{1,2}\)?)*$`)
 
 // seeNote refers to notes among other words.
-var seeNote = regexp.MustCompile(`(?i)\b(?:notes?|hinweise?|anm(?:erkung)?\.?|remarques?|notas?|opm(?:erking)?\.?|fn|footnotes?)\s*(?:n[o°º]\.?\s*)?(\d{1,2}(?:\s*[,;/&+]\s*\d{1,2})*)`)
+var seeNote = regexp.MustCompile(`(?i)\b(?:` + strings.Join(noteWords, "|") + `)\.?\s*(?:n[o°º]\.?\s*)?(\d{1,2}(?:\s*[,;/&+]\s*\d{1,2})*)`)
 
 // gatherNotes notes the texts of numbered notes. A number that two lists have tells nothing.
 func (b *builder) gatherNotes() {
@@ -63,16 +62,21 @@ func (t *table) refersToNotes(c *column) bool {
 	if c == nil {
 		return false
 	}
-	any := false
-	for _, r := range t.rows {
-		if text := strings.TrimSpace(r.Values[c.i].Text); text != "" && r.Class == layout.Device {
-			if !noteRefs.MatchString(text) {
-				return false
-			}
-			any = true
-		}
+	if refers, known := t.noteColumns[c]; known {
+		return refers
 	}
-	return any
+	cells, numbers := 0, 0
+	t.eachText(c, func(text string) {
+		cells++
+		if noteRefs.MatchString(strings.TrimSpace(text)) {
+			numbers++
+		}
+	})
+	if t.noteColumns == nil {
+		t.noteColumns = make(map[*column]bool)
+	}
+	t.noteColumns[c] = cells > 0 && numbers == cells
+	return t.noteColumns[c]
 }
 
 // statusByNote is the state that a numbered note begins with, "8. Future; wire only", of a

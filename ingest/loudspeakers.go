@@ -135,7 +135,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		b.pending = append(b.pending, pendingTap{l, t})
 	}
 	if len(t.either) > 0 && !b.lookOnly {
-		b.tapsAtVolts = append(b.tapsAtVolts, tapsAtVolts{l, t.either, r.t.byField[vocabulary.Tap][0].At})
+		b.tapsAtVolts = append(b.tapsAtVolts, tapsAtVolts{l, &t})
 	}
 	b.moreOf(r, l)
 	if !b.lookOnly {

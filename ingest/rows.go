@@ -39,6 +39,7 @@ type table struct {
 	toFit        int8                 // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
 	numbers      map[string]bool      // the numbers of its items; nil until asked for
 	rowsOfPlace  map[string][]*row    // by key of a room, zone or tag; nil until asked for
+	noteColumns  map[*column]bool     // columns of remarks that hold numbers of notes; see refersToNotes
 	eachColumns  map[*column]bool     // columns of counts that say "each"; see allCountEach
 	roomControls map[string]bool      // zones whose rooms have controls of their own; nil until asked for
 	knownStates  map[*column]bool     // by column of states: whether most of its cells are known; nil until asked for

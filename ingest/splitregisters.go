@@ -35,14 +35,18 @@ func (t *table) controlsByTheirCells() {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Unknown} {
 		for _, c := range slices.Clone(t.byField[f]) {
+			if c.Confidence >= unsureHeader {
+				continue
+			}
+			places := t.placesFolded()
 			cells, named := 0, 0
 			t.eachText(c, func(text string) {
 				cells++
-				if t.ratedByPlace(text) {
+				if ratedByPlace(text, places) {
 					named++
 				}
 			})
-			if cells > 1 && named == cells && c.Confidence < unsureHeader {
+			if cells > 1 && named == cells {
 				t.become(c, vocabulary.Control, "its cells are places of the list with ratings")
 				return
 			}
@@ -50,23 +54,32 @@ func (t *table) controlsByTheirCells() {
 	}
 }
 
-// ratedByPlace reports whether a text is a power behind a word of a zone or room of the table.
-func (t *table) ratedByPlace(text string) bool {
+// placesFolded are the zones and rooms of a table, one a line, so that a word is
+// looked for in all of them at once.
+func (t *table) placesFolded() string {
+	seen := make(map[string]bool)
+	var all strings.Builder
+	for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Zone} {
+		for _, c := range t.byField[f] {
+			t.eachText(c, func(place string) {
+				if folded := join.Fold(place); !seen[folded] {
+					seen[folded] = true
+					all.WriteString(folded + "\n")
+				}
+			})
+		}
+	}
+	return all.String()
+}
+
+// ratedByPlace reports whether a text is a power behind a word of one of the places.
+func ratedByPlace(text, places string) bool {
 	m := findRatingBehind(text)
 	if m == nil {
 		return false
 	}
 	name := placeInControl(m[1])
-	if len(name) < fewestOfPlace {
-		return false
-	}
-	found := false
-	for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Zone} {
-		for _, c := range t.byField[f] {
-			t.eachText(c, func(place string) { found = found || strings.Contains(join.Fold(place), name) })
-		}
-	}
-	return found
+	return len(name) >= fewestOfPlace && strings.Contains(places, name)
 }
 
 // ownNames are the fields under which rows of a kind of table give their own names.

@@ -23,6 +23,7 @@ type tapped struct {
 	groups   []notation.TapGroup
 	others   []notation.TapAt // the same tap at further line voltages
 	either   []notation.TapAt // the taps at each of several line voltages, where that of the line is not known
+	eitherAt schedule.Ref     // the header of the first of them
 	ohms     float64          // a tap set by its primary impedance, in ohms
 	fraction float64          // a tap that is a share of the rated power
 	position schedule.Text
@@ -88,44 +89,38 @@ func (b *builder) tapsOfUnknownLine(t *tapped, filled []seen) {
 		t.watts.Low, t.watts.High = min(t.watts.Low, o.watts.Low), max(t.watts.High, o.watts.High)
 		either = append(either, notation.TapAt{W: float64(o.watts.Low), V: s.col.Volts})
 	}
-	t.volts, t.either = schedule.Quantity[schedule.Volts]{}, either
-	b.ask(filled[0].col.At, "line voltage", severalVoltages, "the load of every line")
+	t.volts, t.either, t.eitherAt = schedule.Quantity[schedule.Volts]{}, either, filled[0].col.At
 }
 
 // tapsAtVolts are the taps of a loudspeaker at several line voltages.
 type tapsAtVolts struct {
 	speaker *schedule.Loudspeaker
-	either  []notation.TapAt
-	asked   schedule.Ref
+	tap     *tapped
 }
 
-// pickTapsAtVolts takes the tap at the voltage of the line, where that came to be
-// known after the rows were read; the question is then settled.
+// pickTapsAtVolts takes the tap at the voltage of the line, once all that tells it
+// is read; it is asked where nothing does.
 func (b *builder) pickTapsAtVolts() {
-	open := make(map[schedule.Ref]bool) // by header: whether a row of it is still open
 	for _, p := range b.tapsAtVolts {
-		if _, had := open[p.asked]; !had {
-			open[p.asked] = false
-		}
 		v := b.lineVoltsAt(p.speaker)
-		i := slices.IndexFunc(p.either, func(t notation.TapAt) bool { return v != 0 && sameClass(t.V, v) })
+		i := slices.IndexFunc(p.tap.either, func(t notation.TapAt) bool { return v != 0 && sameClass(t.V, v) })
 		if i < 0 {
-			open[p.asked] = true
+			b.askTapsAtVolts(p.tap)
 			continue
 		}
 		src := p.speaker.Tap.Source
 		src.How, src.Because = schedule.Computed, "the column of the voltage of its line"
-		p.speaker.Tap = schedule.Exactly(schedule.Watts(p.either[i].W), src)
-		p.speaker.TapVolts = schedule.Exactly(schedule.Volts(p.either[i].V), src)
-	}
-	for q := range b.questions {
-		if still, had := open[q.At]; had && !still && q.Text == severalVoltages {
-			delete(b.questions, q)
-		}
+		p.speaker.Tap = schedule.Exactly(schedule.Watts(p.tap.either[i].W), src)
+		p.speaker.TapVolts = schedule.Exactly(schedule.Volts(p.tap.either[i].V), src)
 	}
 }
 
-const severalVoltages = "taps are listed for several line voltages: which is that of these lines?"
+// askTapsAtVolts asks which line voltage holds, where taps are listed for several.
+func (b *builder) askTapsAtVolts(t *tapped) {
+	if len(t.either) > 0 {
+		b.ask(t.eitherAt, "line voltage", "taps are listed for several line voltages: which is that of these lines?", "the load of every line")
+	}
+}
 
 // tapInWords finds the taps of a row that has no cell for them among the words
 // of its count, or of its description where no column holds counts.
@@ -137,7 +132,7 @@ func (b *builder) tapInWords(r *row) tapped {
 	for _, f := range fields {
 		if s := r.own(f); s.had() {
 			text, style := b.readable(&s, notDate)
-			text, _ = cutControl(text)
+			text, _ = splitControl(text)
 			if list := groupsIn(text, style); len(list) > 0 {
 				return grouped(list, s)
 			}

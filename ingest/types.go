@@ -46,6 +46,7 @@ func (b *builder) addType(r *row) {
 	}
 	e.name = names[0].text
 	e.tap = b.tap(r, float64(b.job.LineVolts.Low))
+	b.askTapsAtVolts(&e.tap)
 	e.offered = b.offers(r.own(vocabulary.TapList))
 	e.offered = append(e.offered, e.tap.offered...)
 	e.rated = b.watts(r.own(vocabulary.RatedWatts)).Or(e.tap.rated)

@@ -82,6 +82,7 @@ var (
 	aboveWords     = wordClasses["above"]
 	ofWhichWords   = wordClasses["of which"]
 	onlyWords      = wordClasses["only"]
+	noteWords      = wordClasses["note"]
 	seeWords       = wordClasses["see"]
 	whereWords     = wordClasses["where"]
 	asWords        = wordClasses["as"]

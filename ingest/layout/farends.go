@@ -65,10 +65,7 @@ func farEnds(t *Table) {
 	if len(found) < 2 || 2*len(found) < rows {
 		return
 	}
-	made := &phraseColumns{t: t, col: to, at: map[vocabulary.Field]int{}}
-	for _, c := range t.Columns {
-		made.has = append(made.has, c.Field)
-	}
+	made := newPhraseColumns(t, to)
 	for i := range t.Records {
 		e, ok := found[i]
 		if !ok {
@@ -85,9 +82,5 @@ func farEnds(t *Table) {
 		v.Text, v.Cell, v.How, v.Because = e.place, nil, schedule.Stated, "before what hangs there"
 		t.Records[i] = one.Record
 	}
-	for i := range t.Records {
-		if n := len(t.Columns) - len(t.Records[i].Values); n > 0 {
-			t.Records[i].Values = pad(t.Records[i].Values, len(t.Columns))
-		}
-	}
+	t.padRecords()
 }

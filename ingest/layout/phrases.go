@@ -36,10 +36,7 @@ func (f *finder) phrases(t *Table) {
 	}
 	split := len(rows) > len(t.Records)
 	t.Matrix = t.Matrix || split
-	made := &phraseColumns{t: t, col: col, at: map[vocabulary.Field]int{}}
-	for _, c := range t.Columns {
-		made.has = append(made.has, c.Field)
-	}
+	made := newPhraseColumns(t, col)
 	units := unitColumn(t)
 	t.Records = nil
 	for _, r := range rows {
@@ -51,11 +48,7 @@ func (f *finder) phrases(t *Table) {
 		}
 		t.Records = append(t.Records, r.Record)
 	}
-	for i := range t.Records {
-		if n := len(t.Columns) - len(t.Records[i].Values); n > 0 {
-			t.Records[i].Values = pad(t.Records[i].Values, len(t.Columns))
-		}
-	}
+	t.padRecords()
 }
 
 // A phraseRow is a record and the sentence it consists of.
@@ -260,6 +253,23 @@ type phraseColumns struct {
 	col int
 	has []vocabulary.Field       // what the table has columns of by itself
 	at  map[vocabulary.Field]int // the columns made
+}
+
+func newPhraseColumns(t *Table, col int) *phraseColumns {
+	made := &phraseColumns{t: t, col: col, at: map[vocabulary.Field]int{}}
+	for _, c := range t.Columns {
+		made.has = append(made.has, c.Field)
+	}
+	return made
+}
+
+// padRecords gives records that were made before a column was added a blank in it.
+func (t *Table) padRecords() {
+	for i := range t.Records {
+		if r := &t.Records[i]; len(r.Values) < len(t.Columns) {
+			r.Values = pad(r.Values, len(t.Columns))
+		}
+	}
 }
 
 // read takes what a sentence says as values of its row. set says that sentences of the table

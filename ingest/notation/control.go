@@ -32,10 +32,8 @@ func parseControls(s string, style Style) ([]RatedControl, error) {
 		return nil, err
 	}
 	tokens := splitFigures(lex(text, style), style)
-	for i, t := range tokens {
-		if isNegation(t) && !countsBefore(tokens, i) {
-			return nil, fail(what, text, ErrNotUnderstood)
-		}
+	if denies(tokens) {
+		return nil, fail(what, text, ErrNotUnderstood)
 	}
 	c := &clauseReading{tokens: tokens}
 	var out []RatedControl

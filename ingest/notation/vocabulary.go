@@ -5,7 +5,6 @@ import (
 	"encoding/csv"
 	"fmt"
 	"path"
-	"slices"
 	"strings"
 	"sync"
 )
@@ -199,5 +198,15 @@ func isNegation(t token) bool {
 	return ok && t.kind == wordToken
 }
 
-// Denies reports whether a word such as "no", "ohne", "sans" stands in a text.
-func Denies(s string) bool { return slices.ContainsFunc(lex(Clean(s), Point), isNegation) }
+// Denies reports whether a word such as "no", "ohne", "sans" stands in a text; the
+// "no." behind a count denies nothing.
+func Denies(s string) bool { return denies(lex(Clean(s), Point)) }
+
+func denies(tokens []token) bool {
+	for i := range tokens {
+		if isNegation(tokens[i]) && !countsBefore(tokens, i) {
+			return true
+		}
+	}
+	return false
+}
