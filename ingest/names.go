@@ -195,9 +195,23 @@ func (b *builder) ampName(r *row) (name, other seen) {
 
 // describedTwice reports whether another amplifier of the table is described in the same words, as another item.
 func (r *row) describedTwice(s seen) bool {
-	return s.had() && slices.ContainsFunc(r.t.rows, func(o *row) bool {
-		return o != r && o.kind == amplifierRow && o.out == "" && o.own(vocabulary.Describe).key() == s.key() && o.own(vocabulary.Item).key() != r.own(vocabulary.Item).key()
-	})
+	if !s.had() {
+		return false
+	}
+	if r.t.described == nil {
+		r.t.described = make(map[string]map[string]bool)
+		for _, o := range r.t.rows {
+			d := o.own(vocabulary.Describe)
+			if o.kind != amplifierRow || o.out != "" || !d.had() {
+				continue
+			}
+			if r.t.described[d.key()] == nil {
+				r.t.described[d.key()] = make(map[string]bool)
+			}
+			r.t.described[d.key()][o.own(vocabulary.Item).key()] = true
+		}
+	}
+	return len(r.t.described[s.key()]) > 1
 }
 
 // besideOutputs reports whether a text stands as the amplifier beside outputs in

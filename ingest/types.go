@@ -119,10 +119,13 @@ func (b *builder) demoteSummaries() {
 	}
 }
 
+// mostKit is the most rows of a list of kit by type; what is longer is a list by place.
+const mostKit = 100
+
 // countsAgain reports whether every loudspeaker row of a table without taps counts what another
 // table lists place by place: "10 W projector, 14" beside rooms whose projectors are 14.
 func countsAgain(t, o *table) bool {
-	if t.has(vocabulary.Tap) {
+	if t.has(vocabulary.Tap) || len(t.rows) > mostKit {
 		return false
 	}
 	rows := 0

@@ -25,9 +25,8 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
-// mostToEnd is how long a run may take to end, the race detector and a busy machine
-// allowed for.
-const mostToEnd = 10 * time.Second
+// mostToEnd is how long a run may take to end.
+const mostToEnd = 5_000 * underRace * time.Millisecond
 
 // Ctrl-C ends a run at once, in the middle of the audit of one huge job too, and
 // nothing is left of it.
