@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strings"
 	"testing"
 
 	"lineaudit/ingest/layout"
@@ -54,11 +55,12 @@ func TestControlsThatReferInCircles(t *testing.T) {
 	if len(j.Questions) == 0 {
 		t.Errorf("remarks: got %s, asked %v", controlsOf(j), asked(j))
 	}
-	rows := "\nHall | 1 | 3 | vol control 50 W"
+	var rows strings.Builder
+	rows.WriteString("\nHall | 1 | 3 | vol control 50 W")
 	for range 45 {
-		rows += "\nHall | 1 | 3 | vol control as above"
+		rows.WriteString("\nHall | 1 | 3 | vol control as above")
 	}
-	j = jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes"+rows))
+	j = jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes"+rows.String()))
 	if got := controlsOf(j); got != "control (Hall) 50 W x46" {
 		t.Errorf("above: got %s", got)
 	}

@@ -54,6 +54,7 @@ func harmonise(tables []*table) {
 	groupsAsLines(tables)
 	for _, t := range tables {
 		t.outputList()
+		t.remarksLast()
 	}
 }
 

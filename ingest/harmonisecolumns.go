@@ -284,6 +284,28 @@ func (t *table) namesOfValues() {
 	}
 }
 
+// remarksLast takes the last column for one of remarks where its header is not
+// understood, no other column has them and most of its cells are words: "what I saw".
+func (t *table) remarksLast() {
+	if t.Kind != layout.Loudspeakers || t.has(vocabulary.Notes) || len(t.columns) == 0 {
+		return
+	}
+	c := t.columns[len(t.columns)-1]
+	if c.Field != vocabulary.Unknown {
+		return
+	}
+	cells, said := 0, 0
+	t.eachText(c, func(text string) {
+		cells++
+		if countWords(text) >= 2 && !anyDigit(text[:1]) || isState(text) {
+			said++
+		}
+	})
+	if cells >= 2 && 2*said > cells {
+		t.become(c, vocabulary.Notes, "the last column, and most of its cells are remarks")
+	}
+}
+
 // unitsBeside gives a column of lengths or powers without a unit the one that the column
 // on its right names in every cell: "120 | ft".
 func (t *table) unitsBeside() {

@@ -360,11 +360,40 @@ func describes(text string) bool {
 	return text != "" && (countWords(text) <= longestDescription || kindInWords(text) != noKind)
 }
 
+// countCell is the cell that tells how many loudspeakers a row stands for: of the
+// column of counts, or without one a description that begins with its count, as
+// those of its column do.
+func (r *row) countCell() seen {
+	if r.t.has(vocabulary.Quantity) {
+		return r.own(vocabulary.Quantity)
+	}
+	for _, f := range describing {
+		if s := r.own(f); s.had() && s.col != nil && countAhead(s.text) > 0 && r.t.countsAhead(s.col) {
+			return s
+		}
+	}
+	return seen{}
+}
+
+// describing are the fields whose texts may begin with a count.
+var describing = []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag}
+
+// countWritten is the one number that a row counts, 0 where it writes none.
+func (b *builder) countWritten(r *row) int {
+	s := r.countCell()
+	if s.field != vocabulary.Quantity {
+		return countAhead(s.text)
+	}
+	count, _ := b.pieces(s)
+	n, _ := count.Exact()
+	return int(n)
+}
+
 // count finds how many loudspeakers a row stands for, and returns the spares
 // that are written beside the count.
 func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) {
 	s := r.own(vocabulary.Quantity)
-	if all, ok := b.countInEach(r, s); ok {
+	if all, ok := b.countInEach(r, r.countCell()); ok {
 		l.Count = all
 		return 0
 	}
@@ -389,7 +418,7 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 		return 0
 	}
 	var perhaps seen // a description that begins with a number, among others that do not
-	for _, f := range []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Kind, vocabulary.Tag} {
+	for _, f := range describing {
 		if n := r.own(f); n.had() {
 			if countAhead(n.text) > 1 && !sizeBehind.MatchString(n.text) && !r.t.has(vocabulary.Quantity) {
 				perhaps = n

@@ -64,13 +64,12 @@ func (b *builder) settleRemark(r *row, t *tapped, s seen, set notation.Setting) 
 	}
 	src := s.source
 	src.How, src.Because = schedule.LikelierReading, "the remark says what it is set to"
-	count, _ := b.pieces(r.own(vocabulary.Quantity))
-	if n, ok := count.Exact(); set.Count > 0 && ok && int(n) > set.Count {
+	if n := b.countWritten(r); set.Count > 0 && n > set.Count {
 		if !known || len(t.groups) > 0 {
 			b.askCell(s, "“"+short(s.text)+"”: what are the other loudspeakers of this row set to?", "the tap of this row")
 			return
 		}
-		t.groups = []notation.TapGroup{{Count: set.Count, W: float64(w)}, {Count: int(n) - set.Count, W: float64(was)}}
+		t.groups = []notation.TapGroup{{Count: set.Count, W: float64(w)}, {Count: n - set.Count, W: float64(was)}}
 		b.take(s, tap, itoa(set.Count)+" at "+plain(float64(w))+" W, the others at "+plain(float64(was))+" W", schedule.LikelierReading, src.Because)
 		t.source = src
 		return
