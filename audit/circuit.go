@@ -407,7 +407,7 @@ func (c *circuit) channelsOf(l *schedule.Loudspeaker, ctl *schedule.Control) []i
 			return c.working([]*schedule.Channel{z.Channel})
 		}
 	}
-	if c.onlyChannel && len(c.job.Channels) == 1 {
+	if c.onlyChannel && len(c.job.Channels) == 1 && !l.FeedUnread {
 		c.takeOnlyChannel()
 		return []int{0}
 	}

@@ -178,12 +178,16 @@ loudspeaker,L2,tap=30,
 `
 	for _, tt := range []struct {
 		name, job string
+		unread    bool // where L2 hangs was not understood
 		want      float64
 	}{
-		{"no other amplifier", job, 40},
-		{"another amplifier", job + "amplifier,A2,,\n", 10},
+		{"no other amplifier", job, false, 40},
+		{"another amplifier", job + "amplifier,A2,,\n", false, 10},
+		{"an output that is not understood", job, true, 10},
 	} {
-		if got := Check(parseCase(t, tt.name, tt.job).job, DefaultSettings()).Channels[0].Load.Watts; got.High != tt.want {
+		j := parseCase(t, tt.name, tt.job).job
+		j.Loudspeakers[1].FeedUnread = tt.unread
+		if got := Check(j, DefaultSettings()).Channels[0].Load.Watts; got.High != tt.want {
 			t.Errorf("%s: %v W, want %v", tt.name, got, tt.want)
 		}
 	}

@@ -48,6 +48,26 @@ type lineEntry struct {
 // the order in which they are asked.
 var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.From, vocabulary.To}
 
+// gatherAmpRefs enters the amplifier that a row names, and that of an output: A1 of "A1/2", the
+// rink amp of "rink amp ch 2".
+func (b *builder) gatherAmpRefs(r *row) {
+	if a := r.own(vocabulary.Amplifier); a.had() {
+		b.dir.ampRefs[a.key()] = true
+		if r.own(vocabulary.Channel).had() {
+			b.dir.besideOutputs[a.key()] = true
+		} else if c := b.channelRef(a.text); c.ok && len(c.ref.Channels) > 0 && strings.ContainsFunc(c.ref.Amplifier, isLetter) {
+			b.dir.ampRefs[join.Key(c.ref.Amplifier)] = true
+		}
+	}
+	if ch := r.own(vocabulary.Channel); ch.had() {
+		c := b.channelRef(ch.text)
+		coded := anyDigit(c.ref.Amplifier) && len(c.ref.Channels) > 0 && strings.ContainsFunc(c.ref.Amplifier, isLetter)
+		if c.ok && (coded || speaksOfAmplifier.Of(c.ref.Amplifier, 0)) {
+			b.dir.ampRefs[join.Key(c.ref.Amplifier)] = true
+		}
+	}
+}
+
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
@@ -63,16 +83,8 @@ func (b *builder) gatherDirectory() {
 					b.dir.circuits[id] = true
 				}
 			}
-			if a := r.own(vocabulary.Amplifier); a.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) {
-				b.dir.ampRefs[a.key()] = true
-				if r.own(vocabulary.Channel).had() {
-					b.dir.besideOutputs[a.key()] = true
-				}
-			}
-			if ch := r.own(vocabulary.Channel); ch.had() && (r.kind == loudspeakerRow || r.kind == zoneRow) { // A1 of "A1/2"
-				if c := b.channelRef(ch.text); c.ok && anyDigit(c.ref.Amplifier) && len(c.ref.Channels) > 0 && strings.ContainsFunc(c.ref.Amplifier, isLetter) {
-					b.dir.ampRefs[join.Key(c.ref.Amplifier)] = true
-				}
+			if r.kind == loudspeakerRow || r.kind == zoneRow {
+				b.gatherAmpRefs(r)
 			}
 			if r.kind == loudspeakerRow || r.kind == zoneRow || r.kind == controlRow {
 				b.gatherFeeders(r)

@@ -68,6 +68,9 @@ func (b *builder) standIns(text string) standIn {
 			out.WriteString(codeStem + strconv.Itoa(len(s.names)))
 			listed = kind
 			i += n - 1
+			if kind == ampHead && i+1 < len(words) && join.HasWord(join.Amplifier, text[words[i+1][0]:words[i+1][1]]) && strings.TrimSpace(text[words[i][1]:words[i+1][0]]) == "" {
+				i++ // "the rink amp is 120 W"
+			}
 			end = words[i][1]
 		default:
 			out.WriteString(word)
@@ -76,7 +79,7 @@ func (b *builder) standIns(text string) standIn {
 				listed = ""
 			}
 		}
-		heads = join.HasWord(join.Amplifier, word) || saysOutput.Of(word, 0) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
+		heads = heads && n == 0 && slices.Contains(articleWords, join.Fold(word)) || join.HasWord(join.Amplifier, word) || saysOutput.Of(word, 0) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
 		before = word
 	}
 	if len(s.names) == 0 {

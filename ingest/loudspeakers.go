@@ -73,6 +73,8 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	list := b.channelsOf(r)
 	if len(list) > 0 {
 		l.Channel = list[0]
+	} else {
+		l.FeedUnread = b.outletOf(r).unread
 	}
 	if len(list) > 1 {
 		l.Split = list

@@ -19,11 +19,20 @@ func (o *outlet) cutRating(text string, s seen) string {
 	if m := findRatingBehind(text); m != nil {
 		o.rating = s
 		o.rating.text, o.rating.cell = m[2], nil
-		name = strings.TrimRight(m[1], " ,;(/:–-")
+		name = cutCopula(strings.TrimRight(m[1], " ,;(/:–-"))
 	}
 	name, outputs := cutOutputs(name)
 	if outputs != "" && o.rating.had() && notation.OneForEach(o.rating.text) {
 		o.rating.text = outputs + " x " + o.rating.text
+	}
+	return name
+}
+
+// cutCopula takes the verb off the end of what a rating is said of: "amp 1 is".
+func cutCopula(name string) string {
+	words := strings.Fields(name)
+	if n := len(words); n > 1 && slices.Contains(copulaWords, join.Fold(words[n-1])) {
+		return strings.Join(words[:n-1], " ")
 	}
 	return name
 }

@@ -36,6 +36,7 @@ type outlet struct {
 	ab       bool
 	rating   seen // a rating written behind the name of the output
 	ampRated seen // one written behind that of the amplifier, beside its outputs
+	unread   bool // something is written that was not understood
 }
 
 func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
@@ -314,7 +315,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				amp := s
 				amp.text = o.amp
 				inner := &outlet{}
-				if b.readChannel(inner, ch, amp); inner.amp == "" {
+				if b.readChannel(inner, ch, amp); inner.amp == "" || b.sameAmp(inner.amp, o.amp) {
 					o.channels, o.at, o.bridged = inner.channels, inner.at, inner.bridged
 				}
 			}
@@ -416,6 +417,7 @@ func (b *builder) readChannel(o *outlet, ch, amp seen) {
 	default:
 		if ch.col != nil {
 			b.misread(ch, notation.ErrNotUnderstood)
+			o.unread = true
 		}
 		return
 	}

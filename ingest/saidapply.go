@@ -243,7 +243,7 @@ func (b *builder) hangOnOnly() {
 	}
 	c := b.channel(a, way, one.source.At)
 	for _, l := range b.job.Loudspeakers {
-		if l.Channel == nil && (l.Zone == nil || len(l.Zone.Channels) == 0) {
+		if l.Channel == nil && !l.FeedUnread && (l.Zone == nil || len(l.Zone.Channels) == 0) {
 			l.Channel = c
 		}
 	}

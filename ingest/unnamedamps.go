@@ -5,14 +5,16 @@ import (
 	"strconv"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
-// Titles of sections may rate the amplifier of each section without a name:
-// "Amplifier: 240 W 100 V" above the palm house, "Amplifier: 60 W" above the
-// orangery. Each is an amplifier of its own, called after its section.
+// Titles of sections may rate the amplifier of each section without a name behind
+// its word: "Amplifier: 240 W 100 V" above the palm house, "Amplifier: 60 W" above the
+// orangery. Each is an amplifier of its own, called after its section, or as the title
+// does in front of the colon.
 
 // An unnamedAmp is such a title.
 type unnamedAmp struct {
@@ -25,6 +27,7 @@ type unnamedAmp struct {
 func (b *builder) findUnnamedAmps() {
 	found := make(map[schedule.Ref]unnamedAmp)
 	titles := make(map[schedule.Ref]bool)
+	keyed := false
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.Class != layout.Device {
@@ -39,12 +42,17 @@ func (b *builder) findUnnamedAmps() {
 				if rating, ok := onlyRating(f.Text); ok {
 					s := factSeen(f)
 					s.text, s.cell = rating, nil
-					found[f.At] = unnamedAmp{"amplifier (" + sectionPlace(r, f) + ")", s}
+					name := "amplifier (" + sectionPlace(r, f) + ")"
+					if id := join.Parse(join.Amplifier, f.Key); id.Number != "" || id.Title != "" { // "Amp 1: 2 x 120 W"
+						name = tidy(f.Key)
+						keyed = true
+					}
+					found[f.At] = unnamedAmp{name, s}
 				}
 			}
 		}
 	}
-	if len(titles) < 2 || len(found) == 0 {
+	if len(titles) < 2 && !keyed || len(found) == 0 {
 		return
 	}
 	b.unnamedAmps = found

@@ -79,6 +79,8 @@ var (
 	modelWords     = wordClasses["model"]
 	offWords       = wordClasses["off"]
 	loadWords      = wordClasses["loaded"]
+	articleWords   = wordClasses["article"]
+	copulaWords    = wordClasses["copula"]
 	aboveWords     = wordClasses["above"]
 	ofWhichWords   = wordClasses["of which"]
 	onlyWords      = wordClasses["only"]

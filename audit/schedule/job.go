@@ -156,6 +156,7 @@ type Loudspeaker struct {
 	Control      *Control
 	Channel      *Channel
 	Split        []*Channel // the channels, where one row names several
+	FeedUnread   bool       // where it hangs is written, and was not understood
 	Run          *Cable     // the cable that ends at this loudspeaker or group
 	Status       Status
 	Sub          Flag // a bass loudspeaker

@@ -68,6 +68,9 @@ func push(stack, facts []Fact, fresh bool) []Fact {
 			next = append(next, fact)
 			continue
 		}
+		if fact.Field == vocabulary.Channel && ofAnother(fact, next) {
+			next = cut(next, level[vocabulary.Amplifier])
+		}
 		same := -1
 		for j, s := range next {
 			if s.Field == fact.Field {
@@ -83,6 +86,16 @@ func push(stack, facts []Fact, fresh bool) []Fact {
 		next = append(next, fact)
 	}
 	return next
+}
+
+// ofAnother reports whether the title of an output names another amplifier than the one in
+// force: "Amp 4 single channel" below "Amp 3, 60 W".
+func ofAnother(output Fact, stack []Fact) bool {
+	named := reAmp.FindString(vocabulary.Fold(output.Text))
+	return named != "" && slices.ContainsFunc(stack, func(s Fact) bool {
+		in := reAmp.FindString(vocabulary.Fold(s.Text))
+		return s.Field == vocabulary.Amplifier && in != "" && in != named
+	})
 }
 
 // cut drops the sections at the level or inside it.

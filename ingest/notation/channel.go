@@ -187,6 +187,17 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 	if channelAt < 0 && lineAt > ampAt && lineAt+lineN < len(tokens) {
 		channelAt, channelN = lineAt, lineN
 	}
+	if ampAt > 0 && channelAt != 0 && isWordName(tokens[:ampAt]) { // "rink amp", "new amp ch 2"
+		end := ampAt + ampN
+		switch {
+		case end == len(tokens):
+			r.c.Amplifier = textOf(tokens)
+			return true, true
+		case channelAt == end || channelAt == end+1 && tokens[end].kind == markToken:
+			r.c.Amplifier = textOf(tokens[:end])
+			return true, r.setChannels(tokens[channelAt+channelN:])
+		}
+	}
 	switch {
 	case channelAt < 0 && ampAt < 0:
 		return false, false
@@ -220,6 +231,26 @@ func (r *channelReading) worded(tokens []token) (found, ok bool) {
 		return true, r.setAmplifierOrNone(tokens[ampN:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
 	}
 	return true, r.setAmplifierOrNone(tokens[:channelAt]) && r.setChannels(tokens[channelAt+channelN:])
+}
+
+// mostNameWords is the most words that name an amplifier in front of its word.
+const mostNameWords = 3
+
+// isWordName reports whether tokens are words that may tell one amplifier from others, in
+// front of the word for it: "rink" amp, "old plant" amplifier.
+func isWordName(tokens []token) bool {
+	if len(tokens) > mostNameWords {
+		return false
+	}
+	for i, t := range tokens {
+		if _, sure, _, ok := nameAt(tokens, i); t.kind != wordToken || isLinkWord(t.text) || isNumberWord(t.text) || ok && sure {
+			return false
+		}
+		if _, numeral := numeralOf(t); numeral {
+			return false
+		}
+	}
+	return true
 }
 
 // linkWords stand between a channel and its amplifier.

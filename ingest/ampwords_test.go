@@ -1,0 +1,49 @@
+package ingest
+
+import (
+	"strings"
+	"testing"
+)
+
+// Words in front of "amp" tell one amplifier from others, in cells of outputs and in notes that
+// rate them. Common practice, no source.
+func TestAmplifiersCalledByWords(t *testing.T) {
+	for _, c := range []struct{ note, header, first, second, third, want string }{
+		{"The old amp is 120 W and the new amp is 2 x 60 W, all 100 volt", "on", "old amp", "new amp ch 1", "new amp ch 2", "old amp|new amp"},
+		{"Amplifiers: old amp 120 W; new amp 2 x 60 W. All 100 V.", "on", "old amp", "new amp, channel 1", "new amp - channel 2", "old amp|new amp"},
+		{"The old amp is 120 W, the new amp has 2 outputs of 60 W. All on 100 V.", "Amplifier", "old", "new ch 1", "new ch 2", "old|new"},
+		{"Our plant amplifier gives 120 W, the foyer amplifier 2 x 60 W, 100 V", "on", "Plant amplifier", "Foyer amplifier out 1", "Foyer amplifier out 2", "Plant amplifier|Foyer amplifier"},
+	} {
+		j := wholeJob(t, "Larchmere rink - speakers\n"+c.note+"\n|\nWhere | What | How many | Watts | "+c.header+"\n"+
+			"North | horn | 4 | 15 | "+c.first+"\nSouth | horn | 4 | 10 | "+c.second+"\nHall | ceiling | 6 | 6 | "+c.third)
+		one, two, _ := strings.Cut(c.want, "|")
+		want(t, c.note, channelRatings(j), []string{one + " / 1 120 W 100 V", two + " / 1 60 W 100 V", two + " / 2 60 W 100 V"})
+	}
+}
+
+// What is written in a column of outputs and not understood is asked; the only output of the job
+// is not taken for it.
+func TestOutputsThatAreNotUnderstood(t *testing.T) {
+	j := wholeJob(t, "Rink - 100 V\n|\nWhere | What | How many | Watts | Output\n"+
+		"North | horn | 4 | 15 | A\nSouth | horn | 4 | 15 | A\nHall | ceiling | 6 | 6 | see the label on the back of it")
+	want(t, "asked", asked(j), []string{"E6 channel"})
+	for i, unread := range []bool{false, false, true} {
+		if l := j.Loudspeakers[i]; l.FeedUnread != unread || (l.Channel == nil) != unread {
+			t.Errorf("loudspeaker %d hangs on %v, unread: %v", i, l.Channel, l.FeedUnread)
+		}
+	}
+}
+
+// Titles rate one amplifier after the other in the words of a sentence.
+func TestTitlesThatRateAmplifiersInWords(t *testing.T) {
+	for _, titles := range []string{
+		"amp 1: 120 W|amp 2: 60 W|amp 3: 30 W",
+		"amp 1 is 120 W|amp 2, 60 W|amp 3 single channel 30 W",
+		"amp 1 gives 120 W|amp 2 one channel 60 W|amp 3 1 x 30 W",
+	} {
+		part := strings.Split(titles, "|")
+		j := wholeJob(t, "Rink - speakers, 100 V\n|\nWhere | What | How many | Watts\n"+part[0]+"\nNorth | horn | 4 | 15\n"+
+			part[1]+"\nSouth | horn | 2 | 15\n"+part[2]+"\nHall | ceiling | 4 | 6")
+		want(t, titles, channelRatings(j), []string{"amp 1 / 1 120 W 100 V", "amp 2 / 1 60 W 100 V", "amp 3 / 1 30 W 100 V"})
+	}
+}
