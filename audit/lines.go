@@ -36,6 +36,7 @@ type oneLength struct {
 	watts   Interval // of one of its equal runs
 	count   float64
 	ratioDB float64 // insertion loss of the control that all of it hangs on
+	device  bool    // it leads from an output to a row of loudspeakers
 }
 
 // networksOf builds and solves every line of the job.
@@ -53,6 +54,7 @@ func (c *circuit) networksOf() []*network {
 	}
 	out = append(out, g.trees()...)
 	g.widenUnclear(out)
+	g.widenUncovered(out)
 	slices.SortStableFunc(out, func(a, b *network) int { return a.line.At.Compare(b.line.At) })
 	return out
 }
@@ -94,6 +96,7 @@ type single struct {
 	again   []*schedule.Cable // the same cable, written on other rows
 	shared  bool              // other cables feed the same rows: the share is not known
 	control bool              // the length ends at a control: all load is at its far end
+	device  bool              // it leads from an output to a row of loudspeakers
 	channel int
 }
 
@@ -146,7 +149,7 @@ func (c *circuit) oneLengthLine(s single) *network {
 		}
 	}
 	n.room = rooms
-	o := &oneLength{conduit: d, volts: lineV, watts: watts, count: 1}
+	o := &oneLength{conduit: d, volts: lineV, watts: watts, count: 1, device: s.device}
 	if n.count.bounded() && !s.control {
 		o.count = math.Max(1, math.Round(n.count.High))
 	}

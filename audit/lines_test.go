@@ -192,3 +192,27 @@ loudspeaker,L2,tap=30,
 		}
 	}
 }
+
+// A run from an output to one loudspeaker may carry what hangs on the output and on no cable.
+// Plain arithmetic: 10 W alone, 10 + 200 W with what may hang behind it.
+func TestRunThatMayCarryMore(t *testing.T) {
+	const job = `kind,name,says,want
+channel,A1/1,volts=100; rated=240,
+loudspeaker,L1,tap=10; channel=A1/1,
+loudspeaker,L2,tap=200; channel=A1/1,
+cable,C1,from=channel:A1/1; to=loudspeaker:L1; length=400; area=1.5; reach=from-to,
+`
+	for _, tt := range []struct {
+		name, more string
+		high       float64
+		passed     bool
+	}{
+		{"another on no cable", "", 210, false},
+		{"both on cables", "cable,C2,from=channel:A1/1; to=loudspeaker:L2; length=10; area=2.5; reach=from-to,\n", 10, true},
+	} {
+		r := Check(parseCase(t, tt.name, job+tt.more).job, DefaultSettings())
+		if l := r.Lines[0]; l.LoadW.Low != 10 || l.LoadW.High != tt.high || l.Verdict.Passed != tt.passed {
+			t.Errorf("%s: load %v, verdict %+v", tt.name, l.LoadW, l.Verdict)
+		}
+	}
+}

@@ -248,7 +248,7 @@ func (g *graph) asOneLength(root, first, j int) bool {
 
 func (g *graph) oneOf(root, first, j int, at [][]member) single {
 	p := &g.places[first]
-	s := single{k: g.joins[j].d.k, members: at[first], channel: g.places[root].channel, control: p.control >= 0}
+	s := single{k: g.joins[j].d.k, members: at[first], channel: g.places[root].channel, control: p.control >= 0, device: p.row >= 0}
 	if p.zone >= 0 && len(p.joins) > 1 {
 		s.members = g.zoneMembers(g.c.job.Zones[p.zone], s.channel)
 		same := 0

@@ -442,6 +442,9 @@ func (b *builder) addCable(r *row) {
 		return
 	}
 	c.From, c.To = b.end(r, from), b.end(r, to)
+	if len(list) == 1 && !c.From.Resolved() && isRack(c.From.Text.Value) {
+		c.From.Channel, c.From.Amplifier = list[0], list[0].Amplifier // "RACK", on the line A1-1
+	}
 	if to := c.To.Loudspeaker; to != nil && to.Run == nil {
 		to.Run = c
 	}

@@ -26,12 +26,17 @@ func (b *builder) knowLine(r *row) {
 	o := &outlet{}
 	if r.say(vocabulary.Amplifier).had() || r.say(vocabulary.Channel).had() {
 		o = b.outletOf(r)
-	} else if from := r.own(vocabulary.From); r.kind == cableRow && b.wholeOutput(from.text) && !notOutputs[notation.KeyOf(from.text).Kind] {
+	} else if from := r.own(vocabulary.From); r.kind == cableRow && b.wholeOutput(from.text) && !notOutputs[notation.KeyOf(from.text).Kind] && !b.isListedSpeaker(from) {
 		b.readChannel(o, from, seen{})
 	}
 	if o.had() {
 		b.enterLine(r, name, o)
 	}
+}
+
+// isListedSpeaker reports whether a text is the tag of a loudspeaker that a row describes: "S-17".
+func (b *builder) isListedSpeaker(s seen) bool {
+	return slices.ContainsFunc(b.dir.devices[s.key()], func(r *row) bool { return r.kind == loudspeakerRow })
 }
 
 // knowLinesServed enters the lines that the row of an output says it serves, as the
