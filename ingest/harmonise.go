@@ -26,6 +26,7 @@ func harmonise(tables []*table) {
 		t.zonesInTitles()
 		t.namesOfValues()
 		t.linesBesideOutputs()
+		t.linesNotNearEnds()
 		t.devicesNotRooms()
 		t.statusColumn()
 		t.ratingsWithoutControls()

@@ -225,7 +225,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		var k class
 		for j := range r.Values {
 			v := r.Values[j].Text
-			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes || isFigureOnly(v) {
+			if v == "" || len(v) >= 100 || t.Columns[j].Field == vocabulary.Notes || t.laid(j) || isFigureOnly(v) {
 				continue
 			}
 			if f := t.Columns[j].Field; describing[f] && vocabulary.DeviceIn(v) == vocabulary.AmplifierDevice {
@@ -262,6 +262,13 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score -= 4
 	}
 	return c
+}
+
+// laid reports whether a column says how cables lie: in a pipe, maybe, which is then
+// no device of another trade.
+func (t *Table) laid(column int) bool {
+	f := t.Columns[column].Field
+	return f == vocabulary.Route || f == vocabulary.Mounting && t.Kind == Cables
 }
 
 // linesJudged is how many lines of a sheet are looked at for what its tables are about.
