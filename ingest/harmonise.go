@@ -39,6 +39,7 @@ func harmonise(tables []*table) {
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}
+	codesOfSites(tables)
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)
 	constantZones(tables)

@@ -32,6 +32,38 @@ func (t *table) placesOfJobs() {
 	}
 }
 
+// codesOfSites takes a column of buildings in a register for that of the numbers of its
+// jobs where its cells are codes and each stands for one site: "Obj. G-12", always the
+// boathouse. Lists of equipment that name the code alone under the same header follow.
+func codesOfSites(tables []*table) {
+	headers := make(map[string]bool)
+	for _, t := range tables {
+		sites, codes := t.byField[vocabulary.Site], t.byField[vocabulary.Building]
+		if len(sites) == 1 && len(codes) == 1 && !t.namesJobs() && t.areCodes(codes[0]) && t.onePlaceEach(codes[0], sites[0]) && t.onePlaceEach(sites[0], codes[0]) {
+			headers[headerKey(codes[0])] = true
+		}
+	}
+	delete(headers, "")
+	if len(headers) == 0 {
+		return
+	}
+	for _, t := range tables {
+		if codes := t.byField[vocabulary.Building]; len(codes) == 1 && headers[headerKey(codes[0])] && !t.namesJobs() {
+			t.become(codes[0], vocabulary.JobNo, "its codes stand for one site each")
+		}
+	}
+}
+
+// namesJobs reports whether a table has a column of jobs or their numbers.
+func (t *table) namesJobs() bool { return t.has(vocabulary.JobNo) || t.has(vocabulary.Job) }
+
+// areCodes reports whether the cells of a column are single words with a figure.
+func (t *table) areCodes(c *column) bool {
+	yes := true
+	t.eachText(c, func(text string) { yes = yes && anyDigit(text) && countWords(text) == 1 && len(text) <= longestOutput })
+	return yes
+}
+
 // onePlaceEach reports whether the rows of every job name one place, the jobs
 // more than one together, and most jobs have several rows.
 func (t *table) onePlaceEach(jobs, places *column) bool {

@@ -54,3 +54,34 @@ func TestNamesOfCharacteristicsAreNoZones(t *testing.T) {
 	j := jobOf(t, tb)
 	want(t, "loudspeakers", describe(j), []string{"1002 1 x 15 W", "1003 1 x 15 W"})
 }
+
+// Codes that stand for one site each number the jobs of a register, in its lists of
+// equipment too; several buildings of a site do not. Common practice, no source.
+func TestCodesOfSites(t *testing.T) {
+	jobs := wholeJobs(`
+## Speakers
+Building | Site | Zone | Room | Speaker | Qty | Tap W | Amp | Output
+PR-4 | Fern House | 1 | Hall | Ceiling | 4 | 6 | A1 | 1
+PR-4 | Fern House | 1 | Shop | Ceiling | 2 | 3 | A1 | 1
+PR-9 | Mill Rink | 1 | Ice | Horn | 6 | 15 | A1 | 1
+PR-9 | Mill Rink | 1 | Stand | Horn | 2 | 15 | A1 | 1
+## Amps
+Building | Amp | Output | Power W | Line V
+PR-4 | A1 | 1 | 60 | 100
+PR-9 | A1 | 1 | 240 | 100`)
+	var got []string
+	for _, j := range jobs {
+		got = append(got, j.Number.Value+" "+j.Site.Value+": "+joinAll(ratedOutputs(j)))
+	}
+	want(t, "jobs", got, []string{"PR-4 Fern House: A1 / 1 60 W", "PR-9 Mill Rink: A1 / 1 240 W"})
+	for _, j := range wholeJobs(`
+Building | Site | Zone | Room | Speaker | Qty | Tap W | Amp | Output
+B1 | Fern House | 1 | Hall | Ceiling | 4 | 6 | A1 | 1
+B2 | Fern House | 1 | Shop | Ceiling | 2 | 3 | A1 | 1
+B1 | Mill Rink | 1 | Ice | Horn | 6 | 15 | A1 | 1
+B2 | Mill Rink | 1 | Stand | Horn | 2 | 15 | A1 | 1`) {
+		if j.Number.Had() {
+			t.Errorf("the building %s is taken for a job", j.Number.Value)
+		}
+	}
+}
