@@ -70,6 +70,9 @@ func (b *builder) controlsIn(s seen) []carried {
 	if list := b.controlsByPlace(s); len(list) > 0 {
 		return list
 	}
+	if list := b.placesBehind(s); len(list) > 0 {
+		return list
+	}
 	if c, ok := b.controlServing(s); ok {
 		return []carried{c}
 	}
