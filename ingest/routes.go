@@ -437,8 +437,8 @@ func (b *builder) feedIn(s seen, text string) *outlet {
 		o.amp, o.channels, o.bridged = known.Amplifier, known.Channels, known.Bridged
 		return o
 	}
-	if b.namesAmp(text) {
-		o.amp = text
+	if name := (&outlet{}).cutRating(text, s); b.namesAmp(name) { // its rating is read where sentences are
+		o.amp = name
 		return o
 	}
 	c := b.channelRef(text)

@@ -156,15 +156,25 @@ func take(lines []line, col int, total int, room *sampleRoom) *sample {
 	s.sort()
 	s.rising = len(s.numbers) >= 4 && rises == len(s.numbers)-1
 	s.numbered = len(s.numbers) >= 4 && step == 1 && s.numbers[0] == 1 && runs > resets && runs+resets == len(s.numbers)-1
-	s.running = len(s.numbers) >= 3 && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells || s.risesThroughGaps()
+	s.running = s.numbersRows() && runs >= len(s.numbers)-1-len(s.numbers)/10 && s.distinct == s.cells || s.risesThroughGaps()
 	return s
+}
+
+// sureRun is the fewest running numbers that number rows wherever they begin.
+const sureRun = 5
+
+// numbersRows reports whether numbers that run on may be those of rows: 2, 3, 4 alone are as well
+// counts.
+func (s *sample) numbersRows() bool {
+	n := len(s.numbers)
+	return n >= sureRun || n >= 3 && (s.numbers[0] <= 1 || s.numbers[0] > 3)
 }
 
 // risesThroughGaps reports whether numbers rise all the way, and leave few out: those of rows
 // of which some are struck through or gone.
 func (s *sample) risesThroughGaps() bool {
 	n := len(s.numbers)
-	return s.rising && n >= 5 && s.numbers[n-1]-s.numbers[0] < 2*float64(n)
+	return s.rising && n >= sureRun && s.numbers[n-1]-s.numbers[0] < 2*float64(n)
 }
 
 // A seenTexts tells which of at most maxSample texts came before.

@@ -168,6 +168,19 @@ func outputsInVolts(cols []*heading, base []worth) {
 	}
 }
 
+// departuresAreLines takes a column under a word for where something starts, which names lines
+// as well, for the lines where no column says where anything ends: "Départ" beside "Local".
+func departuresAreLines(cols []*heading, base []worth) {
+	if slices.ContainsFunc(cols, func(h *heading) bool { return h.of(vocabulary.To) >= named }) {
+		return
+	}
+	for i, h := range cols {
+		if h.forced == vocabulary.Unknown && h.of(vocabulary.From) > 0 && h.of(vocabulary.Circuit) >= named {
+			base[i][vocabulary.From] = barred
+		}
+	}
+}
+
 // feedsAreControls takes a column of what feeds each row for the controls where every cell
 // names one or says that there is none: "vc 1", "direct".
 func feedsAreControls(cols []*heading, base []worth) {

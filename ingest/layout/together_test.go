@@ -28,6 +28,12 @@ func TestColumnsSettleEachOther(t *testing.T) {
 			[]vocabulary.Field{any, vocabulary.Room, vocabulary.Quantity, vocabulary.Tap, vocabulary.Circuit, vocabulary.Status}},
 		{"a total that counts", "Way|Place|Set W|Total\n1|Slip|10|2\n1|Yard|5|4\n2|Club|2.5|8",
 			[]vocabulary.Field{vocabulary.Channel, vocabulary.Room, vocabulary.Tap, vocabulary.Quantity}},
+		{"numbers of rows, some of them gone", "Speaker|Where|Kind|Set W\n1|Quay|horn|15\n2|Quay|horn|15\n5|Slip|horn|10\n6|Club|ceiling|3\n8|Club|ceiling|3\n9|Loft|ceiling|3",
+			[]vocabulary.Field{vocabulary.Tag, vocabulary.Room, any, vocabulary.Tap}},
+		{"fr: lines that start, and end nowhere", "Départ|Endroit|HP|P (W)\nD1|Serre|2|6\nD1|Verger|3|10\nD2|Accueil|4|3",
+			[]vocabulary.Field{vocabulary.Circuit, vocabulary.Room, vocabulary.Quantity, vocabulary.Tap}},
+		{"a frequency in a header", "Circuit|Ampli|Capacité|Z relevée (1 kHz)\nC1|AMP-1|60 W|108 ohms\nC2|AMP-1|60 W|91 ohms\nC3|AMP-2|60 W|224 ohms",
+			[]vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, any, any}},
 		{"money beside a price", "Désignation|U|Qté|P.U.|Total\nHP de plafond 6 W, réglé sur 3 W|u|8|45|360\nHP mural 20 W, réglé sur 10 W|u|6|90|540\nHP de plafond 6 W, réglé sur 1,5 W|u|4|45|180",
 			[]vocabulary.Field{vocabulary.Describe, any, vocabulary.Quantity, vocabulary.Price, vocabulary.Price}},
 	} {

@@ -13,7 +13,7 @@ var units = map[string]string{
 	"v": "V", "volt": "V", "volts": "V", "vac": "V", "vrms": "V", "voltios": "V",
 	"m": "m", "mtr": "m", "mtrs": "m", "metre": "m", "metres": "m", "meter": "m", "meters": "m", "ml": "m", "lfm": "m",
 	"rmt": "m", "metros": "m", "metri": "m", "mètres": "m", "m.l.": "m", "mt": "m", "mts": "m",
-	"ft": "ft", "feet": "ft", "foot": "ft", "lf": "ft", "rft": "ft", "ft.": "ft", "pieds": "ft",
+	"ft": "ft", "feet": "ft", "foot": "ft", "lf": "ft", "rft": "ft", "ft.": "ft", "pieds": "ft", "pied": "ft", "pi": "ft",
 	"km": "km", "cm": "cm", "mm": "mm", "in": "in", "inch": "in", "inches": "in", "yd": "yd", "yds": "yd", "yards": "yd",
 	"awg": "AWG", "ga": "AWG", "ga.": "AWG",
 	"mm2": "mm2", "mm²": "mm2", "mm^2": "mm2", "sqmm": "mm2", "sq mm": "mm2", "sq.mm": "mm2", "sq. mm": "mm2", "qmm": "mm2", "mmq": "mm2", "mm q": "mm2",
@@ -37,6 +37,7 @@ var unitWords = map[string]bool{"w": true, "watt": true, "watts": true, "v": tru
 var (
 	// lineVolts finds the voltage of a line in a header.
 	lineVolts  = regexp.MustCompile(`(?i)(?:[@~à]|\bat |\bbei |\ba )?\s*\b(\d{2,3}(?:[.,]\d)?)\s?-?\s?V(?:olts?|rms|ac)?\b`)
+	atHertz    = regexp.MustCompile(`(?i)[(\[]?\s*(?:[@~à]|\bat |\bbei |\ba |\bbij )?\s*\b\d+(?:[.,]\d+)?\s?k?hz\b\s*[)\]]?`)
 	bracketed  = regexp.MustCompile(`[(\[{]([^()\[\]{}]*)[)\]}]`)
 	inUnit     = regexp.MustCompile(`(?i)\s(?:in|en|in de)\s+(\S+)\s*$`)
 	yesNo      = regexp.MustCompile(`(?i)[(\[]?\b[yjos]\s?/\s?n\b[)\]]?`)
@@ -70,7 +71,7 @@ func cutYesNo(header string) (rest string, asked bool) {
 // measure takes the unit and the line voltage out of a header and returns what
 // is left of it.
 func measure(header string) (rest, unit string, volts float64) {
-	rest = header
+	rest = atHertz.ReplaceAllString(header, " ")
 	found := lineVolts.FindAllStringSubmatchIndex(rest, -1)
 	for i := len(found) - 1; i >= 0; i-- {
 		m := found[i]
