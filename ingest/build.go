@@ -122,6 +122,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 
 // build makes the job.
 func (b *builder) build() *schedule.Job {
+	b.outdatedSheets()
 	b.cableBooks()
 	b.zonesAsOutputs()
 	b.outputTables()
@@ -215,8 +216,11 @@ func (b *builder) classify(r *row) {
 		if r.kind == loudspeakerRow && b.isBilledCable(r) {
 			r.billed, r.out, r.reason = true, schedule.EmptyRow, "a cable by the metre"
 		}
-		if r.t.SheetHidden {
+		switch {
+		case r.t.SheetHidden:
 			r.out, r.reason = schedule.HiddenRow, "on a hidden sheet"
+		case r.t.outdated:
+			r.out, r.reason = schedule.OutdatedRow, "on a sheet that says it is no longer valid"
 		}
 	case layout.Struck:
 		r.kind, r.out = kindOf(r), schedule.StruckRow

@@ -24,7 +24,9 @@ type table struct {
 	titles  []layout.Fact // what stands above it, and its sheet's name
 	shared  bool          // the table serves several jobs of the book
 	again   bool          // it served an earlier job already, which accounts for its rows
-	names   map[string][]valueName
+	// outdated: its sheet says that it is no longer valid, and another sheet is.
+	outdated bool
+	names    map[string][]valueName
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 

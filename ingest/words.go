@@ -81,6 +81,8 @@ var (
 	loadWords      = wordClasses["loaded"]
 	articleWords   = wordClasses["article"]
 	copulaWords    = wordClasses["copula"]
+	outdatedWords  = wordClasses["outdated"]
+	outdatedEnds   = wordClasses["outdated end"] // what ends with them is outdated
 	aboveWords     = wordClasses["above"]
 	ofWhichWords   = wordClasses["of which"]
 	onlyWords      = wordClasses["only"]

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/audit/schedule"
@@ -311,7 +312,7 @@ func (b *builder) sheetZones() {
 	var lists, weak []*table // weak: with a column that was hardly a zone and is mostly blank
 	sheets := make(map[string]bool)
 	for _, t := range b.tables {
-		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden {
+		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.SheetHidden || t.outdated {
 			continue
 		}
 		if cols := t.byField[vocabulary.Zone]; len(cols) == 1 && cols[0].Confidence < 0.5 && t.hardlyFilled(cols[0]) {
@@ -342,7 +343,7 @@ func (b *builder) sheetZones() {
 		var name *layout.Fact
 		for i := range t.titles {
 			f := &t.titles[i]
-			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && (name == nil || f.At.Row > name.At.Row) {
+			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && !inYear.MatchString(f.Text) && (name == nil || f.At.Row > name.At.Row) {
 				name = f
 			}
 		}
@@ -356,6 +357,9 @@ func (b *builder) sheetZones() {
 		b.take(s, "zone", zone.Text, schedule.LikelierReading, "a sheet for each zone")
 	}
 }
+
+// inYear finds a year: a title with one says when a list was made, and names no zone.
+var inYear = regexp.MustCompile(`\b(?:19|20)\d\d\b`)
 
 // ofEquipment reports whether the sheet of a table is named after a rack or an amplifier:
 // what it lists may lie in any zone.

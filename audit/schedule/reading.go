@@ -40,6 +40,7 @@ const (
 	NotUnderstood RowKind = "not understood"
 	EmptyRow      RowKind = "no device"
 	DuplicateRow  RowKind = "listed twice"
+	OutdatedRow   RowKind = "no longer valid"
 )
 
 // A Question is what one answer would settle.

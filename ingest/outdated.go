@@ -1,0 +1,74 @@
+package ingest
+
+import (
+	"slices"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
+)
+
+// A book may keep the list that was there before: a sheet whose name or title says that it is no
+// longer valid ("Old list - do not use", "périmé", "veraltet"), beside one that is.
+
+// outdatedSheets marks the tables of such sheets, whose rows count nothing, and forgets what else
+// stands on them.
+func (b *builder) outdatedSheets() {
+	first := b.firstRows()
+	if len(first) < 2 {
+		return
+	}
+	old := make(map[string]bool)
+	for sheet := range first {
+		old[sheet] = saysOutdated(sheet)
+	}
+	for i := range b.facts {
+		f := &b.facts[i]
+		if top, table := first[f.At.Sheet()]; table && int(f.At.Row) < top && f.Cell != nil && saysOutdated(f.Cell.Text) {
+			old[f.At.Sheet()] = true
+		}
+	}
+	for i := range b.spoken {
+		s := &b.spoken[i]
+		if top, table := first[s.at.Sheet()]; table && int(s.at.Row) < top && saysOutdated(s.text) {
+			old[s.at.Sheet()] = true
+		}
+	}
+	valid := slices.ContainsFunc(b.tables, func(t *table) bool {
+		return !old[t.Sheet] && (t.kind == layout.Loudspeakers || t.kind == layout.Mixed)
+	})
+	if !valid {
+		return
+	}
+	on := func(at schedule.Ref) bool { return old[at.Sheet()] }
+	for _, t := range b.tables {
+		t.outdated = old[t.Sheet]
+	}
+	b.facts = without(b.facts, func(f layout.Fact) bool { return on(f.At) })
+	b.said = without(b.said, func(s said) bool { return on(s.source.At) })
+	b.spoken = without(b.spoken, func(s spoken) bool { return on(s.at) })
+}
+
+// without is a list without some of its elements; the list itself stays as it is.
+func without[T any](list []T, drop func(T) bool) []T {
+	if !slices.ContainsFunc(list, drop) {
+		return list
+	}
+	return slices.DeleteFunc(slices.Clone(list), drop)
+}
+
+// longestOutdated is more than the bytes of a title that says so; what is longer is a note.
+const longestOutdated = 160
+
+// saysOutdated reports whether a title or the name of a sheet says that what stands below is no
+// longer valid. Words that may be said of other things ("do not use") must end it.
+func saysOutdated(text string) bool {
+	if len(text) > longestOutdated {
+		return false
+	}
+	folded := strings.TrimRight(join.Fold(text), " .!)*]-")
+	return outdatedWords.in(folded) || slices.ContainsFunc(outdatedEnds, func(w string) bool {
+		return strings.HasSuffix(folded, w) && apart(folded, len(folded)-len(w), len(folded))
+	})
+}
