@@ -177,6 +177,9 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			if item := r.own(vocabulary.Item); f == vocabulary.Describe && item.had() && r.describedTwice(s) {
 				s = item // two items of a bill that say the same are two amplifiers
 			}
+			if tag := tagInRating(s.text); f == vocabulary.Describe && tag != "" {
+				s.text = tag
+			}
 			if s.had() && !(countWords(s.text) == 1 && kindInWords(s.text) == amplifierRow) { // "amplifier" names none
 				return s, seen{}
 			}
@@ -191,6 +194,22 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		other = all[1]
 	}
 	return name, other
+}
+
+// shortTag is a tag as amplifiers have them, rather than the code of a model.
+var shortTag = regexp.MustCompile(`^\pL{1,3}[ -]?\d{1,2}$`)
+
+// tagInRating is the tag between the word for an amplifier and what it gives:
+// "Amplifier V1 2 x 120 W"; "" if there is none.
+func tagInRating(text string) string {
+	if !mayStateWatts(text) {
+		return ""
+	}
+	list, err := notation.ParseRatingSentence(text, notation.Auto)
+	if err != nil || len(list) != 1 || !list[0].Worded || list[0].W == 0 || !shortTag.MatchString(list[0].Name) {
+		return ""
+	}
+	return list[0].Name
 }
 
 // describedTwice reports whether another amplifier of the table is described in the same words, as another item.

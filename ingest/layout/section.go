@@ -16,6 +16,7 @@ var (
 	reParts     = regexp.MustCompile(`\s+[-–—|/→·]+\s+|\s*[,;()|→]\s*|\s{3,}|\s*/\s*`)
 	reLineWord  = regexp.MustCompile(`(?i)^(line|circuit|ckt|cct|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)(?:[\s.#:-]*\d{1,4}\w?|[\s.#:-]+(?-i:[A-Z]))\b`)
 	reLineVolts = regexp.MustCompile(`(?i)^(?:line|circuit|linie|kreis|ligne|línea|linea|circuito|lijn|kring|loop|strang)[\s.#:-]*(?:25|50|70|70[.,]7|71|100)\s*v(?:olts?)?\b`)
+	rePAVolts   = regexp.MustCompile(`(?i)^pa[\s,:-]*(?:25|50|70|70[.,]7|71|100)\s*v(?:olts?)?\b`) // the system's, not those of an amplifier PA
 	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reLevelOf   = regexp.MustCompile(`(?i)^(?:level|floor|niveau|ebene|livello|nivel|planta|piano|verdieping|étage|etage)\s+(\pL[\pL .-]{1,24})$`)
@@ -47,7 +48,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Unknown
 	case reControl.MatchString(t), reControlW.MatchString(t):
 		return vocabulary.Control
-	case reAmp.MatchString(t):
+	case reAmp.MatchString(t) && !rePAVolts.MatchString(t):
 		return vocabulary.Amplifier
 	case reChOnly.MatchString(t), joints.Of(t, 0):
 		return vocabulary.Channel

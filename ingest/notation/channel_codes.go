@@ -23,8 +23,8 @@ func (r *channelReading) lettered(tokens []token) bool {
 func isSingleLetter(t token) bool { return t.kind == wordToken && len([]rune(t.raw)) == 1 }
 
 // plainCodes makes the marks and words of a channel's cell plain: square
-// brackets round, "n°" gone, a question mark a doubt, a line voltage in front
-// gone, and a number in words behind a word for an amplifier or an output a figure.
+// brackets round, "n°" gone, a question mark a doubt, a line voltage or a word for
+// the system in front gone, and a number in words behind a word for an amplifier or an output a figure.
 func (r *channelReading) plainCodes(tokens []token) []token {
 	for n := len(tokens); n > 1 && tokens[n-1].is("?"); n-- {
 		tokens = tokens[:n-1]
@@ -46,6 +46,8 @@ func (r *channelReading) plainCodes(tokens []token) []token {
 				i++ // 100 V line 1
 				continue
 			}
+		case i == 0 && systemLine(tokens):
+			continue
 		case t.kind == wordToken && (len(out) == 0 || out[len(out)-1].kind == markToken) && (i+1 == len(tokens) || tokens[i+1].kind == markToken):
 			if e, known := words("numeral").phrases[t.text]; known {
 				t.kind, t.raw, t.text = figureToken, e.kind, e.kind
@@ -59,6 +61,14 @@ func (r *channelReading) plainCodes(tokens []token) []token {
 		out = append(out, t)
 	}
 	return out
+}
+
+// systemLine reports whether a text begins with a word for the whole system before one
+// for its lines: "PA line 1", which names no amplifier.
+func systemLine(tokens []token) bool {
+	_, n, system := words("system").at(tokens, 0)
+	kind, sure, _, line := nameAt(tokens, n)
+	return system && line && sure && kind == KeyLine && tokens[n].gap
 }
 
 // spaced reads an amplifier's code and its output with nothing but a space

@@ -30,6 +30,7 @@ func TestParseChannel(t *testing.T) {
 		{"A1/A2", doubts(ref("", "A1", "A2"), DateOrPair)}, {"A1.2/A1.3", doubts(ref("A1", "2", "3"), DateOrPair)},
 		{"bridged 3/4", bridged(ref("", "3", "4"))}, {"A1.2?", doubts(ref("A1", "2"), Approximate)}, {"III", ref("", "III")},
 		{"amp one way three", ref("1", "3")}, {"way two", ref("", "2")}, {"way 3 of A1", ref("A1", "3")}, {"Linie 3 an V1", ref("V1", "3")}, {"100 V line 1", ref("", "1")},
+		{"PA line 3", ref("", "3")}, {"ELA Linie 1 und 2", ref("", "1", "2")}, {"Omroep lijn 2", ref("", "2")}, {"PA output 1", ref("PA", "1")},
 		{"Verst. 1 Ausg. 2", ref("1", "2")}, {"Ampl. 1 usc. 2", ref("1", "2")}, {"verst. 1 uitg. 2", ref("1", "2")}, {"V1 groep 2", ref("V1", "2")}, {"Amplificateur n°1 voie 2", ref("1", "2")}, {"Amp A/1", ref("A", "1")},
 		{"Amp1-Ch2", ref("1", "2")},
 		{"AMP-01 CH-02", ref("01", "02")},
