@@ -81,7 +81,7 @@ func outputLists(tables []*table) {
 				for _, c := range o.byField[f] {
 					o.eachText(c, func(text string) {
 						cells++
-						if names[join.Key(text)] {
+						if names[join.Key(text)] || names[outputKey(text)] {
 							hits++
 						}
 					})
@@ -141,7 +141,18 @@ func countedOutputs(tables []*table) {
 }
 
 // outputFields are the fields of columns that name outputs.
-var outputFields = []vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit}
+// Amplifiers come first, as in the names of their outputs: "V2" and "1" are "V2-1".
+var outputFields = []vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit}
+
+// outputKey is the key of the one output that a text names with its amplifier, without
+// the words for them: "Amp V2, out 1" is "V2 1"; "" where it names none.
+func outputKey(text string) string {
+	ref, err := notation.ParseChannel(text)
+	if err != nil || ref.Amplifier == "" || len(ref.Channels) != 1 {
+		return ""
+	}
+	return join.Key(ref.Amplifier + " " + ref.Channels[0])
+}
 
 // outputNames are the keys of the outputs that the rows of a table name, if it
 // may be a list of outputs: one watts column, each row another output, and no

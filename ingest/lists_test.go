@@ -59,3 +59,40 @@ func TestCablesInAListOfAmplifiers(t *testing.T) {
 	rack := draw(layout.Amplifiers, "Rack", "circuit | amplifier | channel rating | cable type | length[m]\n1 | F1 | 60 W | 2x1,5 | 55\n2 | F2 | 240 W | 2x2,5 | 110")
 	want(t, "cables", cablesOf(jobOf(t, heads, rack)), []string{"1 55 m 1.5 mm² channel F1 / 1", "2 110 m 2.5 mm² channel F2 / 2"})
 }
+
+// Outputs listed amplifier by amplifier, with the place of the rack, are those that the
+// loudspeakers name in one word, or with words for them. Common practice, no source.
+func TestOutputsThatLoudspeakersNameInOneWord(t *testing.T) {
+	for name, sheet := range map[string]string{
+		"German, codes": `
+## Lautsprecher
+Raum | Stück | Watt | Ausgang
+Saal | 4 | 6 | V1-1
+Steg | 2 | 15 | V1-2
+Foyer | 6 | 6 | V2-1
+## Endstufen
+Verstärker | Ausgang | Leistung W | Standort
+V1 | 1 | 60 | Technikraum
+V1 | 2 | 120 | Technikraum
+V2 | 1 | 60 | Putzkammer`,
+		"French, with words": `
+## HP
+Local | Nb | Puissance W | Sortie
+Salle | 4 | 6 | V1, sortie 1
+Quai | 2 | 15 | V1, sortie 2
+Hall | 6 | 6 | V2, sortie 1
+## Amplis
+Ampli | Sortie | Puissance W | Emplacement
+V1 | 1 | 60 | local technique
+V1 | 2 | 120 | local technique
+V2 | 1 | 60 | placard`,
+	} {
+		t.Run(name, func(t *testing.T) {
+			j := wholeJob(t, sheet)
+			want(t, "outputs", ratedOutputs(j), []string{"V1 / 1 60 W", "V1 / 2 120 W", "V2 / 1 60 W"})
+			if len(j.Loudspeakers) != 3 {
+				t.Errorf("%d loudspeakers, want 3", len(j.Loudspeakers))
+			}
+		})
+	}
+}
