@@ -32,8 +32,15 @@ func findRatingBehind(text string) []string {
 	if !mayStateWatts(text) {
 		return nil
 	}
-	return ratingBehind.FindStringSubmatch(text)
+	m := ratingBehind.FindStringSubmatch(text)
+	if m != nil && onlyTimes.MatchString(m[1]) {
+		return nil // "2 x 250 W" alone
+	}
+	return m
 }
+
+// onlyTimes is a number of outputs in front of what each gives.
+var onlyTimes = regexp.MustCompile(`(?i)^\d{1,2}\s*[x×*]$`)
 
 // bareInBrackets finds a figure in brackets behind other words.
 var bareInBrackets = regexp.MustCompile(`^(.*\S)\s*\((\d{1,3})\)$`)

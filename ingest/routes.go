@@ -48,7 +48,7 @@ var (
 	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+|\d\s?[wWvV]\)?\.\s+`) // no full stop of an abbreviation
 	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
 	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
-	routeWord     = regexp.MustCompile(`(?i)^(?:(?:on|is|are|ist|sind|est|sont|es|son|è|sono|zijn|hang|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from)\s+)+`)
+	routeWord     = regexp.MustCompile(`(?i)^(?:(?:on|is|are|ist|sind|est|sont|es|son|è|sono|zijn|hang|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+)+`)
 	isWord        = regexp.MustCompile(`(?i)\s+(?:is|are|rated|ist|sind|est|sont|es|son|è|sono|zijn|de|da|di|à|of|mit|van|con)$`)
 	joinerAhead   = regexp.MustCompile(`(?i)^(?:and|und|et|y|e|en)\s+`)
 	segmentEnd    = regexp.MustCompile(`\s*[,;]\s*`)
@@ -323,7 +323,7 @@ func segments(text string) []string {
 }
 
 // longestRouteWord is the most bytes of the first word of routeWord.
-const longestRouteWord = 8
+const longestRouteWord = len("alimentados")
 
 // cutWatts takes a power out of a text.
 func cutWatts(s seen, text string) (watts seen, rest string) {
@@ -336,7 +336,22 @@ func cutWatts(s seen, text string) (watts seen, rest string) {
 	}
 	watts = s
 	watts.text = text[m[2]:m[3]]
-	return watts, strings.TrimSpace(text[:m[0]] + " " + text[m[1]:])
+	before := timesAhead.ReplaceAllString(text[:m[0]], "")
+	return watts, strings.TrimSpace(before + " " + text[m[1]:])
+}
+
+// timesAhead is how many outputs give a power, in front of it: "(2 x".
+var timesAhead = regexp.MustCompile(`(?i)(?:^|[\s(])\d{1,2}\s*[x×*]\s*$`)
+
+// cutAlso takes a word that points back to what was said before off the end of a name:
+// "Amp 2 also".
+func cutAlso(text string) string {
+	for i := strings.LastIndexByte(text, ' '); i > 0; i = strings.LastIndexByte(text[:i], ' ') {
+		if slices.Contains(alsoWords, join.Fold(text[i+1:])) {
+			return strings.TrimRight(text[:i], " ,")
+		}
+	}
+	return text
 }
 
 // wattsOf is the power that a text states, 0 if it is none.
@@ -429,6 +444,7 @@ func (b *builder) feedIn(s seen, text string) *outlet {
 	if i := strings.IndexAny(text, " \t\n\f\r"); i > 0 && i <= longestRouteWord {
 		text = strings.Trim(routeWord.ReplaceAllString(text, ""), " ")
 	}
+	text = cutAlso(text)
 	if text == "" {
 		return nil
 	}

@@ -95,6 +95,7 @@ var (
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
 	restWords      = wordClasses["rest"]
+	alsoWords      = wordClasses["also"]
 	markedWords    = wordClasses["marked"] // said of a thing's tag, in front of it
 )
 

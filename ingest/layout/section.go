@@ -23,7 +23,7 @@ var (
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
-	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by))\s+`)
+	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
 	reJobWord   = regexp.MustCompile(`(?i)^((?:(?:our |your )?(?:ref|réf|rif)\.?\s+(?:de |d'|di )?)?(?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|chantier|projet|proyecto|obra|expediente|expte|exp|progetto|commessa|cantiere|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
@@ -180,6 +180,9 @@ func (f *finder) readTitle(t string) []Fact {
 		if m := reRevWord.FindStringSubmatch(part); field == vocabulary.Unknown && m != nil {
 			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1]})
 			continue
+		}
+		if feeders[field] {
+			part = strings.TrimPrefix(part, reBehind.FindString(part)) // "fed by Amp 1"
 		}
 		if output, verb, place := cutFeeds(part, 1); verb != "" && feeders[field] { // "Amp B feeds the stands"
 			add(field, output)
