@@ -210,7 +210,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			c.score++ // counts by usual taps
 		}
 	}
-	if tagsOfLines(t) {
+	if tagsOfLines(t) || t.Matrix && lookShare(t, vocabulary.Tap, lookCountWatts) > 0.5 {
 		c.score += 2
 	}
 	devices, amps, others, rows := 0, 0, 0, 0

@@ -18,17 +18,18 @@ var (
 
 // A crosstab says which columns of a table are the values of one field, with counts in their cells.
 type crosstab struct {
-	cols   []int // indexes of the headings
-	labels []string
-	field  vocabulary.Field // what the labels are
-	taps   []string         // the watts that each label names, "" where it names none
-	tapAt  []slot           // where they are written, for a row of taps
-	sum    *heading         // the column of their sums, nil if none
-	tapRow int              // line number of that row, 0 when the labels name the taps
-	said   []saidLine       // lines that speak of the places across
-	power  vocabulary.Field // what the cells are where a column of its own counts the loudspeakers: Tap or TotalWatts
-	orElse vocabulary.Field // what else they could be
-	marks  bool             // the cells are ticks: each row has one tap, and its count, if any, is in a column of its own
+	cols    []int // indexes of the headings
+	labels  []string
+	field   vocabulary.Field // what the labels are
+	taps    []string         // the watts that each label names, "" where it names none
+	tapAt   []slot           // where they are written, for a row of taps
+	sum     *heading         // the column of their sums, nil if none
+	tapRow  int              // line number of that row, 0 when the labels name the taps
+	said    []saidLine       // lines that speak of the places across
+	power   vocabulary.Field // what the cells are where a column of its own counts the loudspeakers: Tap or TotalWatts
+	orElse  vocabulary.Field // what else they could be
+	grouped bool             // the cells are counts with powers
+	marks   bool             // the cells are ticks: each row has one tap, and its count, if any, is in a column of its own
 }
 
 // crossed looks for columns that are values: their headers are zones, rooms
@@ -41,6 +42,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		return x
 	}
 	if x := f.ticksAcross(cols, body); x != nil {
+		return x
+	}
+	if x := f.groupsAcross(cols); x != nil {
 		return x
 	}
 	for _, h := range cols {

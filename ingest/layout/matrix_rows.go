@@ -92,6 +92,9 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		cells.Header, cells.Field, cells.Unit, cells.RunnerUp, cells.Confidence = "watts", x.power, "W", x.orElse, 0.7
 		cells.Evidence = fmt.Sprintf("usual powers under the headers %s, and counts in a column of their own", where)
 	}
+	if x.grouped {
+		cells.Header, cells.Confidence, cells.Evidence = "groups", 0.9, fmt.Sprintf("counts of loudspeakers with their taps under the headers %s", where)
+	}
 	t.Columns = append(t.Columns, cells)
 	if x.marks {
 		f.markedRecords(t, base, cols, x, true)

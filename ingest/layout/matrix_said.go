@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"slices"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
@@ -33,6 +34,9 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		words := slots[0].cell.line()
 		h := f.s.Header(words)
 		best := h.Best()
+		if powerOfAny[best.Field] && l == &body[0] && overGroups(slots, body[1:]) {
+			best.Field = vocabulary.ChannelWatts // of what stands across: the groups have their own
+		}
 		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
 			return false
 		}
@@ -49,6 +53,20 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		body = body[:len(body)-1]
 	}
 	return said, body
+}
+
+// powerOfAny are the fields of words for a power that do not say whose it is.
+var powerOfAny = [vocabulary.Fields]bool{vocabulary.Tap: true, vocabulary.RatedWatts: true, vocabulary.FrameWatts: true, vocabulary.ControlWatts: true}
+
+// overGroups reports whether cells of a line stand over counts with powers.
+func overGroups(slots []slot, below []line) bool {
+	over := 0
+	for _, s := range slots[1:] {
+		if slices.ContainsFunc(below[:min(len(below), lookAhead)], func(l line) bool { return reGroup.MatchString(text(l.at(s.col))) }) {
+			over++
+		}
+	}
+	return over >= 2
 }
 
 // crossedAmong looks for a matrix in a body with lines that speak of the
@@ -75,7 +93,7 @@ func (f *finder) crossedAmong(d *draft, sample []line, low, high int) ([]*headin
 }
 
 // crossedPlaces are the fields of labels that a place has.
-var crossedPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true, vocabulary.Circuit: true}
+var crossedPlaces = [vocabulary.Fields]bool{vocabulary.Channel: true, vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Floor: true, vocabulary.Building: true, vocabulary.Circuit: true}
 
 // saidColumns are the columns that the lines about the places make.
 func (f *finder) saidColumns(x *crosstab) []Column {
