@@ -96,7 +96,11 @@ func (b *builder) gatherDirectory() {
 				}
 			}
 			b.gatherRemarked(r)
-			if tag := r.own(vocabulary.Tag); tag.had() && t.kind != "types" {
+			tag := r.own(vocabulary.Tag)
+			if !tag.had() && r.kind == controlRow && strings.ContainsFunc(r.own(vocabulary.Control).text, isLetter) {
+				tag = r.own(vocabulary.Control)
+			}
+			if tag.had() && t.kind != "types" {
 				if t.has(vocabulary.Channel) && isWhole(tag.text) {
 					continue // a bare number under "Ch" is an output, not the device of that number
 				}
