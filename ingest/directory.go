@@ -25,6 +25,7 @@ type directory struct {
 	byRow         map[*row]*lineEntry
 	splits        map[string]channelText // what splitKnown made of a text
 	devices       map[string][]*row      // by key of the tag
+	groups        map[string]*row        // rows of loudspeakers by the keys of their tags, where they have several
 	ampRefs       map[string]bool        // keys of what loudspeakers and zones name as their amplifier
 	ampStems      map[string]bool        // those that end in figures, without these; nil until asked for
 	besideOutputs map[string]bool        // keys of the amplifiers that stand beside an output of theirs
@@ -47,6 +48,18 @@ type lineEntry struct {
 // feedFields are the fields of cells that may say what a device hangs on, in
 // the order in which they are asked.
 var feedFields = []vocabulary.Field{vocabulary.Control, vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.From, vocabulary.To}
+
+// gatherGroup enters the single tags of a row of loudspeakers that has several.
+func (b *builder) gatherGroup(r *row) {
+	if r.kind != loudspeakerRow || plainTag(r.own(vocabulary.Tag).text) {
+		return
+	}
+	if list := r.tagList(); len(list) > 1 {
+		for _, tag := range list {
+			b.dir.groups[join.Key(tag)] = r
+		}
+	}
+}
 
 // gatherAmpRefs enters the amplifier that a row names, and that of an output: A1 of "A1/2", the
 // rink amp of "rink amp ch 2".
@@ -71,7 +84,7 @@ func (b *builder) gatherAmpRefs(r *row) {
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
+	b.dir = directory{amps: make(map[string]bool), circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), groups: make(map[string]*row), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {
@@ -106,6 +119,7 @@ func (b *builder) gatherDirectory() {
 				}
 				k := tag.key()
 				b.dir.devices[k] = append(b.dir.devices[k], r)
+				b.gatherGroup(r)
 			}
 		}
 	}

@@ -60,10 +60,17 @@ func (b *builder) typeList() []*typeEntry {
 }
 
 // roomsOfControls gives controls that name a room, where rooms stand for zones,
-// that zone.
+// that zone. Where a control stands says nothing of what hangs on it where that is known.
 func (b *builder) roomsOfControls() {
+	if !b.places.roomsZones {
+		return
+	}
+	carries := make(map[*schedule.Control]bool)
+	for _, l := range b.job.Loudspeakers {
+		carries[l.Control] = true
+	}
 	for _, c := range b.job.Controls {
-		if b.places.roomsZones && c.Zone == nil && c.Room.Had() {
+		if c.Zone == nil && c.Room.Had() && !carries[c] {
 			c.Zone = b.zones[b.zoneNames.Find(c.Room.Value).Key]
 		}
 	}

@@ -56,15 +56,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	l.Mounting = r.own(vocabulary.Mounting).asText()
 	if r.kind != zoneRow {
 		l.Tag = r.own(vocabulary.Tag).asText()
-		if l.Tag.Had() {
-			if plainTag(l.Tag.Value) {
-				l.Tags = []string{l.Tag.Value}
-			} else if t, err := notation.ParseTags(l.Tag.Value); err == nil && (t.Doubts&hyphenDoubts == 0 || r.t.tagsAreRanges()) {
-				l.Tags = t.List
-			} else {
-				l.Tags = []string{l.Tag.Value}
-			}
-		}
+		l.Tags = r.tagList()
 		if zone == nil {
 			zone = b.zoneOf(r)
 		}
@@ -164,6 +156,20 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 		e.rows = append(e.rows, out...)
 	}
 	return out
+}
+
+// tagList are the single tags of a row, which may name several or a range.
+func (r *row) tagList() []string {
+	tag := r.own(vocabulary.Tag).asText()
+	if !tag.Had() {
+		return nil
+	}
+	if !plainTag(tag.Value) {
+		if t, err := notation.ParseTags(tag.Value); err == nil && (t.Doubts&hyphenDoubts == 0 || r.t.tagsAreRanges()) {
+			return t.List
+		}
+	}
+	return []string{tag.Value}
 }
 
 // hyphenDoubts are those of a hyphen that may belong to a tag ("1-2").

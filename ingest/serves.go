@@ -145,8 +145,9 @@ func (b *builder) servedTags(r *row) ([]string, seen) {
 		}
 		hits := 0
 		for _, tag := range tags.List {
-			list := b.dir.devices[join.Key(tag)]
-			if len(list) > 0 && list[0].kind == loudspeakerRow && list[0].t != r.t {
+			k := join.Key(tag)
+			list, group := b.dir.devices[k], b.dir.groups[k]
+			if len(list) > 0 && list[0].kind == loudspeakerRow && list[0].t != r.t || group != nil && group.t != r.t {
 				hits++
 			}
 		}
@@ -241,11 +242,17 @@ func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule
 		if l.Room.Had() && len(rooms) > 0 {
 			served = served || rooms[b.places.roomNames.Find(l.Room.Value).Key]
 		}
+		some := 0
 		for _, tag := range l.Tags {
-			served = served || tags[join.Key(tag)]
+			if tags[join.Key(tag)] {
+				some++
+			}
 		}
-		if !served {
+		if !served && some == 0 {
 			continue
+		}
+		if !served && some < len(l.Tags) {
+			b.ask(l.At, "control", "“"+short(v.at.text)+"” serves "+itoa(some)+" of these "+itoa(len(l.Tags))+" loudspeakers: what do the others hang on? All are taken for served.", "what it carries")
 		}
 		if channel != nil && l.Channel == nil {
 			l.Channel = channel

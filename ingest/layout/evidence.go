@@ -325,7 +325,7 @@ var profiles = [vocabulary.Fields]profile{
 	vocabulary.Item:          {[]clue{{lookWhole, 0.5}, {lookNumber, 0.2}, {lookLetter, 0.1}}, -0.5},
 	vocabulary.Tag: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookMoney | lookPercent, -0.9}, {lookTagRange, 0.9}, {lookTag, 0.8}, {lookLong, -0.8}, {lookWhole, -0.3},
 		{lookNumber, -0.6}, {lookModel | lookLetter, 0.2}, {lookRoom, -0.3}}, -0.2},
-	vocabulary.Model:    {[]clue{{lookWatts | lookVolts | lookLength, -0.6}, {lookLong, -0.3}, {lookModel, 0.7}, {lookTag, 0.4}, {lookDevice, 0.1}, {lookNumber, -0.3}, {lookRoom, 0.1}}, -0.1},
+	vocabulary.Model:    {[]clue{{lookWatts | lookVolts | lookLength, -0.6}, {lookLong, -0.3}, {lookTagRange, -0.5}, {lookModel, 0.7}, {lookTag, 0.4}, {lookDevice, 0.1}, {lookNumber, -0.3}, {lookRoom, 0.1}}, -0.1},
 	vocabulary.Describe: {[]clue{{lookDevice, 1}, {lookCountWatts, -0.4}, {lookLong, 0.5}, {lookNumber, -0.8}, {lookTag, -0.3}, {lookRoom, 0.3}}, 0},
 	vocabulary.Kind:     {[]clue{{lookDevice, 0.8}, {lookNumber, -0.8}, {lookRoom, 0.2}}, -0.2},
 	vocabulary.Maker:    {[]clue{{lookNumber, -0.7}, {lookRoom, 0.3}}, -0.3},
