@@ -80,6 +80,7 @@ func (f *finder) headings(d *draft, body []line, low, high int) []*heading {
 		h.cells, h.rows = take(body, col, filled.at(col), room), len(body)
 		h.read(f.s)
 		h.own = h.cells.of(h.top)
+		h.countsWithWatts()
 		if len(f.forced) > 0 {
 			h.forced = f.forcedField(h)
 		}

@@ -436,7 +436,7 @@ func columnFigures(t *Table, f vocabulary.Field) bool {
 				break
 			}
 			k := lookOfValue(&r.Values[j])
-			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookFraction|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 {
+			if k&(lookNumber|lookWatts|lookCountWatts|lookTapList|lookFraction|lookRating|lookOhm|lookDate|lookControl) != 0 && k&lookForeign == 0 || t.Columns[j].Unit == "W" && reTimes.MatchString(r.Values[j].Text) {
 				figures++
 			}
 		}
@@ -459,45 +459,4 @@ func lineVoltsIn(t *Table, f vocabulary.Field) bool {
 		}
 	}
 	return false
-}
-
-// rowsJudged is how many rows of a table are looked at for what their words say.
-const rowsJudged = 200
-
-// inWords counts the rows of a table in which a cell of the given columns names a
-// device, and a power, in words, and the rows that were looked at.
-func inWords(t *Table, column func(vocabulary.Field) bool, names func(text string) bool) (hits, rows int) {
-	for i := range t.Records {
-		r := &t.Records[i]
-		if r.Class != Device {
-			continue
-		}
-		if rows++; rows > rowsJudged {
-			break
-		}
-		for j, c := range t.Columns {
-			if v := r.Values[j].Text; column(c.Field) && len(v) < 200 && reLabelWatts.MatchString(v) && names(v) {
-				hits++
-				break
-			}
-		}
-	}
-	return hits, rows
-}
-
-// wattsInWords reports whether the descriptions of a bill name loudspeakers with their watts.
-func wattsInWords(t *Table) bool {
-	hits, rows := inWords(t, func(f vocabulary.Field) bool { return f == vocabulary.Describe || f == vocabulary.Model },
-		func(text string) bool { return classWithin(text)&classDevice != 0 })
-	return hits >= 2 && 3*hits >= rows
-}
-
-// equipmentInWords reports whether rows of a table describe amplifiers or controls
-// with their powers: beside other tables of a schedule it rates what they name.
-func equipmentInWords(t *Table) bool {
-	hits, rows := inWords(t, func(f vocabulary.Field) bool { return describing[f] }, func(text string) bool {
-		d := vocabulary.DeviceIn(text)
-		return d == vocabulary.AmplifierDevice || d == vocabulary.ControlDevice
-	})
-	return hits > 0 && 3*hits >= rows
 }

@@ -20,7 +20,7 @@ var (
 	reRoomWord  = regexp.MustCompile(`(?i)^(room|rm|raum|salle|local|pièce|sala|stanza|ruimte|lokaal|locale)(?:[\s.#:-]*\d{1,5}\w?|[\s.#:-]+(?-i:[A-Z])\d*)\b`)
 	reFloorWord = regexp.MustCompile(`(?i)^(level|floor|lvl|ebene|étage|etage|niveau|planta|piso|piano|verdieping|geschoss|og|ug|bouwlaag)[\s.#:-]*-?\d{1,2}\b|^-?\d{1,2}(st|nd|rd|th|\.|e|er|ème|º|ª|°)?\s*(floor|level|og|ug|obergeschoss|geschoss|etage|étage|planta|piso|piano|verdieping|stock)\b`)
 	reLevelOf   = regexp.MustCompile(`(?i)^(?:level|floor|niveau|ebene|livello|nivel|planta|piano|verdieping|étage|etage)\s+(\pL[\pL .-]{1,24})$`)
-	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)[\s.#:-]*\w{1,12}\b`)
+	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|gebäudeteil|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)(?:[\s.#:-]+\w{1,12}|\d{1,3}\w?|(?-i:[A-Z])\d?)\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
 	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
