@@ -165,8 +165,13 @@ func valueLabels(s *strip, below []line) int {
 }
 
 // tapsUnderGroup reports whether a line below a header lists the taps of a
-// transformer, each over ticks or counts, under one word for taps.
-func (f *finder) tapsUnderGroup(sub *strip, head *line, at int) bool {
+// transformer, each over ticks or counts, under one word for taps. Units of other
+// columns may stand beside them.
+func (f *finder) tapsUnderGroup(under *strip, head *line, at int) bool {
+	sub := *under
+	for n := len(sub.slots); n > 0 && f.unitUnder(head, sub.slots[n-1]); n-- {
+		sub.slots = sub.slots[:n-1]
+	}
 	if len(sub.slots) < 3 {
 		return false
 	}
@@ -186,5 +191,5 @@ func (f *finder) tapsUnderGroup(sub *strip, head *line, at int) bool {
 	for end < len(f.p.lines) && end <= at+lookAhead && f.p.lines[end].n == f.p.lines[end-1].n+1 {
 		end++
 	}
-	return stepwise(values) && valueLabels(sub, f.p.lines[at+1:end]) == len(sub.slots)
+	return stepwise(values) && valueLabels(&sub, f.p.lines[at+1:end]) == len(sub.slots)
 }
