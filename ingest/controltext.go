@@ -185,13 +185,14 @@ func isControlRange(text string) bool {
 // areControls reports whether all of several names are tags of controls that
 // have rows of their own.
 func (b *builder) areControls(names []string) bool {
-	for _, name := range names {
-		list := b.dir.devices[join.Key(name)]
-		if !b.dir.ownControls[join.Key(name)] && (len(list) == 0 || list[0].kind != controlRow) {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(names, func(name string) bool { return !b.isListedControl(name) })
+}
+
+// isListedControl reports whether a name is the tag of a control that has a row of its own.
+func (b *builder) isListedControl(name string) bool {
+	k := join.Key(name)
+	list := b.dir.devices[k]
+	return b.dir.ownControls[k] || len(list) > 0 && list[0].kind == controlRow
 }
 
 // cutAny cuts a text at the first of some marks that it has.

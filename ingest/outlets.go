@@ -339,7 +339,7 @@ func (b *builder) otherFeed(r *row) seen {
 	}
 	for _, f := range []vocabulary.Field{vocabulary.Control, vocabulary.From, vocabulary.To} {
 		s := r.own(f)
-		if !s.had() || f == vocabulary.To && r.own(vocabulary.From).had() {
+		if !s.had() || f == vocabulary.To && r.own(vocabulary.From).had() || f == vocabulary.Control && b.isListedControl(s.text) {
 			continue
 		}
 		if _, known := b.splitKnown(s.text); known || b.namesAmp(s.text) && f != vocabulary.Control || b.wordedOutput(s.text) {

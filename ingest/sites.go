@@ -406,8 +406,8 @@ func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
 	}
 }
 
-// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07".
-var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*([A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
+// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118".
+var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
 
 // keyedNumber is the job number behind a word for one inside a text, "" if none
 // is. Weak words are those for any reference.
@@ -417,7 +417,7 @@ func keyedNumber(text string, weak bool) string {
 		keys = wordClasses["reference"]
 	}
 	folded := join.Fold(text)
-	if digitsIn(folded) < 2 {
+	if !anyDigit(folded) {
 		return ""
 	}
 	best, at := "", len(text)
@@ -433,7 +433,7 @@ func keyedNumber(text string, weak bool) string {
 				continue
 			}
 			m := numberValue.FindStringSubmatch(folded[from:])
-			if m == nil || digitsIn(m[1]) < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
+			if m == nil || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
 				continue
 			}
 			if i < at || i == at && len(m[1]) > len(best) {

@@ -10,7 +10,8 @@ import (
 
 // controlsAmongOutputs parts a column that tells what loudspeakers are fed
 // from, "VC-01" in some rows and "AMP 1-2" in others, where no column is for
-// controls: the cells that are tags of controls go to a column of their own.
+// controls: the cells that are tags of controls go to a column of their own, and those
+// with them that say that there is none: "direct".
 func controlsAmongOutputs(t *Table) {
 	if t.Kind != Loudspeakers && t.Kind != Mixed || slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Control }) {
 		return
@@ -31,7 +32,7 @@ func controlsAmongOutputs(t *Table) {
 	for k := range t.Records {
 		r := &t.Records[k]
 		r.Values = pad(r.Values, len(t.Columns))
-		if isControl(r) {
+		if isControl(r) || r.Class == Device && notation.AnswerOf(r.Values[i].Text) == notation.No {
 			r.Values[len(t.Columns)-1], r.Values[i] = r.Values[i], Value{At: r.Values[i].At}
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"unicode/utf8"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -90,6 +91,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return Title, "a title: its column is filled on lines of their own", true
 	}
 	switch {
+	case strings.ContainsAny(t, ":;,(") && anyDigit(t) && notation.SpeaksOfAmplifier(t): // "Foyer: amp 1, one output of 120 W"
 	case naming(field, sect) || sect == vocabulary.Unknown && (field == vocabulary.Zone || field == vocabulary.Room) && b.usual(s, k):
 		return "", "", false // a device of which only the place is known
 	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:

@@ -109,7 +109,7 @@ var (
 	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
 	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\p{L}*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*(?:\w{0,2}|amp[\s-]?)\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
 	reControl  = regexp.MustCompile(`(?i)^(vc|cv|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\w*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|potentio\w*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
-	reControlW = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+\S{0,5}\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
+	reControlW = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+(?:\S{0,5}|\pL{1,4}\s)\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
 	reJoint    = regexp.MustCompile(`(?i)amp.*\bch(?:\b|\d|an(?:nel)?s?\b|an(?:nel)?[ .]?\d)|^\p{L}{1,14}[\s.#-]*\d{1,2}[\s/.,:-]+(?:ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|weg|way|k)\.?\s*(?:\d{1,2}|[a-h])\b|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
 

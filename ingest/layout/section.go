@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -105,6 +106,12 @@ func placedAt(facts []Fact, at schedule.Ref, c *grid.Cell) []Fact {
 func (f *finder) readTitle(t string) []Fact {
 	if output, place, ok := outputOfPlace(t); ok {
 		return []Fact{{Field: sectionField(output), Text: output}, {Text: place}}
+	}
+	if place, feeder, ok := placeFed(t); ok {
+		if notation.SpeaksOfRack(place) { // "Left side of rack: amp L"
+			return f.readTitle(feeder)
+		}
+		return append(f.readTitle(feeder), Fact{Text: place})
 	}
 	if keys := f.readKeys(t); len(keys) > 0 {
 		return keys
@@ -259,6 +266,18 @@ func outputOfPlace(t string) (output, place string, ok bool) {
 		return "", "", false
 	}
 	return m[1], m[2], true
+}
+
+// placeFed takes a title apart whose key is a place, and whose value is what feeds it: "Foyer:
+// amp 1, one output of 120 W".
+func placeFed(t string) (place, feeder string, ok bool) {
+	place, feeder, ok = strings.Cut(t, ":")
+	place, feeder = strings.TrimSpace(place), strings.TrimSpace(feeder)
+	if !ok || len(place) < 3 || anyDigit(place) || !anyDigit(feeder) || sectionField(place) != vocabulary.Unknown && sectionField(place) != vocabulary.Room {
+		return "", "", false
+	}
+	parts := titleParts(feeder)
+	return place, feeder, len(parts) > 0 && sectionField(parts[0]) == vocabulary.Amplifier && !notation.SpeaksOfAmplifier(place)
 }
 
 // feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"

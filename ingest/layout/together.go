@@ -181,21 +181,27 @@ func departuresAreLines(cols []*heading, base []worth) {
 	}
 }
 
-// feedsAreControls takes a column of what feeds each row for the controls where every cell
-// names one or says that there is none: "vc 1", "direct".
+// feedFields are the fields of what feeds a row.
+var feedFields = []vocabulary.Field{vocabulary.Channel, vocabulary.From, vocabulary.To, vocabulary.Amplifier, vocabulary.Circuit}
+
+// feedsAreControls takes a column of what feeds each row, or what it is wired to, for the controls
+// where every cell names one or says that there is none: "vc 1", "direct".
 func feedsAreControls(cols []*heading, base []worth) {
 	if setting(cols).claimed(vocabulary.Control) {
 		return
 	}
 	for i, h := range cols {
-		if h.forced != vocabulary.Unknown || h.of(vocabulary.Channel) == 0 && h.of(vocabulary.From) == 0 || h.cells.share(lookControl) == 0 {
+		feeds := slices.ContainsFunc(feedFields, func(f vocabulary.Field) bool { return h.of(f) > 0 })
+		if h.forced != vocabulary.Unknown || !feeds || h.cells.share(lookControl) == 0 {
 			continue
 		}
 		if !slices.ContainsFunc(h.cells.texts, func(t string) bool {
 			return lookText(oneLine(t))&lookControl == 0 && notation.AnswerOf(t) != notation.No
 		}) {
 			base[i][vocabulary.Control] = max(base[i][vocabulary.Control], sureWords)
-			base[i][vocabulary.Channel], base[i][vocabulary.From] = barred, barred
+			for _, f := range feedFields {
+				base[i][f] = barred
+			}
 		}
 	}
 }

@@ -146,10 +146,15 @@ func (c *clauseReading) deviceAt(i int) bool {
 
 // SpeaksOfAmplifier reports whether a word for an amplifier stands in a text:
 // "Amp EB2", "Verstärker VG".
-func SpeaksOfAmplifier(s string) bool {
+func SpeaksOfAmplifier(s string) bool { return speaksOf(s, KeyAmplifier) }
+
+// SpeaksOfRack reports whether a word for a rack stands in a text: "left side of rack".
+func SpeaksOfRack(s string) bool { return speaksOf(s, KeyRack) }
+
+func speaksOf(s string, kind KeyKind) bool {
 	tokens := lex(Clean(s), Point)
 	for i := range tokens {
-		if e, _, ok := words("name").at(tokens, i); ok && e.sure && e.kind == string(KeyAmplifier) {
+		if e, _, ok := words("name").at(tokens, i); ok && e.sure && e.kind == string(kind) {
 			return true
 		}
 	}
