@@ -28,6 +28,7 @@ func harmonise(tables []*table) {
 		t.linesBesideOutputs()
 		t.linesNotNearEnds()
 		t.devicesNotRooms()
+		t.placesNotTags()
 		t.statusColumn()
 		t.ratingsWithoutControls()
 		t.namesOfControls()

@@ -127,6 +127,26 @@ func (t *table) devicesNotRooms() {
 	}
 }
 
+// placesNotTags takes a column of tags of a list of loudspeakers that has no other for
+// places for one of rooms where its cells are words without a figure: "Punto" over "Serra
+// calda" is a place, as a point on a plan is not.
+func (t *table) placesNotTags() {
+	cols := t.byField[vocabulary.Tag]
+	if t.kind != layout.Loudspeakers || len(cols) != 1 || t.has(vocabulary.Room) {
+		return
+	}
+	cells, words := 0, 0
+	t.eachText(cols[0], func(text string) {
+		cells++
+		if hasLongWord(text) && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.NoDevice {
+			words++
+		}
+	})
+	if cells >= 3 && words == cells {
+		t.become(cols[0], vocabulary.Room, "its cells are words, and no other column names places")
+	}
+}
+
 // statusColumn takes a column that was not surely understood for one of states
 // when its cells are: "installed", "spare", "to follow".
 func (t *table) statusColumn() {

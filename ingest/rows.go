@@ -30,6 +30,7 @@ type table struct {
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
+	shares       bool                       // a note says that its taps are shares of the rated power
 	fromColumn   *column                    // near ends of the cables that lead to its loudspeakers; nil if none
 	onLine       map[string]lineCount       // rows and lengths of each line; nil until asked for
 	runsRepeat   int                        // how the lengths of its rows repeat: see runsRepeated
@@ -60,6 +61,9 @@ type column struct {
 	// before are the amplifiers that its cells name before an output, folded;
 	// nil until asked for.
 	before map[string]bool
+	// meant is what a note says that its cells mean, by key, and meantBy the note.
+	meant   map[string]string
+	meantBy string
 }
 
 // A row is one record and what became of it.
@@ -244,6 +248,9 @@ func (r *row) at(c *column) seen {
 	if missing != notation.MissingNone {
 		s.missing = missing
 		s.source.How = schedule.NotHad
+	}
+	if c.meant != nil {
+		s.decode(c)
 	}
 	return s
 }

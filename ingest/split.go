@@ -77,6 +77,7 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}
+		tapKeys(sp.spoken, sp.tables)
 		all = append(all, sp)
 	}
 	var tables []*table

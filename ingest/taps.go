@@ -257,6 +257,10 @@ func (b *builder) tapDoubts(s seen, t *tapped, p notation.Tap) {
 	if t.watts.Low != t.watts.High {
 		taken = plain(float64(t.watts.Low)) + " to " + plain(float64(t.watts.High)) + " W"
 	}
+	if d.Has(notation.FractionOfRated) && s.t != nil && s.t.shares {
+		t.watts, t.fraction = schedule.Quantity[schedule.Watts]{}, p.Fraction
+		d &^= notation.FractionOfRated
+	}
 	if d.Has(notation.FractionOfRated) && s.t != nil && s.t.sharesOfRated() {
 		t.watts, t.fraction = schedule.Quantity[schedule.Watts]{}, p.Fraction
 		taken = plain(p.Fraction*100) + " % of the rated power"
