@@ -108,7 +108,7 @@ func (b *builder) hearAmplifiers() {
 // waysAreZones takes what a sentence names by a word for zones and for outputs alike, "groep
 // A", for zones where the loudspeakers have zones of these names and no output or line is listed.
 func (b *builder) waysAreZones(s *said) {
-	if len(s.Ways) == 0 || len(s.Zones) > 0 || len(b.places.lines) > 0 || !join.HasWord(join.Zone, s.source.Written) {
+	if len(s.Ways) == 0 || s.PerZone || len(s.Zones) > 0 || len(b.places.lines) > 0 || !join.HasWord(join.Zone, s.source.Written) {
 		return
 	}
 	for _, w := range s.Ways {

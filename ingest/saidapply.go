@@ -19,7 +19,7 @@ import (
 // of the zone's number, else one after the other.
 func (b *builder) zonesInTurn() {
 	i := slices.IndexFunc(b.said, func(s said) bool { return s.Outputs > 1 && (s.PerZone || b.bareZones(s.Outputs)) })
-	if i < 0 || len(b.said) > 1 || len(b.job.Channels) > 0 || len(b.job.Zones) == 0 {
+	if i < 0 || slices.ContainsFunc(slices.Concat(b.said[:i], b.said[i+1:]), rates) || len(b.job.Channels) > 0 || len(b.job.Zones) == 0 {
 		return
 	}
 	s := &b.said[i]
@@ -53,6 +53,11 @@ func (b *builder) zonesInTurn() {
 		}
 	}
 	b.take(seen{text: s.source.Written, field: vocabulary.Channel, source: s.source}, "channel", "one output for each zone, in turn", schedule.LikelierReading, "the zones are not named beside the outputs")
+}
+
+// rates reports whether a sentence says more of an amplifier than its line voltage.
+func rates(s said) bool {
+	return s.Name != "" || s.Outputs > 0 || s.W > 0 || s.TotalW > 0 || len(s.Ways) > 0
 }
 
 // bareZones reports whether the zones have no names but the numbers of n outputs.

@@ -229,6 +229,9 @@ func (b *builder) readTap(s seen) tapped {
 	if p.Count > 0 {
 		t.count = schedule.Exactly(schedule.Pieces(p.Count), s.source)
 	}
+	if p.Kind == notation.TapList && notation.SaysOr(text) && s.source.How != schedule.FromHouseBook {
+		b.askCell(s, "“"+short(s.text)+"”: which of them is set? It is counted as "+plain(p.LowW)+" to "+plain(p.HighW)+" W.", "the load of this row")
+	}
 	b.tapDoubts(s, &t, p)
 	return t
 }

@@ -120,7 +120,9 @@ type saidOf struct {
 	outputs bool // watts were said of each output
 	counted bool // outputs were counted in words: "3 circuits"
 	shared  bool // said of several amplifiers together
-	direct  bool // its watts go into a few ohms, not onto a line
+	// zoneWatts are the powers behind the names of zones.
+	zoneWatts []NamedWatts
+	direct    bool // its watts go into a few ohms, not onto a line
 }
 
 // clause reads one clause and joins it to those before.
@@ -193,6 +195,7 @@ func (r *sentenceReading) finish() []RatedAmplifier {
 		if a.shared && slices.ContainsFunc(r.found[i+1:], func(b saidOf) bool { return b.Name == a.Name && b.W > 0 && !b.shared }) {
 			continue // Amps 1 to 3 are 2 x 200 W. Amp 3 is bridged: 400 W
 		}
+		a.splitAmongZones()
 		ways := len(a.Ways)
 		if a.Outputs == 0 && ways == 0 && a.W == 0 && a.TotalW == 0 && len(a.AtV) == 0 && len(r.atV) == 0 {
 			continue
@@ -213,4 +216,19 @@ func (r *sentenceReading) finish() []RatedAmplifier {
 		out = append(out, a.RatedAmplifier)
 	}
 	return out
+}
+
+// splitAmongZones takes the powers of zones for those of the outputs, one for each, where
+// they make up that of the amplifier: "240 W (zone 1: 120 W, zone 2: 120 W)".
+func (a *saidOf) splitAmongZones() {
+	sum := 0.0
+	for _, z := range a.zoneWatts {
+		sum += z.W
+	}
+	if len(a.zoneWatts) < 2 || sum != max(a.W, a.TotalW) || len(a.Ways) > 0 || a.Outputs > 1 {
+		return
+	}
+	a.TotalW, a.W, a.PerOutput = 0, 0, false // what the outputs give together says no more
+	a.Ways, a.Zones, a.Outputs, a.PerZone = a.zoneWatts, nil, len(a.zoneWatts), true
+	a.Doubts &^= OtherPower
 }

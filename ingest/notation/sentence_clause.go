@@ -22,7 +22,9 @@ type clauseReading struct {
 	glued   bool     // "of", "de" stood directly before
 	was     bool     // the next watts are those of before
 	now     bool     // the next watts take the place of those before
-	bridge  bool     // the next two outputs are one: "bridged 1+2"
+	// zonesNamed are the zones that were named last and wait for their watts.
+	zonesNamed []string
+	bridge     bool // the next two outputs are one: "bridged 1+2"
 }
 
 func (c *clauseReading) last() *saidOf { return &c.group[len(c.group)-1] }
@@ -263,7 +265,8 @@ func (c *clauseReading) otherKind() bool {
 	c.at += n
 	switch kind {
 	case KeyZone:
-		c.last().Zones = append(c.last().Zones, c.list(true)...)
+		c.zonesNamed = c.list(true)
+		c.last().Zones = append(c.last().Zones, c.zonesNamed...)
 	case KeyLoudspeaker, KeyControl, KeyCable:
 		c.foreign = true
 	}
@@ -278,6 +281,10 @@ func (c *clauseReading) watts(w float64, n int, of bool) {
 		return
 	}
 	a := c.last()
+	for _, zone := range c.zonesNamed {
+		a.zoneWatts = append(a.zoneWatts, NamedWatts{Name: zone, W: w})
+	}
+	c.zonesNamed = nil
 	if e, n, ok := words("said").at(c.tokens, c.at); ok && e.kind == "total" {
 		c.total = true
 		c.at += n

@@ -111,3 +111,13 @@ func otherThanTap(tokens []token, i int) (n int, other bool) {
 	upTo := e.kind == "range" && i+n < len(tokens) && tokens[i+n].kind == figureToken
 	return n, e.kind == "or" || upTo
 }
+
+// SaysOr reports whether a text has a word for "or": "3 or 6".
+func SaysOr(s string) bool {
+	for w := range strings.FieldsSeq(fold(s)) {
+		if e, ok := words("joint").phrases[w]; ok && e.kind == "or" {
+			return true
+		}
+	}
+	return false
+}
