@@ -69,7 +69,7 @@ func (b *builder) collectChannels() {
 					has[amp][itoa(n)] = true
 				}
 			}
-			for n := 1; n <= b.slots[amp]; n++ {
+			for n := 1; n <= b.slots[amp] && len(has[amp]) < b.slots[amp]; n++ { // where rows name fewer than it has
 				has[amp][itoa(n)] = true
 			}
 		}

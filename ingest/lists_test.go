@@ -96,3 +96,24 @@ V2 | 1 | 60 | placard`,
 		})
 	}
 }
+
+// Lines listed beside each amplifier, word for word, are its outputs, and all of them where
+// there are as many; lines may be numbered on. Common practice, no source.
+func TestLinesListedBesideAmplifiers(t *testing.T) {
+	for _, lists := range [][2]string{{"Linie 1, Linie 2", "Linie 3"}, {"Kanal 1 und Kanal 2", "Kanal 3"}} {
+		j := wholeJob(t, `
+Seebühne, ELA 100 V
+Verstärker | Leistung | Linien
+V1 | 2 x 120 W | `+lists[0]+`
+V2 | 1 x 240 W | `+lists[1]+`
+
+Nr. | Ort | Bauart | Stk | Abgriff | Linie
+1 | Eingang | Decke | 4 | 3 W | 1
+2 | Steg | Horn | 3 | 15 W | 2
+3 | Rang | Horn | 8 | 20 W | 3`)
+		want(t, lists[0], describe(j), []string{"4 x 3 W zone Eingang channel V1 / 1", "3 x 15 W zone Steg channel V1 / 2", "8 x 20 W zone Rang channel V2 / 3"})
+		if len(j.Questions) > 0 {
+			t.Errorf("questions: %v", asked(j))
+		}
+	}
+}

@@ -352,6 +352,8 @@ func (r *channelReading) setChannels(tokens []token) bool {
 			if !flush() {
 				return false
 			}
+		case id == "" && len(channels) > 0 && outputWordAt(tokens, i) > 0: // line 1, line 2
+			i += outputWordAt(tokens, i) - 1
 		case t.kind == wordToken && len([]rune(t.raw)) > 2 && !startsCode(tokens, i) && !isRoman(tokens[i:i+1]):
 			return false
 		case t.gap && id != "":
@@ -368,6 +370,16 @@ func (r *channelReading) setChannels(tokens []token) bool {
 	}
 	r.c.Channels = channels
 	return true
+}
+
+// outputWordAt is the number of tokens of a word for an output or a line, in front of its
+// name, at tokens[i]; 0 if there is none.
+func outputWordAt(tokens []token, i int) int {
+	kind, sure, n, ok := nameAt(tokens, i)
+	if !ok || !sure || kind != KeyChannel && kind != KeyLine || i+n >= len(tokens) {
+		return 0
+	}
+	return n
 }
 
 // startsCode reports whether the word at tokens[i] is the letters of a code of
