@@ -26,7 +26,6 @@ func harmonise(tables []*table) {
 		t.zonesInTitles()
 		t.namesOfValues()
 		t.linesBesideOutputs()
-		t.linesNotNearEnds()
 		t.devicesNotRooms()
 		t.placesNotTags()
 		t.statusColumn()

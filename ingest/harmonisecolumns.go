@@ -97,16 +97,6 @@ func (t *table) linesBesideOutputs() {
 	}
 }
 
-// linesNotNearEnds takes a column for one of lines where its header is a word for
-// these as well as for where a cable begins ("Abgang", "Départ"), and the table has no
-// column of where any ends.
-func (t *table) linesNotNearEnds() {
-	cols := t.byField[vocabulary.From]
-	if len(cols) == 1 && !t.has(vocabulary.To) && !t.has(vocabulary.Circuit) && saysLine(cols[0].Header) {
-		t.become(cols[0], vocabulary.Circuit, "no column says where they end")
-	}
-}
-
 // devicesNotRooms takes a column of rooms for one of descriptions where each of
 // its cells is a word for a loudspeaker: "trompe", "ceiling speaker".
 func (t *table) devicesNotRooms() {

@@ -73,6 +73,12 @@ func (b *builder) controlsIn(s seen) []carried {
 	if list := b.placesBehind(s); len(list) > 0 {
 		return list
 	}
+	if list := b.controlInEach(s); len(list) > 0 {
+		return list
+	}
+	if b.controlsOfEach(s) {
+		return nil
+	}
 	if c, ok := b.controlServing(s); ok {
 		return []carried{c}
 	}
@@ -128,21 +134,23 @@ func (b *builder) controlsIn(s seen) []carried {
 // brackets or behind a word such as "marked": "a volume control (VR1), 15 W", "a
 // 10 W attenuator marked SM"; "" if there is none.
 func (b *builder) tagGiven(text string) string {
-	free := func(tag string) bool {
-		return tag != "" && tag == strings.ToUpper(tag) && !strings.ContainsAny(tag, " ,") && (b.freeTag(tag) || notation.KeyOf(tag).Kind == notation.KeyControl || len(tag) <= 3 && strings.IndexFunc(tag, notUpper) < 0)
-	}
 	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
-		if tag := strings.TrimSpace(m[1]); free(tag) {
+		if tag := strings.TrimSpace(m[1]); b.mayTagControl(tag) {
 			return tag
 		}
 	}
 	words := strings.Fields(text)
 	for i := range words[:max(0, len(words)-1)] {
-		if tag := strings.Trim(words[i+1], ".,;:()'\"“”"); slices.Contains(markedWords, join.Fold(words[i])) && free(tag) {
+		if tag := strings.Trim(words[i+1], ".,;:()'\"“”"); slices.Contains(markedWords, join.Fold(words[i])) && b.mayTagControl(tag) {
 			return tag
 		}
 	}
 	return ""
+}
+
+// mayTagControl reports whether a word may be the tag of a control that nothing else has.
+func (b *builder) mayTagControl(tag string) bool {
+	return tag != "" && tag == strings.ToUpper(tag) && !strings.ContainsAny(tag, " ,") && (b.freeTag(tag) || notation.KeyOf(tag).Kind == notation.KeyControl || len(tag) <= 3 && strings.IndexFunc(tag, notUpper) < 0)
 }
 
 func notUpper(r rune) bool { return !unicode.IsUpper(r) }

@@ -388,7 +388,7 @@ func (c *hardCase) sameControl(w, g record) bool {
 		return true
 	}
 	return g["control"] != "" && slices.ContainsFunc(c.want["controls"], func(k record) bool {
-		atPlace := k["zone"] != "" && (alike(k["zone"], w["room"]) || alike(k["zone"], w["zone"]))
+		atPlace := k["zone"] != "" && (alike(k["zone"], g["room"]) || alike(k["zone"], w["room"]) || alike(k["zone"], w["zone"]))
 		return unnamed(k) && c.sameJob(k, g) && (w["control"] != "" && k["control"] == w["control"] || k["control"] == "" && (atPlace || strings.Contains(w["note"], "unnamed")))
 	})
 }

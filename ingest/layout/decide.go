@@ -99,6 +99,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	outputsInVolts(considered, base)
 	placesDescribed(considered, base)
 	feedsAreControls(considered, base)
+	powersWithoutControls(considered, base)
 	about := subject(considered, title)
 	if about == "" && numberedControls(considered, title, base) {
 		about = Controls

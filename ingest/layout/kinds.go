@@ -149,6 +149,9 @@ func fitKind(k, about Kind, cols []*heading, fields []vocabulary.Field) float64 
 			fit -= 0.5
 		}
 	case Controls:
+		if c := at(vocabulary.Control); c != nil && has(vocabulary.Amplifier) && 2*c.total < rowsOf(cols) {
+			fit -= 0.6 // most rows name none: their amplifiers or zones do
+		}
 		if has(vocabulary.Tap) && has(vocabulary.Quantity) {
 			fit -= 0.6 // each control with all that hangs behind it: a list of loudspeakers
 		}

@@ -70,7 +70,8 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		tapped = tapped || w != ""
 	}
 	if x.field == vocabulary.Tap {
-		t.Columns[len(t.Columns)-1].Unit, tapped = "W", false
+		c := &t.Columns[len(t.Columns)-1]
+		c.Unit, c.Volts, tapped = "W", x.volts(cols), false
 	}
 	if tapped {
 		at, why := f.p.ref(first.at, first.col), fmt.Sprintf("the headers %s name powers", where)
@@ -147,6 +148,17 @@ func (x *crosstab) rowWatts(h *heading, cols []*heading) bool {
 		}
 	}
 	return 2*asCounts <= h.cells.cells && (total && (h.unit == "W" || h.unit == "kW" || h.cells.share(lookWatts) >= 0.5) || 2*asWatts > h.cells.cells)
+}
+
+// volts is the line voltage that all headers across name, with the group above them; 0 if they do not agree.
+func (x *crosstab) volts(cols []*heading) float64 {
+	v := cols[x.cols[0]].volts
+	for _, i := range x.cols {
+		if cols[i].volts != v {
+			return 0
+		}
+	}
+	return v
 }
 
 // sums are the counts of each line together, and the watts that the headers make of them.

@@ -32,5 +32,18 @@ var answers = sync.OnceValue(func() map[string]Answer {
 })
 
 // AnswerOf reads a whole cell that says yes or no in a word or by a mark: "ja",
-// "✓", "x", "none".
-func AnswerOf(s string) Answer { return answers()[strings.TrimSpace(fold(Clean(s)))] }
+// "✓", "x", "none", or in the words of two languages: "ja / oui".
+func AnswerOf(s string) Answer {
+	text := strings.TrimSpace(fold(Clean(s)))
+	if a := answers()[text]; a != NoAnswer {
+		return a
+	}
+	one, other, two := strings.Cut(text, "/")
+	if one, other = strings.TrimSpace(one), strings.TrimSpace(other); !two || len(one) < 2 || len(other) < 2 {
+		return NoAnswer // "y/n", "1/1"
+	}
+	if a := answers()[one]; a == answers()[other] {
+		return a
+	}
+	return NoAnswer
+}

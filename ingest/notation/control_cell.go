@@ -174,3 +174,23 @@ func oneForEach(s string) bool {
 	}
 	return false
 }
+
+// OneEach reports whether a text gives one to each of the things that it names: "je ein
+// Regler", "one knob each", "chacun un atténuateur". Where a word says of what each, "one
+// per cabin", it does not.
+func OneEach(s string) bool {
+	tokens := lex(Clean(s), Point)
+	each, one := false, false
+	for i := range tokens {
+		if _, _, of := words("foreach").at(tokens, i); of {
+			return false
+		}
+		if e, _, ok := words("said").at(tokens, i); ok && e.kind == "each" {
+			each = true
+		}
+		if e, _, ok := words("numeral").at(tokens, i); ok && e.kind == "1" || tokens[i].raw == "1" || tokens[i].text == "a" {
+			one = true
+		}
+	}
+	return each && one
+}
