@@ -49,3 +49,26 @@ Ceiling units with volume control 36 W are on order.`,
 		})
 	}
 }
+
+// A note may give the tag of a control before it says what it is and where.
+// Common practice, no source.
+func TestTagAheadOfAControl(t *testing.T) {
+	j := wholeJob(t, `
+Megafonía 100 V
+Altavoz | Sala | Tipo | W | Etapa
+A1 | Taquilla | techo | 3 | E1
+A2 | Vestíbulo | techo | 6 | E1
+A3 | Vestíbulo | techo | 6 | E1
+
+Desde | Hasta | Longitud m | Cable
+E1 | A1 | 20 | 2x1,5
+A1 | RV3 | 8 | 2x1,5
+RV3 | A2 | 5 | 2x1,5
+A2 | A3 | 6 | 2x1,5
+
+RV3 = regulador de volumen del vestíbulo, 30 W`)
+	want(t, "loudspeakers", describe(j), []string{"A1 1 x 3 W zone Taquilla channel E1 / 1", "A2 1 x 6 W zone Vestíbulo control RV3 channel E1 / 1", "A3 1 x 6 W zone Vestíbulo control RV3 channel E1 / 1"})
+	if len(j.Controls) != 1 || show(j.Controls[0].Rated) != "30" {
+		t.Errorf("controls %+v", j.Controls)
+	}
+}

@@ -8,6 +8,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
 )
 
 // What notes say of controls: their ratings, by name, by kind or by place.
@@ -130,10 +131,13 @@ func (b *builder) controlsIn(s seen) []carried {
 	return out
 }
 
-// tagGiven is the tag that a note gives the control of which it speaks, in
+// tagGiven is the tag that a note gives the control of which it speaks, in front, in
 // brackets or behind a word such as "marked": "a volume control (VR1), 15 W", "a
 // 10 W attenuator marked SM"; "" if there is none.
 func (b *builder) tagGiven(text string) string {
+	if head, rest, ok := cutAny(text, "=", ":", " - ", " – "); ok && b.mayTagControl(head) && vocabulary.DeviceIn(rest) == vocabulary.ControlDevice {
+		return head // "K1 = volume control of the hall, 30 W"
+	}
 	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
 		if tag := strings.TrimSpace(m[1]); b.mayTagControl(tag) {
 			return tag
