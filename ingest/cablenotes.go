@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -19,7 +21,7 @@ type sizeOf struct {
 // except Z4 18/2".
 func (b *builder) hearCableNotes() {
 	for _, s := range b.spoken {
-		note, err := notation.ParseCableNote(s.text, notation.Auto)
+		note, err := cableNoteIn(s.text)
 		if err != nil {
 			continue
 		}
@@ -34,6 +36,21 @@ func (b *builder) hearCableNotes() {
 			}
 		}
 	}
+}
+
+// cableNoteIn reads such a note, or the first sentence that is one: "Lines at 70 V. Wire 16 AWG
+// unless noted."
+func cableNoteIn(text string) (notation.CableNote, error) {
+	note, err := notation.ParseCableNote(text, notation.Auto)
+	if err == nil || !strings.Contains(text, ". ") {
+		return note, err
+	}
+	for sentence := range strings.SplitSeq(text, ". ") {
+		if note, err = notation.ParseCableNote(sentence, notation.Auto); err == nil {
+			return note, nil
+		}
+	}
+	return note, err
 }
 
 // sizesFromTitle gives cables without a size the one said for all of them, or

@@ -92,7 +92,7 @@ var (
 	reRating   = regexp.MustCompile(`(?i)^\d+\s*w\s*(?:@|at)\s*\d+(?:[.,]\d)?\s*(?:v|Ω|ohm)|^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
 	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
 	reLength   = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
-	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
+	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d\s?m\b.{0,8}\b\d{1,2}(?:[.,]\d+)?\s?mm\b|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
 	reFraction = regexp.MustCompile(`^(?:\d{1,2}[ -])?(?:1/2|1/4|3/4|1/8)$|^\d{0,2}[½¼¾]$`)
 	reOhm      = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
 	rePercent  = regexp.MustCompile(`^[\d.,]+\s*%$`)
