@@ -234,5 +234,40 @@ func (b *builder) gatherRemarked(r *row) {
 		if m := controlIn(r, s); m.any && isTag(m.name) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
 			b.dir.controls[join.Key(m.name)] = true
 		}
+		tag := tagBehind(s.text)
+		if k := join.Key(tag); tag != "" && len(b.dir.devices[k]) == 0 && !b.dir.amps[k] && (notation.KeyOf(tag).Kind == notation.KeyControl || b.ratedInNotes(tag)) {
+			b.dir.controls[k] = true
+		}
 	}
+}
+
+// tagBehind is the tag that a remark of few words has behind a word for what hangs where: "on
+// VC-A", "sur AT1"; "" if it has none.
+func tagBehind(text string) string {
+	if countWords(text) > mostReference || !withWords.begins(join.Fold(text)) {
+		return ""
+	}
+	words := wordsAt(text)
+	for n := min(2, len(words)-1); n > 0; n-- {
+		if tag := text[words[1][0]:words[n][1]]; isTag(tag) {
+			return tag
+		}
+	}
+	return ""
+}
+
+// mostBeforeRating is the most letters between a tag and its rating in a note: "AT-1 rated 20 W".
+const mostBeforeRating = 12
+
+// ratedInNotes reports whether a text outside the tables has a power right behind a tag.
+func (b *builder) ratedInNotes(tag string) bool {
+	return slices.ContainsFunc(b.spoken, func(s spoken) bool {
+		i := strings.Index(s.text, tag)
+		if i < 0 || i > 0 && isAlnum(rune(s.text[i-1])) || notation.SpeaksOfAmplifier(s.text) {
+			return false
+		}
+		rest := s.text[i+len(tag):]
+		at := strings.IndexAny(rest, "0123456789")
+		return at > 0 && at <= mostBeforeRating && len(notation.PowersIn(rest, notation.Auto)) > 0
+	})
 }

@@ -113,7 +113,7 @@ func (b *builder) controlsBetween(text string) []string {
 	return slices.DeleteFunc(slices.Clone(inner), func(tag string) bool { return !b.dir.controls[join.Key(tag)] })
 }
 
-// isTag reports whether a name is a tag: letters and a figure, or capitals alone.
+// isTag reports whether a name is a tag: letters and a figure, or capitals alone, in parts or not.
 func isTag(name string) bool {
-	return strings.ContainsFunc(name, unicode.IsLetter) && (anyDigit(name) || len(name) > 1 && strings.IndexFunc(name, notUpper) < 0)
+	return strings.ContainsFunc(name, unicode.IsLetter) && (anyDigit(name) || len(name) > 1 && strings.IndexFunc(strings.ReplaceAll(name, "-", ""), notUpper) < 0)
 }

@@ -135,6 +135,9 @@ func (f *finder) readTitle(t string) []Fact {
 				return
 			}
 			_, verb, place := cutFeeds(part, 0)
+			if list, ok := strings.CutPrefix(part, ":"); ok && feeders[last.Field] { // "Ampli 2 (120 W) : accueil et parking"
+				verb, place = "feeds", strings.TrimSpace(list)
+			}
 			switch {
 			case last.Field == vocabulary.Amplifier && field == vocabulary.Channel:
 				last.Field = vocabulary.Channel
