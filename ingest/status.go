@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -189,6 +190,10 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 // statusOfAnswer reads a cell that says no under a header that asks whether
 // the part is there: "Installed? N".
 func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said bool) {
+	if slices.Contains(outWords, join.Fold(s.text)) { // "out" beside "in"
+		b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” under “"+short(s.col.Header)+"”")
+		return schedule.Removed, true
+	}
 	if notation.AnswerOf(s.text) != notation.No || !thereWords.in(join.Fold(s.col.Header)) {
 		return schedule.Installed, false
 	}
