@@ -64,7 +64,7 @@ func (t *table) follow(from, to *column) {
 			if up := byEnd[own.key()]; up != nil {
 				f.root, f.control = feeds[up].root, feeds[up].control
 			}
-			if notation.KeyOf(own.text).Kind == notation.KeyControl {
+			if up := byEnd[own.key()]; up != nil && up.leadsToControl(up.at(to)) || notation.KeyOf(own.text).Kind == notation.KeyControl {
 				f.control = own
 			}
 		}
@@ -89,8 +89,14 @@ func (t *table) follow(from, to *column) {
 		r.passes = !r.own(vocabulary.Tap).had() && notation.KeyOf(r.at(to).text).Kind != notation.KeyLoudspeaker && sumOfRows(r, behind[r])
 	}
 	for _, r := range byEnd {
-		r.passes = r.passes || notation.KeyOf(r.at(to).text).Kind == notation.KeyControl
+		r.passes = r.passes || r.leadsToControl(r.at(to))
 	}
+}
+
+// leadsToControl reports whether the cable of a row leads to a control: by its tag, or by what is
+// said to be there: "attenuator 24 W".
+func (r *row) leadsToControl(to seen) bool {
+	return notation.KeyOf(to.text).Kind == notation.KeyControl || vocabulary.DeviceIn(r.own(vocabulary.Describe).text) == vocabulary.ControlDevice
 }
 
 // sumOfRows reports whether a row states no watts, or those of the rows behind it.
@@ -204,11 +210,12 @@ func (b *builder) nearEnds() {
 
 // fedControl is the control that a cable leads to. The cable's own control, if
 // any, is the one ahead of it.
-func (b *builder) fedControl(to seen, run *schedule.Cable) {
+func (b *builder) fedControl(r *row, to seen, run *schedule.Cable) {
 	k := b.control(to, to.text)
 	if k == nil {
 		return
 	}
+	b.ratingInWords(r, k)
 	if k.Channel == nil {
 		k.Channel = run.Channel
 	}

@@ -433,8 +433,8 @@ func (b *builder) addCable(r *row) {
 	from, to := r.own(vocabulary.From), r.own(vocabulary.To)
 	if r.feed != nil {
 		to = r.own(vocabulary.Tag)
-		if notation.KeyOf(to.text).Kind == notation.KeyControl {
-			b.fedControl(to, c)
+		if r.leadsToControl(to) {
+			b.fedControl(r, to, c)
 		}
 	}
 	if !hasLength && !hasSize && !from.had() && !to.had() {

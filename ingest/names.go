@@ -114,7 +114,7 @@ func (b *builder) collectRow(r *row) {
 	} else if c := b.controlText(r); c.name != "" {
 		b.controlNames.Add(c.name, 0)
 	}
-	if r.feed != nil && r.passes && notation.KeyOf(r.own(vocabulary.Tag).text).Kind == notation.KeyControl {
+	if r.feed != nil && r.passes && r.leadsToControl(r.own(vocabulary.Tag)) {
 		b.controlNames.Add(r.own(vocabulary.Tag).text, 0)
 	}
 }

@@ -426,6 +426,9 @@ func (b *builder) placesIn(s seen, text string) service {
 	if words := strings.Fields(text); len(words) > 1 && isWhole(words[0]) && (countsWhat(words[1]) || outputsWords.in(join.Fold(words[1]))) {
 		return service{} // "2 outputs" are no place of that number
 	}
+	if tags := b.speakersNamed(text); len(tags) > 0 {
+		return service{at: s, tags: tags}
+	}
 	if n := join.Parse(join.Zone, text); !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
 		return service{} // "6 x" is no zone 6
 	}
@@ -434,6 +437,30 @@ func (b *builder) placesIn(s seen, text string) service {
 		return *v
 	}
 	return service{}
+}
+
+// speakersNamed are the tags that a text lists, and nothing else, where rows of loudspeakers have
+// all of them: "HP04 et HP05", "S1-S4".
+func (b *builder) speakersNamed(text string) []string {
+	if !anyDigit(text) {
+		return nil
+	}
+	var out []string
+	for _, part := range listParts.Of(text, byWords) {
+		tags, err := notation.ParseTags(part)
+		if err != nil || !strings.ContainsFunc(part, isLetter) {
+			return nil
+		}
+		for _, tag := range tags.List {
+			k := join.Key(tag)
+			list := b.dir.devices[k]
+			if b.dir.groups[k] == nil && (len(list) == 0 || list[0].kind != loudspeakerRow) {
+				return nil
+			}
+		}
+		out = append(out, tags.List...)
+	}
+	return out
 }
 
 // feedIn finds the output that a text names and nothing else; nil if none.

@@ -351,7 +351,7 @@ var profiles = [vocabulary.Fields]profile{
 	vocabulary.Cable:        {[]clue{{lookWatts | lookLength, -0.8}, {lookTag, 0.7}, {lookGauge, -0.2}, {lookNumber, 0}, {lookModel, 0.3}}, 0},
 	vocabulary.Route:        {[]clue{{lookLength | lookWatts | lookVolts | lookGauge | lookMoney, -0.9}, {lookNumber, -0.5}, {lookRoom | lookLong, 0.3}}, 0},
 	vocabulary.From:         {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
-	vocabulary.Ignored:      {[]clue{{lookTag | lookTagRange | lookWatts | lookVolts | lookLength | lookGauge, -0.6}, {lookZone | lookAmp | lookControl, -0.4}}, 0.1},
+	vocabulary.Ignored:      {[]clue{{lookDevice, -0.6}, {lookTag | lookTagRange | lookWatts | lookVolts | lookLength | lookGauge, -0.6}, {lookZone | lookAmp | lookControl, -0.4}}, 0.1},
 	vocabulary.To:           {[]clue{{lookWatts | lookLength | lookGauge, -0.8}, {lookAmp | lookChannel | lookTag | lookZone | lookControl | lookTagRange, 0.5}, {lookNumber, -0.4}, {lookRoom, 0.3}}, 0},
 }
 

@@ -62,6 +62,9 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if field == vocabulary.Describe && i > 0 && b.lines[i-1].class == Device && unfinished(b.lines[i-1].slots) {
 		return Note, goesOn, true
 	}
+	if notation.WithoutControl(t) {
+		return Title, "a title: what follows has no control", true
+	}
 	if isNoteText(t) || reFooter.MatchString(t) {
 		return Note, "a note", true
 	}

@@ -24,6 +24,7 @@ type phrase struct {
 	amp      string
 	output   string
 	line     string
+	mounted  bool // a count and a way to mount things: "5 nos. ceiling, tap not visible"
 }
 
 const (
@@ -69,6 +70,7 @@ func readPhrase(t string) phrase {
 	if m := rePhraseN.FindStringSubmatch(t); m != nil {
 		if rated := rePhraseW.FindStringIndex(t); rated == nil || rated[0] > 0 {
 			p.count = m[1]
+			p.mounted = classWithin(t)&classMounting != 0
 		}
 		if m := reAtWatts.FindStringSubmatch(rest); m != nil && p.set == "" && p.count != "" {
 			p.set = m[1] + " W"

@@ -212,7 +212,7 @@ func (r *phraseRow) classify(units int) {
 		r.Class, r.Reason = NoDevice, "names other equipment"
 	case units >= 0 && classOf(r.Values[units].Text)&classNoPiece != 0:
 		r.Class, r.Reason = NoDevice, "is not counted in pieces: "+quote(r.Values[units].Text)
-	case r.p.device == vocabulary.NoDevice && !r.p.same && r.p.watts == "" && r.p.set == "":
+	case r.p.device == vocabulary.NoDevice && !r.p.same && r.p.watts == "" && r.p.set == "" && !r.p.mounted:
 		r.Class, r.Reason = NoDevice, "names no device"
 	default:
 		return
