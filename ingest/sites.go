@@ -143,7 +143,8 @@ func (b *builder) titlesAbove() []*layout.Fact {
 		}
 	}
 	for _, s := range b.spoken { // a title that reads like a sentence
-		if top, table := first[s.at.Sheet()]; table && s.at.Row == 1 && int(s.at.Row) < top && !slices.ContainsFunc(b.facts, func(f layout.Fact) bool { return f.At == s.at }) {
+		other := func(f layout.Fact) bool { return f.At == s.at && f.Field != vocabulary.LineVoltage } // "Lido, everything is 100 V"
+		if top, table := first[s.at.Sheet()]; table && s.at.Row == 1 && int(s.at.Row) < top && !slices.ContainsFunc(b.facts, other) {
 			out = append(out, &layout.Fact{Text: s.text, At: s.at})
 		}
 	}

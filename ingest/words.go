@@ -93,6 +93,7 @@ var (
 	asWords        = wordClasses["as"]
 	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]
+	pastWords      = wordClasses["past"]
 	thereWords     = wordClasses["there"] // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
 	restWords      = wordClasses["rest"]

@@ -37,7 +37,7 @@ const (
 var (
 	reSetWatts   = regexp.MustCompile(`(?i)(?:` + setPattern + `|@\s*)` + wattsPattern)
 	reSetAfter   = regexp.MustCompile(`(?i)\b(?:auf|op|sur|a|à|su)\s+` + wattsPattern + `\s*(?:geschaltet|gestellt|eingestellt|angezapft|ingesteld|gezet|afgetakt)`)
-	reAtWatts    = regexp.MustCompile(`(?i)\b(?:at|à|a|je|de|da|van|von|zu|@)\s+` + wattsPattern)
+	reAtWatts    = regexp.MustCompile(`(?i)\b(?:at|à|a|je|de|da|van|von|zu|op|auf|su|sur|@)\s+` + wattsPattern)
 	reFullPower  = regexp.MustCompile(`(?i)\b(?:at|on|auf|à|a|op)\s+(?:full|voller|volle|pleine|plena|piena|vol)\s+(?:power|leistung|puissance|potencia|potenza|vermogen)`)
 	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
 	rePhraseSum  = regexp.MustCompile(`(?i)\s*=\s*` + wattsPattern)
@@ -56,6 +56,9 @@ var (
 func phraseOf(t string) phrase { return phrases.Of(t, 0) }
 
 func readPhrase(t string) phrase {
+	if head, rest, ok := strings.Cut(t, " "); ok && classOf(head)&classAlso != 0 && rePhraseN.MatchString(rest) {
+		t = rest // "also 4 horns at 15 W"
+	}
 	p := phrase{device: vocabulary.DeviceIn(t), same: classAhead(strings.Fields(vocabulary.Fold(t)))&classDitto != 0}
 	rest := t
 	if m := rePhraseSum.FindStringSubmatchIndex(t); m != nil && rePhraseW.MatchString(t[:m[0]]) { // 4 x 6 W = 24 W

@@ -203,6 +203,9 @@ func (f *finder) readTitle(t string) []Fact {
 	}
 	if len(facts) == 1 && len(lead) == 0 && !plainFields[facts[0].Field] && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
 		facts[0].Text = t // as written, when it is all one thing
+		if keyedPlaces[facts[0].Field] {
+			facts[0].Text = withoutCalledAmp(t)
+		}
 	}
 	if len(lead) > 0 {
 		facts = append([]Fact{{Text: strings.Join(lead, " - ")}}, facts...)
@@ -410,27 +413,6 @@ func lettersOf(key string) string { return strings.TrimRight(vocabulary.Fold(key
 // voltage that the value names beside other things.
 func (f *finder) pair(key, value string, at schedule.Ref, c *grid.Cell) []Fact {
 	return placedAt(f.readPair(key, value), at, c)
-}
-
-// keyedPlaces are the fields of keys behind whose place may stand what feeds it.
-var keyedPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true}
-
-// rePlaceEnd finds what may end the name of a place.
-var rePlaceEnd = regexp.MustCompile(`\s+[-–—]\s+|\s*[,;(]\s*`)
-
-// withoutFeed cuts what feeds a place off its name: "Reception - amp 1 output 1 (60
-// W)". The title as a whole is read for it.
-func withoutFeed(place string) string {
-	for _, m := range rePlaceEnd.FindAllStringIndex(place, 4) {
-		if m[0] == 0 {
-			continue
-		}
-		switch sectionField(place[m[1]:]) {
-		case vocabulary.Amplifier, vocabulary.Channel:
-			return place[:m[0]]
-		}
-	}
-	return place
 }
 
 func (f *finder) readPair(key, value string) []Fact {
