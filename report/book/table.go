@@ -8,6 +8,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"lineaudit/report"
+	"lineaudit/report/steady"
 )
 
 // headerRow is the row of the column headings.
@@ -60,12 +61,12 @@ func (b *builder) table(t report.Table) error {
 			return err
 		}
 	} else {
-		b.later[t.Title] = func(s *excelize.StreamWriter) error {
+		b.later[t.Title] = func(w *steady.RowWriter) error {
 			at := headerRow
+			cells := make([]steady.Cell, len(cols))
 			for row := range t.Rows {
 				at++
-				cells, height := b.cells(t, row, cols)
-				if err := s.SetRow(fmt.Sprintf("A%d", at), cells, excelize.RowOpts{Height: height}); err != nil {
+				if err := w.Row(at, b.cells(cells, t, row, cols), cells); err != nil {
 					return err
 				}
 			}
@@ -143,21 +144,21 @@ func (b *builder) head(s *excelize.StreamWriter, t report.Table, cols []sheetCol
 
 // cells turns the values of a row into styled cells, and says how high the row
 // must be for the wrapped ones.
-func (b *builder) cells(t report.Table, row []report.Value, cols []sheetColumn) ([]any, float64) {
-	out := make([]any, len(cols))
+func (b *builder) cells(out []steady.Cell, t report.Table, row []report.Value, cols []sheetColumn) float64 {
 	lines := 1
-	for i, c := range cols {
+	for i := range cols {
+		c := &cols[i]
 		cell, text := b.cell(t, row, c)
 		if c.onPaper && text != "" {
 			lines = max(lines, report.Lines(text, c.width-1.2))
 		}
 		out[i] = cell
 	}
-	return out, math.Min(float64(lines)*lineHeight+4, 409)
+	return math.Min(float64(lines)*lineHeight+4, 409)
 }
 
 // cell is one cell and the text that it shows, "" for a number.
-func (b *builder) cell(t report.Table, row []report.Value, c sheetColumn) (excelize.Cell, string) {
+func (b *builder) cell(t report.Table, row []report.Value, c *sheetColumn) (steady.Cell, string) {
 	if c.index < 0 {
 		d := b.audit.Dispositions[value(t, row, "id").Words]
 		text := map[string]string{"disposition": d.Decision, "remark": d.Remark}[c.Name]
@@ -166,11 +167,11 @@ func (b *builder) cell(t report.Table, row []report.Value, c sheetColumn) (excel
 	v := row[c.index]
 	switch {
 	case v.IsNum:
-		return excelize.Cell{StyleID: b.styles.number(c.Column, v.Number), Value: v.Number}, ""
+		return steady.Cell{Style: b.styles.number(c.Column, v.Number), Number: v.Number, IsNumber: true}, ""
 	case c.Kind == report.Blank:
 		return textCell(b.styles.fill, v.Words), v.Words
 	case !c.IsText():
-		return excelize.Cell{StyleID: b.styles.count}, ""
+		return steady.Cell{Style: b.styles.count}, ""
 	}
 	text := v.Words
 	if c.Name == "cell" || c.Name == "evidence" {
@@ -189,17 +190,13 @@ func (b *builder) cell(t report.Table, row []report.Value, c sheetColumn) (excel
 		style = b.styles.long
 	}
 	if link := b.link(t, c.Column, row, text); link != "" {
-		return excelize.Cell{StyleID: b.styles.link, Formula: link, Value: report.CellText(text)}, text
+		return steady.Cell{Style: b.styles.link, Formula: link, Text: report.CellText(text)}, text
 	}
 	return textCell(style, text), text
 }
 
-func textCell(style int, text string) excelize.Cell {
-	c := excelize.Cell{StyleID: style}
-	if text != "" {
-		c.Value = report.CellText(text)
-	}
-	return c
+func textCell(style int, text string) steady.Cell {
+	return steady.Cell{Style: style, Text: report.CellText(text)}
 }
 
 // maxCells is how many cells of a finding a sheet lists; all are in findings.csv.
