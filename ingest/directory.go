@@ -256,7 +256,7 @@ func (b *builder) splitAmp(text string) (c notation.ChannelRef, ok bool) {
 		return c, false
 	}
 	for i := len(text) - 1; i > 0; i-- {
-		if !utf8.RuneStart(text[i]) || !b.dir.amps[ampIdentity(text[:i])] {
+		if !utf8.RuneStart(text[i]) {
 			continue
 		}
 		before, _ := utf8.DecodeLastRuneInString(text[:i])
@@ -265,8 +265,11 @@ func (b *builder) splitAmp(text string) (c notation.ChannelRef, ok bool) {
 			continue
 		}
 		rest := strings.Trim(text[i:], " .,:;/_#-–()")
+		if rest == "" || len(rest) > longestOutput { // asked before what costs more: most places of a long text end here
+			continue
+		}
 		ref := b.channelRef(rest)
-		if rest == "" || !ref.ok || ref.ref.Amplifier != "" || len(ref.ref.Channels) == 0 || len(rest) > longestOutput {
+		if !ref.ok || ref.ref.Amplifier != "" || len(ref.ref.Channels) == 0 || !b.dir.amps[ampIdentity(text[:i])] {
 			continue
 		}
 		c = ref.ref
@@ -282,4 +285,6 @@ func (b *builder) splitAmp(text string) (c notation.ChannelRef, ok bool) {
 func isAlnum(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
 
 // namesAmp reports whether a text is the name of an amplifier of the job.
-func (b *builder) namesAmp(text string) bool { return b.dir.amps[ampIdentity(text)] }
+func (b *builder) namesAmp(text string) bool {
+	return len(b.dir.amps) > 0 && b.dir.amps[ampIdentity(text)]
+}

@@ -9,6 +9,7 @@ import (
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -242,7 +243,11 @@ func wordsSet(list string) map[string]bool {
 // words for a list, for what it lists or for the work, without the body that
 // owns the place. A single word beside such words, "Ceiling loudspeakers", is a
 // place where it is a word for one.
-func placeIn(title string) string {
+func placeIn(title string) string { return placesInTitles.Of(title, 0) }
+
+var placesInTitles = remember.New(2048, func(title string, _ int) string { return findPlace(title) })
+
+func findPlace(title string) string {
 	if figureOfWatts.MatchString(title) || strings.HasPrefix(title, "[") {
 		return "" // what the system gives, or a picture
 	}
@@ -306,7 +311,9 @@ func asPlace(parts []string) string {
 
 // isTitleWord reports whether a word is one for a list, for what it lists or
 // for the work, compounds that begin or end with one included.
-func isTitleWord(word string) bool {
+func isTitleWord(word string) bool { return wordsOfTitles.Of(word, 0) }
+
+var wordsOfTitles = remember.New(8192, func(word string, _ int) bool {
 	folded := strings.Trim(join.Fold(word), ".,;:()&+'\"")
 	if folded == "" || dayWord.MatchString(folded) {
 		return true
@@ -319,7 +326,7 @@ func isTitleWord(word string) bool {
 		}
 	}
 	return false
-}
+})
 
 // isPlace reports whether a text has a word for a kind of place, alone or
 // at the end of a compound: "Eissporthalle".
