@@ -157,8 +157,8 @@ func Number(v float64) string {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return ""
 	}
-	if v == 0 {
-		return "0"
+	if v == math.Trunc(v) && math.Abs(v) < 1<<53 {
+		return strconv.FormatInt(int64(v), 10)
 	}
 	digits := 8 - int(math.Floor(math.Log10(math.Abs(v))))
 	digits = max(0, min(digits, 12))

@@ -2,6 +2,7 @@ package report
 
 import (
 	"iter"
+	"math"
 	"slices"
 
 	"lineaudit/audit"
@@ -88,7 +89,7 @@ func end(i audit.Interval, v float64) Value {
 }
 
 func finite(v float64) Value {
-	if Number(v) == "" {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return Value{}
 	}
 	return number(v)

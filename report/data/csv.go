@@ -24,8 +24,9 @@ func WriteCSV(w io.Writer, t report.Table) error {
 	record := make([]string, len(t.Columns))
 	for row := range t.Rows {
 		for i, v := range row {
-			record[i] = v.Text()
-			if !v.IsNum {
+			if v.IsNum {
+				record[i] = v.Text()
+			} else {
 				record[i] = KeepText(v.Words)
 			}
 		}
@@ -41,6 +42,9 @@ func WriteCSV(w io.Writer, t report.Table) error {
 // for a text: one that could start a formula gets an apostrophe in front.
 // Control characters become blanks.
 func KeepText(s string) string {
+	if isPlain(s) {
+		return s
+	}
 	s = strings.Map(func(r rune) rune {
 		if r < ' ' && r != '\n' || r == 0x7f {
 			return ' '
@@ -60,4 +64,15 @@ func KeepText(s string) string {
 		}
 	}
 	return s
+}
+
+// isPlain reports whether a text is nothing but ASCII of a line and begins with
+// a letter or a figure, as nearly all do.
+func isPlain(s string) bool {
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > '~' {
+			return false
+		}
+	}
+	return s == "" || s[0] >= '0' && s[0] <= '9' || s[0] >= 'A' && s[0] <= 'Z' || s[0] >= 'a' && s[0] <= 'z'
 }

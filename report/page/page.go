@@ -12,11 +12,10 @@ import (
 	"math"
 	"net/url"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
-
-	"golang.org/x/text/runes"
-	"golang.org/x/text/transform"
+	"unicode/utf8"
 
 	"lineaudit/audit"
 	"lineaudit/audit/schedule"
@@ -35,11 +34,38 @@ const maxPictures = 4 << 20
 // Write writes the page. Marked says which files have a marked copy, as a path
 // relative to the page.
 func Write(w io.Writer, a *report.Audit, marked map[string]string) error {
-	upright := transform.NewWriter(w, runes.Remove(runes.Predicate(noText)))
-	if err := write(upright, a, marked); err != nil {
-		return err
+	return write(upright{w}, a, marked)
+}
+
+// upright passes on what is written to it, whole characters each time, without
+// those that have no place in a page.
+type upright struct{ to io.Writer }
+
+func (u upright) Write(p []byte) (int, error) {
+	out := p
+	if mayHoldNoText(p) {
+		out = bytes.Map(func(r rune) rune {
+			if noText(r) {
+				return -1
+			}
+			return r
+		}, p)
 	}
-	return upright.Close()
+	if _, err := u.to.Write(out); err != nil {
+		return 0, err
+	}
+	return len(p), nil
+}
+
+// mayHoldNoText looks at bytes, which is much cheaper than to look at
+// characters: 0xC2 and 0xE2 begin those that have no place beside ASCII.
+func mayHoldNoText(p []byte) bool {
+	for _, c := range p {
+		if c < ' ' && c != '\n' && c != '\t' || c == 0x7f || c == 0xC2 || c == 0xE2 {
+			return true
+		}
+	}
+	return !utf8.Valid(p)
 }
 
 // noText reports whether a character has no place in a page: it controls a
@@ -121,8 +147,9 @@ func (o *object) text(s string) {
 	}
 }
 
-func (o *object) value(v any) {
-	b, err := json.Marshal(v)
+func (o *object) value(v any) { o.written(json.Marshal(v)) }
+
+func (o *object) written(b []byte, err error) {
 	if o.err == nil {
 		o.err = err
 	}
@@ -158,6 +185,7 @@ func writeTable(o *object, t report.Table, isOpen bool) {
 	o.field("columns", columns)
 	o.open("rows", "[")
 	n, hidden := 0, 0
+	var cells []byte
 	for row := range t.Rows {
 		if n == maxRows {
 			hidden = t.Count - n
@@ -166,7 +194,9 @@ func writeTable(o *object, t report.Table, isOpen bool) {
 		if n++; n > 1 {
 			o.text(",")
 		}
-		o.value(cellsOf(t, row))
+		var err error
+		cells, err = appendCells(cells[:0], t, row)
+		o.written(cells, err)
 	}
 	o.text("]")
 	o.field("hidden", hidden)
@@ -368,21 +398,51 @@ func assumption(s schedule.Assumption) string {
 	return text + ")"
 }
 
-// cellsOf are the cells of a row that the page shows.
-func cellsOf(t report.Table, row []report.Value) []any {
-	var cells []any
+// appendCells writes the cells of a row that the page shows, as json.Marshal would.
+func appendCells(b []byte, t report.Table, row []report.Value) (_ []byte, err error) {
+	b = append(b, '[')
 	for i, v := range row {
-		switch c := t.Columns[i]; {
-		case c.Data:
+		c := &t.Columns[i]
+		if c.Data {
+			continue
+		}
+		if len(b) > 1 {
+			b = append(b, ',')
+		}
+		switch {
 		case v.IsNum && c.Kind == report.Figures:
-			cells = append(cells, report.Round(v.Number))
+			b, err = appendNumber(b, report.Round(v.Number))
 		case v.IsNum:
-			cells = append(cells, v.Number)
+			b, err = appendNumber(b, v.Number)
 		default:
-			cells = append(cells, v.Words)
+			b, err = appendText(b, v.Words)
+		}
+		if err != nil {
+			return nil, err
 		}
 	}
-	return cells
+	return append(b, ']'), nil
+}
+
+func appendNumber(b []byte, v float64) ([]byte, error) {
+	if a := math.Abs(v); v != 0 && !(a >= 1e-6 && a < 1e21) {
+		return appendJSON(b, v)
+	}
+	return strconv.AppendFloat(b, v, 'f', -1, 64), nil
+}
+
+func appendText(b []byte, s string) ([]byte, error) {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c > '~' || c == '"' || c == '\\' || c == '<' || c == '>' || c == '&' {
+			return appendJSON(b, s)
+		}
+	}
+	return append(append(append(b, '"'), s...), '"'), nil
+}
+
+func appendJSON(b []byte, v any) ([]byte, error) {
+	text, err := json.Marshal(v)
+	return append(b, text...), err
 }
 
 // top lists the first findings for readers without scripts.
