@@ -32,6 +32,8 @@ func (f *finder) tapsAcross(cols []*heading) *crosstab {
 			label := h.parts[len(h.parts)-1]
 			v, number := plainNumber(label)
 			switch {
+			case !anyDigit(label):
+				label = ""
 			case reOnlyWatts.MatchString(label):
 				powers++
 			case number && tapValues[v]:

@@ -59,7 +59,7 @@ func repeated(cols []*heading) *repeats {
 	for size := min(mostInGroup, len(cols)/2); size >= 2; size-- {
 		for first := 1; first+2*size <= len(cols); first++ {
 			group := stems[first : first+size]
-			if slices.Contains(group, "") || !listsLoads(cols[first:first+size]) || slices.Contains(group[1:], group[0]) {
+			if slices.Contains(group, "") || !listsLoads(cols[first:first+size], group) || slices.Contains(group[1:], group[0]) {
 				continue
 			}
 			times := 1
@@ -74,10 +74,10 @@ func repeated(cols []*heading) *repeats {
 	return nil
 }
 
-// listsLoads reports whether headings name a tap, or a count beside something else.
-func listsLoads(group []*heading) bool {
-	return slices.ContainsFunc(group, func(h *heading) bool {
-		return h.score >= headerScore/2 && (h.top == vocabulary.Tap || h.top == vocabulary.Quantity) || h.stem() == countedDevices
+// listsLoads reports whether headings, whose stems are given, name a tap, or a count beside something else.
+func listsLoads(group []*heading, stems []string) bool {
+	return slices.Contains(stems, countedDevices) || slices.ContainsFunc(group, func(h *heading) bool {
+		return h.score >= headerScore/2 && (h.top == vocabulary.Tap || h.top == vocabulary.Quantity)
 	})
 }
 

@@ -79,7 +79,7 @@ func (s *sample) countsDevices() bool {
 	}
 	n := 0
 	for i, t := range s.texts {
-		if reCountedWord.MatchString(t) && (s.looks[i]&lookMounting != 0 || vocabulary.DeviceIn(t) == vocabulary.LoudspeakerDevice) {
+		if t[0] >= '0' && t[0] <= '9' && reCountedWord.MatchString(t) && (s.looks[i]&lookMounting != 0 || vocabulary.DeviceIn(t) == vocabulary.LoudspeakerDevice) {
 			n++
 		}
 	}
