@@ -68,15 +68,8 @@ func words(s string) map[string]bool {
 // Fold lowers the case of s and takes accents off its letters, so that "Größe"
 // and "GROSSE" are one. Compatibility forms become plain (½ is 1/2, ² is 2).
 func Fold(s string) string {
-	plain := true
-	for i := 0; i < len(s); i++ {
-		if s[i] >= 0x80 || s[i] >= 'A' && s[i] <= 'Z' {
-			plain = false
-			break
-		}
-	}
-	if plain {
-		return s
+	if isASCII(s) {
+		return strings.ToLower(s)
 	}
 	var b strings.Builder
 	b.Grow(len(s))
@@ -96,6 +89,15 @@ func Fold(s string) string {
 		}
 	}
 	return b.String()
+}
+
+func isASCII(s string) bool {
+	for i := range len(s) {
+		if s[i] >= 0x80 {
+			return false
+		}
+	}
+	return true
 }
 
 // Key is s reduced to its folded letters and digits, zeros in front of numbers

@@ -33,7 +33,9 @@ var answers = sync.OnceValue(func() map[string]Answer {
 
 // AnswerOf reads a whole cell that says yes or no in a word or by a mark: "ja",
 // "✓", "x", "none", or in the words of two languages: "ja / oui".
-func AnswerOf(s string) Answer {
+func AnswerOf(s string) Answer { return knownAnswers.Of(s, 0) }
+
+func answerOf(s string) Answer {
 	text := strings.TrimSpace(fold(Clean(s)))
 	if a := answers()[text]; a != NoAnswer {
 		return a

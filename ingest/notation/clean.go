@@ -124,6 +124,9 @@ func cleanOnce(s string) string {
 
 // fold returns cleaned text for comparison: lower case, no accents, ß as ss.
 func fold(s string) string {
+	if isASCII(s) {
+		return strings.ToLower(s)
+	}
 	var b strings.Builder
 	b.Grow(len(s))
 	for _, r := range norm.NFD.String(s) {
@@ -140,4 +143,13 @@ func fold(s string) string {
 		}
 	}
 	return b.String()
+}
+
+func isASCII(s string) bool {
+	for i := range len(s) {
+		if s[i] >= 0x80 {
+			return false
+		}
+	}
+	return true
 }

@@ -108,7 +108,9 @@ var besideControls = map[string]bool{"wall": true, "local": true, "own": true, "
 
 // IsControlWord reports whether a text is no more than words for a control:
 // "Regler", "wall knob", "volume control".
-func IsControlWord(s string) bool {
+func IsControlWord(s string) bool { return knownControlWords.Of(s, 0) }
+
+func isControlWord(s string) bool {
 	tokens := lex(Clean(s), Point)
 	control := false
 	for i := 0; i < len(tokens); {

@@ -20,7 +20,9 @@ var (
 // ParseGroups reads groups of devices told in words with their taps, such as
 // "8@2.5W clg, 2@5W wall". Each group has a count and one power in watts;
 // anything else with a figure in it is not understood.
-func ParseGroups(s string, style Style) ([]TapGroup, error) {
+func ParseGroups(s string, style Style) ([]TapGroup, error) { return knownGroups.of(s, int(style)) }
+
+func parseGroups(s string, style Style) ([]TapGroup, error) {
 	const what = "group"
 	text, err := prepare(what, s)
 	if err != nil {

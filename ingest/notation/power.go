@@ -70,7 +70,9 @@ func parseWatts(s string, style Style) (Power, error) {
 // PowersIn finds the powers inside a description, in order: "Ceiling
 // loudspeaker 6 W, white". Only figures with a unit count, and none that is
 // part of a longer code such as "A-7.5W-100".
-func PowersIn(s string, style Style) []Power {
+func PowersIn(s string, style Style) []Power { return knownPowers.Of(s, int(style)) }
+
+func powersIn(s string, style Style) []Power {
 	tokens := lex(Clean(s), style)
 	var out []Power
 	for i := 0; i < len(tokens); i++ {

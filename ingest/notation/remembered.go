@@ -1,6 +1,8 @@
 package notation
 
-import "lineaudit/ingest/remember"
+import (
+	"lineaudit/ingest/remember"
+)
 
 // What the parsers made of texts is kept: a schedule says the same few things
 // over and over, and an archive too. How a text is read is told by its style
@@ -8,6 +10,7 @@ import "lineaudit/ingest/remember"
 var (
 	knownChannels          = newMemory(4096, func(s string, _ int) (ChannelRef, error) { return parseChannel(s) })
 	knownConductors        = newMemory(4096, func(s string, how int) (Conductor, error) { return parseConductor(s, style(how), SizeHint(how>>8)) })
+	knownGroups            = newMemory(4096, func(s string, how int) ([]TapGroup, error) { return parseGroups(s, style(how)) })
 	knownLengths           = newMemory(8192, func(s string, how int) (Length, error) { return parseLength(s, style(how), LengthUnit(how>>8)) })
 	knownWatts             = newMemory(4096, func(s string, how int) (Power, error) { return parseWatts(s, style(how)) })
 	knownQuantities        = newMemory(4096, func(s string, how int) (Quantity, error) { return parseQuantity(s, style(how)) })
@@ -20,6 +23,10 @@ var (
 	knownStatusMentions    = remember.New(8192, func(s string, _ int) []Mention { return parseStatuses(s) })
 	knownEmergencyMentions = remember.New(8192, func(s string, _ int) []Mention { return parseEmergency(s) })
 	knownOverrideMentions  = remember.New(4096, func(s string, _ int) []Mention { return parseOverride(s) })
+	knownAnswers           = remember.New(8192, func(s string, _ int) Answer { return answerOf(s) })
+	knownPowers            = remember.New(4096, func(s string, how int) []Power { return powersIn(s, style(how)) })
+	knownControlWords      = remember.New(4096, func(s string, _ int) bool { return isControlWord(s) })
+	knownAmplifierWords    = remember.New(4096, func(s string, _ int) bool { return speaksOf(s, KeyAmplifier) })
 	knownDones             = remember.New(2048, func(s string, _ int) Answer { return parseDone(s) })
 	knownModelRatings      = remember.New(4096, func(s string, _ int) []ModelRating { return parseModelRatings(s) })
 	knownDittos            = remember.New(16_384, func(s string, _ int) bool { return parseDitto(s) })

@@ -146,7 +146,7 @@ func (c *clauseReading) deviceAt(i int) bool {
 
 // SpeaksOfAmplifier reports whether a word for an amplifier stands in a text:
 // "Amp EB2", "Verstärker VG".
-func SpeaksOfAmplifier(s string) bool { return speaksOf(s, KeyAmplifier) }
+func SpeaksOfAmplifier(s string) bool { return knownAmplifierWords.Of(s, 0) }
 
 // SpeaksOfRack reports whether a word for a rack stands in a text: "left side of rack".
 func SpeaksOfRack(s string) bool { return speaksOf(s, KeyRack) }
