@@ -142,8 +142,9 @@ func (b *builder) controlShared(r *row, s seen) (controlMention, bool) {
 // controlSeen reads a cell of controls that refers to another row of its list:
 // "see hall", "siehe Foyer". It is asked where that has no control.
 func (b *builder) controlSeen(r *row, s seen) (controlMention, bool) {
-	see := seeWords.ahead(join.Fold(s.text))
-	if see == "" || s.col == nil || len(join.Fold(s.text)) != len(s.text) {
+	folded := join.Fold(s.text)
+	see := seeWords.ahead(folded)
+	if see == "" || s.col == nil || len(folded) != len(s.text) {
 		return controlMention{}, false
 	}
 	place := strings.Trim(s.text[len(see):], " .:,")

@@ -310,11 +310,11 @@ func byNames(tables []*table) {
 		return
 	}
 	for _, n := range namedFields {
-		names := make(map[string]*table) // name -> the table that has it
+		names := make(map[bareName]*table) // name -> the table that has it
 		for _, t := range tables {
 			for _, c := range t.byField[n.field] {
 				if c.Confidence >= sureHeader {
-					t.eachName(c, n.kind, func(k, letter string) { names[k+"|"+letter], names[k+"|*"] = t, t })
+					t.eachName(c, n.kind, func(k, letter string) { names[bareName{k, letter}], names[bareName{k, "*"}] = t, t })
 				}
 			}
 		}
@@ -334,9 +334,9 @@ func byNames(tables []*table) {
 				distinct := make(map[string]bool)
 				t.eachName(c, n.kind, func(k, letter string) {
 					cells++
-					from := names[k+"|"+cmp.Or(letter, "*")]
+					from := names[bareName{k, cmp.Or(letter, "*")}]
 					if from == nil {
-						from = names[k+"|"] // "V1" may be "Verstärker 1", but is not "E1"
+						from = names[bareName{k, ""}] // "V1" may be "Verstärker 1", but is not "E1"
 					}
 					if from != nil && from != t {
 						hits++

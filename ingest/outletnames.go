@@ -41,6 +41,9 @@ func cutCopula(name string) string {
 // and returns the number where it is written in figures: "PA1 2 outputs", "PA1, 2
 // zones", "A2 sortie unique".
 func cutOutputs(name string) (rest, outputs string) {
+	if !strings.ContainsFunc(name, unicode.IsSpace) {
+		return name, "" // one word
+	}
 	words := strings.Fields(strings.TrimRight(name, " )"))
 	n := len(words)
 	for k := 1; k <= 2 && k < n; k++ {

@@ -29,12 +29,14 @@ func (b *builder) partsOfRows() {
 // ofWhich reports whether the words of a row begin as those of a part do.
 func (r *row) ofWhich() bool {
 	for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Zone, vocabulary.Describe, vocabulary.Kind, vocabulary.Model, vocabulary.Tag} {
-		if s := r.own(f); s.had() && ofWhichWords.begins(join.Fold(s.text)) {
+		if s := r.own(f); s.had() && s.ofWhich() {
 			return true
 		}
 	}
 	return false
 }
+
+func readOfWhich(text string) bool { return ofWhichWords.begins(join.Fold(text)) }
 
 // mostOfRow is how many loudspeakers back those of the row above are looked for.
 const mostOfRow = 64

@@ -40,6 +40,7 @@ func (b *builder) gatherPlaces() {
 	b.places.roomsZones = !zoned
 	b.gatherDoubled()
 	lastZone, lastRoom := "", ""
+	zoneKey, roomKey := "", "" // by which places are found in texts
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" || r.kind != loudspeakerRow && r.kind != zoneRow {
@@ -57,9 +58,9 @@ func (b *builder) gatherPlaces() {
 			if z.had() {
 				if z.text != lastZone {
 					enterPlace(b.places.zones, join.Zone, z.text)
-					lastZone = z.text
+					lastZone, zoneKey = z.text, join.Fold(tidy(z.text))
 				}
-				b.places.texts[join.Fold(tidy(z.text))] = z
+				b.places.texts[zoneKey] = z
 				if n := r.zoneNumber(z); n != "" {
 					enterPlace(b.places.zones, join.Zone, n)
 					b.places.texts[join.Fold(n)] = z
@@ -68,9 +69,9 @@ func (b *builder) gatherPlaces() {
 			if room := r.say(vocabulary.Room); room.had() {
 				if room.text != lastRoom {
 					enterPlace(b.places.rooms, join.Room, room.text)
-					lastRoom = room.text
+					lastRoom, roomKey = room.text, join.Fold(tidy(room.text))
 				}
-				b.places.texts[join.Fold(tidy(room.text))] = room
+				b.places.texts[roomKey] = room
 				b.places.roomNames.Add(room.text, r.t.number)
 			}
 		}

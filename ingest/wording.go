@@ -16,11 +16,12 @@ type wording struct {
 	key     string               // join.Key
 	missing notation.MissingKind // the kind of mark for a missing value that it is, if one
 	spare   bool                 // it says that nothing is connected: see readSpare
+	ofWhich bool                 // it begins with words for a part of the row above: see row.ofWhich
 }
 
 var wordings = remember.New(32_768, func(t string, _ int) *wording {
 	kind, _ := notation.Missing(t)
-	return &wording{text: t, key: join.Key(t), missing: kind, spare: readSpare(t)}
+	return &wording{text: t, key: join.Key(t), missing: kind, spare: readSpare(t), ofWhich: readOfWhich(t)}
 })
 
 // What a cell may be that has no wording.
@@ -51,6 +52,14 @@ func (s seen) key() string {
 }
 
 func (s *seen) keyAnew() string { return join.Key(s.text) }
+
+// ofWhich reports whether the text begins with words for a part of the row above.
+func (s seen) ofWhich() bool {
+	if s.said != nil && s.said.text == s.text {
+		return s.said.ofWhich
+	}
+	return readOfWhich(s.text)
+}
 
 // spare reports whether the whole text says that nothing is connected.
 func (s seen) spare() bool {
