@@ -97,7 +97,9 @@ func (b *builder) controlText(r *row) controlMention {
 		s.text, s.cell = one, nil
 	}
 	t := notation.ParseControlCell(s.text)
-	if m := bareInBrackets.FindStringSubmatch(t.Name); m != nil && t.Watts == "" && s.col != nil && !b.modelColumns[s.col] && vocabulary.DeviceIn(m[1]) == vocabulary.ControlDevice && usualRating(wattsOf(seen{text: m[2] + " W"})) {
+	if !strings.HasSuffix(t.Name, ")") {
+		// nothing in brackets behind it
+	} else if m := bareInBrackets.FindStringSubmatch(t.Name); m != nil && t.Watts == "" && s.col != nil && !b.modelColumns[s.col] && vocabulary.DeviceIn(m[1]) == vocabulary.ControlDevice && usualRating(wattsOf(seen{text: m[2] + " W"})) {
 		t.Name, t.Watts = m[1], m[2]+" W" // "Knob at the desk (60)"
 		b.take(s, "control rating", t.Watts, schedule.LikelierReading, "a usual rating of controls, in brackets")
 	}

@@ -355,7 +355,7 @@ func spread(parts []string, isName func(string) bool) []string {
 			continue
 		}
 		var m []string
-		if anyDigit(p) {
+		if last := p[len(p)-1]; last >= '0' && last <= '9' {
 			m = numbersTo.FindStringSubmatch(p)
 		}
 		if m == nil || !isName(m[1]+m[2]) || !isName(m[1]+m[3]) {

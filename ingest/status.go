@@ -9,6 +9,7 @@ import (
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -361,6 +362,10 @@ func statusInBrackets(text string) schedule.Status {
 	if !strings.ContainsAny(text, "([") {
 		return schedule.Installed
 	}
+	return statusesInBrackets.Of(text, 0)
+}
+
+var statusesInBrackets = remember.New(2048, func(text string, _ int) schedule.Status {
 	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
 		if countWords(m[1]) > fewWords {
 			continue
@@ -374,7 +379,7 @@ func statusInBrackets(text string) schedule.Status {
 		}
 	}
 	return schedule.Installed
-}
+})
 
 // tapState is one tap, counted or not, and a remark in brackets, which counts nothing.
 var tapState = regexp.MustCompile(`^\s*((?:\d{1,3}\s*[x×]\s*)?\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\[\]][^()\[\]]*[)\]]\s*$`)

@@ -126,11 +126,12 @@ func (b *bench) lay() {
 
 func (b *bench) check() {
 	a := &report.Audit{For: report.Service, Version: "bench"}
+	settings := audit.DefaultSettings()
 	for _, files := range b.jobs {
 		for _, f := range files {
 			out := report.File{Name: f.Name, Kind: report.Kind(f.Kind), Reason: f.Reason}
 			for _, j := range f.Jobs {
-				out.Results = append(out.Results, audit.Check(j, audit.DefaultSettings()))
+				out.Results = append(out.Results, audit.Check(j, settings))
 			}
 			a.Files = append(a.Files, out)
 		}
@@ -161,11 +162,12 @@ func (b *bench) whole() {
 	}
 	defer shelf.Close()
 	a := &report.Audit{For: report.Service, Version: "bench", Shelf: shelf}
+	settings := audit.DefaultSettings()
 	for i := range b.files {
 		f := ingest.Read(marked.WithoutFindings(b.parse(i)), ingest.Options{})
 		out := report.File{Name: f.Name, Kind: report.Kind(f.Kind), Reason: f.Reason}
 		for _, j := range f.Jobs {
-			out.Results = append(out.Results, shelf.Keep(audit.Check(j, audit.DefaultSettings())))
+			out.Results = append(out.Results, shelf.Keep(audit.Check(j, settings)))
 		}
 		a.Files = append(a.Files, out)
 	}

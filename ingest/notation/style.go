@@ -252,6 +252,9 @@ func parsed(whole, decimals string) figure {
 // them: next to 850 and 940, it is 1200. It returns Auto when nothing decides
 // it, or when more than one cell in ten contradicts the rest.
 func DetectStyle(samples []string) Style {
+	if !slices.ContainsFunc(samples, func(s string) bool { return strings.ContainsAny(s, ".,") || !isASCII(s) }) {
+		return Auto // no mark
+	}
 	var point, comma int
 	var plain []float64
 	var doubtful []doubtfulFigure

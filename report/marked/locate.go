@@ -119,6 +119,9 @@ var rowsStart = regexp.MustCompile(`<(?:[\w.-]+:)?sheetData(?:\s[^<>]*)?>`)
 // rowsOf returns where the rows of a worksheet part begin and end. They are
 // most of it and never looked at or changed. Both are 0 where there are none.
 func rowsOf(part []byte) (from, to int) {
+	if !bytes.Contains(part, []byte("sheetData")) {
+		return 0, 0 // most parts: a pattern looks at each of their tags
+	}
 	m := rowsStart.FindIndex(part)
 	if m == nil || part[m[1]-2] == '/' {
 		return 0, 0
