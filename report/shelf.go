@@ -4,6 +4,7 @@ import (
 	"encoding/binary"
 	"iter"
 	"math"
+	"slices"
 	"sync"
 
 	"lineaudit/audit"
@@ -89,7 +90,8 @@ func (s *Shelf) Keep(r *audit.Result) *audit.Result {
 	return light
 }
 
-// rows returns the rows of one table of a result that was kept.
+// rows returns the rows of one table of a result that was kept. Each row holds
+// until the next one.
 func (s *Shelf) rows(p *shelved, table int) iter.Seq[[]Value] {
 	return func(yield func([]Value) bool) {
 		from := uint32(0)
@@ -102,9 +104,9 @@ func (s *Shelf) rows(p *shelved, table int) iter.Seq[[]Value] {
 			return
 		}
 		text := string(packed)
+		var row []Value
 		for range p.counts[table] {
-			var row []Value
-			row, text = cutRow(text)
+			row, text = cutRow(row, text)
 			if !yield(row) {
 				return
 			}
@@ -135,11 +137,12 @@ func appendRow(b []byte, row []Value) []byte {
 	return b
 }
 
-// cutRow takes a row off the front of what appendRow wrote.
-func cutRow(s string) ([]Value, string) {
+// cutRow takes a row off the front of what appendRow wrote, in the memory of another.
+func cutRow(row []Value, s string) ([]Value, string) {
 	n, s := cutUvarint(s)
-	row := make([]Value, n)
+	row = slices.Grow(row[:0], int(n))[:n]
 	for i := range row {
+		row[i] = Value{}
 		var kind uint64
 		switch kind, s = cutUvarint(s); kind {
 		case blankValue:

@@ -16,8 +16,8 @@ type Table struct {
 	Title   string // for people
 	Note    string // one line above the table
 	Columns []Column
-	Count   int // of rows
-	Rows    iter.Seq[[]Value]
+	Count   int               // of rows
+	Rows    iter.Seq[[]Value] // each holds until the next one
 }
 
 // A Column is one column of a table.
