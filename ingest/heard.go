@@ -201,7 +201,7 @@ func (b *builder) hearNamed(text string, first, last schedule.Ref) bool {
 	if len(text) > longestSpoken {
 		return false
 	}
-	in := b.standIns(text)
+	in := b.standIns(b.withoutRemark(text))
 	if len(in.names) == 0 {
 		return false
 	}

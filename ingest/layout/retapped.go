@@ -74,9 +74,14 @@ func twoTaps(cols []*heading, base []worth) {
 		}
 	}
 	if len(taps) == 0 {
-		if left, right, ok := foundAndLeft(cols); ok {
+		switch left, right, second := foundAndLeft(cols); second {
+		case lastStage:
 			give(left, vocabulary.Ignored)
 			give(right, vocabulary.Tap)
+		case plannedStage: // "W now | W proposed"
+			give(left, vocabulary.TapBefore)
+			give(right, vocabulary.Tap)
+			cols[right].planned = true
 		}
 		return
 	}
@@ -108,19 +113,24 @@ func twoTaps(cols []*heading, base []worth) {
 	}
 }
 
-// foundAndLeft are two columns of watts, side by side, whose headers tell when they held:
-// "Found W | Left W". In a list with no other tap they are taps.
-func foundAndLeft(cols []*heading) (left, right int, ok bool) {
+// foundAndLeft are two columns of watts, side by side, whose headers tell when they held,
+// and the stage of the second: "Found W | Left W", or "W now | W proposed". In a list with
+// no other tap they are taps. The stage is noStage where there are none.
+func foundAndLeft(cols []*heading) (left, right int, second stage) {
 	for i := 1; i < len(cols); i++ {
 		l, r := cols[i-1], cols[i]
 		watts := func(h *heading) bool {
 			return h.forced == vocabulary.Unknown && h.unit == "W" && h.cells.share(lookTapUsual|lookTapValue) >= 0.7
 		}
-		if watts(l) && watts(r) && stagesOf(l.words, r.words) == [2]stage{foundStage, lastStage} {
-			return i - 1, i, true
+		if !watts(l) || !watts(r) {
+			continue
+		}
+		switch stages := stagesOf(l.words, r.words); {
+		case stages == [2]stage{foundStage, lastStage}, stages == [2]stage{lastStage, plannedStage}, stages == [2]stage{foundStage, plannedStage}:
+			return i - 1, i, stages[1]
 		}
 	}
-	return 0, 0, false
+	return 0, 0, noStage
 }
 
 // lastOfTaps gives the one of several columns that tells how the taps were left
