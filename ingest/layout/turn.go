@@ -19,6 +19,13 @@ func (sr *sheetReader) readTurned() {
 	for _, r := range sr.p.blocks(maxTurned) {
 		sr.watch.Step()
 		r = sr.f.dropTitles(r)
+		if sr.f.namesOverPowers(r) { // a table of its own, whatever stands above
+			if t := sr.turned(r, r.Col1); t != nil {
+				sr.tables = append(sr.tables, &placed{t: t, area: r})
+			}
+			last = nil
+			continue
+		}
 		key, ok := sr.f.keyColumn(r, last != nil && lastKey >= r.Col1 && lastKey <= r.Col2 && r.Row1-last.area.Row2 <= 3)
 		if !ok {
 			last = nil
@@ -177,6 +184,32 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 	}
 	return best, devices >= 2
+}
+
+// namedAcross are the fields of which two lines may give each its power.
+var namedAcross = [vocabulary.Fields]bool{vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Amplifier: true, vocabulary.Control: true}
+
+// namesOverPowers reports whether a block is two lines, one of names of outputs, lines,
+// amplifiers or controls, the other of a power below each: "Output | 1 | 2", "W | 60 | 120".
+func (f *finder) namesOverPowers(r grid.Range) bool {
+	lines := f.p.within(r.Row1, r.Row2)
+	if len(lines) != 2 || r.Col2-r.Col1 < 2 {
+		return false
+	}
+	names, powers := lines[0].between(r.Col1, r.Col2), lines[1].between(r.Col1, r.Col2)
+	if len(names) < 3 || len(names) != len(powers) || names[0].col != r.Col1 || powers[0].col != r.Col1 {
+		return false
+	}
+	over, under := f.header(names[0].cell), f.s.Header(powers[0].cell.line())
+	if over.score < headerScore || !namedAcross[over.field] || under.Unit != "W" && !slices.Contains(powerFields, under.Best().Field) {
+		return false
+	}
+	for i := 1; i < len(names); i++ {
+		if names[i].col != powers[i].col || lookOf(names[i].cell)&(lookSmall|lookTag|lookLetter|lookChannel|lookAmp|lookControl|lookModel) == 0 || lookOf(powers[i].cell)&(lookNumber|lookWatts|lookRating) == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // wattsAlong reports whether the cells of a line are powers: what rows of loudspeakers
