@@ -72,6 +72,7 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 			sp.said = saidIn(sp.spoken, w)
 		}
 		for _, t := range s.Tables {
+			controlsBehindPlaces(sp.spoken, t)
 			number++
 			n := newTable(t, number, w)
 			n.names = names

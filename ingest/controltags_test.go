@@ -1,0 +1,25 @@
+package ingest
+
+import "testing"
+
+// Tags in brackets behind places are controls where a note says so. Common practice, no source.
+func TestTagsBehindPlaces(t *testing.T) {
+	const list = `
+Dampfbahnmuseum, 100 V
+Raum | Stk | Watt
+Halle (D1) | 6 | 6
+Kasse (D2) | 2 | 3
+Bahnsteig | 4 | 15
+
+`
+	j := wholeJob(t, list+"D = Drehsteller, D1 50 W, D2 12 W")
+	want(t, "controlled", describe(j), []string{"6 x 6 W zone Halle control D1", "2 x 3 W zone Kasse control D2", "4 x 15 W zone Bahnsteig"})
+	for i, w := range []string{"50", "12"} {
+		if got := show(j.Controls[i].Rated); got != w {
+			t.Errorf("%s: %s W, want %s", j.Controls[i].Name, got, w)
+		}
+	}
+	if j = wholeJob(t, list+"D1 und D2 siehe Deckenplan"); len(j.Controls) > 0 {
+		t.Errorf("what no note calls a control is one: %v", describe(j))
+	}
+}
