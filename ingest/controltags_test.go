@@ -5,7 +5,7 @@ import "testing"
 // Tags in brackets behind places are controls where a note says so. Common practice, no source.
 func TestTagsBehindPlaces(t *testing.T) {
 	const list = `
-Dampfbahnmuseum, 100 V
+Dampfbahnmuseum, Lautsprecher 100 V
 Raum | Stk | Watt
 Halle (D1) | 6 | 6
 Kasse (D2) | 2 | 3
@@ -22,4 +22,18 @@ Bahnsteig | 4 | 15
 	if j = wholeJob(t, list+"D1 und D2 siehe Deckenplan"); len(j.Controls) > 0 {
 		t.Errorf("what no note calls a control is one: %v", describe(j))
 	}
+}
+
+// A note headed by a word for controls gives their tags, places and powers, whatever else
+// such tags are the names of. Common practice, no source.
+func TestNotesHeadedByControls(t *testing.T) {
+	j := wholeJob(t, `
+Patinoire du Vercors, ligne 100 V
+Ligne | Local | Qté | Prise W
+L1 | Piste | 6 | 15
+L2 | Salle de réunion | 4 | 3
+L2 | Accueil | 4 | 6
+
+Atténuateurs muraux : A1 salle de réunion 20 W, A2 accueil 36 W`)
+	want(t, "controlled", describe(j), []string{"6 x 15 W zone Piste channel L1", "4 x 3 W zone Salle de réunion control A1 channel L2", "4 x 6 W zone Accueil control A2 channel L2"})
 }

@@ -214,8 +214,13 @@ func (b *builder) controlAhead(words []string) (name string, n int) {
 // freeTag reports whether a word is a tag of letters and figures that names
 // nothing else in the job.
 func (b *builder) freeTag(word string) bool {
+	return notation.KeyOf(word).Kind == notation.KeyNone && b.unusedTag(word)
+}
+
+// unusedTag is freeTag for a word that may be the tag of something else by its letters.
+func (b *builder) unusedTag(word string) bool {
 	k := join.Key(word)
-	return len(word) <= longestTag && anyDigit(word) && strings.ContainsFunc(word, unicode.IsLetter) && notation.KeyOf(word).Kind == notation.KeyNone &&
+	return len(word) <= longestTag && anyDigit(word) && strings.ContainsFunc(word, unicode.IsLetter) &&
 		!b.namesAmp(word) && !b.places.lines[k] && len(b.dir.devices[k]) == 0
 }
 
@@ -248,9 +253,9 @@ func (b *builder) controlsAlike(watts seen) {
 // controlsByPlace reads "Volume controls: Hall 35 W, Yard 20 W" and "VC1 Hall 35
 // W, VC2 Yard 20 W": several controls by their places, each with a power.
 func (b *builder) controlsByPlace(s seen) []carried {
-	text, worded := s.text, false
+	text, worded, headed := s.text, false, false
 	if head, rest, ok := cutAny(text, ":", " = ", " - ", " – "); ok && notation.IsControlWord(head) {
-		text, worded = rest, true
+		text, worded, headed = rest, true, true
 	}
 	var out []carried
 	for _, segment := range segments(text) {
@@ -266,6 +271,9 @@ func (b *builder) controlsByPlace(s seen) []carried {
 			return nil
 		}
 		name, from := b.controlAhead(words)
+		if name == "" && headed && len(words) > 1 && b.unusedTag(words[0]) {
+			name, from = words[0], 1 // "Attenuators: A1 hall 20 W"
+		}
 		for n := min(2, len(words)-1); n > 0 && name == ""; n-- {
 			if notation.IsControlWord(strings.Join(words[:n], " ")) {
 				from, worded = n, true

@@ -103,9 +103,6 @@ func startsPlace(s string) bool {
 	return true
 }
 
-// besideControls are words that may stand beside one for a control and name none.
-var besideControls = map[string]bool{"wall": true, "local": true, "own": true, "mural": true, "murale": true, "parete": true, "pared": true, "lokal": true, "local.": true}
-
 // IsControlWord reports whether a text is no more than words for a control:
 // "Regler", "wall knob", "volume control".
 func IsControlWord(s string) bool { return knownControlWords.Of(s, 0) }
@@ -119,10 +116,11 @@ func isControlWord(s string) bool {
 			i += n
 			continue
 		}
-		if tokens[i].kind == figureToken || tokens[i].kind == wordToken && !besideControls[tokens[i].text] {
+		_, n, beside := words("beside control").at(tokens, i) // words that name none
+		if tokens[i].kind == figureToken || tokens[i].kind == wordToken && !beside {
 			return false
 		}
-		i++
+		i += max(n, 1)
 	}
 	return control
 }
