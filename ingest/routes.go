@@ -102,6 +102,11 @@ func (b *builder) hearRoutes() {
 			b.zoneNames.Refer(z)
 		}
 	}
+	for _, line := range b.spokenLines {
+		if line.zone != "" {
+			b.zoneNames.Refer(line.zone)
+		}
+	}
 	for i := range b.routes {
 		r := &b.routes[i]
 		if r.outlet.amp != "" {

@@ -47,7 +47,22 @@ func (b *builder) controlInRow(cells []spoken) (carried, bool) {
 type spokenLine struct {
 	key          string
 	name         spoken
+	zone         string // the zone whose cable it is, where no line is named
 	length, size seen
+}
+
+// placeOfCable is the one zone that words for a cable in front of it name: "Cable zone 1";
+// "" where they name none.
+func (b *builder) placeOfCable(s seen, head string) string {
+	first, rest, ok := strings.Cut(head, " ")
+	if !ok || !join.HasWord(join.Cable, first) || b.places.lines[join.Key(head)] {
+		return ""
+	}
+	at := b.placesIn(s, routeWord.ReplaceAllString(rest, ""))
+	if len(at.zones) != 1 || len(at.rooms)+len(at.tags)+len(at.rows) > 0 {
+		return ""
+	}
+	return at.zones[0]
 }
 
 // lineInRow reads a row that begins with a line that rows name: the output that
@@ -100,13 +115,14 @@ func (b *builder) lineSaid(s seen) {
 		return
 	}
 	name := strings.TrimSpace(head)
-	if words := strings.Fields(name); !b.places.lines[join.Key(name)] {
+	place := b.placeOfCable(s, name)
+	if words := strings.Fields(name); place == "" && !b.places.lines[join.Key(name)] {
 		if kind := notation.KeyOf(name).Kind; len(words) < 2 || kind != notation.KeyLine && kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
 			return
 		}
 		name = words[len(words)-1]
 	}
-	line := spokenLine{key: join.Key(name), name: spoken{at: s.source.At, text: name}}
+	line := spokenLine{key: join.Key(name), name: spoken{at: s.source.At, text: name}, zone: place}
 	s.field = vocabulary.Length
 	for _, part := range cableParts.Split(rest, -1) {
 		if _, beside, ok := notation.ConductorIn(part, notation.Auto); ok && !line.size.had() {
@@ -132,6 +148,12 @@ func (b *builder) runSpokenLines() {
 		if !ok {
 			continue
 		}
+		if z := b.zones[b.zoneNames.Find(line.zone).Key]; line.zone != "" {
+			if z != nil {
+				b.runToZone(z, line, l.Quantity)
+			}
+			continue
+		}
 		var fed []*schedule.Loudspeaker
 		if e != nil {
 			fed = e.fed
@@ -153,4 +175,18 @@ func (b *builder) runSpokenLines() {
 		}
 		b.enterCable(c)
 	}
+}
+
+// runToZone enters the cable that a note gives a zone: it carries all of it.
+func (b *builder) runToZone(z *schedule.Zone, line spokenLine, length schedule.Quantity[schedule.Metres]) {
+	c := &schedule.Cable{At: line.name.at, Zone: z, Channel: z.Channel, Reach: schedule.WholeLine, Length: length}
+	if line.size.had() {
+		b.readConductor(c, line.size, vocabulary.Gauge)
+	}
+	for _, l := range b.job.Loudspeakers {
+		if l.Zone == z && l.Run == nil {
+			l.Run = c
+		}
+	}
+	b.enterCable(c)
 }
