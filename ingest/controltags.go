@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/ingest/join"
@@ -24,16 +25,25 @@ func controlsBehindPlaces(notes []spoken, t *layout.Table) {
 	}
 }
 
-// hasTags reports whether a text has each of the tags, or each of their letters, as words.
+// hasTags reports whether a text has each of the tags as a word, or says of its letters alone
+// that they stand for a control.
 func hasTags(text string, tags []string) bool {
 	words := make(map[string]bool)
 	for _, w := range wordsAt(text) {
 		words[join.Key(text[w[0]:w[1]])] = true
 	}
+	controls := make(map[string]bool)
+	for _, m := range codeMeans.FindAllStringSubmatch(text, -1) {
+		controls[join.Key(m[1])] = vocabulary.DeviceIn(m[2]) == vocabulary.ControlDevice
+	}
 	return !slices.ContainsFunc(tags, func(tag string) bool {
-		return !words[join.Key(tag)] && !words[join.Key(lettersIn(tag))]
+		letters, known := controls[join.Key(lettersIn(tag))]
+		return known && !letters || !known && !words[join.Key(tag)]
 	})
 }
+
+// codeMeans is a code of letters and what a legend says that it means: "P = volume control".
+var codeMeans = regexp.MustCompile(`(?:^|[\s,;(|])(\pL{1,3})\s*[=:–]\s*(\pL[^=:;,.]{2,40})`)
 
 // lettersIn is what stands before the figures of a tag.
 func lettersIn(tag string) string {

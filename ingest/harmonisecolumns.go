@@ -122,17 +122,19 @@ func (t *table) devicesNotRooms() {
 // calda" is a place, as a point on a plan is not.
 func (t *table) placesNotTags() {
 	cols := t.byField[vocabulary.Tag]
-	if t.kind != layout.Loudspeakers || len(cols) != 1 || t.has(vocabulary.Room) {
-		return
+	if t.kind != layout.Loudspeakers || len(cols) != 1 || t.has(vocabulary.Room) || join.HasWord(join.Loudspeaker, cols[0].Header) {
+		return // below "Loudspeaker" they may be names of products
 	}
 	cells, words := 0, 0
+	distinct := make(map[string]bool)
 	t.eachText(cols[0], func(text string) {
 		cells++
+		distinct[join.Key(text)] = true
 		if hasLongWord(text) && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.NoDevice {
 			words++
 		}
 	})
-	if cells >= 3 && words == cells {
+	if cells >= 3 && words == cells && len(distinct) == cells {
 		t.become(cols[0], vocabulary.Room, "its cells are words, and no other column names places")
 	}
 }
