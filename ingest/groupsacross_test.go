@@ -28,6 +28,13 @@ Palmeraie | 4 x 10 W | 4 x 10 W
 Atelier | | 3 x 6 W`,
 			[]string{"2 x 3 W zone Accueil channel 1", "4 x 10 W zone Palmeraie channel 1", "4 x 10 W zone Palmeraie channel 2", "3 x 6 W zone Atelier channel 2"},
 			[]string{"1 ? W", "2 ? W"}},
+		{"English, lettered zones", `
+Slate quay PA - loudspeakers, 100 V
+Room | Zone A | Zone B | Zone C
+Foyer | 4 @ 6W | |
+Rope walk | | 6 @ 6W |
+Jetty | | | 4 @ 15W`,
+			[]string{"4 x 6 W zone Zone A", "6 x 6 W zone Zone B", "4 x 15 W zone Zone C"}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			j := wholeJob(t, c.sheet)

@@ -10,8 +10,8 @@ import (
 // Groups across: under the output, line or place that a row hangs on stands how many
 // loudspeakers of how many watts it has, "4x6", "8 x 1.5 W".
 
-// reGroup finds a count and a power: "4x6", "2 × 7,5 W".
-var reGroup = regexp.MustCompile(`(?i)^(\d{1,3})\s*[x×*]\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(w(?:atts?)?\.?)?$`)
+// reGroup finds a count and a power: "4x6", "2 × 7,5 W", "4 @ 6W", "3 à 10 W".
+var reGroup = regexp.MustCompile(`(?i)^\(?(\d{1,3})\)?\s*(?:[x×*]\s*(\d{1,3}(?:[.,]\d{1,2})?)|(?:@|à|á|at|je)\s*(\d{1,3}(?:[.,]\d{1,2})?))\s*(w(?:atts?)?\.?)?$`)
 
 // groupField is the field of a label that may stand over groups, Unknown where it names none.
 func groupField(label string) vocabulary.Field {
@@ -26,7 +26,7 @@ func groupField(label string) vocabulary.Field {
 func groupLabels(s *strip, below []line) int {
 	labels, groups := 0, 0
 	for _, sl := range s.slots {
-		if !anyDigit(sl.cell.Text) || groupField(sl.cell.line()) == vocabulary.Unknown {
+		if groupField(sl.cell.line()) == vocabulary.Unknown {
 			continue
 		}
 		fits := true
@@ -67,11 +67,11 @@ func (f *finder) groupsAcross(cols []*heading) *crosstab {
 				continue
 			}
 			groups++
-			watts, _ := plainNumber(m[2])
+			watts, _ := plainNumber(m[2] + m[3])
 			if !tapValues[watts] {
 				return nil
 			}
-			told = told || m[3] != "" || !cores[m[1]]
+			told = told || m[4] != "" || m[3] != "" || !cores[m[1]]
 		}
 		if field == vocabulary.Unknown || groups < h.cells.cells {
 			continue
