@@ -134,6 +134,10 @@ func (b *builder) gatherDirectory() {
 	})
 	b.each(amplifierRow, b.knowAmps)
 	b.each(channelRow, b.knowAmps)
+	b.said = without(b.said, func(s said) bool { // "AT1 = 60 W", of a control that remarks name
+		k := join.Key(s.Name)
+		return s.Name != "" && !s.Worded && b.dir.controls[k] && !b.dir.ampRefs[k] && !b.dir.amps[k]
+	})
 	for i := range b.said {
 		if b.said[i].Name != "" {
 			b.knowAmp(b.said[i].ampText())

@@ -67,7 +67,7 @@ func (sr *sheetReader) leftovers(miss string) {
 			facts = slices.DeleteFunc(facts, func(fact Fact) bool { return sr.inForm[fact.At] })
 		}
 		sr.facts = append(sr.facts, facts...)
-		if len(rest) == 0 && saysMore(facts) {
+		if len(rest) == 0 && (saysMore(facts) || sr.belowTable(l.n) && namesFigures(facts)) {
 			sr.outside = append(sr.outside, Outside{At: sr.p.ref(l.n, free[0].col), Class: Note, Reason: "a note outside the tables", Text: summary(free), Facts: true})
 		}
 		if len(rest) > 0 {
@@ -82,6 +82,16 @@ func saysMore(facts []Fact) bool {
 	return slices.ContainsFunc(facts, func(f Fact) bool {
 		return f.Key != "" && !titleFields[f.Field] && f.Field != vocabulary.LineVoltage && f.Field != vocabulary.Ignored && anyDigit(f.Text)
 	})
+}
+
+// namesFigures reports whether a fact is a text of which nothing is known, with figures.
+func namesFigures(facts []Fact) bool {
+	return slices.ContainsFunc(facts, func(f Fact) bool { return f.Key == "" && f.Field == vocabulary.Unknown && anyDigit(f.Text) })
+}
+
+// belowTable reports whether a table ends above a line.
+func (sr *sheetReader) belowTable(n int) bool {
+	return slices.ContainsFunc(sr.tables, func(t *placed) bool { return t.area.Row2 < n })
 }
 
 // definition reads a line of a short list that says what a part of the system

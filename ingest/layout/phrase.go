@@ -73,7 +73,6 @@ func readPhrase(t string) phrase {
 	if m := rePhraseN.FindStringSubmatch(t); m != nil {
 		if rated := rePhraseW.FindStringIndex(t); rated == nil || rated[0] > 0 {
 			p.count = m[1]
-			p.mounted = classWithin(t)&classMounting != 0
 		}
 		if m := reAtWatts.FindStringSubmatch(rest); m != nil && p.set == "" && p.count != "" {
 			p.set = m[1] + " W"
@@ -101,6 +100,7 @@ func readPhrase(t string) phrase {
 	if p.room == "" {
 		p.room = placeIn(t)
 	}
+	p.mounted = p.count != "" && p.set == "" && p.watts == "" && classWithin(t)&classMounting != 0
 	return p
 }
 
