@@ -143,6 +143,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.ordersAside()
 	b.partsOfRows()
 	b.ratingsOfEach()
 	b.sparesFeedNothing()

@@ -94,7 +94,8 @@ var (
 	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]
 	pastWords      = wordClasses["past"]
-	thereWords     = wordClasses["there"] // said over answers: whether a part is there
+	orderingWords  = wordClasses["ordering"] // said of lists of what is to be bought
+	thereWords     = wordClasses["there"]    // said over answers: whether a part is there
 	subjectWords   = wordClasses["subject"]
 	restWords      = wordClasses["rest"]
 	alsoWords      = wordClasses["also"]
