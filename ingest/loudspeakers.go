@@ -503,6 +503,12 @@ func (t *table) countsAhead(c *column) bool {
 // allCountsAhead reports whether all cells of a column begin with a number that is
 // no power or size, and not with the same one.
 func (t *table) allCountsAhead(c *column) bool {
+	if all, known := t.countedAhead[c]; known {
+		return all
+	}
+	if t.countedAhead == nil {
+		t.countedAhead = make(map[*column]bool)
+	}
 	cells, counted := 0, 0
 	numbers := make(map[int]bool)
 	t.eachText(c, func(text string) {
@@ -515,7 +521,8 @@ func (t *table) allCountsAhead(c *column) bool {
 			numbers[n] = true
 		}
 	})
-	return cells > 1 && cells == counted && len(numbers) > 1
+	t.countedAhead[c] = cells > 1 && cells == counted && len(numbers) > 1
+	return t.countedAhead[c]
 }
 
 // sizeBehind finds a unit of size behind the number ahead: "8 inch ceiling".

@@ -44,6 +44,7 @@ type table struct {
 	numbers      map[string]bool            // the numbers of its items; nil until asked for
 	rowsOfPlace  map[string][]*row          // by key of a room, zone or tag; nil until asked for
 	noteColumns  map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
+	countedAhead map[*column]bool           // columns whose cells begin with counts; see allCountsAhead
 	eachColumns  map[*column]bool           // columns of counts that say "each"; see allCountEach
 	roomControls map[string]bool            // zones whose rooms have controls of their own; nil until asked for
 	knownStates  map[*column]bool           // by column of states: whether most of its cells are known; nil until asked for

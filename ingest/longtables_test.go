@@ -1,0 +1,53 @@
+package ingest
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"lineaudit/ingest/layout"
+)
+
+// Eight times the rows, or the words of a cell, take no more than about eight times as
+// long. What asks of every row something of all rows of its table would take 64 times.
+func TestLongTablesTakeTheirRows(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes seconds")
+	}
+	rows := func(kind layout.Kind, head string, row func(i int) string) func(n int) *layout.Table {
+		return func(n int) *layout.Table {
+			var b strings.Builder
+			b.WriteString(head)
+			for i := range n {
+				b.WriteString("\n" + row(i))
+			}
+			return draw(kind, "L", b.String())
+		}
+	}
+	for _, tt := range []struct {
+		name  string
+		n     int
+		table func(n int) *layout.Table
+	}{
+		{"counts ahead of descriptions", 500, rows(layout.Loudspeakers, "circuit | description | tap[W]", func(i int) string {
+			return fmt.Sprintf("L%d | %d horns | 15", i%40, 2+i%9)
+		})},
+	} {
+		took := func(n int) time.Duration {
+			table, best := tt.table(n), time.Duration(math.MaxInt64)
+			for range 3 {
+				start := time.Now()
+				jobsOf(&Options{}, table)
+				best = min(best, time.Since(start))
+			}
+			return best
+		}
+		few, many := took(tt.n), took(8*tt.n)
+		t.Logf("%s: %v, eight times as long %v", tt.name, few, many)
+		if many > 20*few+100*time.Millisecond {
+			t.Errorf("%s: took %v, an eighth of it %v: more than its rows", tt.name, many, few)
+		}
+	}
+}
