@@ -55,17 +55,24 @@ func (b *builder) controlRemark(r *row) controlMention {
 	return controlMention{}
 }
 
+// longestDescribed is the longest text, in bytes, that is looked at for a control: what
+// is longer is prose, which no parser of values looks at either.
+const longestDescribed = 1600
+
 // splitControl parts what a text describes from the control that it says it hangs behind:
 // "4 cabinets at 10 W" and "via knob R1 (40 W)", "6 W" and "regulator 20 W" in brackets. The tail
-// is blank where it says of none.
+// is blank where it says of none, and where the text is prose.
 func splitControl(text string) (head, tail string) {
+	if len(text) > longestDescribed {
+		return text, ""
+	}
 	for at, mark := range text {
 		if !strings.ContainsRune(",;( ", mark) || at == 0 {
 			continue
 		}
 		tail = strings.Trim(text[at+1:], " )")
 		first, _, _ := strings.Cut(tail, " ")
-		behind := withWords.begins(join.Fold(tail)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
+		behind := withWords.begins(join.Fold(first)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
 		if behind && vocabulary.DeviceIn(tail) == vocabulary.ControlDevice {
 			return strings.TrimSpace(text[:at]), tail
 		}
@@ -76,11 +83,14 @@ func splitControl(text string) (head, tail string) {
 // controlNext reports whether a word for a control follows the first word of a text before any figure:
 // "via knob 12 W", but not "at 10 W via knob".
 func controlNext(text string) bool {
-	for _, w := range strings.Fields(text)[1:] {
-		if notation.IsControlWord(w) {
+	n := 0
+	for w := range strings.FieldsSeq(text) {
+		n++
+		switch {
+		case n == 1:
+		case notation.IsControlWord(w):
 			return true
-		}
-		if anyDigit(w) {
+		case n > mostTagged || anyDigit(w):
 			return false
 		}
 	}

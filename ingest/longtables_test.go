@@ -34,6 +34,9 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 		{"counts ahead of descriptions", 500, rows(layout.Loudspeakers, "circuit | description | tap[W]", func(i int) string {
 			return fmt.Sprintf("L%d | %d horns | 15", i%40, 2+i%9)
 		})},
+		{"the tap of a row in a long text", 1500, func(n int) *layout.Table {
+			return draw(layout.Loudspeakers, "L", "tag | description | tap[W]\nS1 | "+strings.Repeat("Two on the pier, ", n)+" | 15")
+		}},
 	} {
 		took := func(n int) time.Duration {
 			table, best := tt.table(n), time.Duration(math.MaxInt64)
