@@ -72,7 +72,8 @@ type builder struct {
 	onChannel    []channelControl
 	looseTags    map[string][]*schedule.Loudspeaker // tags without the word for a loudspeaker; nil until asked for
 
-	speaks map[*row]*row // which row tells the control of which; see speaker and forget
+	speaks     map[*row]*row           // which row tells the control of which; see speaker and forget
+	feedsUnder map[tableField][]string // see feedKeys and forget
 
 	sharing  bool // while the control of a row is looked up for another that refers to it
 	lookOnly bool // while a row that does not count is worked out: create nothing
@@ -117,7 +118,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),
 		saidLine: make(map[*schedule.Amplifier]float64), origin: make(map[*schedule.Loudspeaker]*row), modelColumns: make(map[*column]bool),
-		speaks: make(map[*row]*row)}
+		speaks: make(map[*row]*row), feedsUnder: make(map[tableField][]string)}
 }
 
 // build makes the job.

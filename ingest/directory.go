@@ -195,7 +195,7 @@ func (b *builder) knowAmps(r *row) {
 		return
 	}
 	s := r.say(vocabulary.Amplifier)
-	if r.kind == amplifierRow && (!s.had() || feedsOthers(r)) {
+	if r.kind == amplifierRow && (!s.had() || b.feedsRows(r, vocabulary.Amplifier)) {
 		if s = r.own(vocabulary.Tag); !s.had() || !b.dir.feederKeys[s.key()] {
 			if name := b.equipmentName(r); name.had() {
 				s = name

@@ -370,4 +370,7 @@ func (b *builder) subItemOf(r *row) *row {
 
 // forget lets go of what was remembered while one pass over the rows went on:
 // the next may find rows to be of another kind.
-func (b *builder) forget() { clear(b.speaks) }
+func (b *builder) forget() {
+	clear(b.speaks)
+	clear(b.feedsUnder)
+}

@@ -37,6 +37,12 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 		{"the tap of a row in a long text", 1500, func(n int) *layout.Table {
 			return draw(layout.Loudspeakers, "L", "tag | description | tap[W]\nS1 | "+strings.Repeat("Two on the pier, ", n)+" | 15")
 		}},
+		{"amplifiers on the mains", 1500, rows(layout.Mixed, "tag | description | tap[W] | amplifier", func(i int) string {
+			if i%3 == 0 {
+				return fmt.Sprintf("PA-%d | Mixer amplifier 2 x 120 W 100 V | | mains", i%200)
+			}
+			return fmt.Sprintf("LS-%d | Ceiling speaker | 3 | M%d output %d", i%200, i%20, i%3)
+		})},
 	} {
 		took := func(n int) time.Duration {
 			table, best := tt.table(n), time.Duration(math.MaxInt64)

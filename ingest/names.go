@@ -146,7 +146,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 	switch {
 	case r.kind == channelRow:
 		fields = fields[:1]
-	case feedsOthers(r):
+	case b.feedsRows(r, vocabulary.Amplifier):
 		fields = fields[1:]
 	}
 	for _, f := range fields {
@@ -239,21 +239,39 @@ func (b *builder) besideOutputs(s seen) bool {
 	return b.dir.besideOutputs[s.key()]
 }
 
-// feedsOthers reports whether other rows of the list name the tag of an amplifier's
-// row as what feeds them; what its own row names there feeds it ("mains").
-func feedsOthers(r *row) bool {
-	return feedsIn(r, vocabulary.Amplifier)
-}
-
-// feedsIn is feedsOthers where the feed stands under another field.
-func feedsIn(r *row, f vocabulary.Field) bool {
-	tag := r.own(vocabulary.Tag).key()
-	if r.t.kind != layout.Mixed || tag == "" || !r.own(f).had() {
+// feedsRows reports whether other rows of the list name the tag of an amplifier's row
+// under a field as what feeds them; what its own row names there feeds it ("mains").
+func (b *builder) feedsRows(r *row, f vocabulary.Field) bool {
+	tag, own := r.own(vocabulary.Tag).key(), r.own(f)
+	if r.t.kind != layout.Mixed || tag == "" || !own.had() {
 		return false
 	}
-	return slices.ContainsFunc(r.t.rows, func(o *row) bool {
-		return o != r && strings.HasPrefix(o.own(f).key(), tag)
-	})
+	keys := b.feedKeys(r.t, f)
+	at, _ := slices.BinarySearch(keys, tag) // all that begin with the tag stand from here on
+	if strings.HasPrefix(own.key(), tag) {
+		at++ // itself
+	}
+	return at < len(keys) && strings.HasPrefix(keys[at], tag)
+}
+
+// A tableField is a field of a table.
+type tableField struct {
+	t *table
+	f vocabulary.Field
+}
+
+// feedKeys are the keys of what the rows of a table name under a field, in their
+// order as text; see forget.
+func (b *builder) feedKeys(t *table, f vocabulary.Field) []string {
+	keys, known := b.feedsUnder[tableField{t, f}]
+	if !known {
+		for _, r := range t.rows {
+			keys = append(keys, r.own(f).key())
+		}
+		slices.Sort(keys)
+		b.feedsUnder[tableField{t, f}] = keys
+	}
+	return keys
 }
 
 // ownControlName is the tag of the control that a row of controls describes.

@@ -92,7 +92,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 	} else if namesLines(ch.col) && b.shareOutput(amp.text) {
 		ch = seen{}
 	}
-	if ch.col != nil && r.kind == amplifierRow && feedsIn(r, ch.field) {
+	if ch.col != nil && r.kind == amplifierRow && b.feedsRows(r, ch.field) {
 		ch = seen{} // the mains that feed it, beside others that it feeds
 	}
 	if amp.col == nil && ch.col == nil {
