@@ -24,6 +24,7 @@ type directory struct {
 	lines         map[string]*lineEntry // by key of the name, and by its identity where that is one line
 	byRow         map[*row]*lineEntry
 	splits        map[string]channelText // what splitKnown made of a text
+	wholeOutputs  map[*column]bool       // see wholeOutputsIn
 	devices       map[string][]*row      // by key of the tag
 	groups        map[string]*row        // rows of loudspeakers by the keys of their tags, where they have several
 	ampRefs       map[string]bool        // keys of what loudspeakers and zones name as their amplifier
@@ -84,7 +85,11 @@ func (b *builder) gatherAmpRefs(r *row) {
 // gatherDirectory fills the directory. Rows whose tags other rows name as what
 // they hang on become controls.
 func (b *builder) gatherDirectory() {
-	b.dir = directory{amps: make(map[string]bool), circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), devices: make(map[string][]*row), controls: make(map[string]bool), ownControls: make(map[string]bool), groups: make(map[string]*row), ampRefs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool), besideOutputs: make(map[string]bool)}
+	b.dir = directory{
+		amps: make(map[string]bool), ampRefs: make(map[string]bool), besideOutputs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool),
+		circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), wholeOutputs: make(map[*column]bool),
+		devices: make(map[string][]*row), groups: make(map[string]*row), controls: make(map[string]bool), ownControls: make(map[string]bool),
+	}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if r.out != "" {

@@ -43,6 +43,12 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 			}
 			return fmt.Sprintf("LS-%d | Ceiling speaker | 3 | M%d output %d", i%200, i%20, i%3)
 		})},
+		{"outputs called as amplifiers are", 2000, func(n int) *layout.Table {
+			table := rows(layout.Loudspeakers, "title : HR-1, HR-2: 100W amp channel. HR-3: 200W amp channel.\ntag | room | tap[W] | cable: Homerun", func(i int) string {
+				return fmt.Sprintf("S%d | Hall | 5 | HR-%d", i, 1+i%3)
+			})
+			return table(n)
+		}},
 	} {
 		took := func(n int) time.Duration {
 			table, best := tt.table(n), time.Duration(math.MaxInt64)

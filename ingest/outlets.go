@@ -378,10 +378,18 @@ func (b *builder) withoutRack(text string) string {
 // wholeOutputsIn reports whether other cells of the column name an amplifier of
 // the job with its output.
 func (b *builder) wholeOutputsIn(s seen) bool {
-	return s.col != nil && slices.ContainsFunc(s.t.rows, func(r *row) bool {
-		_, known := b.splitKnown(r.at(s.col).text)
-		return known
-	})
+	if s.col == nil || len(b.dir.amps) == 0 {
+		return false
+	}
+	whole, asked := b.dir.wholeOutputs[s.col]
+	if !asked {
+		whole = slices.ContainsFunc(s.t.rows, func(r *row) bool {
+			_, known := b.splitKnown(r.at(s.col).text)
+			return known
+		})
+		b.dir.wholeOutputs[s.col] = whole
+	}
+	return whole
 }
 
 // oneName reports whether "E-1" is the name of one output rather than output 1
