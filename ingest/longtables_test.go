@@ -3,10 +3,13 @@ package ingest
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/layout"
 )
 
@@ -64,5 +67,32 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 		if many > 20*few+100*time.Millisecond {
 			t.Errorf("%s: took %v, an eighth of it %v: more than its rows", tt.name, many, few)
 		}
+	}
+}
+
+// What a cell holds beyond 4 KiB is not read, and that is told; the cells of the book stay
+// as they are.
+func TestLongCellsAreCut(t *testing.T) {
+	for _, tt := range []struct{ name, head, long, tail string }{
+		{"states", "Room | Type | Tap W | Zone\nHall | ", strings.Repeat("6 W removed 7 W removed ", 4000), " | 6 | 1\nBar | horn | 6 | 1"},
+		{"spares", "Room | Tap W | Control\nHall | 6 | ", strings.Repeat("5 W (1 spare); ", 12000), "\nBar | 6 | VC1 30 W"},
+	} {
+		start := time.Now()
+		j := wholeJob(t, tt.head+tt.long+tt.tail)
+		if took := time.Since(start); took > slower*10*time.Second {
+			t.Errorf("%s: took %v", tt.name, took)
+		}
+		if len(j.Loudspeakers) != 2 || !slices.ContainsFunc(j.Assumptions, func(a schedule.Assumption) bool { return strings.Contains(a.TakenAs, "longer than 4 KiB") }) {
+			t.Errorf("%s: %d loudspeakers, %+v", tt.name, len(j.Loudspeakers), j.Assumptions)
+		}
+	}
+	long := strings.Repeat("ä", longestCell)
+	book := &grid.Book{Sheets: []*grid.Sheet{{Rows: []grid.Row{{Number: 1, Cells: []grid.Cell{{Col: 1, Kind: grid.String, Text: "short"}}}, {Number: 2, Cells: []grid.Cell{{Col: 3, Kind: grid.String, Text: long}}}}}}}
+	cut := withoutLong(book)
+	if got := cut.Sheets[0].Rows[1].Cells[0].Text; len(got) != longestCell || !strings.HasPrefix(long, got) || len(cut.Notes) != 1 {
+		t.Errorf("%d bytes, %v", len(got), cut.Notes)
+	}
+	if book.Sheets[0].Rows[1].Cells[0].Text != long || len(book.Notes) > 0 || withoutLong(cut) != cut {
+		t.Error("the book has changed")
 	}
 }

@@ -6,6 +6,7 @@ package ingest
 import (
 	"fmt"
 	"path"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -95,9 +96,53 @@ func Read(book *grid.Book, opts Options) *File {
 	return f
 }
 
+// longestCell is how many bytes of the text of a cell are read, a little more than what
+// layout takes for anything but prose: no cell may take for ever.
+const longestCell = 4100
+
+// withoutLong returns the book with longer texts cut, and that noted; the book itself
+// stays as it is.
+func withoutLong(book *grid.Book) *grid.Book {
+	long := func(c grid.Cell) bool {
+		return len(c.Text) > longestCell || len(c.Kept()) > longestCell || len(c.Note()) > longestCell
+	}
+	cut := func(s string) string { return strings.ToValidUTF8(s[:min(len(s), longestCell)], "") }
+	out := book
+	for i, sheet := range book.Sheets {
+		for k := range sheet.Rows {
+			row := &sheet.Rows[k]
+			if !slices.ContainsFunc(row.Cells, long) {
+				continue
+			}
+			if out == book {
+				whole := *book
+				out = &whole
+				out.Sheets, out.Notes = slices.Clone(book.Sheets), slices.Clone(book.Notes)
+			}
+			if out.Sheets[i] == sheet {
+				whole := *sheet
+				out.Sheets[i] = &whole
+				whole.Rows = slices.Clone(sheet.Rows)
+			}
+			cells := slices.Clone(row.Cells)
+			for n := range cells {
+				if c := &cells[n]; long(*c) {
+					c.Text = cut(c.Text)
+					c.SetKept(cut(c.Kept()))
+					c.SetNote(cut(c.Note()))
+					out.Notes = append(out.Notes, grid.Note{Sheet: sheet.Name, Row: row.Number, Col: int(c.Col), Text: "the text is longer than 4 KiB; what follows these is not read"})
+				}
+			}
+			out.Sheets[i].Rows[k].Cells = cells
+		}
+	}
+	return out
+}
+
 func read(book *grid.Book, opts *Options) (*File, error) {
+	book = withoutLong(namelessIfText(book))
 	f := &File{Name: book.File, Format: book.Format, Converted: book.Converted, Size: book.Size, SHA256: book.SHA256}
-	f.Layout = layout.Read(namelessIfText(book), layout.Options{Names: headerNames(opts.House), Watch: opts.watch})
+	f.Layout = layout.Read(book, layout.Options{Names: headerNames(opts.House), Watch: opts.watch})
 	if n := recordsIn(f.Layout); n > opts.mostRows() {
 		f.Kind, f.Reason, f.Layout = Unreadable, fmt.Sprintf("its tables have %d rows, more than the %d that one file may have; split it into several files", n, opts.mostRows()), nil
 		return f, nil
