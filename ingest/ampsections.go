@@ -24,9 +24,12 @@ func (b *builder) ampSections() {
 				}
 			}
 		}
+		own := false // the titles are its own
 		for i := range t.titles {
 			if f, ok := ampInTitle(&t.titles[i]); ok {
-				t.titles = slices.Clone(t.titles)
+				if !own {
+					t.titles, own = slices.Clone(t.titles), true
+				}
 				t.titles[i] = f
 			}
 		}

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -70,6 +71,29 @@ func (b *builder) jobFacts() {
 	b.columnsOfJob()
 	b.numberInNotes()
 	b.siteInTitle()
+}
+
+// A titleReader takes the titles of the tables of a sheet apart: hundreds of tables side
+// by side may all have the same thousands.
+type titleReader struct {
+	w             *watch.Watch
+	titles, plain []layout.Fact // those of the last table, and what became of them
+}
+
+// read is plainFacts of titles; what it returns is shared.
+func (r *titleReader) read(titles []layout.Fact) []layout.Fact {
+	if !r.again(titles) {
+		r.titles, r.plain = titles, slices.Clip(plainFacts(titles, r.w))
+	}
+	return r.plain
+}
+
+// again reports whether titles are those that were read last.
+func (r *titleReader) again(titles []layout.Fact) bool {
+	if len(titles) == 0 || len(titles) != len(r.titles) {
+		return false
+	}
+	return &titles[0] == &r.titles[0] || slices.Equal(titles, r.titles)
 }
 
 // plainFacts takes facts apart that say two things: "A1: 5 x 240 W @ 100 V" is
@@ -163,11 +187,13 @@ func pairedFacts(facts []layout.Fact, w *watch.Watch) []layout.Fact {
 				i++
 				continue
 			}
-			if field := pairField(f.Text, v.Text); beside && field != vocabulary.Unknown {
-				v.Field, v.Key = field, f.Text
-				out = append(out, v)
-				i++
-				continue
+			if beside {
+				if field := pairField(f.Text, v.Text); field != vocabulary.Unknown {
+					v.Field, v.Key = field, f.Text
+					out = append(out, v)
+					i++
+					continue
+				}
 			}
 		}
 		out = append(out, f)

@@ -3,6 +3,7 @@ package ingest
 import (
 	"fmt"
 	"math"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -94,5 +95,32 @@ func TestLongCellsAreCut(t *testing.T) {
 	}
 	if book.Sheets[0].Rows[1].Cells[0].Text != long || len(book.Notes) > 0 || withoutLong(cut) != cut {
 		t.Error("the book has changed")
+	}
+}
+
+// Forms side by side share the titles above them: four times as many take about four
+// times the memory, not sixteen.
+func TestFormsSideBySide(t *testing.T) {
+	form := []string{"Line test %d | | | Job %d | OC 66-2 %d", "Line %d | 2 | | |", "Amplifier %d | PA-1 %d | Output %d | 2 |", "Rated %d | 120 W %d | Line volts %d | 100 V %d |",
+		"Measured at 1 kHz %d | 104 ohm %d | | |", "| | | |", "Room %d | Speaker %d | Qty %d | Tap set %d |", "House 1 %d | horn %d | 2 | 15 W %d |", "House 2 %d | horn %d | 2 | 15 W %d |", "House 3 %d | horn %d | 2 | 15 W %d |"}
+	took := func(forms int) float64 {
+		var b strings.Builder
+		for _, row := range form {
+			for i := range forms {
+				b.WriteString(strings.ReplaceAll(row, "%d", fmt.Sprint(i+1)) + " | ")
+			}
+			b.WriteString("\n")
+		}
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		wholeJobs(b.String())
+		runtime.ReadMemStats(&after)
+		return float64(after.TotalAlloc-before.TotalAlloc) / (1 << 20)
+	}
+	took(10)
+	few, many := took(100), took(400)
+	t.Logf("%.0f MiB, four times as many forms %.0f MiB", few, many)
+	if many > 7*few {
+		t.Errorf("%.0f MiB, four times as many forms %.0f MiB: more than their number", few, many)
 	}
 }

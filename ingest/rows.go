@@ -9,7 +9,6 @@ import (
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
-	"lineaudit/ingest/watch"
 )
 
 // A table is the part of one layout table that belongs to one job, with what
@@ -21,7 +20,7 @@ type table struct {
 	columns []*column
 	byField [][]*column // by field
 	rows    []*row
-	titles  []layout.Fact // what stands above it, and its sheet's name
+	titles  []layout.Fact // what stands above it, and its sheet's name; shared, never written
 	shared  bool          // the table serves several jobs of the book
 	again   bool          // it served an earlier job already, which accounts for its rows
 	// outdated: its sheet says that it is no longer valid, and another sheet is.
@@ -109,8 +108,8 @@ func (s seen) had() bool { return s.source.Had() }
 
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
-func newTable(t *layout.Table, number int, w *watch.Watch) *table {
-	n := &table{Table: t, kind: t.Kind, number: number, byField: make([][]*column, vocabulary.Fields), titles: plainFacts(t.Titles, w)}
+func newTable(t *layout.Table, number int, titles *titleReader) *table {
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make([][]*column, vocabulary.Fields), titles: titles.read(t.Titles)}
 	for i := range t.Columns {
 		own := t.Columns[i] // a copy: what other tables say may change it
 		c := &column{Column: &own, i: i}

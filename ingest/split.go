@@ -66,7 +66,8 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 	for i := range reading.Sheets {
 		s := &reading.Sheets[i]
 		sp := sheetPart{sheet: s}
-		sp.facts = sheetFacts(s, w)
+		titles := titleReader{w: w}
+		sp.facts = sheetFacts(s, &titles)
 		if !s.Hidden {
 			sp.spoken = spokenOn(s)
 			sp.said = saidIn(sp.spoken, w)
@@ -74,7 +75,7 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 		for _, t := range s.Tables {
 			controlsBehindPlaces(sp.spoken, t)
 			number++
-			n := newTable(t, number, w)
+			n := newTable(t, number, &titles)
 			n.names = names
 			sp.tables = append(sp.tables, n)
 		}
@@ -153,19 +154,22 @@ func (t *table) copyFor(which []int, shared bool) *table {
 
 // sheetFacts are the facts of a sheet: those outside its tables, and those
 // above each table, each once.
-func sheetFacts(s *layout.Sheet, w *watch.Watch) []layout.Fact {
+func sheetFacts(s *layout.Sheet, titles *titleReader) []layout.Fact {
 	type said struct {
 		at    schedule.Ref
 		field vocabulary.Field
 		text  string
 	}
-	out := plainFacts(s.Facts, w)
+	out := plainFacts(s.Facts, titles.w)
 	seen := make(map[said]bool, len(out))
 	for _, f := range out {
 		seen[said{f.At, f.Field, f.Text}] = true
 	}
 	for _, t := range s.Tables {
-		for _, f := range plainFacts(t.Titles, w) {
+		if titles.again(t.Titles) {
+			continue
+		}
+		for _, f := range titles.read(t.Titles) {
 			if k := (said{f.At, f.Field, f.Text}); !seen[k] {
 				seen[k] = true
 				out = append(out, f)

@@ -357,7 +357,7 @@ func (sr *sheetReader) finish(miss string) Sheet {
 		}
 	}
 	for _, t := range kept {
-		t.t.Titles = slices.Clone(common)
+		t.t.Titles = slices.Clip(common) // shared: tables side by side may be hundreds, with thousands of titles
 		for _, n := range t.above {
 			for _, l := range sr.p.within(n, n) {
 				facts := sr.f.titleFacts(&l, t.area.Col1, t.area.Col2)
