@@ -115,7 +115,10 @@ func isPairAB(channels []string) bool {
 }
 
 // A channelReading is a channel cell on its way to a ChannelRef.
-type channelReading struct{ c ChannelRef }
+type channelReading struct {
+	c   ChannelRef
+	end bool // it reads an end of a range, which is no range itself
+}
 
 // Bridging reports whether a text begins with a word for outputs that are bridged, and
 // is little more than that: "Bridged", "gebrückt, 100 V".
@@ -522,7 +525,7 @@ func (r *channelReading) codedList(parts [][]token) bool {
 	}
 	var out ChannelRef
 	for i, part := range parts {
-		one := channelReading{}
+		one := channelReading{end: r.end}
 		if !one.coded(part) || len(one.c.Channels) == 0 {
 			return false
 		}

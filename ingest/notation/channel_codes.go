@@ -106,13 +106,17 @@ func (r *channelReading) spaced(tokens []token) bool {
 	return r.setAmplifier(tokens[:at]) && r.setChannels(tail)
 }
 
-// spread reads the first and the last of an amplifier's outputs: "A1.1-A1.4".
+// spread reads the first and the last of an amplifier's outputs: "A1.1-A1.4". Neither of
+// them is such a range again: in a chain of outputs every mark could part two chains.
 func (r *channelReading) spread(tokens []token) bool {
+	if r.end {
+		return false
+	}
 	for i, t := range tokens {
 		if !t.is("-") && !(t.kind == wordToken && t.gap && isRangeWord(t.text)) || i == 0 || i+1 == len(tokens) {
 			continue
 		}
-		first, last := channelReading{}, channelReading{}
+		first, last := channelReading{end: true}, channelReading{end: true}
 		if lastMark(tokens[:i]) < 0 && !t.gap && tokens[0].kind == wordToken || !first.coded(tokens[:i]) || !last.coded(tokens[i+1:]) {
 			continue
 		}
