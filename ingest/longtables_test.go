@@ -124,3 +124,30 @@ func TestFormsSideBySide(t *testing.T) {
 		t.Errorf("%.0f MiB, four times as many forms %.0f MiB: more than their number", few, many)
 	}
 }
+
+// Many notes of amplifiers beside many rows that name none are not read for every row.
+func TestManyNotesBesideManyRows(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes seconds")
+	}
+	took := func(n int) time.Duration {
+		var b strings.Builder
+		b.WriteString("Nr | Room | Tap W | Control | Line\n")
+		for i := range 8 * n {
+			fmt.Fprintf(&b, "%d | Hall %d | 6 | - | %d\n", i+1, i%50, i%20)
+		}
+		b.WriteString("\n")
+		for i := range n {
+			fmt.Fprintf(&b, "Verstärker im Kammerl: Strang 1 = 60 W, Strang 2 = 60 W, 100 Volt %d\n", i)
+		}
+		start := time.Now()
+		wholeJobs(b.String())
+		return time.Since(start)
+	}
+	took(100)
+	few, many := took(100), took(800)
+	t.Logf("%v, eight times as long %v", few, many)
+	if many > 30*few+time.Second {
+		t.Errorf("took %v, an eighth of it %v: more than its rows and notes", many, few)
+	}
+}

@@ -137,6 +137,9 @@ func ratedOnce(amp string) bool {
 // takesAll reports whether a sentence hangs all there is on the one output that it
 // names: "All off amp OP way 1".
 func (s *said) takesAll() bool {
-	first, _, _ := strings.Cut(join.Fold(s.source.Written), " ")
-	return len(s.Ways) == 1 && s.Outputs <= 1 && s.Worded && slices.Contains(allWords, first)
+	if len(s.Ways) != 1 || s.Outputs > 1 || !s.Worded {
+		return false
+	}
+	first, _, _ := strings.Cut(s.source.Written, " ")
+	return slices.Contains(allWords, join.Fold(first))
 }
