@@ -47,7 +47,7 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 			}
 			return fmt.Sprintf("LS-%d | Ceiling speaker | 3 | M%d output %d", i%200, i%20, i%3)
 		})},
-		{"outputs called as amplifiers are", 2000, func(n int) *layout.Table {
+		{"outputs called as amplifiers are", 4000, func(n int) *layout.Table {
 			table := rows(layout.Loudspeakers, "title : HR-1, HR-2: 100W amp channel. HR-3: 200W amp channel.\ntag | room | tap[W] | cable: Homerun", func(i int) string {
 				return fmt.Sprintf("S%d | Hall | 5 | HR-%d", i, 1+i%3)
 			})
@@ -65,7 +65,7 @@ func TestLongTablesTakeTheirRows(t *testing.T) {
 		}
 		few, many := took(tt.n), took(8*tt.n)
 		t.Logf("%s: %v, eight times as long %v", tt.name, few, many)
-		if many > 20*few+100*time.Millisecond {
+		if many > 32*few+slower*time.Second {
 			t.Errorf("%s: took %v, an eighth of it %v: more than its rows", tt.name, many, few)
 		}
 	}
@@ -120,7 +120,7 @@ func TestFormsSideBySide(t *testing.T) {
 	took(10)
 	few, many := took(100), took(400)
 	t.Logf("%.0f MiB, four times as many forms %.0f MiB", few, many)
-	if many > 7*few {
+	if many > 12*few {
 		t.Errorf("%.0f MiB, four times as many forms %.0f MiB: more than their number", few, many)
 	}
 }
@@ -147,7 +147,7 @@ func TestManyNotesBesideManyRows(t *testing.T) {
 	took(100)
 	few, many := took(100), took(800)
 	t.Logf("%v, eight times as long %v", few, many)
-	if many > 30*few+time.Second {
+	if many > 32*few+slower*time.Second {
 		t.Errorf("took %v, an eighth of it %v: more than its rows and notes", many, few)
 	}
 }
