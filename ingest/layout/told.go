@@ -89,7 +89,7 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 	for _, part := range groupsOf(rest) {
 		p := phraseOf(part)
 		device := vocabulary.DeviceIn(reAmplifier.ReplaceAllString(part, " ")) // "6 speakers on amp 1"
-		hung := p.set != "" || p.mounted                                       // "4 ceiling 6 W"
+		hung := p.set != "" || classWithin(part)&classMounting != 0            // "4 ceiling 6 W"
 		speaker := device == vocabulary.LoudspeakerDevice || device == vocabulary.NoDevice && p.count != "" && hung
 		if !speaker || p.set == "" && p.watts == "" || p.count == "" && len(t.heads) == 0 {
 			return t, false
