@@ -215,7 +215,11 @@ func (b *builder) fedControl(r *row, to seen, run *schedule.Cable) {
 	if k == nil {
 		return
 	}
-	b.ratingInWords(r, k)
+	if s := r.first(vocabulary.ControlWatts, vocabulary.RatedWatts, vocabulary.Tap); s.had() {
+		b.noteControlRating(k, s)
+	} else {
+		b.ratingInWords(r, k)
+	}
 	if k.Channel == nil {
 		k.Channel = run.Channel
 	}

@@ -187,14 +187,18 @@ func isControlRange(text string) bool {
 // areControls reports whether all of several names are tags of controls that
 // have rows of their own.
 func (b *builder) areControls(names []string) bool {
-	return !slices.ContainsFunc(names, func(name string) bool { return !b.isListedControl(name) })
+	return !slices.ContainsFunc(names, func(name string) bool {
+		k := join.Key(name)
+		list := b.dir.devices[k]
+		return !b.dir.ownControls[k] && (len(list) == 0 || list[0].kind != controlRow)
+	})
 }
 
-// isListedControl reports whether a name is the tag of a control that has a row of its own.
+// isListedControl reports whether a name is that of a control that has a row of its own.
 func (b *builder) isListedControl(name string) bool {
 	k := join.Key(name)
 	list := b.dir.devices[k]
-	return b.dir.ownControls[k] || len(list) > 0 && list[0].kind == controlRow
+	return len(b.dir.controlRows[k]) > 0 || len(list) > 0 && list[0].kind == controlRow
 }
 
 // cutAny cuts a text at the first of some marks that it has.

@@ -26,6 +26,7 @@ type directory struct {
 	splits        map[string]channelText // what splitKnown made of a text
 	wholeOutputs  map[*column]bool       // see wholeOutputsIn
 	devices       map[string][]*row      // by key of the tag
+	controlRows   map[string][]*row      // of controls without a tag, by key of the name
 	groups        map[string]*row        // rows of loudspeakers by the keys of their tags, where they have several
 	ampRefs       map[string]bool        // keys of what loudspeakers and zones name as their amplifier
 	ampStems      map[string]bool        // those that end in figures, without these; nil until asked for
@@ -88,7 +89,7 @@ func (b *builder) gatherDirectory() {
 	b.dir = directory{
 		amps: make(map[string]bool), ampRefs: make(map[string]bool), besideOutputs: make(map[string]bool), feeders: make(map[string]bool), feederKeys: make(map[string]bool),
 		circuits: make(map[string]bool), lines: make(map[string]*lineEntry), byRow: make(map[*row]*lineEntry), splits: make(map[string]channelText), wholeOutputs: make(map[*column]bool),
-		devices: make(map[string][]*row), groups: make(map[string]*row), controls: make(map[string]bool), ownControls: make(map[string]bool),
+		devices: make(map[string][]*row), controlRows: make(map[string][]*row), groups: make(map[string]*row), controls: make(map[string]bool), ownControls: make(map[string]bool),
 	}
 	for _, t := range b.tables {
 		for _, r := range t.rows {
@@ -115,8 +116,8 @@ func (b *builder) gatherDirectory() {
 			}
 			b.gatherRemarked(r)
 			tag := r.own(vocabulary.Tag)
-			if !tag.had() && r.kind == controlRow && strings.ContainsFunc(r.own(vocabulary.Control).text, isLetter) {
-				tag = r.own(vocabulary.Control)
+			if name := r.own(vocabulary.Control); !tag.had() && r.kind == controlRow && strings.ContainsFunc(name.text, isLetter) {
+				b.dir.controlRows[name.key()] = append(b.dir.controlRows[name.key()], r)
 			}
 			if tag.had() && t.kind != "types" {
 				if t.has(vocabulary.Channel) && isWhole(tag.text) {

@@ -169,7 +169,7 @@ func (b *builder) findNaming(t *table) {
 		for _, c := range t.byField[f] {
 			if slices.ContainsFunc(t.rows, func(r *row) bool {
 				s := r.at(c)
-				return s.had() && len(b.dir.devices[s.key()]) > 0
+				return s.had() && len(b.rowsNamed(s.key(), f)) > 0
 			}) {
 				t.naming = append(t.naming, c)
 			}
@@ -178,6 +178,15 @@ func (b *builder) findNaming(t *table) {
 			t.hangs = append(t.hangs, f)
 		}
 	}
+}
+
+// rowsNamed are the rows that describe what a cell of a field names: by their tags, and controls
+// by their names, in columns that are not for controls.
+func (b *builder) rowsNamed(key string, f vocabulary.Field) []*row {
+	if list := b.dir.devices[key]; len(list) > 0 || f == vocabulary.Control {
+		return list
+	}
+	return b.dir.controlRows[key]
 }
 
 // feedersAreControls makes controls of the rows whose tags other rows name as
@@ -255,7 +264,7 @@ func (b *builder) hangsOn(r *row) (d *row, at seen) {
 		if numberOfOutput(s) {
 			continue
 		}
-		if list := b.dir.devices[k]; k != own && len(list) == 1 && list[0] != r && !b.writtenAsOutput(s, list[0]) {
+		if list := b.rowsNamed(k, f); k != own && len(list) == 1 && list[0] != r && !b.writtenAsOutput(s, list[0]) {
 			switch {
 			case list[0].kind == controlRow, list[0].kind == loudspeakerRow && list[0].t == r.t && f != vocabulary.Control && f != vocabulary.To:
 				return list[0], s

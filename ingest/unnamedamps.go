@@ -43,7 +43,7 @@ func (b *builder) findUnnamedAmps() {
 					s := factSeen(f)
 					s.text, s.cell = rating, nil
 					name := "amplifier (" + sectionPlace(r, f) + ")"
-					if id := join.Parse(join.Amplifier, f.Key); id.Number != "" || id.Title != "" { // "Amp 1: 2 x 120 W"
+					if id := join.Parse(join.Amplifier, f.Key); id.Number != "" || countWords(f.Key) > 1 { // "Amp 1: 2 x 120 W"
 						name = tidy(f.Key)
 						keyed = true
 					}
