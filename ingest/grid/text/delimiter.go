@@ -48,8 +48,8 @@ const fewRecords = 3
 // evenness scores a way of cutting by the first records, at most so many: the
 // share of those of the most common width, times the share of cells without another delimiter in them, or with
 // quotes around it, with some favour for more columns and half as much for records in which quotes are
-// torn apart. It is 0 when most records are not cut at all. All says that
-// every record is cut into as many cells.
+// torn apart. Where most records are not cut at all, as lines of notes below a short table, at least
+// three that are cut alike count instead; without them it is 0. All says that every record is cut into as many cells.
 func evenness(s *splitter, most int) (score float64, all bool) {
 	var (
 		widths       = map[int]int{}
@@ -86,11 +86,23 @@ func evenness(s *splitter, most int) (score float64, all bool) {
 		}
 	}
 	if width < 2 {
-		return 0, false
+		if width, common = mostCut(widths); common < fewRecords {
+			return 0, false
+		}
 	}
 	whole := 1 - float64(torn)/float64(records)/2
 	score = float64(common) / float64(records) * float64(clean) / float64(cells) * (1 + 0.25*math.Log2(float64(width))) * whole
 	return score, common == records && torn == 0 && records >= fewRecords
+}
+
+// mostCut is the most common number of cells of records that are cut at all, and how many there are.
+func mostCut(widths map[int]int) (width, common int) {
+	for w, n := range widths {
+		if w > 1 && (n > common || n == common && w > width) {
+			width, common = w, n
+		}
+	}
+	return width, common
 }
 
 // isTorn reports whether a cell holds a quote that opens behind another

@@ -279,3 +279,13 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// A short table with more lines of notes below it, which nothing cuts, or commas cut.
+func TestNotesBelowAShortTable(t *testing.T) {
+	rows := strings.Repeat("Hall;4;6;A1\n", 5)
+	for _, notes := range []string{strings.Repeat("A1 feeds the hall and the stairs\n", 20), strings.Repeat("A1 feeds hall, stairs and yard\nVC1 is for the hall\nAll at 100 V, copper, as found\n", 7)} {
+		if d := findDelimiter("Where;Qty;W;Output\n" + rows + notes); d != ';' {
+			t.Errorf("cut at %q", d)
+		}
+	}
+}
