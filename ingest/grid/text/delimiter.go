@@ -47,7 +47,7 @@ const fewRecords = 3
 
 // evenness scores a way of cutting by the first records, at most so many: the
 // share of those of the most common width, times the share of cells without another delimiter in them, or with
-// quotes around it, with some favour for more columns and half as much for records in which quotes are
+// quotes around it, that do not go on a sentence, with some favour for more columns and half as much for records in which quotes are
 // torn apart. Where most records are not cut at all, as lines of notes below a short table, at least
 // three that are cut alike count instead; without them it is 0. All says that every record is cut into as many cells.
 func evenness(s *splitter, most int) (score float64, all bool) {
@@ -73,7 +73,7 @@ func evenness(s *splitter, most int) (score float64, all bool) {
 		}
 		for _, f := range fields {
 			cells++
-			if isClean(strings.TrimSpace(f)) {
+			if isClean(strings.TrimSpace(f)) && !isProse(f) {
 				clean++
 			}
 		}
@@ -114,6 +114,11 @@ func isTorn(f string) bool {
 		}
 	}
 	return false
+}
+
+// isProse reports whether a cell goes on a sentence: a word behind a space.
+func isProse(f string) bool {
+	return len(f) > 1 && f[0] == ' ' && (f[1] >= 'a' && f[1] <= 'z' || f[1] >= 0x80)
 }
 
 // isClean reports whether a cell holds no other delimiter, unless it is a
