@@ -102,7 +102,7 @@ func controlIn(r *row, s seen) controlMention {
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostTagged {
 		return controlMention{}
 	}
-	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && tagBehind(s.text) == "" && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
 		return controlMention{at: s, any: true}
 	}
 	list, err := notation.ParseControls(s.text, notation.Auto)

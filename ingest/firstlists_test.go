@@ -64,3 +64,14 @@ func TestCablesInFewWords(t *testing.T) {
 	want(t, "for all", sizes("Arena\nLines at 100 V. Cable 2 x 2.5 mm2 unless noted otherwise.\n|\nArea | Qty | W each | Amp | Cable (m)\nStands | 2 | 20 | Amp A | 60\nHall | 4 | 4 | Amp B | 25\nBaths | 4 | 4 | Amp C | 45"),
 		[]string{"60 m 2.5 mm2", "25 m 2.5 mm2", "45 m 2.5 mm2"})
 }
+
+// A line of several cells heads the block of each output: its name, what it feeds, and pairs of keys and values.
+func TestLinesThatHeadBlocks(t *testing.T) {
+	j := wholeJob(t, "Boathouse - visit | | | | Line | 100 V\n|\nLINE 1 | Slipway | Measured @ 1kHz | 133 ohm | Amp rating | 120 W\nQty | Item | Tapping | Total | OK? | Comment\n3 | horn, slipway | 15 W | 45 | ok |\n1 | horn, crane | 15 W | 15 | ok | gland replaced\n| | Line total | 60\n|\n"+
+		"LINE 2 | Halls | Measured @ 1kHz | 252 ohm | Amp rating | 60 W\nQty | Item | Tapping | Total | OK? | Comment\n4 | cabinet, hall | 6 W | 24 | ok |\n1 | cabinet, store | 3 W | 3 | ok | on VC-A\n| | Line total | 27\n|\nAttenuators fitted: VC-A 6 W (store)")
+	want(t, "blocks", describe(j), []string{"3 x 15 W zone Slipway channel 1", "1 x 15 W zone Slipway channel 1", "4 x 6 W zone Halls channel 2", "1 x 3 W zone Halls control VC-A channel 2"})
+	want(t, "rated", channelRatings(j), []string{"1 120 W 100 V", "2 60 W 100 V"})
+	if len(j.Controls) != 1 || show(j.Controls[0].Rated) != "6" {
+		t.Errorf("controls %v", j.Controls)
+	}
+}

@@ -14,6 +14,9 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 	if len(slots) == 0 {
 		return nil
 	}
+	if headsBlock(slots) {
+		return f.blockFacts(l, slots)
+	}
 	var facts []Fact
 	for i := 0; i < len(slots); {
 		s := slots[i]
@@ -46,6 +49,47 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 		}
 		facts = append(facts, f.sectionFacts(words.String(), at, s.cell.Cell)...)
 		i = j
+	}
+	return facts
+}
+
+// fewestOfBlock is the fewest cells of a line that heads a block by more than a title.
+const fewestOfBlock = 4
+
+// headsBlock reports whether a line names an output, a line or an amplifier, and behind it a place, or
+// pairs of keys and values: "LINE 2 | Boat halls | Measured | 252 ohm | Amp rating | 60 W".
+func headsBlock(slots []slot) bool {
+	if len(slots) < fewestOfBlock || slots[0].cell.Kind != grid.String {
+		return false
+	}
+	t := slots[0].cell.line()
+	if !feeders[sectionField(t)] || !anyDigit(t) || len(strings.Fields(t)) > 3 {
+		return false
+	}
+	for i := len(slots) - 2; i > 0; i -= 2 { // keys, from the right
+		if key := slots[i].cell; key.Kind != grid.String || lookOf(key)&(lookNumber|lookWatts) != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// blockFacts reads such a line. What the output gives goes with its name.
+func (f *finder) blockFacts(l *line, slots []slot) []Fact {
+	head, rest := slots[0], slots[1:]
+	facts := f.sectionFacts(head.cell.line(), f.p.ref(l.n, head.col), head.cell.Cell)
+	if len(rest)%2 == 1 {
+		facts = append(facts, Fact{Text: rest[0].cell.line(), At: f.p.ref(l.n, rest[0].col), Cell: rest[0].cell.Cell})
+		rest = rest[1:]
+	}
+	for i := 0; i+1 < len(rest); i += 2 {
+		value := rest[i+1]
+		for _, fact := range f.pair(strings.TrimRight(rest[i].cell.line(), " :"), value.cell.line(), f.p.ref(l.n, value.col), value.cell.Cell) {
+			if fact.Field == vocabulary.ChannelWatts || fact.Field == vocabulary.FrameWatts {
+				facts[0].Text += " - " + fact.Text
+			}
+			facts = append(facts, fact)
+		}
 	}
 	return facts
 }

@@ -309,6 +309,9 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 // isTitleLine reports whether a line above a header is a title of the table.
 func (f *finder) isTitleLine(d *draft, l *line) bool {
 	slots := l.between(d.from, d.to)
+	if headsBlock(slots) {
+		return true
+	}
 	if len(slots) == 0 || len(slots) > 3 || !l.at(d.from-1).blank() || !l.at(d.to+1).blank() {
 		return false
 	}
