@@ -5,6 +5,7 @@ import (
 	"sort"
 	"strings"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -24,9 +25,9 @@ const mostRemark, mostTagged, mostReference = 8, 20, 5
 
 // controlRemark reads the control that a remark beside a loudspeaker names:
 // "local att. ATT-1, 6 W", or only that there is one: "con attenuatore". The
-// remark may stand in a column of states.
+// remark may stand in a column of states, or be a note that the row refers to.
 func (b *builder) controlRemark(r *row) controlMention {
-	for s := range r.every(vocabulary.Notes) {
+	for _, s := range b.remarksOf(r) {
 		own := controlIn(r, s)
 		if own.name == "" {
 			if m, ok := b.controlShared(r, s); ok {
@@ -102,7 +103,7 @@ func controlIn(r *row, s seen) controlMention {
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostTagged {
 		return controlMention{}
 	}
-	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && tagBehind(s.text) == "" && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
+	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && !hasTagBehind(s.text) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
 		return controlMention{at: s, any: true}
 	}
 	list, err := notation.ParseControls(s.text, notation.Auto)
@@ -218,7 +219,7 @@ func (t *table) rowsAt(key string) []*row {
 }
 
 // controlReferred reads a remark that names a control by a tag that rows or other
-// remarks explain: "on VR1", "via K 2".
+// remarks explain: "on VR1", "via K 2", and its rating where it stands right behind: "on VR1 (20 W)".
 func (b *builder) controlReferred(r *row, s seen) controlMention {
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostReference || !anyDigit(s.text) {
 		return controlMention{}
@@ -232,7 +233,12 @@ func (b *builder) controlReferred(r *row, s seen) controlMention {
 		for n := min(2, len(words)-i); n > 0; n-- {
 			tag := s.text[w[0]:words[i+n-1][1]]
 			if k := join.Key(tag); isTag(tag) && (b.dir.controls[k] || b.dir.ownControls[k]) {
-				return controlMention{at: s, any: true, name: tag}
+				m := controlMention{at: s, any: true, name: tag}
+				if behind, watts := tagBehind(s.text); behind == tag && watts != "" {
+					m.rating = s
+					m.rating.text, m.rating.cell = watts, nil
+				}
+				return m
 			}
 		}
 	}
@@ -241,30 +247,71 @@ func (b *builder) controlReferred(r *row, s seen) controlMention {
 
 // gatherRemarked notes the tags that remarks of a row give controls.
 func (b *builder) gatherRemarked(r *row) {
-	for s := range r.every(vocabulary.Notes) {
+	for _, s := range b.remarksOf(r) {
 		if m := controlIn(r, s); m.any && isTag(m.name) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
 			b.dir.controls[join.Key(m.name)] = true
 		}
-		tag := tagBehind(s.text)
-		if k := join.Key(tag); tag != "" && len(b.dir.devices[k]) == 0 && !b.dir.amps[k] && (notation.KeyOf(tag).Kind == notation.KeyControl || b.ratedInNotes(tag)) {
-			b.dir.controls[k] = true
+		tag, watts := tagBehind(s.text)
+		if k := join.Key(tag); tag != "" && !b.dir.controls[k] && len(b.dir.devices[k]) == 0 && !b.dir.amps[k] {
+			switch {
+			case notation.KeyOf(tag).Kind == notation.KeyControl, b.ratedInNotes(tag):
+				b.dir.controls[k] = true
+			case watts != "" && s.col != nil && b.ratedControl(r, s, tag):
+				b.dir.controls[k] = true
+				b.take(s, vocabulary.Control.String(), tag, schedule.LikelierReading, "its rating stands behind it, beside some of the loudspeakers")
+			}
 		}
 	}
 }
 
-// tagBehind is the tag that a remark of few words has behind a word for what hangs where: "on
-// VC-A", "sur AT1"; "" if it has none.
-func tagBehind(text string) string {
+// ratedControl reports whether a tag that a remark rates, "on AT1 (20 W)", is that of a control:
+// nothing else goes by it, and some rows of the list have no remark, which all that are fed would.
+func (b *builder) ratedControl(r *row, s seen, tag string) bool {
+	k := join.Key(tag)
+	if notation.KeyOf(tag).Kind != notation.KeyNone || b.dir.ampRefs[k] || b.dir.circuits[k] {
+		return false
+	}
+	if slices.ContainsFunc(b.spoken, func(n spoken) bool { return strings.Contains(n.text, tag) && notation.SpeaksOfAmplifier(n.text) }) {
+		return false
+	}
+	return r.t.someBare(s.col)
+}
+
+// someBare reports whether some loudspeakers of a table have nothing in a column.
+func (t *table) someBare(c *column) bool {
+	bare, known := t.bareColumns[c]
+	if !known {
+		bare = slices.ContainsFunc(t.rows, func(o *row) bool { return o.kind == loudspeakerRow && o.out == "" && !o.at(c).had() })
+		if t.bareColumns == nil {
+			t.bareColumns = make(map[*column]bool)
+		}
+		t.bareColumns[c] = bare
+	}
+	return bare
+}
+
+// tagBehind is the tag that a remark of few words has behind a word for what hangs where, "on
+// VC-A", "sur AT1", and the power alone behind the tag: "on VC-A (20 W)"; "" if it has none.
+func tagBehind(text string) (tag, watts string) {
 	if countWords(text) > mostReference || !withWords.begins(join.Fold(text)) {
-		return ""
+		return "", ""
 	}
 	words := wordsAt(text)
 	for n := min(2, len(words)-1); n > 0; n-- {
-		if tag := text[words[1][0]:words[n][1]]; isTag(tag) {
-			return tag
+		if tag = text[words[1][0]:words[n][1]]; !isTag(tag) || strings.ContainsAny(tag, "(,;:=") {
+			continue
 		}
+		if p := wattsIn.FindStringSubmatchIndex(text[words[n][1]:]); p != nil && strings.Trim(text[words[n][1]:][:p[0]], " ,:=(") == "" {
+			watts = text[words[n][1]:][p[2]:p[3]]
+		}
+		return tag, watts
 	}
-	return ""
+	return "", ""
+}
+
+func hasTagBehind(text string) bool {
+	tag, _ := tagBehind(text)
+	return tag != ""
 }
 
 // mostBeforeRating is the most letters between a tag and its rating in a note: "AT-1 rated 20 W".

@@ -65,3 +65,21 @@ func TestControlsThatReferInCircles(t *testing.T) {
 		t.Errorf("above: got %s", got)
 	}
 }
+
+// A remark that rates a tag names the control: some rows have none, and nothing else goes
+// by the tag. Common practice, no source.
+func TestControlsThatRemarksRate(t *testing.T) {
+	for _, tt := range []struct{ hall, cafe, hire, note, want string }{
+		{"", "hinter DS1 (25 W)", "hinter DS1", "", "DS1 25 W x2"},
+		{"", "op DS 1, 25 W", "op DS 1", "", "DS 1 25 W x2"},
+		{"", "with DS1: 25 W", "", "", "DS1 25 W x1"},
+		{"behind DS2 (40 W)", "behind DS1 (25 W)", "behind DS1", "", ""}, // all are fed by something
+		{"", "on DS1 (240 W)", "on DS1", "Amplifiers: DS1 240 W", ""},
+		{"", "on CH1 (240 W)", "on CH1", "", ""},
+	} {
+		table := draw(layout.Loudspeakers, "Heads", "title : "+tt.note+"\nroom | quantity | tap[W] | notes\nHall | 8 | 3 | "+tt.hall+"\nCafe | 2 | 6 | "+tt.cafe+"\nHire | 2 | 3 | "+tt.hire)
+		if got := controlsOf(jobOf(t, table)); got != tt.want {
+			t.Errorf("%s, %s: got %s, want %s", tt.cafe, tt.note, got, tt.want)
+		}
+	}
+}

@@ -57,6 +57,15 @@ func (b *builder) notesOf(r *row) []spoken {
 	return out
 }
 
+// remarksOf are the remarks of a row, and the numbered notes that they refer to.
+func (b *builder) remarksOf(r *row) []seen {
+	out := slices.Collect(r.every(vocabulary.Notes))
+	for _, n := range b.notesOf(r) {
+		out = append(out, seen{text: n.text, source: schedule.Source{At: n.at, Written: n.text, How: schedule.FromTitle}})
+	}
+	return out
+}
+
 // refersToNotes reports whether the cells of a column of remarks are numbers and nothing else.
 func (t *table) refersToNotes(c *column) bool {
 	if c == nil {

@@ -45,3 +45,18 @@ func TestNumberedNotesRateRangesOfControls(t *testing.T) {
 		}
 	}
 }
+
+// Numbered notes name the control of the rows that refer to them. Common practice, no source.
+func TestNumberedNotesNameControls(t *testing.T) {
+	for _, tt := range []struct{ first, second, want string }{
+		{"(1) on volume control VC7, 30 W", "(2) not seen", "VC7 30 W x2"},
+		{"(1) mit Regler LR7 30 W", "(2) am Mast", "LR7 30 W x2"},
+		{"(1) con attenuatore AT7 da 30 W", "(2) con attenuatore AT8 da 10 W", "AT7 30 W x2, AT8 10 W x1"},
+		{"(1) bracket by the builder", "(2) not seen", ""},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "L", "title : "+tt.first+"\ntitle : "+tt.second+"\nroom | quantity | tap[W] | notes\nQuay | 2 | 6 | (1)\nShed | 2 | 3 | (1)\nShop | 1 | 3 | (2)\nYard | 1 | 10 | "))
+		if got := controlsOf(j); got != tt.want {
+			t.Errorf("%s, %s: got %s, want %s", tt.first, tt.second, got, tt.want)
+		}
+	}
+}

@@ -43,6 +43,7 @@ type table struct {
 	numbers      map[string]bool            // the numbers of its items; nil until asked for
 	rowsOfPlace  map[string][]*row          // by key of a room, zone or tag; nil until asked for
 	noteColumns  map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
+	bareColumns  map[*column]bool           // columns of remarks that some loudspeakers have nothing in; see someBare
 	countedAhead map[*column]bool           // columns whose cells begin with counts; see allCountsAhead
 	eachColumns  map[*column]bool           // columns of counts that say "each"; see allCountEach
 	roomControls map[string]bool            // zones whose rooms have controls of their own; nil until asked for
