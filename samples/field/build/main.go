@@ -25,6 +25,9 @@ func cases() []typed.Case {
 		surveys, offices, tradesmen, drawers, trustOfficers,
 		rackSheets, formalSchedules, assetExports, roomBills, tapRecords, elektromeister, chefDeChantier, mantenedores, installatore, installateur,
 		callouts, riggers, ingenieure, bureau, instaladores, tecnici, onderhoud, takeoffs, estates, assistant, schweizer, exhall,
+		foremen, managers, draftsmen, soleTraders, siteEngineers, electriciens, techniciens,
+		hauswarte, fachplaner, monteurs, jefesDeObra, geometri, foreignContractors,
+		installers, registrars, heizungsbauer, jardiniers, projectleiders, encargados,
 		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente)
 }
 
