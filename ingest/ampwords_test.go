@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -45,5 +46,30 @@ func TestTitlesThatRateAmplifiersInWords(t *testing.T) {
 		j := wholeJob(t, "Rink - speakers, 100 V\n|\nWhere | What | How many | Watts\n"+part[0]+"\nNorth | horn | 4 | 15\n"+
 			part[1]+"\nSouth | horn | 2 | 15\n"+part[2]+"\nHall | ceiling | 4 | 6")
 		want(t, titles, channelRatings(j), []string{"amp 1 / 1 120 W 100 V", "amp 2 / 1 60 W 100 V", "amp 3 / 1 30 W 100 V"})
+	}
+}
+
+// Titles call lines by the amplifier that they hang on, by letters too, and say what was measured.
+func TestTitlesOfLinesOnAmplifiers(t *testing.T) {
+	for _, title := range []string{"Line 1 on amp A (60 W)", "Linie 1 an Verstärker A (60 W), gemessen 310 Ohm", "Ligne 1 sur ampli A (60 W), mesurée 310 ohms", "Line 1 on amp A, 60 W, Z 310 ohm"} {
+		second := strings.NewReplacer(" 1 ", " 2 ", " A", " B", "310", "155").Replace(title)
+		j := wholeJob(t, "Planetarium - loudspeakers 100 V\n|\n"+title+"\nNo | Room | Qty | W\n1 | Hall | 4 | 3\n2 | Stair | 4 | 3\n|\n"+second+"\nNo | Room | Qty | W\n3 | Dome | 4 | 6\n4 | Roof | 4 | 6")
+		var got []string
+		for _, c := range j.Channels {
+			n := 0
+			for _, l := range j.Loudspeakers {
+				if l.Channel == c {
+					n++
+				}
+			}
+			amp := c.Amplifier.Name
+			got = append(got, amp[len(amp)-1:]+" "+show(c.Rated)+" W: "+strconv.Itoa(n))
+		}
+		want(t, title, got, []string{"A 60 W: 2", "B 60 W: 2"})
+		for _, l := range j.Loudspeakers {
+			if l.Zone != nil && strings.ContainsAny(l.Zone.Name, "0123456789") {
+				t.Errorf("%s: a zone %s", title, l.Zone.Name)
+			}
+		}
 	}
 }

@@ -28,10 +28,11 @@ func (o *outlet) cutRating(text string, s seen) string {
 	return name
 }
 
-// cutCopula takes the verb off the end of what a rating is said of: "amp 1 is".
+// cutCopula takes the verb off the end of what a rating is said of: "amp 1 is", "l'ampli 1 a", but
+// not the letter of "amp A".
 func cutCopula(name string) string {
 	words := strings.Fields(name)
-	if n := len(words); n > 1 && slices.Contains(copulaWords, join.Fold(words[n-1])) {
+	if n := len(words); n > 1 && slices.Contains(copulaWords, join.Fold(words[n-1])) && (len(words[n-1]) > 1 || words[n-1] == strings.ToLower(words[n-1])) {
 		return strings.Join(words[:n-1], " ")
 	}
 	return name

@@ -175,7 +175,9 @@ func (f *finder) readTitle(t string) []Fact {
 		}
 		facts = append(facts, Fact{Field: field, Text: whole})
 	}
-	for _, part := range titleParts(t) {
+	parts := titleParts(t)
+	named := slices.DeleteFunc(slices.Clone(parts), reOhmsLast.MatchString) // not what was measured
+	for _, part := range named {
 		field := sectionField(part)
 		if (field == vocabulary.Zone || field == vocabulary.Building) && aboutList(part) {
 			field = vocabulary.Unknown // "Zone schedule"
@@ -201,7 +203,7 @@ func (f *finder) readTitle(t string) []Fact {
 		}
 		add(field, part)
 	}
-	if len(facts) == 1 && len(lead) == 0 && !plainFields[facts[0].Field] && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
+	if len(facts) == 1 && len(lead) == 0 && len(named) == len(parts) && !plainFields[facts[0].Field] && !reKey.MatchString(t) && strings.Count(t, "/") == 0 {
 		facts[0].Text = t // as written, when it is all one thing
 		if keyedPlaces[facts[0].Field] {
 			facts[0].Text = withoutCalledAmp(t)
@@ -215,6 +217,9 @@ func (f *finder) readTitle(t string) []Fact {
 	}
 	return facts
 }
+
+// reOhmsLast finds a part that is an impedance: "measured 310 ohm", "Z 130 Ohm".
+var reOhmsLast = regexp.MustCompile(`(?i)\d\s*(?:ohms?|Ω)\.?\s*$`)
 
 // reSlashNumber is a number or a date with strokes: "266/17", "08/11/2016".
 var reSlashNumber = regexp.MustCompile(`\b(?:\d{1,4}/\d{1,2}/\d{2,4}|\d{2,}/\d+|\d+/\d{2,})\b`)

@@ -39,4 +39,4 @@ func amplifierFirst(text string) string {
 }
 
 // linkAhead is a joining word with which the rest begins.
-var linkAhead = regexp.MustCompile(`^(?i:of|on|at|from|von|vom|am|an|de la|de l'|de|du|del|da|di|dell'|della|van|à|aan|op|su|en|the|la|le|el|il|der|dem|het)\s+`)
+var linkAhead = regexp.MustCompile(`^(?i:of|on|at|from|von|vom|am|an|de la|de l'|de|du|del|da|di|dell'|della|van|à|aan|op|sur|su|sul|en|auf|the|la|le|el|il|der|dem|het)\s+`)
