@@ -115,6 +115,9 @@ func (b *builder) gatherDirectory() {
 				}
 			}
 			b.gatherRemarked(r)
+			if r.kind == cableRow {
+				b.gatherEnds(r)
+			}
 			tag := r.own(vocabulary.Tag)
 			if name := r.own(vocabulary.Control); !tag.had() && r.kind == controlRow && strings.ContainsFunc(name.text, isLetter) {
 				b.dir.controlRows[name.key()] = append(b.dir.controlRows[name.key()], r)

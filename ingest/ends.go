@@ -40,7 +40,13 @@ func (b *builder) end(r *row, s seen) schedule.End {
 				amp = a.text
 			}
 		}
-		if c := b.knownChannel(amp, ref.ref.Channels[0]); c != nil {
+		c := b.knownChannel(amp, ref.ref.Channels[0])
+		if c == nil && b.nearOutput(s) {
+			if a := b.amplifier(s, withKindWord(s.text, amp)); a != nil {
+				c = b.channel(a, ref.ref.Channels[0], s.source.At)
+			}
+		}
+		if c != nil {
 			e.Channel, e.Amplifier = c, c.Amplifier
 			return e
 		}
@@ -63,8 +69,16 @@ func (b *builder) end(r *row, s seen) schedule.End {
 	}
 	if l := b.looseSpeaker(s.text); l != nil {
 		e.Loudspeaker = l
+	} else if b.dir.controls[k] && kind == notation.KeyControl {
+		e.Control = b.control(s, s.text) // one that only the cables name
 	}
 	return e
+}
+
+// nearOutput reports whether the near end of a cable names an amplifier and its output in words:
+// "AMP1 ch 1". No row need name that output.
+func (b *builder) nearOutput(s seen) bool {
+	return s.field == vocabulary.From && !b.lookOnly && b.wordedOutput(s.text)
 }
 
 // knownChannel finds a channel that is there already.

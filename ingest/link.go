@@ -15,6 +15,7 @@ import (
 // job: line voltages, ratings that hold for them, taps by impedance.
 func (b *builder) link() {
 	b.zonesByRoom()
+	b.feedsOfCables()
 	b.applyServices()
 	b.roomsOfControls()
 	b.controlsOfZones()

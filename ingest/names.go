@@ -107,6 +107,9 @@ func (b *builder) collectRow(r *row) {
 	} else if o := b.outletOf(r); o.amp != "" {
 		b.ampNames.Add(o.amp, 0)
 	}
+	if r.kind == cableRow {
+		b.collectEnds(r)
+	}
 	if r.kind == controlRow {
 		if name := b.ownControlName(r); name.had() {
 			b.controlNames.Add(name.text, r.t.number)

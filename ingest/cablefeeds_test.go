@@ -1,0 +1,18 @@
+package ingest
+
+import "testing"
+
+// Lists of cables alone say what feeds each loudspeaker, over other loudspeakers and controls; in a
+// ring nothing does. Common practice, no source.
+func TestFeedsOfCables(t *testing.T) {
+	const list = "## List\nPoint museum - 100 V, AMP1 has 2 channels of 120 W\n|\nTag | Location | Type | Tap\nLS1 | Gallery | ceiling | 6W\nLS2 | Gallery | ceiling | 6W\nLS3 | Staff | ceiling | 3W\nLS4 | Office | ceiling | 3W\nLS5 | Yard | horn | 15W\n" +
+		"## Cables\nCable | From | To | Length (m) | Size (mm2)\n"
+	j := wholeJob(t, list+"C1 | AMP1 ch 1 | LS1 | 32 | 2 x 1.5\nC2 | LS1 | LS2 | 9 | 2 x 1.5\nC3 | AMP1 ch 2 | VC1 | 22 | 2 x 1.5\nC4 | VC1 | LS3 | 6 | 2 x 1.5\nC5 | LS3 | LS4 | 8 | 2 x 1.5\nC6 | AMP1 ch 2 | LS5 | 40 | 2 x 2.5\n|\nVC1 = volume control in the corridor, 10 W")
+	want(t, "feeds", describe(j), []string{"LS1 1 x 6 W zone Gallery channel 1 / 1", "LS2 1 x 6 W zone Gallery channel 1 / 1", "LS3 1 x 3 W zone Staff control VC1 channel 1 / 2",
+		"LS4 1 x 3 W zone Office control VC1 channel 1 / 2", "LS5 1 x 15 W zone Yard channel 1 / 2"})
+	if len(j.Controls) != 1 || show(j.Controls[0].Rated) != "10" || j.Controls[0].Channel == nil {
+		t.Errorf("controls %+v", j.Controls)
+	}
+	j = wholeJob(t, list+"C1 | LS2 | LS1 | 32 | 2 x 1.5\nC2 | LS1 | LS2 | 9 | 2 x 1.5\nC3 | AMP1 ch 2 | LS3 | 22 | 2 x 1.5\nC4 | LS3 | LS4 | 6 | 2 x 1.5\nC5 | LS4 | LS5 | 8 | 2 x 1.5")
+	want(t, "a ring", describe(j), []string{"LS1 1 x 6 W zone Gallery", "LS2 1 x 6 W zone Gallery", "LS3 1 x 3 W zone Staff channel 1 / 2", "LS4 1 x 3 W zone Office channel 1 / 2", "LS5 1 x 15 W zone Yard channel 1 / 2"})
+}
