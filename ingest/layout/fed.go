@@ -77,6 +77,9 @@ func behindControl(t string) (place, control string) {
 		if list, err := notation.ParseControls(rest, notation.Auto); err == nil && len(list) == 1 && (list[0].Name != "" || list[0].W > 0) {
 			return strings.TrimRight(t[:at], " ,;:(–-"), strings.Trim(rest, " ()")
 		}
+		if tag, closed := strings.CutSuffix(rest, ")"); closed && t[at-1] == '(' && wordList()[vocabulary.Fold(word)]&classPast != 0 && reTag.MatchString(tag) && !reAmp.MatchString(tag) && !notation.SpeaksOfAmplifier(tag) {
+			return strings.TrimRight(t[:at], " ,;:(–-"), tag // "Cloaks (via AT2)"
+		}
 	}
 	return controlInBrackets(t)
 }
