@@ -70,7 +70,8 @@ type builder struct {
 	modelColumns map[*column]bool // control columns that hold models, not tags
 	parents      []parentText
 	onChannel    []channelControl
-	looseTags    map[string][]*schedule.Loudspeaker // tags without the word for a loudspeaker; nil until asked for
+	zonesListed  map[*schedule.Channel][]*schedule.Zone // that rows of outputs name
+	looseTags    map[string][]*schedule.Loudspeaker     // tags without the word for a loudspeaker; nil until asked for
 
 	speaks     map[*row]*row           // which row tells the control of which; see speaker and forget
 	feedsUnder map[tableField][]string // see feedKeys and forget
@@ -96,10 +97,12 @@ type pendingTap struct {
 	t tapped
 }
 
-// A channelControl is a control that all of a channel hangs behind.
+// A channelControl is a control that all of a channel hangs behind, or all of the zones that
+// its row names, where others hang on the channel too.
 type channelControl struct {
 	channel *schedule.Channel
 	control *schedule.Control
+	zones   []*schedule.Zone
 }
 
 // A parentText is what a schedule says feeds a control.
@@ -113,7 +116,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said), spoken: p.spoken,
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
-		channels: make(map[channelKey]*schedule.Channel), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
+		channels: make(map[channelKey]*schedule.Channel), zonesListed: make(map[*schedule.Channel][]*schedule.Zone), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
 		ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),

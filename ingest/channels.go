@@ -114,7 +114,7 @@ func (b *builder) addChannel(r *row) {
 }
 
 // controlOnChannel notes the control that a row of an output names: all of the
-// output hangs behind it.
+// output hangs behind it, or what the row names of it.
 func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
 	if m := b.controlText(r); m.name == "" {
 		return
@@ -126,13 +126,14 @@ func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
 	if k.Channel == nil {
 		k.Channel = c
 	}
-	b.onChannel = append(b.onChannel, channelControl{c, k})
+	b.onChannel = append(b.onChannel, channelControl{c, k, b.zonesServed(r)})
 }
 
 // feedZones notes which zones a row says that its channel feeds.
 func (b *builder) feedZones(r *row, c *schedule.Channel) {
 	for _, z := range b.zonesServed(r) {
 		feedZone(z, c, b.outletOf(r))
+		b.zonesListed[c] = append(b.zonesListed[c], z)
 	}
 }
 

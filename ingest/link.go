@@ -174,15 +174,27 @@ func (b *builder) controlsOfZones() {
 }
 
 // controlsOfChannels hangs the loudspeakers of an output, if none of them names
-// a control, behind the one that its row names.
+// a control, behind the one that its row names. Where other rows name other zones
+// of the output, the control of a row is that of its own.
 func (b *builder) controlsOfChannels() {
 	for _, x := range b.onChannel {
-		named := false
+		var all, own []*schedule.Loudspeaker
 		for _, l := range b.job.Loudspeakers {
-			named = named || l.Control != nil && slices.Contains(feeding(l), x.channel)
+			if slices.Contains(feeding(l), x.channel) {
+				all = append(all, l)
+				if slices.Contains(x.zones, l.Zone) {
+					own = append(own, l)
+				}
+			}
 		}
-		for _, l := range b.job.Loudspeakers {
-			if !named && slices.Contains(feeding(l), x.channel) && !b.origin[l].saysNoControl() {
+		if len(own) > 0 && slices.ContainsFunc(b.zonesListed[x.channel], func(z *schedule.Zone) bool { return !slices.Contains(x.zones, z) }) {
+			all = own
+		}
+		if slices.ContainsFunc(all, func(l *schedule.Loudspeaker) bool { return l.Control != nil }) {
+			continue
+		}
+		for _, l := range all {
+			if !b.origin[l].saysNoControl() {
 				l.Control = x.control
 			}
 		}

@@ -91,6 +91,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	devices := listsDevices(considered, base)
 	ownNames(considered, base)
 	loadsAreTaps(considered, base)
+	lastRevision(considered, base)
 	twoTaps(considered, base)
 	answersOfState(considered, base)
 	groupsAreNoItems(considered, base)

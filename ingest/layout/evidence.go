@@ -333,6 +333,7 @@ var profiles = [vocabulary.Fields]profile{
 		{lookNumber, -0.4}, {lookTag | lookModel, 0.1}}, 0},
 	vocabulary.Floor:    {[]clue{{lookFloor, 1}, {lookSmall, 0.2}, {lookNumber, -0.2}, {lookRoom, 0.1}}, -0.2},
 	vocabulary.Site:     {[]clue{{lookDevice | lookMounting | lookWatts, -0.8}}, 0},
+	vocabulary.Revision: {[]clue{{lookStatus | lookLong | lookMounting, -0.9}, {lookTag | lookLetter | lookSmall | lookDate | lookModel, 0.3}, {lookRoom | lookWords, -0.4}}, 0},
 	vocabulary.Building: {[]clue{{lookRoom, 0.4}, {lookLetter, 0.3}, {lookNumber, -0.4}}, 0},
 	vocabulary.Zone: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookGauge | lookStatus | lookMounting, -0.9}, {lookZone, 1}, {lookRoom, 0.5}, {lookSmall, 0.3}, {lookLetter, 0.4}, {lookWhole, 0.1},
 		{lookNumber, -0.5}, {lookTag, 0.1}}, 0},
