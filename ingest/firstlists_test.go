@@ -75,3 +75,9 @@ func TestLinesThatHeadBlocks(t *testing.T) {
 		t.Errorf("controls %v", j.Controls)
 	}
 }
+
+// Lines told in words: a place before a comma, counts of each and of all, an amplifier called by its name.
+func TestListsToldWithCommas(t *testing.T) {
+	j := wholeJob(t, "Riding hall - loudspeakers\nIt is a 100 volt system. One amplifier, 240 watts, called A1.\n|\nArena, long sides: 6 horns at 15 W\nRing - 3 horns set to 15 W each\nGallery, 4 cabinets at 6 W\nStables A and B: 2 horns each at 7.5 W (4 in all)")
+	want(t, "told", describe(j), []string{"6 x 15 W zone Arena, long sides channel A1 / 1", "3 x 15 W zone Ring channel A1 / 1", "4 x 6 W zone Gallery channel A1 / 1", "4 x 7.5 W zone Stables A and B channel A1 / 1"})
+}

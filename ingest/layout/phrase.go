@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -42,6 +43,7 @@ var (
 	rePhraseW    = regexp.MustCompile(`(?i)` + wattsPattern)
 	rePhraseSum  = regexp.MustCompile(`(?i)\s*=\s*` + wattsPattern)
 	reListBefore = regexp.MustCompile(`\d\s*(?:w|watts?)?\s*[/|-]\s*$`) // "6/3/1.5 W" lists what is offered
+	reInAll      = regexp.MustCompile(`\((\d{1,3})\s+(\pL[\pL ]*)\)`)
 	rePhraseN    = regexp.MustCompile(`(?i)^\(?(?:n[.°º]\s*)?(\d{1,3})(?:\)\s*|\s+|\s*(?:no\.?|nr\.?|off|x|×|pcs?\.?|ea\.?|stk\.?|st\.?|stück|uds?\.?|u\.|pz\.?|pièces?|stuks?)\s*)+[\p{L}\d]`)
 	reOutput     = regexp.MustCompile(`(?i)\b(?:output|out|o/p|channel|chan?\.?|way|ausgang|kanal|sortie|voie|salida|canal|uscita|canale|uitgang|kanaal)\s*(?:no\.?|nr\.?|n°|nº|n\.)?\s*(?-i:` + tokenPattern + `)`)
 	reAmplifier  = regexp.MustCompile(`(?i)\b(?:amplifier|amp|verstärker|endstufe|ampli|amplificateur|etapa|amplificador|amplificatore|finale|versterker|eindversterker)\.?\s*(?:no\.?|nr\.?|n°|nº)?\s*(?-i:` + tokenPattern + `)`)
@@ -77,6 +79,9 @@ func readPhrase(t string) phrase {
 		if m := reAtWatts.FindStringSubmatch(rest); m != nil && p.set == "" && p.count != "" {
 			p.set = m[1] + " W"
 		}
+	}
+	if m := reInAll.FindStringSubmatch(t); m != nil && p.count != "" && notation.SaysTotal(m[2]) {
+		p.count = m[1] // "2 horns each (4 in all)"
 	}
 	p.full = reFullPower.MatchString(t)
 	if all := rePhraseW.FindAllStringSubmatchIndex(rest, 3); len(all) == 1 && !reListBefore.MatchString(rest[:all[0][0]]) {

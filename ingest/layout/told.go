@@ -25,10 +25,11 @@ const (
 )
 
 var (
-	reToldHead = regexp.MustCompile(`^([^:]{2,40}?)\s*(?::\s+|\s[-–—]\s+)(.+)$`)
-	reToldHas  = regexp.MustCompile(`(?i)^(\pL.{1,38}?)\s+(?:has|have|hat|haben|tiene|tienen|ha|hanno|a|ont|heeft|hebben)\s+(\d.*)$`)
-	reToldSays = regexp.MustCompile(`(?i)^\S+\s+\S+\s+(?:is|has|gives|with|hat|ist|gibt|mit|est|a|avec|es|tiene|con|ha|è|heeft|met)\s`)
-	reToldWith = regexp.MustCompile(`(?i)(?:[,;]?\s+(?:with|mit|avec|con|met|via|behind|through|on|hinter|über|derrière|par|tras|dietro|achter)\s+|[,;]\s+)`)
+	reToldHead  = regexp.MustCompile(`^([^:]{2,40}?)\s*(?::\s+|\s[-–—]\s+)(.+)$`)
+	reToldComma = regexp.MustCompile(`(?i)^(\pL[^,:\d]{2,39}),\s+((?:\d|one\s|ein\s|eine\s|un\s|une\s|una\s|een\s).+)$`)
+	reToldHas   = regexp.MustCompile(`(?i)^(\pL.{1,38}?)\s+(?:has|have|hat|haben|tiene|tienen|ha|hanno|a|ont|heeft|hebben)\s+(\d.*)$`)
+	reToldSays  = regexp.MustCompile(`(?i)^\S+\s+\S+\s+(?:is|has|gives|with|hat|ist|gibt|mit|est|a|avec|es|tiene|con|ha|è|heeft|met)\s`)
+	reToldWith  = regexp.MustCompile(`(?i)(?:[,;]?\s+(?:with|mit|avec|con|met|via|behind|through|on|hinter|über|derrière|par|tras|dietro|achter)\s+|[,;]\s+)`)
 )
 
 // A toldLine is one line and what it says.
@@ -77,7 +78,7 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 	if len(rest) > mostToldLength || len(rest) < 5 {
 		return t, false
 	}
-	for len(t.heads) < 2 && !rePhraseN.MatchString(rest) {
+	for len(t.heads) < 2 && (!rePhraseN.MatchString(rest) || reToldComma.MatchString(rest)) {
 		head, behind := cutHead(rest)
 		if head == "" {
 			break
@@ -105,6 +106,9 @@ func cutHead(s string) (head, rest string) {
 		if m := re.FindStringSubmatch(s); m != nil && rePhraseW.MatchString(m[2]) && vocabulary.DeviceIn(m[1]) == vocabulary.NoDevice {
 			return m[1], m[2]
 		}
+	}
+	if m := reToldComma.FindStringSubmatch(s); m != nil && rePhraseW.MatchString(m[2]) && vocabulary.DeviceIn(m[1]) == vocabulary.NoDevice && classWithin(m[2])&(classDevice|classMounting) != 0 {
+		return m[1], m[2] // "Gallery, 4 cabinets at 6 W"
 	}
 	return "", s
 }

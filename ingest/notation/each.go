@@ -41,3 +41,10 @@ func isPieceAbbreviation(t token) bool {
 	e, ok := words("quantity").phrases[t.text]
 	return ok && e.kind == "piece" && len([]rune(t.text)) <= 3
 }
+
+// SaysTotal reports whether a text is no more than words for all together: "in all", "zusammen".
+func SaysTotal(s string) bool {
+	tokens := lex(Clean(s), Point)
+	e, n, ok := words("said").at(tokens, 0)
+	return ok && e.kind == "total" && n == len(tokens)
+}

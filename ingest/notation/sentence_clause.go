@@ -192,6 +192,11 @@ func (c *clauseReading) phrase() bool {
 			c.total = true
 		case "each":
 			c.each = true
+		case "called":
+			if name, taken := nameCode(c.tokens, c.at); taken > 0 && c.last().Name == "" {
+				c.last().Name = name
+				c.at += taken
+			}
 		case "each output":
 			c.eachOutput()
 		case "each zone":
