@@ -80,6 +80,9 @@ func (b *builder) hearRoutes() {
 		if i < together {
 			continue // read together
 		}
+		if b.lengthsSaid(s) {
+			continue
+		}
 		for _, statement := range statements(s.text) {
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
 			b.lineSaid(at)

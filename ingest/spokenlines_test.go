@@ -52,3 +52,22 @@ Leitung Süd: 85 m NYM 2x2,5`,
 		}
 	}
 }
+
+// A note lists the lengths of places behind one size for all. Common practice, no source.
+func TestNotesOfLengths(t *testing.T) {
+	for note, want := range map[string][2]string{
+		"CABLE: 2C x 1.5 sq.mm armoured. Zone-1 - 85 mtrs, Zone-2 - 320 mtrs (2C x 2.5 sq.mm).": {"85 1.5", "320 2.5"},
+		"Kabel 2x1,5 mm²: Zone 1: 40 m, Zone 2: 75,5 m":                                         {"40 1.5", "75.5 1.5"},
+		"Cavo 2x2,5: zona 1 = 60 m; zona 2 = 110 m (2x4)":                                       {"60 2.5", "110 4"},
+	} {
+		j := wholeJob(t, "Garden - speakers 100 V\n|\nZone | Place | Qty | W\nZone-1 | Gate | 2 | 15\nZone-2 | Pond | 4 | 6\n|\n"+note)
+		if len(j.Cables) != 2 {
+			t.Fatalf("%s: %d cables", note, len(j.Cables))
+		}
+		for i, k := range j.Cables {
+			if got := show(k.Length) + " " + show(k.Area); got != want[i] || k.Zone != j.Zones[i] {
+				t.Errorf("%s: cable %s of %v, want %s", note, got, k.Zone, want[i])
+			}
+		}
+	}
+}

@@ -1,0 +1,53 @@
+package ingest
+
+import (
+	"regexp"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// A note about cables may list the length of each place, with one size for all and another for
+// some: "Cable: 2C x 1.5 sq.mm. Zone-1 - 85 m, Zone-2 - 140 m, Zone-3 - 320 m (2C x 2.5 sq.mm)".
+
+// placeLength is a place with the length of its cable behind it, and perhaps its size in brackets.
+var placeLength = regexp.MustCompile(`(?i)([\pL\d][\pL\d '/-]*?)\s*[-–:=]\s*(\d+(?:[.,]\d+)?\s*(?:m|mtrs?|met(?:re|er|ro)s?|metri|ft|feet|')\.?)(?:\s*\(([^()]*)\))?(?:[,;.]|$)`)
+
+// lengthsSaid reads such a note; it reports whether it is one: two places at least, all of which
+// rows name.
+func (b *builder) lengthsSaid(s spoken) bool {
+	if !anyDigit(s.text) || !join.HasWord(join.Cable, s.text) {
+		return false
+	}
+	found := placeLength.FindAllStringSubmatchIndex(s.text, -1)
+	if len(found) < 2 {
+		return false
+	}
+	at := seen{field: vocabulary.Length, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+	sized := func(text string) seen {
+		if _, _, ok := notation.ConductorIn(text, notation.Auto); !ok {
+			return seen{}
+		}
+		size := at
+		size.text = text
+		return size
+	}
+	all := sized(s.text[:found[0][0]])
+	var lines []spokenLine
+	for _, m := range found {
+		place := b.placesIn(at, s.text[m[2]:m[3]])
+		if len(place.zones) != 1 || len(place.rooms)+len(place.tags)+len(place.rows) > 0 {
+			return false
+		}
+		line := spokenLine{name: spoken{at: s.at, text: s.text[m[2]:m[3]]}, zone: place.zones[0], length: at, size: all}
+		line.length.text = s.text[m[4]:m[5]]
+		if m[6] >= 0 {
+			line.size = sized(s.text[m[6]:m[7]])
+		}
+		lines = append(lines, line)
+	}
+	b.spokenLines = append(b.spokenLines, lines...)
+	return true
+}
