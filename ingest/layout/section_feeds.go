@@ -1,0 +1,88 @@
+package layout
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// What titles of sections say that feeds a place, or that an output feeds.
+
+// cutFeeds parts a text such as "Amp B feeds the stands" at its verb, with at
+// least so many words before it; the verb is "" where it has none.
+func cutFeeds(t string, before int) (output, verb, places string) {
+	words := strings.Fields(t)
+	for i := before; i < len(words)-1; i++ {
+		for n := min(3, len(words)-1-i); n > 0; n-- {
+			if verb := strings.Join(words[i:i+n], " "); classOf(verb)&classFeeds != 0 {
+				return strings.Join(words[:i], " "), verb, strings.Join(words[i+n:], " ")
+			}
+		}
+		if before == 0 {
+			break
+		}
+	}
+	return t, "", t
+}
+
+// reOutputOf matches a key and words without figures: "Kanal 1: Palmenhaus".
+var reOutputOf = regexp.MustCompile(`^([^:=]{2,24}?)\s*:\s+(\pL[^:=\d]{2,60})$`)
+
+// outputOfPlace takes a title apart whose key is an output, and not what its
+// value is a value of: "Kanal 1: Palmenhaus" is channel 1 of the palm house.
+func outputOfPlace(t string) (output, place string, ok bool) {
+	m := reOutputOf.FindStringSubmatch(t)
+	if m == nil || !feeders[sectionField(m[1])] || !anyDigit(m[1]) || vocabulary.DeviceIn(m[2]) != vocabulary.NoDevice {
+		return "", "", false
+	}
+	return m[1], m[2], true
+}
+
+// placeFed takes a title apart whose key is a place, and whose value is what feeds it: "Foyer:
+// amp 1, one output of 120 W".
+func placeFed(t string) (place, feeder string, ok bool) {
+	place, feeder, ok = strings.Cut(t, ":")
+	place, feeder = strings.TrimSpace(place), strings.TrimSpace(feeder)
+	if !ok || len(place) < 3 || anyDigit(place) || !anyDigit(feeder) || sectionField(place) != vocabulary.Unknown && sectionField(place) != vocabulary.Room {
+		return "", "", false
+	}
+	parts := titleParts(feeder)
+	return place, feeder, len(parts) > 0 && sectionField(parts[0]) == vocabulary.Amplifier && !notation.SpeaksOfAmplifier(place)
+}
+
+// feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"
+// is the output "amp 1 ch 2 (100w)" and the place "exhibits".
+func feederAndPlace(t string) (output, place string, ok bool) {
+	if reParts.MatchString(t) {
+		return "", "", false
+	}
+	words := strings.Fields(t)
+	for n := min(len(words)-1, 4); n >= 2; n-- {
+		if !isOutputOf(words[:n]) {
+			continue
+		}
+		output, rest := strings.Join(words[:n], " "), words[n:]
+		if last := len(rest) - 1; last > 0 && reWattsOnly.MatchString(rest[last]) {
+			output += " (" + rest[last] + ")"
+			rest = rest[:last]
+		}
+		place = strings.Join(rest, " ")
+		return output, place, strings.ContainsFunc(place, unicode.IsLetter) && !anyDigit(place)
+	}
+	return "", "", false
+}
+
+// isOutputOf reports whether words name an amplifier and an output of it, and
+// nothing else: "amp 1 ch 2".
+func isOutputOf(words []string) bool {
+	for k := 1; k < len(words); k++ {
+		amp, output := strings.Join(words[:k], " "), strings.Join(words[k:], " ")
+		if reAmp.FindString(amp) == amp && reChOnly.FindString(output) == output {
+			return true
+		}
+	}
+	return false
+}
