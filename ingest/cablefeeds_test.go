@@ -16,3 +16,14 @@ func TestFeedsOfCables(t *testing.T) {
 	j = wholeJob(t, list+"C1 | LS2 | LS1 | 32 | 2 x 1.5\nC2 | LS1 | LS2 | 9 | 2 x 1.5\nC3 | AMP1 ch 2 | LS3 | 22 | 2 x 1.5\nC4 | LS3 | LS4 | 6 | 2 x 1.5\nC5 | LS4 | LS5 | 8 | 2 x 1.5")
 	want(t, "a ring", describe(j), []string{"LS1 1 x 6 W zone Gallery", "LS2 1 x 6 W zone Gallery", "LS3 1 x 3 W zone Staff channel 1 / 2", "LS4 1 x 3 W zone Office channel 1 / 2", "LS5 1 x 15 W zone Yard channel 1 / 2"})
 }
+
+// Cables may be called by the zones that they lead to, under a word for lines. Common practice, no source.
+func TestZonesUnderAWordForLines(t *testing.T) {
+	j := wholeJob(t, "Ice house - 100 V\n|\nQty | Description | Tap\nFOYER - amp B (60 W)\n4 | ceiling speaker | 4 W\nRINK - amp A (250 W)\n10 | horn | 15 W\n|\nHome run | Length | Cable\nFoyer | 42 m | 2 x 1.5 mm2\nRink | 94 m | 2 x 2.5 mm2")
+	var got []string
+	for _, c := range j.Cables {
+		got = append(got, c.Zone.Name+" "+show(c.Length)+" "+show(c.Area))
+	}
+	want(t, "cables", got, []string{"FOYER 42 1.5", "RINK 94 2.5"})
+	want(t, "outputs", channelRatings(j), []string{"amp B / 1 60 W 100 V", "amp A / 1 250 W 100 V"})
+}

@@ -409,6 +409,16 @@ func (b *builder) lineCable(r *row, c *schedule.Cable) {
 	}
 }
 
+// zoneAsLine is the zone whose name stands under a word for lines, where no loudspeaker names a line
+// of that name: "Home run | Foyer"; nil if none does.
+func (b *builder) zoneAsLine(r *row) *schedule.Zone {
+	s := r.own(vocabulary.Circuit)
+	if !s.had() || r.own(vocabulary.Channel).had() || r.own(vocabulary.Amplifier).had() || b.dir.circuits[s.key()] || !strings.ContainsFunc(s.text, isLetter) || notation.KeyOf(s.text).Kind == notation.KeyLine {
+		return nil
+	}
+	return b.knownZone(s.text)
+}
+
 // addCable makes a cable of a row of a cable schedule.
 func (b *builder) addCable(r *row) {
 	c := &schedule.Cable{At: r.At, Status: r.status}
@@ -417,8 +427,10 @@ func (b *builder) addCable(r *row) {
 		c.Key = s.key()
 	}
 	c.Zone = b.zoneOf(r)
-	list := b.channelsOf(r)
-	if len(list) > 0 {
+	var list []*schedule.Channel
+	if z := b.zoneAsLine(r); z != nil && c.Zone == nil {
+		c.Zone = z
+	} else if list = b.channelsOf(r); len(list) > 0 {
 		c.Channel = list[0]
 	}
 	if len(list) == 1 {
