@@ -173,7 +173,7 @@ func (c *clauseReading) laterName() bool {
 	if n == 0 || next >= len(c.tokens) || isOtherKind(c.tokens[c.at].text) || isRackWord(c.tokens[c.at].text) {
 		return false
 	}
-	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && HasDigit(name)) && !(c.listing && c.ratedAt(next)) {
+	if !c.tokens[next].is("=") && !c.tokens[next].is(":") && !(c.opensRating(next) && HasDigit(name)) && !(c.listing && c.ratedAt(next)) && !(c.goesOn() && c.ratedAt(next)) {
 		return false
 	}
 	a := c.last()
@@ -184,6 +184,12 @@ func (c *clauseReading) laterName() bool {
 	c.last().Name = name
 	c.at = next
 	return true
+}
+
+// goesOn reports whether "and" stands behind an amplifier with its rating: "amps A 240 W and B 60 W".
+func (c *clauseReading) goesOn() bool {
+	a := c.last()
+	return isAnd(c.tokens[c.at-1].text) && a.worded && a.Name != "" && a.W > 0
 }
 
 // nameBehind reads the name of an amplifier behind its rating: "4 x 60 W (A1)".

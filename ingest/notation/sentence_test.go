@@ -25,6 +25,9 @@ func TestParseRatingSentence(t *testing.T) {
 		want []RatedAmplifier
 	}{
 		{"PA1: two outputs, 60W each", []RatedAmplifier{n("PA1", 2, 60)}},
+		{"amps A 240 W and B 60 W", []RatedAmplifier{{Name: "A", W: 240}, {Name: "B", W: 60}}},
+		{"Verstärker N 240 W und S 2 x 60 W", []RatedAmplifier{{Name: "N", W: 240}, n("S", 2, 60)}},
+		{"One amplifier, 240 watts, called A1", []RatedAmplifier{{Name: "A1", Amplifiers: 1, W: 240}}},
 		{"2 zone mixer amp 2 x 120W 100V", []RatedAmplifier{{Outputs: 2, W: 120, PerOutput: true, PerZone: true, AtV: at100}}},
 		{"Circuits: A 250 W, B 125 W, C 60 W, all 100 V", []RatedAmplifier{ways("", at100, NamedWatts{"A", 250}, NamedWatts{"B", 125}, NamedWatts{"C", 60})}},
 		{"Kreise A 60 W und B 30 W", []RatedAmplifier{ways("", nil, NamedWatts{"A", 60}, NamedWatts{"B", 30})}},
