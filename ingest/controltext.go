@@ -53,6 +53,9 @@ func (b *builder) controlText(r *row) controlMention {
 		return controlMention{name: tidy(r.feed.control.text), at: r.feed.control, any: true}
 	}
 	s := r.say(vocabulary.Control)
+	if !r.concerns(s) {
+		s = seen{}
+	}
 	if m := r.own(vocabulary.ControlModel); m.had() {
 		c.model, c.any, c.at = m, true, m
 	}

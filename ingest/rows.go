@@ -44,6 +44,7 @@ type table struct {
 	rowsOfPlace  map[string][]*row          // by key of a room, zone or tag; nil until asked for
 	noteColumns  map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
 	bareColumns  map[*column]bool           // columns of remarks that some loudspeakers have nothing in; see someBare
+	titleItems   map[string]map[string]bool // by title, keys of the rows that it speaks of; see concerns
 	countedAhead map[*column]bool           // columns whose cells begin with counts; see allCountsAhead
 	eachColumns  map[*column]bool           // columns of counts that say "each"; see allCountEach
 	roomControls map[string]bool            // zones whose rooms have controls of their own; nil until asked for

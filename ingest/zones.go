@@ -343,7 +343,7 @@ func (b *builder) sheetZones() {
 		var name *layout.Fact
 		for i := range t.titles {
 			f := &t.titles[i]
-			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && !inYear.MatchString(f.Text) && (name == nil || f.At.Row > name.At.Row) {
+			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && !inYear.MatchString(f.Text) && !deniesControl(f.Text) && (name == nil || f.At.Row > name.At.Row) {
 				name = f
 			}
 		}
