@@ -34,7 +34,7 @@ func (f *finder) counts(r grid.Range) (*Table, grid.Range) {
 				sub := lines[i+1].between(r.Col1, r.Col2)
 				all := len(sub) >= 2
 				for _, s := range sub {
-					all = all && s.cell.Kind == grid.String && lookOf(s.cell)&(lookNumber|lookMissing|lookWatts) == 0
+					all = all && s.cell.Kind == grid.String && lookOf(s.cell)&(lookNumber|lookMissing|lookWatts|lookCountWatts) == 0
 				}
 				if !all {
 					continue

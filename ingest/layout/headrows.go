@@ -138,8 +138,8 @@ func (f *finder) underLastGroup(d *draft, head, l *line) int {
 func (f *finder) continues(d *draft, head, l *line, at int) bool {
 	beyond := f.underLastGroup(d, head, l)
 	sub := strip{slots: l.between(d.from, beyond), from: d.from, to: beyond}
-	if sentences(sub.slots) {
-		return false
+	if sentences(sub.slots) || slices.ContainsFunc(sub.slots, func(s slot) bool { return reGroup.MatchString(s.cell.line()) }) {
+		return false // "4 x 15 W" is what hangs there
 	}
 	// A header cell merged down takes the line with it.
 	for _, m := range f.mergesAt(l.n) {

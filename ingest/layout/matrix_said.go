@@ -43,6 +43,9 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		if (best.Field == vocabulary.Control || best.Field == vocabulary.Amplifier) && lookOf(slots[1].cell)&lookNumber != 0 {
 			return false // so many of them in each place
 		}
+		if best.Field == vocabulary.Amplifier && onlyPowers(slots[1:]) {
+			best.Field = vocabulary.ChannelWatts // one for each place, without a name
+		}
 		said = append(said, saidLine{n: l.n, label: slots[0], words: words, unit: h.Unit, field: best.Field})
 		return true
 	}
@@ -57,6 +60,11 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 
 // powerOfAny are the fields of words for a power that do not say whose it is.
 var powerOfAny = [vocabulary.Fields]bool{vocabulary.Tap: true, vocabulary.RatedWatts: true, vocabulary.FrameWatts: true, vocabulary.ControlWatts: true}
+
+// onlyPowers reports whether cells are powers with their units, or say that there is none.
+func onlyPowers(slots []slot) bool {
+	return !slices.ContainsFunc(slots, func(s slot) bool { return lookOf(s.cell)&(lookWatts|lookMissing) == 0 })
+}
 
 // overGroups reports whether cells of a line stand over counts with powers.
 func overGroups(slots []slot, below []line) bool {
