@@ -44,34 +44,35 @@ type builder struct {
 	notes                             map[string]spoken          // by number
 	noted                             map[string]bool            // see isNoted
 
-	ampsOf       map[string][]string         // channel key -> keys of the amplifiers that have such a channel
-	letters      map[channelKey]string       // a lettered channel of an amplifier with numbered ones
-	zoneKeys     map[string]map[string]bool  // of the zones that rows name, by sheet; see namesZone
-	unnamedAmps  map[schedule.Ref]unnamedAmp // by the cells of their titles
-	tapsAtVolts  []tapsAtVolts               // of rows whose line voltage was not known when they were read
-	zonesOnAmps  map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
-	slots        map[string]int              // amplifier key -> number of its channels, when stated
-	channelRated map[*schedule.Channel][]ratedSeen
-	ampRated     map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
-	frameRated   map[*schedule.Amplifier][]ratedSeen
-	beside       map[*schedule.Amplifier][]ratedSeen // ratings written behind their names
-	frames       []frameCell                         // ratings of amplifiers in rows of their outputs
-	controlRated map[*schedule.Control][]ratedSeen
-	ampLine      map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
-	saidLine     map[*schedule.Amplifier]float64                           // in V, as sentences say; known before rows are read
-	ampTitle     []ratedSeen                                               // said for all channels in a title block
-	blocks       []ratedBlock                                              // said in the title block of a sheet
-	controlTitle []ratedSeen                                               // said for all controls
-	cableTitle   *schedule.Cable                                           // a size said for all cables
-	cableExcept  []sizeOf                                                  // and for those of some lines or places
-	claims       claims
-	pending      []pendingTap
-	origin       map[*schedule.Loudspeaker]*row
-	modelColumns map[*column]bool // control columns that hold models, not tags
-	parents      []parentText
-	onChannel    []channelControl
-	zonesListed  map[*schedule.Channel][]*schedule.Zone // that rows of outputs name
-	looseTags    map[string][]*schedule.Loudspeaker     // tags without the word for a loudspeaker; nil until asked for
+	ampsOf         map[string][]string         // channel key -> keys of the amplifiers that have such a channel
+	letters        map[channelKey]string       // a lettered channel of an amplifier with numbered ones
+	zoneKeys       map[string]map[string]bool  // of the zones that rows name, by sheet; see namesZone
+	unnamedAmps    map[schedule.Ref]unnamedAmp // by the cells of their titles
+	tapsAtVolts    []tapsAtVolts               // of rows whose line voltage was not known when they were read
+	zonesOnAmps    map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
+	slots          map[string]int              // amplifier key -> number of its channels, when stated
+	channelRated   map[*schedule.Channel][]ratedSeen
+	ampRated       map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
+	frameRated     map[*schedule.Amplifier][]ratedSeen
+	beside         map[*schedule.Amplifier][]ratedSeen // ratings written behind their names
+	frames         []frameCell                         // ratings of amplifiers in rows of their outputs
+	controlRated   map[*schedule.Control][]ratedSeen
+	ampLine        map[*schedule.Amplifier]schedule.Quantity[schedule.Volts] // for all channels of an amplifier
+	saidLine       map[*schedule.Amplifier]float64                           // in V, as sentences say; known before rows are read
+	ampTitle       []ratedSeen                                               // said for all channels in a title block
+	blocks         []ratedBlock                                              // said in the title block of a sheet
+	controlTitle   []ratedSeen                                               // said for all controls
+	cableTitle     *schedule.Cable                                           // a size said for all cables
+	cableExcept    []sizeOf                                                  // and for those of some lines or places
+	claims         claims
+	pending        []pendingTap
+	origin         map[*schedule.Loudspeaker]*row
+	modelColumns   map[*column]bool // control columns that hold models, not tags
+	parents        []parentText
+	onChannel      []channelControl
+	mergedControls map[*column]map[schedule.Ref]bool      // cells of controls that are merged over several rows
+	zonesListed    map[*schedule.Channel][]*schedule.Zone // that rows of outputs name
+	looseTags      map[string][]*schedule.Loudspeaker     // tags without the word for a loudspeaker; nil until asked for
 
 	speaks     map[*row]*row           // which row tells the control of which; see speaker and forget
 	feedsUnder map[tableField][]string // see feedKeys and forget
@@ -116,7 +117,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said), spoken: p.spoken,
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
-		channels: make(map[channelKey]*schedule.Channel), zonesListed: make(map[*schedule.Channel][]*schedule.Zone), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
+		channels: make(map[channelKey]*schedule.Channel), mergedControls: make(map[*column]map[schedule.Ref]bool), zonesListed: make(map[*schedule.Channel][]*schedule.Zone), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
 		ampsOf: make(map[string][]string), letters: make(map[channelKey]string), slots: make(map[string]int),
 		channelRated: make(map[*schedule.Channel][]ratedSeen), ampRated: make(map[*schedule.Amplifier][]ratedSeen),
 		frameRated: make(map[*schedule.Amplifier][]ratedSeen), controlRated: make(map[*schedule.Control][]ratedSeen),

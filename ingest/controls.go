@@ -113,6 +113,8 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 	room := r.own(vocabulary.Room)
 	if m.at.source.How == schedule.FromTitle {
 		place, placeKey = titlePlace(r, m.at), "title "+m.at.source.At.String() // one for all below its title
+	} else if b.mergedBelow(r, m.at) { // one for all beside its cell
+		place, placeKey = room.text, "cell "+m.at.source.At.String()
 	} else if z != nil && !(room.had() && r.t.controlsByRoom()[r.zoneText().text]) {
 		place, placeKey = z.Name, "zone "+z.Key
 	} else if room.had() {
@@ -134,6 +136,24 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 		b.take(at, "control", "one for each zone or room", schedule.LikelierReading, "the schedule names a kind of control, not each one")
 	}
 	return b.controlByKey(key, name, m.at.source.At)
+}
+
+// mergedBelow reports whether a cell of a row's table is merged over several rows.
+func (b *builder) mergedBelow(r *row, s seen) bool {
+	if s.col == nil {
+		return false
+	}
+	merged, known := b.mergedControls[s.col]
+	if !known {
+		merged = make(map[schedule.Ref]bool)
+		for _, o := range r.t.rows {
+			if v := &o.Values[s.col.i]; v.Merged {
+				merged[v.At] = true
+			}
+		}
+		b.mergedControls[s.col] = merged
+	}
+	return merged[s.source.At]
 }
 
 // addControl makes or completes the controls of a row of controls.

@@ -129,6 +129,9 @@ func (b *builder) controlText(r *row) controlMention {
 		return c
 	}
 	c.name = b.tagOfControl(t.Name)
+	if s.col != nil && saysOnlyWhere(s.text) && !anyDigit(c.name) {
+		b.take(s, "control", c.name, schedule.LikelierReading, "where it hangs is all that is said of it")
+	}
 	if s.col == nil && t.Place != "" {
 		c.place = s
 		c.place.text, c.place.cell = t.Place, nil

@@ -51,8 +51,8 @@ func (b *builder) controlsSaid(t *table, c *column, defined map[string]bool) []*
 	known := make(map[string]*kindSaid)
 	for _, r := range t.rows {
 		s := r.at(c)
-		if r.out != "" || r.kind == controlRow || !s.had() {
-			continue
+		if r.out != "" || r.kind == controlRow || !s.had() || r.Values[c.i].Merged {
+			continue // a merged cell is said once
 		}
 		key := s.key()
 		if defined[key] || !hasUsualRating(s.text) {
@@ -127,6 +127,12 @@ func saysWhere(text string) bool {
 		}
 	}
 	return false
+}
+
+// saysOnlyWhere reports whether a text begins with where a control hangs: "at the bar, 12 W".
+func saysOnlyWhere(text string) bool {
+	first, _, more := strings.Cut(join.Fold(text), " ")
+	return more && (slices.Contains(whereWords, first) || slices.Contains(withWords, first))
 }
 
 // placeInControl is what a text of a control says beside its rating and the words for

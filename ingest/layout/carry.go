@@ -53,7 +53,7 @@ func (b *bodyReader) carryMerged() {
 			if s := text(c); s != "" {
 				at := b.f.p.ref(m.Row1, m.Col1)
 				v.Cell, v.Text, v.How, v.Because = c.Cell, s, schedule.CarriedDown, "merged with "+at.Cell()
-				v.At = at
+				v.At, v.Merged = at, true
 			}
 		}
 	}

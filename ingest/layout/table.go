@@ -96,6 +96,7 @@ type Value struct {
 	Text    string       // as shown, struck-out parts left out, space trimmed
 	How     schedule.How // Stated or CarriedDown; NotHad for a blank
 	Because string       // why it was carried: "merged with B4", "ditto", "blank under B4"
+	Merged  bool         // carried from the first cell of a merged area
 }
 
 // A Fact is something said for more than one row: a section title, a title
