@@ -53,6 +53,7 @@ func TestPlaceInTitles(t *testing.T) {
 
 func TestPlaceOfFile(t *testing.T) {
 	for file, want := range map[string]string{
+		"DCE Médiathèque des Tanneurs.xlsx": "Médiathèque des Tanneurs", "Bestandsunterlagen Museum Lohr.ods": "Museum Lohr",
 		"Boathouse 7 spkr taps.xlsx": "Boathouse 7", "a/Winter garden rev B.xls": "Winter garden", "JX104 Winter garden as built (2).xlsx": "Winter garden",
 		"winter_garden_speakers_2019-05-12.csv": "winter garden", "speaker list final.xlsx": "", "PA schedule rev D.xlsx": "", "Serre du lac - relevé HP.ods": "Serre du lac",
 		"Fern lodge survey.xlsx": "Fern lodge",
