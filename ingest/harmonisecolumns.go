@@ -293,14 +293,19 @@ func (t *table) unsureOutputs() {
 // of these is a name of what the cell beside it holds: "RATED POWER | 250 W".
 func (t *table) namesOfValues() {
 	for _, c := range slices.Clone(t.byField[vocabulary.Zone]) {
+		if c.Confidence >= unsureHeader {
+			continue
+		}
 		cells, names := 0, 0
 		t.eachText(c, func(text string) {
-			cells++
+			if cells++; names < cells-1 {
+				return // one names nothing
+			}
 			if best := vocabulary.NewScorer().Header(text).Best(); numeric[best.Field] && best.Score >= sureHeader {
 				names++
 			}
 		})
-		if c.Confidence < unsureHeader && cells > 0 && names == cells {
+		if cells > 0 && names == cells {
 			t.become(c, vocabulary.Unknown, "its cells name what stands beside them")
 		}
 	}

@@ -323,12 +323,13 @@ func (b *builder) controlLinks() {
 			channels[c][l.Channel]++
 		}
 	}
+	zoneOrder, channelOrder := orderOf(b.job.Zones), orderOf(b.job.Channels)
 	for _, c := range b.job.Controls {
 		if c.Zone == nil {
-			c.Zone = most(b.job.Zones, zones[c])
+			c.Zone = most(zoneOrder, zones[c])
 		}
 		if c.Channel == nil {
-			c.Channel = most(b.job.Channels, channels[c])
+			c.Channel = most(channelOrder, channels[c])
 		}
 		if c.Channel == nil && c.Zone != nil && len(c.Zone.Channels) == 1 {
 			c.Channel = c.Zone.Channel
@@ -346,16 +347,26 @@ func (b *builder) controlLinks() {
 	}
 }
 
-// most is the part that is counted most often; the first in the job where
-// several are.
-func most[T any](all []*T, counts map[*T]int) *T {
+// most is the part that is counted most often; the first in the order of the job where
+// several are. Parts that the job does not list are none.
+func most[T any](order map[*T]int, counts map[*T]int) *T {
 	var best *T
-	for _, p := range all {
-		if n := counts[p]; n > 0 && (best == nil || n > counts[best]) {
+	for p, n := range counts {
+		at, listed := order[p]
+		if listed && n > 0 && (best == nil || n > counts[best] || n == counts[best] && at < order[best]) {
 			best = p
 		}
 	}
 	return best
+}
+
+// orderOf is where each of several parts stands among them.
+func orderOf[T any](all []*T) map[*T]int {
+	out := make(map[*T]int, len(all))
+	for i, p := range all {
+		out[p] = i
+	}
+	return out
 }
 
 // unusedChannels adds the channels of an amplifier that its row counts and
