@@ -1,6 +1,10 @@
 package audit
 
-import "lineaudit/audit/schedule"
+import (
+	"math"
+
+	"lineaudit/audit/schedule"
+)
 
 // widenUncovered widens what is judged of a run that leads from an output to one loudspeaker,
 // where other loudspeakers of that output are on no cable: they may hang behind it.
@@ -36,7 +40,9 @@ func (g *graph) widenUncovered(nets []*network) {
 		}
 		n.one.watts.High = n.one.watts.plus(further).High
 		n.line.LoadW = n.one.watts
+		before := n.judged.High // where rows are kept out, or lengths unclear, it is more than the loss of the load
 		n.one.read(n)
+		n.judged.High = math.Max(n.judged.High, before)
 		n.missing = append(n.missing, gap{n.line.At, "to", "Do the other loudspeakers of " + n.line.Channel.Label() + " hang behind this cable?"})
 	}
 }

@@ -216,3 +216,16 @@ cable,C1,from=channel:A1/1; to=loudspeaker:L1; length=400; area=1.5; reach=from-
 		}
 	}
 }
+
+// What keeps a run from being judged goes on doing so beside loudspeakers that may hang behind it.
+func TestRunToAKeptOutLoudspeakerMayCarryMore(t *testing.T) {
+	r := Check(parseCase(t, "kept out", `kind,name,says,want
+channel,A1/1,volts=100; rated=240,
+loudspeaker,L1,low=8; channel=A1/1,
+loudspeaker,L2,tap=10; channel=A1/1,
+cable,C1,from=channel:A1/1; to=loudspeaker:L1; length=20; area=2.5; reach=from-to,
+`).job, DefaultSettings())
+	if l := r.Lines[0]; l.Verdict.Passed {
+		t.Errorf("passed although a loudspeaker on it is kept out: %+v", l)
+	}
+}

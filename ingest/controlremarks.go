@@ -309,6 +309,7 @@ func tagBehind(text string) (tag, watts string) {
 	return "", ""
 }
 
+// hasTagBehind reports whether tagBehind finds a tag.
 func hasTagBehind(text string) bool {
 	tag, _ := tagBehind(text)
 	return tag != ""
