@@ -21,11 +21,7 @@ func (b *builder) saidStates() {
 			continue
 		}
 		for _, statement := range statements(s.text) {
-			head, tail, ok := cutAny(statement, " : ", ": ", " = ", " – ", " - ")
-			status := schedule.Installed
-			if ok {
-				status = stateOfAll(tail)
-			}
+			head, status := placeAndState(statement)
 			if status == schedule.Installed {
 				continue
 			}
@@ -35,6 +31,34 @@ func (b *builder) saidStates() {
 			}
 		}
 	}
+}
+
+// placeAndState parts a statement at a sign or at "is": "L4: to come in phase 2", "the
+// potting shed horn is a spare, in its box". The word for a loudspeaker is no part of the place.
+func placeAndState(statement string) (place string, status schedule.Status) {
+	if head, tail, ok := cutAny(statement, " : ", ": ", " = ", " – ", " - "); ok {
+		return head, stateOfAll(tail)
+	}
+	words := strings.Fields(statement)
+	for i := 1; i+1 < len(words); i++ {
+		if !slices.Contains(beingWords, join.Fold(words[i])) {
+			continue
+		}
+		tail, _, _ := strings.Cut(strings.Join(words[i+1:], " "), ", ")
+		return barePlace(words[:i]), stateOfAll(tail)
+	}
+	return "", schedule.Installed
+}
+
+// barePlace is a place in the words for a loudspeaker there: "the potting shed horn".
+func barePlace(words []string) string {
+	if len(words) > 1 && articleWords.begins(join.Fold(words[0])) {
+		words = words[1:]
+	}
+	if n := len(words); n > 1 && kindInWords(words[n-1]) == loudspeakerRow {
+		words = words[:n-1]
+	}
+	return strings.Join(words, " ")
 }
 
 // giveState gives a state to the rows that name something as line, output, zone or room,

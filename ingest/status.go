@@ -107,6 +107,7 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if status := stateOfUnfed(r, s); status != schedule.Installed {
 			return status
 		}
+		b.askAhead(s)
 	}
 	for _, c := range r.t.columns {
 		if s := r.at(c); numeric[c.Field] && s.had() && !anyDigit(s.text) { // in place of a figure
@@ -280,6 +281,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 	case f == vocabulary.Notes && s.missing == notation.MissingByOthers:
 		return schedule.ByOthers
 	case f == vocabulary.Tap && anyDigit(s.text):
+		if status := stateOfCount(s.text); status != schedule.Installed {
+			return status
+		}
 		_, status := tapWithState(s.text)
 		return status
 	case s.cell != nil && s.cell.Number != 0:
@@ -287,14 +291,7 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 	case f == vocabulary.Quantity && stateBehind.MatchString(s.text):
 		return statusInBrackets(s.text) // "2 x 15 W (future)"
 	case f == vocabulary.Quantity && anyDigit(s.text):
-		// "2 reserve" are spares, "3 + 1 spare" is a count
-		rest := strings.TrimLeft(s.text, "0123456789 x×")
-		for _, m := range notation.Statuses(rest) {
-			if status := statuses[m.Kind]; len(rest) < len(s.text) && strings.EqualFold(m.Text, rest) {
-				return status
-			}
-		}
-		return schedule.Installed
+		return stateOfCount(s.text)
 	}
 	if f == vocabulary.Notes {
 		if status := statusAhead(s.text); status != schedule.Installed { // "future - duct only"
@@ -331,7 +328,22 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status == schedule.Removed && words == 1 && of == 2 && f == vocabulary.Notes && kindInWords(s.text) == loudspeakerRow {
 			return status // "HP déposé"
 		}
+		if of <= fewWords && f == vocabulary.Describe && statusBetween(s.text) == status {
+			return status // "Weatherproof horn, spare, to stores"
+		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
+	}
+	return schedule.Installed
+}
+
+// stateOfCount is the state behind a count and nothing else: "2 reserve" are spares,
+// "3 + 1 spare" is a count.
+func stateOfCount(text string) schedule.Status {
+	rest := strings.TrimLeft(text, "0123456789 x×")
+	for _, m := range notation.Statuses(rest) {
+		if status := statuses[m.Kind]; len(rest) < len(text) && strings.EqualFold(m.Text, rest) {
+			return status
+		}
 	}
 	return schedule.Installed
 }
@@ -407,7 +419,7 @@ func tapWithState(text string) (watts string, status schedule.Status) {
 func statusAhead(text string) schedule.Status { return stateAhead(text, false) }
 
 // unfed reports whether a row names nothing that feeds it, where its list has
-// columns for that.
+// columns for that; zones beside rooms are such a column where there is no other.
 func unfed(r *row) bool {
 	list := false
 	for _, f := range []vocabulary.Field{vocabulary.Amplifier, vocabulary.Channel, vocabulary.Circuit} {
@@ -415,6 +427,9 @@ func unfed(r *row) bool {
 		if r.own(f).had() {
 			return false
 		}
+	}
+	if !list && r.t.has(vocabulary.Zone) && r.t.has(vocabulary.Room) {
+		return !r.own(vocabulary.Zone).had()
 	}
 	return list
 }
@@ -458,6 +473,20 @@ func stateOfUnfed(r *row, s seen) schedule.Status {
 	return schedule.Installed
 }
 
+// askAhead asks about the name of a place that begins with a word for a state, "Future
+// kiosk", of a row that something feeds.
+func (b *builder) askAhead(s seen) {
+	if s.source.How != schedule.Stated {
+		return
+	}
+	for _, m := range notation.Statuses(s.text) {
+		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && unloads[status] && strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text)+" ") {
+			b.ask(s.source.At, "status", "“"+short(s.text)+"”: are these loudspeakers "+status.String()+"? They are counted.", "whether the row counts as load")
+			return
+		}
+	}
+}
+
 // fedOtherwise reports whether every other row of loudspeakers names what feeds it.
 func (t *table) fedOtherwise(r *row) bool {
 	fed := 0
@@ -496,6 +525,16 @@ func stateAhead(text string, any bool) schedule.Status {
 			if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
 				return status
 			}
+		}
+	}
+	return schedule.Installed
+}
+
+// statusBetween is a sure status that stands alone between commas.
+func statusBetween(text string) schedule.Status {
+	for part := range strings.SplitSeq(text, ",") {
+		if status := statusAlone(part); status != schedule.Installed {
+			return status
 		}
 	}
 	return schedule.Installed
