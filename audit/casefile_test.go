@@ -392,7 +392,11 @@ func (r *reader) fill(kind, name string) {
 		l := &schedule.Loudspeaker{At: r.at, Tag: schedule.Said(name, r.at)}
 		reason, _ := r.get("reason")
 		r.fillLoudspeaker(l)
-		j.LeftOut = append(j.LeftOut, schedule.LeftOut{At: r.at, Kind: schedule.HiddenRow, Reason: reason, Would: []*schedule.Loudspeaker{l}})
+		kind := schedule.HiddenRow
+		if v, _ := r.get("outdated"); v == "yes" {
+			kind = schedule.OutdatedRow
+		}
+		j.LeftOut = append(j.LeftOut, schedule.LeftOut{At: r.at, Kind: kind, Reason: reason, Would: []*schedule.Loudspeaker{l}})
 	case "assumed":
 		how, _ := r.get("how")
 		field, _ := r.get("field")

@@ -104,47 +104,70 @@ func (x *Examination) askCableClass() {
 // askLeftOut asks about rows that were left out, where counting them would
 // change a verdict: both loads are shown.
 func (x *Examination) askLeftOut() {
-	c := x.circuit
-	for _, left := range x.Job.LeftOut {
+	for _, left := range doubtful(x.Job.LeftOut) {
+		x.askLeft(left)
+	}
+}
+
+// doubtful are the rows that might count, each alone; those of a sheet that is no longer
+// valid count all or none.
+func doubtful(rows []schedule.LeftOut) []schedule.LeftOut {
+	var out []schedule.LeftOut
+	for _, left := range rows {
 		if len(left.Would) == 0 {
 			continue
 		}
-		extra := map[*node]Interval{}
-		var order []*node
-		names := map[*node]string{}
-		note := func(n *node, name string, w Interval) {
-			if _, ok := extra[n]; !ok {
-				order = append(order, n)
-				extra[n] = Exact(0)
-			}
-			names[n] = name
-			extra[n] = extra[n].plus(w)
+		if n := len(out); n > 0 && left.Kind == schedule.OutdatedRow && out[n-1].Kind == left.Kind && out[n-1].At.Sheet() == left.At.Sheet() {
+			out[n-1].Would = slices.Concat(out[n-1].Would, left.Would)
+			continue
 		}
-		for _, l := range left.Would {
-			if slices.Contains(x.Job.Loudspeakers, l) {
-				continue
-			}
-			r := &row{l: l}
-			c.hang(r)
-			r.work(c)
-			if r.out != notOut {
-				continue
-			}
-			for _, k := range c.above(r.control) {
-				note(&c.controls[k], controlName(x.Job.Controls[k]), r.total())
-			}
-			for _, k := range r.channels {
-				note(&c.channels[k], channelName(x.Job.Channels[k]), r.total())
-			}
+		out = append(out, left)
+	}
+	return out
+}
+
+// askLeft asks about what was left out where counting it would change a verdict.
+func (x *Examination) askLeft(left schedule.LeftOut) {
+	c := x.circuit
+	extra := map[*node]Interval{}
+	var order []*node
+	names := map[*node]string{}
+	note := func(n *node, name string, w Interval) {
+		if _, ok := extra[n]; !ok {
+			order = append(order, n)
+			extra[n] = Exact(0)
 		}
-		for _, n := range order {
-			with := n.load.Watts.plus(extra[n])
-			if x.sameGrade(n, with) {
-				continue
-			}
-			x.ask([]gap{{left.At, "row", fmt.Sprintf("Is this row (%s) installed? With it %s carries %s W, without it %s W, of %s W.",
-				left.Reason, names[n], span(with), span(n.load.Watts), span(n.rating.watts))}}, "whether "+names[n]+" is overloaded")
+		names[n] = name
+		extra[n] = extra[n].plus(w)
+	}
+	for _, l := range left.Would {
+		if slices.Contains(x.Job.Loudspeakers, l) {
+			continue
 		}
+		r := &row{l: l}
+		c.hang(r)
+		r.work(c)
+		if r.out != notOut {
+			continue
+		}
+		for _, k := range c.above(r.control) {
+			note(&c.controls[k], controlName(x.Job.Controls[k]), r.total())
+		}
+		for _, k := range r.channels {
+			note(&c.channels[k], channelName(x.Job.Channels[k]), r.total())
+		}
+	}
+	asked := "Is this row"
+	if left.Kind == schedule.OutdatedRow {
+		asked = "Are the loudspeakers listed here"
+	}
+	for _, n := range order {
+		with := n.load.Watts.plus(extra[n])
+		if x.sameGrade(n, with) {
+			continue
+		}
+		x.ask([]gap{{left.At, "row", fmt.Sprintf("%s (%s) installed? With it %s carries %s W, without it %s W, of %s W.",
+			asked, left.Reason, names[n], span(with), span(n.load.Watts), span(n.rating.watts))}}, "whether "+names[n]+" is overloaded")
 	}
 }
 

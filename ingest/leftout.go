@@ -48,7 +48,7 @@ func (b *builder) leaveRow(r *row) {
 	case r.out == "":
 		b.job.RowsRead++
 		return
-	case (r.out == schedule.StruckRow || r.out == schedule.HiddenRow) && (r.kind == loudspeakerRow || r.kind == zoneRow):
+	case (r.out == schedule.StruckRow || r.out == schedule.HiddenRow || r.out == schedule.OutdatedRow && b.standAlone()) && (r.kind == loudspeakerRow || r.kind == zoneRow):
 		if r.kind == loudspeakerRow || r.own(vocabulary.Tap).had() {
 			saved := b.account
 			b.account = newAccount() // what is doubtful in a row that does not count is of no interest

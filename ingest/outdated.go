@@ -7,6 +7,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/vocabulary"
 )
 
 // A book may keep the list that was there before: a sheet whose name or title says that it is no
@@ -67,8 +68,59 @@ func saysOutdated(text string) bool {
 	if len(text) > longestOutdated {
 		return false
 	}
+	if stateOfDevice(text) {
+		return false
+	}
 	folded := strings.TrimRight(join.Fold(text), " .!)*]-")
 	return outdatedWords.in(folded) || slices.ContainsFunc(outdatedEnds, func(w string) bool {
 		return strings.HasSuffix(folded, w) && apart(folded, len(folded)-len(w), len(folded))
 	})
+}
+
+// stateOfDevice reports whether a text says what a device is: "the amplifier is obsolete".
+func stateOfDevice(text string) bool {
+	words := strings.Fields(text)
+	for i, w := range words {
+		if i > 0 && slices.Contains(beingWords, join.Fold(w)) {
+			return kindInWords(strings.Join(words[:i], " ")) != noKind
+		}
+	}
+	return false
+}
+
+// standAlone reports whether no row of loudspeakers that counts stands at a place that the rows
+// of outdated sheets name: then these may be no older state of the same list.
+func (b *builder) standAlone() bool {
+	if b.outdatedAlone == 0 {
+		old, valid := make(map[string]bool), make(map[string]bool)
+		for _, t := range b.tables {
+			for _, r := range t.rows {
+				if r.kind != loudspeakerRow {
+					continue
+				}
+				switch places := placeKey(r); {
+				case places == "":
+				case t.outdated:
+					old[places] = true
+				case r.out == "":
+					valid[places] = true
+				}
+			}
+		}
+		b.outdatedAlone = 1
+		for k := range old {
+			if valid[k] {
+				b.outdatedAlone = 2
+			}
+		}
+	}
+	return b.outdatedAlone == 1
+}
+
+// placeKey is the key of the place of a row, its room or else its zone.
+func placeKey(r *row) string {
+	if s := r.own(vocabulary.Room); s.had() {
+		return s.key()
+	}
+	return r.own(vocabulary.Zone).key()
 }

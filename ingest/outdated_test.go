@@ -36,7 +36,7 @@ func TestOutdatedSheets(t *testing.T) {
 // What is said of a device or of another list does not make a list outdated, nor is the only list left out.
 func TestListsThatAreNotOutdated(t *testing.T) {
 	const list = "Where | Kind | Qty | W | Amp\nHall | ceiling | 4 | 6 | A\nYard | horn | 2 | 15 | A\n"
-	for _, title := range []string{"Rev C - supersedes rev B", "Do not use output 4", "Ice hall, replaces the list of 2016"} {
+	for _, title := range []string{"Rev C - supersedes rev B", "Do not use output 4", "Ice hall, replaces the list of 2016", "The amplifier is obsolete", "Les haut-parleurs sont obsolètes"} {
 		j := wholeJob(t, "## A\nIce hall\n|\n"+list+"\n## B\n"+title+"\n|\n"+strings.ReplaceAll(strings.ReplaceAll(list, "Hall", "Stand"), "Yard", "Quay"))
 		if n := len(j.Loudspeakers); n != 4 {
 			t.Errorf("%s: %d rows of loudspeakers", title, n)
@@ -44,5 +44,24 @@ func TestListsThatAreNotOutdated(t *testing.T) {
 	}
 	if j := wholeJob(t, "Ice hall - superseded\n|\n"+list); len(j.Loudspeakers) != 2 {
 		t.Errorf("the only list: %d rows", len(j.Loudspeakers))
+	}
+}
+
+// The rows of a list that is no longer valid might count where they stand at places of their own; where
+// the valid list has one of these, they are an older state of it.
+func TestOutdatedRowsAtPlacesOfTheirOwn(t *testing.T) {
+	const list = "Where | Kind | Qty | W | Amp\nHall | ceiling | 4 | 6 | A\nYard | horn | 2 | 15 | A\n"
+	for _, c := range []struct {
+		places string
+		would  int
+	}{{"Quay", 2}, {"Yard", 0}} {
+		j := wholeJob(t, "## Now\nIce hall\n|\n"+list+"\n## Old\nIce hall, obsolete\n|\n"+strings.NewReplacer("Hall", "Stand", "Yard", c.places).Replace(list))
+		n := 0
+		for _, o := range j.LeftOut {
+			n += len(o.Would)
+		}
+		if n != c.would {
+			t.Errorf("%s: %d loudspeakers might count, want %d", c.places, n, c.would)
+		}
 	}
 }
