@@ -100,6 +100,9 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	l.Rated = b.watts(r.own(vocabulary.RatedWatts)).Or(l.Rated)
 	l.RowTotal = b.watts(r.first(vocabulary.TotalWatts, vocabulary.Load))
 	if !l.TapVolts.Had() {
+		l.TapVolts = b.tapVoltage(r)
+	}
+	if !l.TapVolts.Had() {
 		l.TapVolts = oneVolt(stated, statedAt)
 		if stated.Kind == notation.LowImpedanceLine && !t.had() {
 			t.direct = directAt(stated.Ohms, statedAt.source)

@@ -166,7 +166,7 @@ func (t *table) decideStyles() {
 var numeric = func() map[vocabulary.Field]bool {
 	m := make(map[vocabulary.Field]bool)
 	for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Tap, vocabulary.TapList, vocabulary.TotalWatts,
-		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
+		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.TapVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
 		vocabulary.ControlWatts, vocabulary.Level, vocabulary.Headroom, vocabulary.Load, vocabulary.Measured,
 		vocabulary.MeasuredLoad, vocabulary.BoxDepth, vocabulary.InsertionLoss, vocabulary.Gauge, vocabulary.Length,
 		vocabulary.Temperature, vocabulary.AreaNeeded, vocabulary.Height, vocabulary.CableType} {

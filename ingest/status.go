@@ -473,14 +473,14 @@ func stateOfUnfed(r *row, s seen) schedule.Status {
 	return schedule.Installed
 }
 
-// askAhead asks about the name of a place that begins with a word for a state, "Future
-// kiosk", of a row that something feeds.
+// askAhead asks about the name of a place that begins with a word for what is to come,
+// "Future kiosk", of a row that something feeds.
 func (b *builder) askAhead(s seen) {
 	if s.source.How != schedule.Stated {
 		return
 	}
 	for _, m := range notation.Statuses(s.text) {
-		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && unloads[status] && strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text)+" ") {
+		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && status == schedule.Future && strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text)+" ") {
 			b.ask(s.source.At, "status", "“"+short(s.text)+"”: are these loudspeakers "+status.String()+"? They are counted.", "whether the row counts as load")
 			return
 		}

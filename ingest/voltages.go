@@ -27,11 +27,11 @@ func (b *builder) lineVolts() {
 			}
 			continue
 		}
-		if l.Channel == nil || !l.TapVolts.Had() || !r.t.has(vocabulary.LineVoltage) || l.TapVolts.At.Col == 0 {
+		if l.Channel == nil {
 			continue
 		}
-		if s := r.own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
-			rows[l.Channel] = append(rows[l.Channel], l.TapVolts)
+		if v := b.rowVoltage(l); v.Had() {
+			rows[l.Channel] = append(rows[l.Channel], v)
 		}
 	}
 	for _, c := range b.job.Channels {
@@ -64,10 +64,8 @@ func (b *builder) lineVolts() {
 	}
 	if len(all) == 0 {
 		for _, l := range b.job.Loudspeakers {
-			if l.TapVolts.Had() && l.TapVolts.At.Col != 0 {
-				if s := b.origin[l].own(vocabulary.LineVoltage); s.had() && s.source.At == l.TapVolts.At {
-					all = append(all, l.TapVolts)
-				}
+			if v := b.rowVoltage(l); v.Had() {
+				all = append(all, v)
 			}
 		}
 	}
@@ -76,6 +74,28 @@ func (b *builder) lineVolts() {
 		b.voltsInPassing()
 	}
 	b.askMixedTaps()
+}
+
+// tapVoltage is the voltage that the tap of a row is marked for, in a column of its own.
+func (b *builder) tapVoltage(r *row) schedule.Quantity[schedule.Volts] {
+	if !r.t.has(vocabulary.TapVoltage) {
+		return schedule.Quantity[schedule.Volts]{}
+	}
+	return oneVolt(b.volts(r.own(vocabulary.TapVoltage)))
+}
+
+// rowVoltage is the line voltage in a loudspeaker's row: where no column tells the voltage of
+// its tap, the tap is marked for it.
+func (b *builder) rowVoltage(l *schedule.Loudspeaker) schedule.Quantity[schedule.Volts] {
+	s := b.origin[l].own(vocabulary.LineVoltage)
+	switch {
+	case !s.had():
+	case b.origin[l].t.has(vocabulary.TapVoltage):
+		return oneVolt(b.volts(s))
+	case l.TapVolts.Had() && s.source.At == l.TapVolts.At:
+		return l.TapVolts
+	}
+	return schedule.Quantity[schedule.Volts]{}
 }
 
 // askMixedTaps asks for the line voltage where the taps on one output are stated

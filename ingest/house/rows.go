@@ -96,7 +96,7 @@ func Fields() []string {
 		vocabulary.Room, vocabulary.Floor, vocabulary.Building, vocabulary.Zone, vocabulary.Circuit, vocabulary.Amplifier,
 		vocabulary.Channel, vocabulary.Control, vocabulary.Status, vocabulary.Notes, vocabulary.Mounting, vocabulary.Height,
 		vocabulary.Use, vocabulary.Kind, vocabulary.Quantity, vocabulary.Tap, vocabulary.TapBefore, vocabulary.TapList, vocabulary.TotalWatts,
-		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
+		vocabulary.RatedWatts, vocabulary.Impedance, vocabulary.LineVoltage, vocabulary.TapVoltage, vocabulary.ChannelWatts, vocabulary.FrameWatts,
 		vocabulary.ChannelCount, vocabulary.ControlWatts, vocabulary.ControlModel, vocabulary.Override, vocabulary.Level,
 		vocabulary.Headroom, vocabulary.Load, vocabulary.Measured, vocabulary.MeasuredLoad, vocabulary.BoxDepth, vocabulary.BoxName,
 		vocabulary.InsertionLoss, vocabulary.Cable, vocabulary.CableType, vocabulary.Gauge, vocabulary.Material, vocabulary.Conductors,

@@ -13,7 +13,7 @@ import (
 // figureFields hold numbers; a row with nothing in any of them says little of a device.
 var figureFields = [vocabulary.Fields]bool{vocabulary.Quantity: true, vocabulary.Tap: true, vocabulary.TotalWatts: true, vocabulary.RatedWatts: true, vocabulary.Length: true,
 	vocabulary.Load: true, vocabulary.ChannelWatts: true, vocabulary.FrameWatts: true, vocabulary.ControlWatts: true, vocabulary.Measured: true, vocabulary.MeasuredLoad: true, vocabulary.Gauge: true,
-	vocabulary.ChannelCount: true, vocabulary.Headroom: true, vocabulary.Impedance: true, vocabulary.LineVoltage: true, vocabulary.TapList: true}
+	vocabulary.ChannelCount: true, vocabulary.Headroom: true, vocabulary.Impedance: true, vocabulary.LineVoltage: true, vocabulary.TapVoltage: true, vocabulary.TapList: true}
 
 // summedFields are the columns that a total row may sum.
 var summedFields = [vocabulary.Fields]bool{vocabulary.Quantity: true, vocabulary.TotalWatts: true, vocabulary.Load: true, vocabulary.Tap: true, vocabulary.Length: true,

@@ -314,6 +314,7 @@ var profiles = [vocabulary.Fields]profile{
 	vocabulary.Conductors:    {[]clue{{lookSmall, 0.5}, {lookCount, 0.4}, {lookGauge, 0.3}}, -0.5},
 	vocabulary.Material:      {[]clue{{lookMaterial, 1}, {lookRoom, -0.1}}, -0.6},
 	vocabulary.Jacket:        {[]clue{{lookCableWord, 0.8}, {lookNumber, -0.6}, {name, 0}}, -0.3},
+	vocabulary.TapVoltage:    {[]clue{{lookVolts, 1}, {lookVoltNum, 0.8}, {lookWatts | lookLength | lookGauge, -0.9}, {lookNumber, -0.6}}, -0.6},
 	vocabulary.LineVoltage:   {[]clue{{lookVolts, 1}, {lookHiZ, 0.8}, {lookVoltNum, 0.8}, {lookWatts | lookLength | lookGauge, -0.9}, {lookNumber, -0.6}}, -0.6},
 	vocabulary.Impedance:     {[]clue{{lookOhm, 1}, {lookNumber, 0.3}}, -0.7},
 	vocabulary.Measured:      {[]clue{{lookOhm, 1}, {lookNumber, 0.3}}, -0.6},

@@ -70,7 +70,8 @@ const (
 	Status
 	Tag
 	Tap
-	TapBefore // that was found, beside the one that is to be
+	TapBefore  // that was found, beside the one that is to be
+	TapVoltage // of the line that the tap is marked for
 	TapList
 	Temperature
 	To
@@ -141,6 +142,7 @@ var fieldNames = [Fields]string{
 	Tag:           "tag",
 	Tap:           "tap",
 	TapBefore:     "tap before",
+	TapVoltage:    "tap voltage",
 	TapList:       "taps offered",
 	Temperature:   "temperature",
 	To:            "to",

@@ -141,7 +141,7 @@ func measure(header string) (rest, unit string, volts float64) {
 var fitting = map[Field]string{
 	Tap: "W kW mW VA V ohm", TapList: "W VA V", TotalWatts: "W kW VA", RatedWatts: "W VA", ChannelWatts: "W kW VA", FrameWatts: "W kW VA",
 	ControlWatts: "W VA", Load: "W kW VA", MeasuredLoad: "W kW VA", Headroom: "W % VA dB", Level: "% dB",
-	Impedance: "ohm kohm", Measured: "ohm kohm W", LineVoltage: "V", Length: "m ft km yd cm in", Height: "m ft mm cm in",
+	Impedance: "ohm kohm", Measured: "ohm kohm W", LineVoltage: "V", TapVoltage: "V", Length: "m ft km yd cm in", Height: "m ft mm cm in",
 	BoxDepth: "mm cm in", BoxName: "mm", Gauge: "mm2 AWG mm", AreaNeeded: "mm2 AWG", CableType: "mm2 AWG", Conductors: "pcs mm2",
 	InsertionLoss: "dB", Temperature: "C F", Quantity: "pcs", Price: "money", Ignored: "m2 dB % kg Hz kHz A VA mm cm m ft in money",
 	Amplifier: "V", Circuit: "V", Channel: "V", Control: "V", Override: "V", ChannelCount: "pcs",
