@@ -121,6 +121,7 @@ func (b *builder) addAmplifier(r *row) {
 		b.ampVolts(r, a)
 		if len(tags) == 1 && (r.service != nil || r.zoneText().had()) {
 			for _, c := range b.onlyChannel(nil, &outlet{amp: a.Name, ampAt: name}, a) {
+				b.controlOnChannel(r, c)
 				b.feedZones(r, c)
 			}
 		}

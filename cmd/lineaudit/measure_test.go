@@ -382,14 +382,15 @@ func (c *hardCase) sameZone(w, g record) bool {
 
 var remark = regexp.MustCompile(`\s*\([^)]*\)$`)
 
-// sameControl takes a blank for no control; a control without a name of its own may be called anything.
+// sameControl takes a blank for no control; a control without a name of its own may be called anything. Where only the
+// control is said to be unnamed, the name must be one that the reader makes up, "control (Foyer)".
 func (c *hardCase) sameControl(w, g record) bool {
 	if key(w["control"]) == key(g["control"]) {
 		return true
 	}
 	return g["control"] != "" && slices.ContainsFunc(c.want["controls"], func(k record) bool {
 		atPlace := k["zone"] != "" && (alike(k["zone"], g["room"]) || alike(k["zone"], w["room"]) || alike(k["zone"], w["zone"]))
-		return unnamed(k) && c.sameJob(k, g) && (w["control"] != "" && k["control"] == w["control"] || k["control"] == "" && (atPlace || strings.Contains(w["note"], "unnamed")))
+		return unnamed(k) && c.sameJob(k, g) && (w["control"] != "" && k["control"] == w["control"] || k["control"] == "" && (atPlace || strings.Contains(w["note"], "unnamed") || strings.Contains(k["note"], "unnamed") && remark.MatchString(g["control"])))
 	})
 }
 
