@@ -61,6 +61,16 @@ func cutOutputs(name string) (rest, outputs string) {
 	return name, ""
 }
 
+// ownCode is the name of an amplifier without the word in front of a code of letters and
+// figures: "amplifier F1" is F1, "amp 1" stays.
+func ownCode(name string) string {
+	word, code, ok := strings.Cut(name, " ")
+	if ok && speaksOfAmplifier.Of(word, 0) && anyDigit(code) && !strings.Contains(code, " ") && isLetter(rune(code[0])) {
+		return code
+	}
+	return name
+}
+
 // withKindWord is an amplifier's name with the word in front of it: the text
 // "AMP1 / ch A" names the amplifier "AMP1".
 func withKindWord(text, amp string) string {

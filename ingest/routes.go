@@ -95,7 +95,7 @@ func (b *builder) hearRoutes() {
 			if list := b.routesIn(at); len(list) > 0 {
 				b.routes = append(b.routes, list...)
 				if slices.ContainsFunc(list, func(r route) bool { return r.named }) {
-					b.said = slices.DeleteFunc(b.said, func(x said) bool { return x.source.At == s.at }) // the same, read once
+					b.said = slices.DeleteFunc(b.said, func(x said) bool { return x.source.At == s.at && !x.routed }) // the same, read once
 				}
 			}
 		}
@@ -214,8 +214,18 @@ func (b *builder) routesIn(s seen) []route {
 	var waiting service
 	for _, segment := range segments(text) {
 		watts, segment := cutWatts(s, segment)
-		if line, feed := b.lineFed(s, segment); feed != nil {
-			out = append(out, route{line: line, service: service{at: s}, outlet: *feed, named: true, watts: watts})
+		if lines, feed := b.linesFedBy(s, segment); feed != nil {
+			if len(lines) > 1 && watts.had() {
+				b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: feed.amp, W: wattsOf(watts), Worded: true}, source: s.source, routed: true})
+				watts = seen{}
+			}
+			for _, line := range lines {
+				o := *feed
+				if len(o.channels) == 0 {
+					o.channels = []string{line}
+				}
+				out = append(out, route{line: line, service: service{at: s}, outlet: o, named: true, watts: watts})
+			}
 			continue
 		}
 		place, feed := b.divide(s, segment)
@@ -248,21 +258,40 @@ func (b *builder) routesIn(s seen) []route {
 	return out
 }
 
-// linesTogether reads "L1, L2: amp A 120 W": several lines that rows name and the
-// amplifier that feeds them.
+// linesNamed are the lines that a text lists and nothing else, as rows name them: "L1, L2",
+// "lines 3 and 4"; nil where there are fewer than two.
+func (b *builder) linesNamed(text string) []string {
+	parts := slices.Clone(listParts.Of(text, byWords))
+	if len(parts) < 2 {
+		return nil
+	}
+	worded := false
+	if words := strings.Fields(parts[0]); len(words) > 1 && !b.places.lines[join.Key(parts[0])] {
+		kind := notation.KeyOf(parts[0]).Kind
+		worded = kind == notation.KeyLine || kind == notation.KeyChannel
+		if worded {
+			parts[0] = words[len(words)-1]
+		}
+	}
+	for i, part := range parts {
+		if !b.places.lines[join.Key(part)] || !worded && !strings.ContainsFunc(part, unicode.IsLetter) {
+			return nil
+		}
+		parts[i] = tidy(part)
+	}
+	return parts
+}
+
+// linesTogether reads "L1, L2: amp A 120 W", "lines 3 and 4: amp B 60 W": several lines that
+// rows name and the amplifier that feeds them.
 func (b *builder) linesTogether(s seen) []route {
 	head, rest, ok := cutAny(s.text, ":", " = ", "->", "→")
 	if !ok {
 		return nil
 	}
-	parts := listMarks.Split(head, -1)
+	parts := b.linesNamed(head)
 	if len(parts) < 2 {
 		return nil
-	}
-	for _, part := range parts {
-		if !b.places.lines[join.Key(part)] || !strings.ContainsFunc(part, unicode.IsLetter) {
-			return nil
-		}
 	}
 	watts, rest := cutWatts(s, rest)
 	feed := b.feedIn(s, rest)
@@ -270,13 +299,13 @@ func (b *builder) linesTogether(s seen) []route {
 		return nil
 	}
 	if watts.had() {
-		b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: feed.amp, W: wattsOf(watts), Worded: true}, source: s.source})
+		b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: feed.amp, W: wattsOf(watts), Worded: true}, source: s.source, routed: true})
 	}
 	var out []route
 	for _, part := range parts {
 		o := *feed
-		o.channels = []string{tidy(part)}
-		out = append(out, route{line: tidy(part), service: service{at: s}, outlet: o, named: true})
+		o.channels = []string{part}
+		out = append(out, route{line: part, service: service{at: s}, outlet: o, named: true})
 	}
 	return out
 }
@@ -345,6 +374,9 @@ func cutWatts(s seen, text string) (watts seen, rest string) {
 	watts = s
 	watts.text = text[m[2]:m[3]]
 	before := timesAhead.ReplaceAllString(text[:m[0]], "")
+	if strings.TrimSpace(text[m[1]:]) == "" {
+		before = cutCopula(strings.TrimSpace(before)) // "amp F1 of"
+	}
 	return watts, strings.TrimSpace(before + " " + text[m[1]:])
 }
 
@@ -376,29 +408,40 @@ func (v service) had() bool {
 	return v.all || v.rest || len(v.zones)+len(v.rooms)+len(v.tags)+len(v.rows) > 0
 }
 
-// lineFed reads "Line L1: amp 2": a line that rows name and the output that
+// linesFedBy reads "Line L1: amp 2": a line that rows name, or several, and the output that
 // feeds it. Where only an amplifier is named, the line is its output.
-func (b *builder) lineFed(s seen, segment string) (string, *outlet) {
+func (b *builder) linesFedBy(s seen, segment string) ([]string, *outlet) {
 	head, rest, ok := cutRoute(segment)
 	if !ok {
-		return "", nil
+		return nil, nil
 	}
-	name := strings.TrimSpace(head)
+	lines := b.linesNamed(head)
+	if len(lines) == 0 {
+		if line := b.lineNamed(head); line != "" {
+			lines = []string{line}
+		}
+	}
+	if len(lines) == 0 {
+		return nil, nil
+	}
+	if feed := b.feedIn(s, rest); feed != nil && feed.amp != "" {
+		return lines, feed
+	}
+	return nil, nil
+}
+
+// lineNamed is the line that a text names, with a word for lines or without; "" where rows
+// name none of that name.
+func (b *builder) lineNamed(text string) string {
+	name := strings.TrimSpace(text)
 	if !b.places.lines[join.Key(name)] {
 		words := strings.Fields(name)
 		if len(words) < 2 || notation.KeyOf(name).Kind != notation.KeyLine && notation.KeyOf(name).Kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
-			return "", nil
+			return ""
 		}
 		name = words[len(words)-1]
 	}
-	feed := b.feedIn(s, rest)
-	if feed == nil || feed.amp == "" {
-		return "", nil
-	}
-	if len(feed.channels) == 0 {
-		feed.channels = []string{name}
-	}
-	return name, feed
+	return name
 }
 
 // divide takes a segment apart into places and the output that feeds them.
@@ -488,8 +531,8 @@ func (b *builder) feedIn(s seen, text string) *outlet {
 		o.amp, o.channels, o.bridged = known.Amplifier, known.Channels, known.Bridged
 		return o
 	}
-	if name := (&outlet{}).cutRating(text, s); b.namesAmp(name) { // its rating is read where sentences are
-		o.amp = name
+	if name := (&outlet{}).cutRating(text, s); b.namesAmp(name) || name != text && notation.KeyOf(name).Kind == notation.KeyAmplifier { // its rating is read where sentences are
+		o.amp = ownCode(name)
 		return o
 	}
 	c := b.channelRef(text)

@@ -138,3 +138,24 @@ func TestRowsOfLinesOutsideTables(t *testing.T) {
 		}
 	}
 }
+
+// Notes may give lines to amplifiers, several at once; watts said of an amplifier with several lines are those
+// of all of them, as far as can be told. Common practice, no source.
+func TestNotesFeedLines(t *testing.T) {
+	const list = "Where | Qty | W | Circuit\nHall | 4 | 6 | 1\nYard | 2 | 15 | 2\nDock | 2 | 15 | 3\n|\n"
+	for note, wanted := range map[string]string{
+		"Linea 1: finale F1 da 120 W. Linee 2 e 3: finale F2 da 60 W":          "F",
+		"Line 1: amp F1 of 120 W. Lines 2 and 3: amp F2 of 60 W":               "F",
+		"Kreis 1: Endstufe F1 mit 120 W, Kreise 2 und 3: Endstufe F2 mit 60 W": "F",
+		"Ligne 1 : ampli F1 de 120 W. Lignes 2 et 3 : ampli F2 de 60 W":        "F",
+	} {
+		j := wholeJob(t, "## List\nRowing hall\n|\n"+list+note+"\n")
+		want(t, note, describe(j), []string{"4 x 6 W zone Hall channel " + wanted + "1 / 1", "2 x 15 W zone Yard channel " + wanted + "2 / 2", "2 x 15 W zone Dock channel " + wanted + "2 / 3"})
+		for _, a := range j.Amplifiers {
+			if a.Name == "F2" && show(a.Rated) != "60" {
+				t.Errorf("%s: F2 rated %s", note, show(a.Rated))
+			}
+		}
+		want(t, note, channelRatings(j)[:min(1, len(j.Channels))], []string{"F1 / 1 120 W ? V"})
+	}
+}

@@ -23,6 +23,7 @@ type said struct {
 	notation.RatedAmplifier
 	source schedule.Source
 	bare   bool // watts beside a name and no word that says what they are
+	routed bool // read with the lines that the amplifier feeds
 }
 
 // saidIn finds the sentences about amplifiers in the texts of a sheet, each

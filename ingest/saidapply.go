@@ -331,8 +331,31 @@ func (b *builder) applyToLoose(s *said, at seen) {
 		}
 	}
 	if w := max(s.W, s.TotalW); s.Name == "" && s.Worded && w > 0 && !s.PerOutput && !waysRated(s) && len(b.job.Channels) > 1 {
+		if b.allOfOne(s, at) {
+			return
+		}
 		b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: which of the outputs share "+plain(w)+" W, or has each as much?", "the rating of the outputs")
 	}
+}
+
+// allOfOne gives all outputs, which no row gives an amplifier, to the only amplifier that the
+// sentences speak of, one without a name: "a single amplifier, 250 W, for both circuits". They share its watts.
+func (b *builder) allOfOne(s *said, at seen) bool {
+	others := slices.ContainsFunc(b.said, func(o said) bool { return o.source.At != s.source.At && (o.W > 0 || o.Name != "" || o.Outputs > 0) })
+	if others || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
+		return false
+	}
+	a := &schedule.Amplifier{At: s.source.At, Key: "amplifier", Name: "amplifier"}
+	b.amps[a.Key] = a
+	b.job.Amplifiers = append(b.job.Amplifiers, a)
+	for _, c := range b.job.Channels {
+		c.Amplifier = a
+		a.Channels = append(a.Channels, c)
+		b.channels[channelKey{a.Key, channelID(c.Name)}] = c
+	}
+	b.frameRated[a] = append(b.frameRated[a], ratedSeen{[]notation.RatedOutput{{W: max(s.W, s.TotalW), Total: true}}, at})
+	b.take(at, "amplifier", "all outputs share "+plain(max(s.W, s.TotalW))+" W", schedule.LikelierReading, "the only amplifier that the file speaks of")
+	return true
 }
 
 // letterOf is the letter of a number, "B" of "2"; "" where there is none.

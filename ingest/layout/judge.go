@@ -173,7 +173,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if classWithin(t.Sheet)&classForeign != 0 {
 		c.score -= 4
 	}
-	volts, lineTitle := 0, true
+	volts, lineTitle, ampBelow := 0, true, false
 	for i := range sr.p.lines[:min(len(sr.p.lines), linesJudged)] {
 		l := &sr.p.lines[i]
 		if inside := l.n >= t.Range.Row1 && l.n <= t.Range.Row2 && !t.Transposed; inside && !t.otherwise(l.n) {
@@ -192,6 +192,10 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 					c.score -= 2
 					lineTitle = false // once
 				}
+			}
+			if l.n > t.Range.Row2 && !ampBelow && ratesAnAmplifier(w.line) {
+				ampBelow = true // once
+				c.score += 2
 			}
 			if w.is(lineVoltage) {
 				volts = 1 + min(1, volts)
@@ -262,6 +266,12 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score -= 4
 	}
 	return c
+}
+
+// ratesAnAmplifier reports whether a note below a table speaks of an amplifier and of what it
+// gives: "Amp F1: 120 W".
+func ratesAnAmplifier(line string) bool {
+	return notation.SpeaksOfAmplifier(line) && len(notation.PowersIn(line, notation.Auto)) > 0
 }
 
 // laid reports whether a column says how cables lie: in a pipe, maybe, which is then

@@ -225,6 +225,11 @@ func (c *clauseReading) amplifier() bool {
 		return false
 	}
 	next := c.at + n
+	if next < len(c.tokens) && isRackWord(c.tokens[next].text) {
+		if name, taken := nameCode(c.tokens, next+1); taken > 0 && HasDigit(name) {
+			next++ // amp rack A1
+		}
+	}
 	if next+1 < len(c.tokens) && c.tokens[next].is("-") && !c.tokens[next].gap && !c.tokens[next+1].gap && c.tokens[next+1].kind != markToken {
 		c.named(c.tokens[c.at].raw + "-" + c.tokens[next+1].raw) // AMP-P, AMP-1
 		c.at = next + 2

@@ -25,6 +25,8 @@ func TestParseRatingSentence(t *testing.T) {
 		want []RatedAmplifier
 	}{
 		{"PA1: two outputs, 60W each", []RatedAmplifier{n("PA1", 2, 60)}},
+		{"amp rack A1 (outputs 1 to 3, 120 W each)", []RatedAmplifier{ways("A1", nil, NamedWatts{"1", 120}, NamedWatts{"2", 120}, NamedWatts{"3", 120})}},
+		{"Una potencia de 180 W, línea de 100 V", []RatedAmplifier{{W: 180, AtV: at100}}},
 		{"amps A 240 W and B 60 W", []RatedAmplifier{{Name: "A", W: 240}, {Name: "B", W: 60}}},
 		{"Verstärker N 240 W und S 2 x 60 W", []RatedAmplifier{{Name: "N", W: 240}, n("S", 2, 60)}},
 		{"One amplifier, 240 watts, called A1", []RatedAmplifier{{Name: "A1", Amplifiers: 1, W: 240}}},
