@@ -76,3 +76,18 @@ func TestOutputsBehindTheNameOfAnAmplifier(t *testing.T) {
 		}
 	}
 }
+
+// An amplifier's title may count its outputs, which then have titles of their own. Common practice, no source.
+func TestOutputsBelowAmplifiersThatCountThem(t *testing.T) {
+	for _, titles := range [][4]string{
+		{"AMP 1, 2 channels of 120W", "Ch. 1", "Ch. 2", "AMP 2, 2 channels of 60W"},
+		{"AMPLI 1, 2 canali da 120W", "Can. 1", "Can. 2", "AMPLI 2, 2 canali da 60W"},
+		{"Endstufe 1, 2 Kanäle zu 120W", "Kanal 1", "Kanal 2", "Endstufe 2, 2 Kanäle zu 60W"},
+	} {
+		j := wholeJob(t, "## Rack\nBoat hall\n|\nPlace | Type | Pcs | W\n"+titles[0]+"\n"+titles[1]+"\nPits | horn | 4 | 15\nBenches | horn | 2 | 15\n"+titles[2]+"\nTracks | horn | 3 | 10\n"+
+			titles[3]+"\n"+titles[1]+"\nOffices | ceiling | 6 | 3\nStairs | ceiling | 1 | 3\n"+titles[2]+"\nPorch | ceiling | 2 | 3")
+		if len(j.Channels) != 4 || show(j.Channels[0].Rated) != "120" || show(j.Channels[3].Rated) != "60" {
+			t.Errorf("%s: %v", titles[0], channelRatings(j))
+		}
+	}
+}
