@@ -79,7 +79,7 @@ func (b *builder) standIns(text string) standIn {
 				listed = ""
 			}
 		}
-		heads = heads && n == 0 && slices.Contains(articleWords, join.Fold(word)) || join.HasWord(join.Amplifier, word) || saysOutput.Of(word, 0) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
+		heads = heads && n == 0 && (slices.Contains(articleWords, join.Fold(word)) || slices.Contains(belongsWords, join.Fold(word))) || join.HasWord(join.Amplifier, word) || saysOutput.Of(word, 0) || slices.Contains(outputsWords, join.Fold(word)) || n == 0 && joiners[join.Fold(word)] || strings.ContainsAny(word, "0123456789") && n == 0
 		before = word
 	}
 	if len(s.names) == 0 {

@@ -31,7 +31,7 @@ func (b *builder) carriedIn(s seen) []carried {
 	for _, m := range wattsIn.FindAllStringSubmatchIndex(s.text, -1) {
 		c := carried{watts: s}
 		c.watts.text = s.text[m[2]:m[3]]
-		before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[start:m[0]], " :=,;(–-"), ""), " :=,(–-")
+		before := strings.Trim(isWord.ReplaceAllString(strings.Trim(s.text[start:m[0]], " :=,;/|·(–-"), ""), " :=,(–-")
 		before = joinerAhead.ReplaceAllString(before, "")
 		start = m[1]
 		parts := listMarks.Split(before, -1)

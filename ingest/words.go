@@ -81,8 +81,9 @@ var (
 	loadWords      = wordClasses["loaded"]
 	articleWords   = wordClasses["article"]
 	copulaWords    = wordClasses["copula"]
-	beingWords     = wordClasses["being"] // between a thing and its state
-	outWords       = wordClasses["out"]   // whole cells of states
+	beingWords     = wordClasses["being"]   // between a thing and its state
+	belongsWords   = wordClasses["belongs"] // "outputs of A1"
+	outWords       = wordClasses["out"]     // whole cells of states
 	outdatedWords  = wordClasses["outdated"]
 	outdatedEnds   = wordClasses["outdated end"] // what ends with them is outdated
 	aboveWords     = wordClasses["above"]
