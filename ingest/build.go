@@ -74,6 +74,7 @@ type builder struct {
 	onChannel      []channelControl
 	mergedControls map[*column]map[schedule.Ref]bool      // cells of controls that are merged over several rows
 	zonesListed    map[*schedule.Channel][]*schedule.Zone // that rows of outputs name
+	roomSpeakers   map[string]*schedule.Loudspeaker       // by room, nil where there are several; nil until asked for
 	looseTags      map[string][]*schedule.Loudspeaker     // tags without the word for a loudspeaker; nil until asked for
 
 	speaks     map[*row]*row           // which row tells the control of which; see speaker and forget

@@ -69,6 +69,8 @@ func (b *builder) end(r *row, s seen) schedule.End {
 	}
 	if l := b.looseSpeaker(s.text); l != nil {
 		e.Loudspeaker = l
+	} else if l := b.speakersIn(k); l != nil {
+		e.Loudspeaker = l
 	} else if b.dir.controls[k] && kind == notation.KeyControl {
 		e.Control = b.control(s, s.text) // one that only the cables name
 	}
@@ -136,6 +138,22 @@ func known[T any](text string, kind join.Kind, all []*T, byKey map[string]*T, na
 		found = p
 	}
 	return found
+}
+
+// speakersIn are the loudspeakers of the only row in a room, nil where there is none or several.
+func (b *builder) speakersIn(room string) *schedule.Loudspeaker {
+	if b.roomSpeakers == nil {
+		b.roomSpeakers = make(map[string]*schedule.Loudspeaker)
+		for _, l := range b.job.Loudspeakers {
+			if k := join.Key(l.Room.Value); k != "" && l.Status == schedule.Installed {
+				if _, several := b.roomSpeakers[k]; several {
+					l = nil
+				}
+				b.roomSpeakers[k] = l
+			}
+		}
+	}
+	return b.roomSpeakers[room]
 }
 
 // looseSpeaker finds a loudspeaker by its tag without the word for it.

@@ -70,13 +70,14 @@ func (s *Scorer) read(text string) *Header {
 		return h
 	}
 	l := lex()
+	said := s.ofEachPiece(text)
 	var rest string
-	rest, h.Unit, h.Volts = measure(text)
+	rest, h.Unit, h.Volts = measure(said)
 	if h.Volts == 0 {
 		rest, h.Volts = s.tapAtLine(rest)
 	}
 	rest, asked := cutYesNo(rest)
-	full := split(text)
+	full := split(said)
 	best := map[Field]Candidate{}
 	offer := func(c Candidate) {
 		if c.Score > best[c.Field].Score {
@@ -138,6 +139,9 @@ func (s *Scorer) read(text string) *Header {
 	if h.Unit == "m2" {
 		offer(Candidate{Ignored, 0.9, fmt.Sprintf("header %q is an area of floor", text), ""})
 	}
+	if c, ok := s.inTwoLanguages(text); ok {
+		offer(c)
+	}
 	for _, c := range best {
 		c.Score *= Fits(c.Field, h.Unit)
 		h.Candidates = append(h.Candidates, c)
@@ -146,6 +150,36 @@ func (s *Scorer) read(text string) *Header {
 		return cmp.Or(cmp.Compare(b.Score, a.Score), cmp.Compare(a.Field, b.Field))
 	})
 	return h
+}
+
+// inTwoLanguages is the field that both halves of a header mean, each in its language:
+// "van / von", "Nombre / Anzahl".
+func (s *Scorer) inTwoLanguages(header string) (Candidate, bool) {
+	one, two, ok := strings.Cut(header, " / ")
+	if !ok || strings.Contains(two, "/") {
+		return Candidate{}, false
+	}
+	x, y := s.read(one).Candidates, s.read(two).Candidates
+	if len(x) == 0 || len(y) == 0 || x[0].Score < 0.7 || y[0].Score < 0.7 || x[0].Field != y[0].Field {
+		return Candidate{}, false
+	}
+	return Candidate{x[0].Field, min(1, max(x[0].Score, y[0].Score)), fmt.Sprintf("header %q says it twice", header), x[0].Language}, true
+}
+
+// eachPiece finds a stroke and a word or an abbreviation for a piece or a loudspeaker at the
+// end of a header.
+var eachPiece = regexp.MustCompile(`(?i)^(.*\S)\s*/\s*(?:stk|stck|st|stück|stuk|ea|each|pcs?|pces?|pièce|pieza|pza|pz|pezzo|cad|uds?|unit|unité|unidad|ls|lsp|spkr|speaker|loudspeaker|hp|altavoz|diffusore|luidspreker|head)\.?$`)
+
+// ofEachPiece is a header of powers "W/pc" as "W each"; others stay as they are.
+func (s *Scorer) ofEachPiece(header string) string {
+	m := eachPiece.FindStringSubmatch(header)
+	if m == nil {
+		return header
+	}
+	if c := s.Concepts(m[1]); !slices.Contains(c, "power") && !slices.Contains(c, "tap") {
+		return header
+	}
+	return m[1] + " each"
 }
 
 // bareLine finds a line voltage without its unit at the end of a header. 25 and 50
