@@ -199,7 +199,7 @@ func (b *builder) routesIn(s seen) []route {
 	}
 	if m := findRouteMark(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
 		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
-		if head := text[:m[0]]; b.places.lines[join.Key(head)] {
+		if head := text[:m[0]]; b.places.lines[join.Key(head)] || b.ampsHead(s, text) {
 			m = nil
 		} else if b.namesAmp(head) {
 			amp = head
@@ -256,6 +256,23 @@ func (b *builder) routesIn(s seen) []route {
 		}
 	}
 	return out
+}
+
+// ampsHead reports whether an amplifier stands before a mark in every segment of a statement:
+// "V1 = 240 W (hall), V2 = 120 W (stands)".
+func (b *builder) ampsHead(s seen, text string) bool {
+	list := segments(text)
+	for _, segment := range list {
+		head, _, ok := cutRoute(segment)
+		if _, _, volts := notation.LineVoltageIn(segment); volts && !ok {
+			continue
+		}
+		_, head = cutWatts(s, head)
+		if head = strings.Trim(head, " ()"); !ok || !b.namesAmp(head) && !notation.SpeaksOfAmplifier(head) {
+			return false
+		}
+	}
+	return len(list) > 1
 }
 
 // linesNamed are the lines that a text lists and nothing else, as rows name them: "L1, L2",
@@ -471,6 +488,9 @@ func (b *builder) divide(s seen, segment string) (service, *outlet) {
 // placesIn finds the places that a text names and nothing else.
 func (b *builder) placesIn(s seen, text string) service {
 	text = strings.Trim(text, " .:=–-")
+	if inner := strings.TrimSuffix(strings.TrimPrefix(text, "("), ")"); len(inner)+2 == len(text) && !strings.ContainsAny(inner, "()") {
+		text = strings.TrimSpace(inner) // "V1 = 240 W (Hall)"
+	}
 	if text == "" || strings.Trim(text, "0123456789") == "" {
 		return service{}
 	}

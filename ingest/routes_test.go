@@ -159,3 +159,29 @@ func TestNotesFeedLines(t *testing.T) {
 		want(t, note, channelRatings(j)[:min(1, len(j.Channels))], []string{"F1 / 1 120 W ? V"})
 	}
 }
+
+// Amplifiers may be listed each with its rating and its place, before or behind. Common practice, no source.
+func TestNotesRateAmplifiersAndNameTheirPlaces(t *testing.T) {
+	for _, note := range []string{"100 V, V1 = 240 W (Hall), V2 = 120 W (Side)", "V1: 240 W - Hall; V2: 120 W - Side", "Amp V1 (240 W): Hall, amp V2 (120 W): Side"} {
+		j := wholeJob(t, "## Now\nIce rink\n"+note+"\n|\nArea | Where | Kind | Qty | W/pc | Amp\nHall | North | ceiling | 4 | 6 | V1\nHall | South | horn | 2 | 15 | V1\nSide | Dock | horn | 2 | 15 | V2")
+		want(t, note, describe(j), []string{"4 x 6 W zone Hall channel V1 / 1", "2 x 15 W zone Hall channel V1 / 1", "2 x 15 W zone Side channel V2 / 1"})
+		for i, w := range []string{"240", "120"} {
+			if got := show(j.Channels[i].Rated); got != w {
+				t.Errorf("%s: %s rated %s, want %s", note, j.Channels[i].Label(), got, w)
+			}
+		}
+	}
+}
+
+// Cables may run from room to room where loudspeakers have rooms. Common practice, no source.
+func TestCablesFromRoomToRoom(t *testing.T) {
+	j := wholeJob(t, "## List\nRowing club, 100 V\n|\nArea | Where | Kind | Qty | W/pc | Amp\nHall | North | ceiling | 4 | 6 | V1\nHall | South | horn | 2 | 15 | V1\n## Cables\nvan / von | naar / nach | Typ | m\nV1 | North | 2x2,5 | 60\nNorth | South | 2x2,5 | 24")
+	for _, c := range j.Cables {
+		if !c.From.Resolved() || c.To.Loudspeaker == nil {
+			t.Errorf("%v to %v", c.From.Text, c.To.Text)
+		}
+	}
+	if len(j.Cables) != 2 {
+		t.Errorf("%d cables", len(j.Cables))
+	}
+}
