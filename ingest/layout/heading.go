@@ -67,7 +67,7 @@ func (h *heading) read(s *vocabulary.Scorer) {
 		// A group that says nothing by itself leaves its columns alone.
 		own := 0.75
 		switch group := s.Header(h.parts[0]).Best(); {
-		case group.Score < 0.5:
+		case group.Score < 0.5, group.Field == vocabulary.Ignored: // "Public address"
 			own = 0.98
 		case group.Score >= sureWords && keyed[group.Field]:
 			own = 0.6
