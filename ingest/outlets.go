@@ -141,6 +141,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if amp.col != nil && !ch.had() && saysOutput.Of(amp.col.Header, 0) && amp.field == vocabulary.Amplifier && !b.namesAmp(amp.text) && !b.wholeOutput(amp.text) {
 		amp, ch = seen{}, amp // "A1" below "Amp channel" is an output
 	}
+	if amp.col == nil && ch.col != nil && join.HasWord(join.Amplifier, ch.col.Header) && b.channelRef(ch.text).ref.Amplifier != "" {
+		amp = seen{} // "1/2" below "Amp/output" names its amplifier, whatever stands above
+	}
 	if amp.spare() {
 		amp = seen{}
 	}
