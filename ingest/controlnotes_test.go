@@ -166,3 +166,20 @@ func TestUnknownTagsThatRegulate(t *testing.T) {
 		}
 	}
 }
+
+// A note may say what a place has, with the rating behind a comma. Common practice, no source.
+func TestPlacesThatHaveControls(t *testing.T) {
+	for note, wanted := range map[string]string{
+		"Hall has attenuator AT1, 24 W.":              "AT1 24",
+		"The hall has a volume knob, K1, rated 36 W.": "K1 36",
+		"Le hall a un atténuateur AT1 de 24 W":        "AT1 24",
+		"Die Hall hat einen Regler R1, 24 W":          "R1 24",
+		"De hall heeft een regelaar R1, 24 W":         "R1 24",
+		"El hall tiene un atenuador AT1, de 24 W":     "AT1 24",
+	} {
+		j := wholeJob(t, "## Now\nIce rink\n"+note+"\n|\nWhere | Kind | Qty | W | Amp\nHall | ceiling | 4 | 6 | V1\nYard | horn | 2 | 15 | V1")
+		if len(j.Controls) != 1 || j.Controls[0].Name+" "+show(j.Controls[0].Rated) != wanted || j.Loudspeakers[0].Control != j.Controls[0] || j.Loudspeakers[1].Control != nil {
+			t.Errorf("%s: %v", note, describe(j))
+		}
+	}
+}

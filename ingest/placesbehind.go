@@ -17,7 +17,7 @@ func (b *builder) placesBehind(s seen) []carried {
 	}
 	var out []carried
 	var waiting service // places whose control is named further on: "Foyer, shop with control R2"
-	for _, segment := range segments(s.text) {
+	for _, segment := range b.withWhatFollows(s, segments(s.text)) {
 		head, tail := splitControl(segment)
 		place := b.placesIn(s, head)
 		if !place.had() {
@@ -47,6 +47,25 @@ func (b *builder) placesBehind(s seen) []carried {
 	}
 	for _, c := range out {
 		b.controlNames.Add(c.controls[0], 0)
+	}
+	return out
+}
+
+// withWhatFollows joins to the segment that names a control those behind it that name no place:
+// "the hall has a volume knob", "V1", "rated 36 W".
+func (b *builder) withWhatFollows(s seen, list []string) []string {
+	var out []string
+	for _, segment := range list {
+		if n := len(out); n > 0 {
+			if _, before := splitControl(out[n-1]); before != "" {
+				head, tail := splitControl(segment)
+				if place := b.placesIn(s, head); tail == "" && !place.had() {
+					out[n-1] += " " + segment
+					continue
+				}
+			}
+		}
+		out = append(out, segment)
 	}
 	return out
 }

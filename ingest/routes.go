@@ -500,6 +500,9 @@ func (b *builder) placesIn(s seen, text string) service {
 	if tags := b.speakersNamed(text); len(tags) > 0 {
 		return service{at: s, tags: tags}
 	}
+	if first, rest, ok := strings.Cut(text, " "); ok && len(first) <= 3 && slices.Contains(articleWords, join.Fold(first)) && !b.places.zones[join.Parse(join.Zone, text).Full] {
+		text = rest // "die Halle"
+	}
 	if n := join.Parse(join.Zone, text); !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
 		return service{} // "6 x" is no zone 6
 	}
