@@ -13,8 +13,9 @@ import (
 
 // A cableFeed is what the cables that lead to a part come from.
 type cableFeed struct {
-	channel *schedule.Channel
-	control *schedule.Control // the last on the way
+	amplifier *schedule.Amplifier
+	channel   *schedule.Channel
+	control   *schedule.Control // the last on the way
 }
 
 // feedsOfCables hangs loudspeakers and controls that name nothing that feeds them on what the
@@ -43,7 +44,7 @@ func (b *builder) feedsOfCables() {
 	}
 	feeds := make(map[any]*cableFeed)
 	for _, c := range b.job.Controls {
-		if f := feedOf(c, into, feeds); c.Channel == nil && c.Parent == nil && f.channel != nil {
+		if f := feedOf(c, into, feeds); c.Channel == nil && c.Parent == nil && b.outputOf(f) != nil {
 			c.Channel = f.channel
 			if f.control != c {
 				c.Parent = f.control
@@ -52,7 +53,7 @@ func (b *builder) feedsOfCables() {
 	}
 	for _, l := range b.job.Loudspeakers {
 		f := feedOf(l, into, feeds)
-		if f.channel != nil && l.Channel == nil && !l.FeedUnread && !b.origin[l].namesFeed() && (l.Zone == nil || l.Zone.Channel == nil) {
+		if b.outputOf(f) != nil && l.Channel == nil && !l.FeedUnread && !b.origin[l].namesFeed() && (l.Zone == nil || l.Zone.Channel == nil) {
 			l.Channel = f.channel
 			b.ledTo(l, "channel", f.channel.Label())
 		}
@@ -86,7 +87,7 @@ func feedOf(part any, into map[any]*schedule.Cable, feeds map[any]*cableFeed) *c
 		} else if c.From.Control != nil {
 			at = c.From.Control
 		} else {
-			end = &cableFeed{channel: c.From.Channel}
+			end = &cableFeed{channel: c.From.Channel, amplifier: c.From.Amplifier}
 			break
 		}
 	}
@@ -98,10 +99,21 @@ func feedOf(part any, into map[any]*schedule.Cable, feeds map[any]*cableFeed) *c
 	return feeds[part]
 }
 
+// outputOf is the output that the cables come from, that of an amplifier where it has only one.
+func (b *builder) outputOf(f *cableFeed) *schedule.Channel {
+	if f.channel == nil && f.amplifier != nil {
+		at := seen{text: f.amplifier.Name, source: schedule.Source{At: f.amplifier.At}}
+		if list := b.onlyChannel(nil, &outlet{amp: f.amplifier.Name, ampAt: at}, f.amplifier); len(list) == 1 {
+			f.channel = list[0]
+		}
+	}
+	return f.channel
+}
+
 // behind is what feeds the parts behind one that a cable leads to.
 func (f *cableFeed) behind(part any) *cableFeed {
 	if k, ok := part.(*schedule.Control); ok {
-		return &cableFeed{f.channel, k}
+		return &cableFeed{f.amplifier, f.channel, k}
 	}
 	return f
 }
@@ -114,14 +126,22 @@ func (b *builder) ledTo(l *schedule.Loudspeaker, what, name string) {
 
 // collectEnds enters the names of amplifiers and controls that the ends of a cable give them.
 func (b *builder) collectEnds(r *row) {
-	if from := r.own(vocabulary.From); b.nearOutput(from) {
+	switch from := r.own(vocabulary.From); {
+	case b.nearOutput(from):
 		b.ampNames.Add(withKindWord(from.text, b.channelRef(from.text).ref.Amplifier), 0)
+	case b.nearAmp(from):
+		b.ampNames.Add(from.text, 0)
 	}
 	for _, f := range []vocabulary.Field{vocabulary.From, vocabulary.To} {
 		if s := r.own(f); s.had() && b.dir.controls[s.key()] && notation.KeyOf(s.text).Kind == notation.KeyControl {
 			b.controlNames.Add(s.text, 0)
 		}
 	}
+}
+
+// nearAmp reports whether the near end of a cable names an amplifier by its word and nothing more: "Amp A".
+func (b *builder) nearAmp(s seen) bool {
+	return s.field == vocabulary.From && s.had() && !b.wordedOutput(s.text) && notation.SpeaksOfAmplifier(s.text) && notation.KeyOf(s.text).Kind == notation.KeyAmplifier
 }
 
 // gatherEnds notes controls that the ends of a cable name.

@@ -55,7 +55,11 @@ func (b *builder) end(r *row, s seen) schedule.End {
 		e.Zone = z
 		return e
 	}
-	if a := b.knownAmp(s.text); a != nil {
+	a := b.knownAmp(s.text)
+	if a == nil && b.nearAmp(s) && !b.lookOnly {
+		a = b.amplifier(s, s.text)
+	}
+	if a != nil {
 		e.Amplifier = a
 		return e
 	}

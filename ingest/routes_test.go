@@ -185,3 +185,15 @@ func TestCablesFromRoomToRoom(t *testing.T) {
 		t.Errorf("%d cables", len(j.Cables))
 	}
 }
+
+// A list of cables from amplifiers without outputs, to loudspeakers that another list tells of. Common practice, no source.
+func TestCablesFromWholeAmplifiers(t *testing.T) {
+	j := wholeJob(t, "## Pool\nPool hall, 100 V\n|\nCable | From | To | Type | m\nC1 | Amp A | LS1 | 2C 2.5mm2 | 28\nC2 | LS1 | LS2 | 2C 2.5mm2 | 12\nC3 | Amp B | VC1 | 2C 1.5mm2 | 6\nC4 | VC1 | LS3 | 2C 1.5mm2 | 9\n|\n"+
+		"Spkr | Where | Tap\nLS1 | Deep end | 10W\nLS2 | Shallow end | 10W\nLS3 | Reception | 3W\n|\nAmp A 120W, Amp B 60W, both in plant room. VC1 is the 12W wall control at reception.")
+	want(t, "feeds", describe(j), []string{"LS1 1 x 10 W zone Deep end channel A / 1", "LS2 1 x 10 W zone Shallow end channel A / 1", "LS3 1 x 3 W zone Reception control VC1 channel B / 1"})
+	for _, c := range j.Channels {
+		if w := map[string]string{"A": "120", "B": "60"}[c.Amplifier.Name]; show(c.Rated) != w {
+			t.Errorf("%s rated %s, want %s", c.Label(), show(c.Rated), w)
+		}
+	}
+}

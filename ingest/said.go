@@ -257,6 +257,9 @@ func (b *builder) ampsInTables() map[string]bool {
 				continue
 			}
 			name := b.outletOf(r).amp
+			if from := r.own(vocabulary.From); r.kind == cableRow && name == "" && b.nearAmp(from) {
+				name = from.text
+			}
 			if r.kind == amplifierRow || r.kind == channelRow {
 				if own, _ := b.ampName(r); own.had() {
 					name = own.text
