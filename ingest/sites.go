@@ -141,6 +141,8 @@ func (b *builder) titlesAbove() []*layout.Fact {
 			out = append(out, f)
 		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && int(f.At.Row) < top && isPlace(f.Key) { // "Fern Gardens: PA devices"
 			out = append(out, &layout.Fact{Text: f.Key + ": " + f.Text, At: f.At})
+		} else if f.Field == vocabulary.Unknown && f.At.Row > 0 && table && int(f.At.Row) < top && onlyTitleWords(f.Key) && isPlace(f.Text) { // "Speaker survey | Fern Gardens"
+			out = append(out, &layout.Fact{Text: f.Text, At: f.At})
 		}
 	}
 	for _, s := range b.spoken { // a title that reads like a sentence
@@ -292,6 +294,13 @@ func placeWordsOf(words []string) (kept []string, clean bool) {
 		kept = kept[:len(kept)-1]
 	}
 	return kept, clean
+}
+
+// onlyTitleWords reports whether all words of a text are words for lists or for what they list.
+func onlyTitleWords(text string) bool {
+	words := strings.Fields(text)
+	kept, _ := placeWordsOf(words)
+	return len(words) > 0 && len(kept) == 0
 }
 
 // asPlace joins the parts of the name of a place, "" if it has too few letters.
