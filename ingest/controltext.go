@@ -45,6 +45,25 @@ var onlyTimes = regexp.MustCompile(`(?i)^\d{1,2}\s*[x×*]$`)
 // bareInBrackets finds a figure in brackets behind other words.
 var bareInBrackets = regexp.MustCompile(`^(.*\S)\s*\((\d{1,3})\)$`)
 
+// withRemark adds what the remarks of a row say of a control of which a column only says that it
+// is there: "yes" and "knob says 12 W", "yes" and "same knob as the hall".
+func (b *builder) withRemark(r *row, c controlMention) controlMention {
+	m := b.controlRemark(r)
+	switch {
+	case !m.any:
+		return c
+	case m.as != nil || m.name != "":
+		return m
+	}
+	if !c.rating.had() {
+		c.rating = m.rating
+	}
+	if !c.model.had() {
+		c.model = m.model
+	}
+	return c
+}
+
 // controlText reads the control of a row that describes something else.
 func (b *builder) controlText(r *row) controlMention {
 	r = b.speaker(r)
@@ -80,7 +99,7 @@ func (b *builder) controlText(r *row) controlMention {
 	}
 	c.at, c.any = s, true
 	if notation.AnswerOf(s.text) == notation.Yes {
-		return c
+		return b.withRemark(r, c)
 	}
 	if m, ok := b.controlSeen(r, s); ok {
 		return m

@@ -1,6 +1,9 @@
 package ingest
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // Cable lists whose last columns tell what hangs at the far end are lists of
 // loudspeakers; what they are is no place.
@@ -43,7 +46,7 @@ func TestPowersOfOutputsInNotes(t *testing.T) {
 		{"German strings", "Verstärker im Keller: Strang 1 = 60 W, Strang 2 = 30 W, 100 Volt", []string{"1 60 W", "2 30 W"}},
 		{"French, in order", "ampli 2 sorties : 60 W / 30 W, 100 V", []string{"1 60 W", "2 30 W"}},
 		{"Spanish, in order", "Etapa con 2 salidas (60 y 30 W), línea 100 V", []string{"1 60 W", "2 30 W"}},
-		{"of both together", "lines 1 and 2 off the 60 watt amp, 100 V", []string{"1 ? W", "2 ? W"}},
+		{"of both together", "lines 1 and 2 off the 60 watt amp, 100 V", []string{"amplifier / 1 ? W", "amplifier / 2 ? W"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			j := wholeJob(t, `
@@ -55,7 +58,7 @@ Nr | wo | Watt eingestellt | Strang
 
 `+c.note)
 			want(t, "outputs", ratedOutputs(j), c.rated)
-			if c.rated[0] == "1 ? W" && len(j.Questions) == 0 {
+			if strings.Contains(c.rated[0], "?") && len(j.Questions) == 0 {
 				t.Error("nothing asked")
 			}
 		})

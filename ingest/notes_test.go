@@ -29,7 +29,7 @@ func TestNotesBesideLists(t *testing.T) {
 		{"outputs", "Salidas 1 y 2: 60 W; salida 3: 30 W", mixed, ""},
 		{"outputs", "Uscite da 60 W", each, ""},
 		{"outputs", "Versterker: drie uitgangen van 60 W", each, ""},
-		{"outputs", "One 240 W mixer amp with 3 zone outputs", "1 ?, 2 ?, 3 ?", "frame rating"},
+		{"outputs", "One 240 W mixer amp with 3 zone outputs", "amplifier / 1 ?, amplifier / 2 ?, amplifier / 3 ?", "frame rating"},
 		{"lines", "Linien L1 bis L3: je 60 W", lines, ""},
 		{"lines", "Lignes L1 à L3 : 60 W", lines, ""},
 		{"lines", "L1 (60 W), L2 (60 W), L3 (60 W)", lines, ""},

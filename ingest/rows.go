@@ -15,14 +15,15 @@ import (
 // was found out about its columns.
 type table struct {
 	*layout.Table
-	kind    layout.Kind // as other tables of the book may have changed it
-	number  int         // from 1, over the whole book: names of one table are different things
-	columns []*column
-	byField [][]*column // by field
-	rows    []*row
-	titles  []layout.Fact // what stands above it, and its sheet's name; shared, never written
-	shared  bool          // the table serves several jobs of the book
-	again   bool          // it served an earlier job already, which accounts for its rows
+	kind      layout.Kind // as other tables of the book may have changed it
+	number    int         // from 1, over the whole book: names of one table are different things
+	columns   []*column
+	byField   [][]*column // by field
+	rows      []*row
+	titles    []layout.Fact // what stands above it, and its sheet's name; shared, never written
+	shared    bool          // the table serves several jobs of the book
+	again     bool          // it served an earlier job already, which accounts for its rows
+	commented bool          // cells of it carry notes
 	// outdated: its sheet says that it is no longer valid, and another sheet is.
 	outdated bool
 	names    map[string][]valueName
@@ -111,7 +112,7 @@ func (s seen) had() bool { return s.source.Had() }
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
 func newTable(t *layout.Table, number int, titles *titleReader) *table {
-	n := &table{Table: t, kind: t.Kind, number: number, byField: make([][]*column, vocabulary.Fields), titles: titles.read(t.Titles)}
+	n := &table{Table: t, kind: t.Kind, number: number, byField: make([][]*column, vocabulary.Fields), titles: titles.read(t.Titles), commented: hasComment(t)}
 	for i := range t.Columns {
 		own := t.Columns[i] // a copy: what other tables say may change it
 		c := &column{Column: &own, i: i}
@@ -216,16 +217,18 @@ func (r *row) ownOf(f vocabulary.Field) seen {
 // may have several columns of remarks.
 func (r *row) every(f vocabulary.Field) iter.Seq[seen] {
 	return func(yield func(seen) bool) {
-		if !r.t.has(f) {
-			return
+		if r.t.has(f) {
+			for _, c := range r.t.columns {
+				if c.Field != f {
+					continue
+				}
+				if s := r.at(c); (s.text != "" || s.missing != notation.MissingNone) && !yield(s) {
+					return
+				}
+			}
 		}
-		for _, c := range r.t.columns {
-			if c.Field != f {
-				continue
-			}
-			if s := r.at(c); (s.text != "" || s.missing != notation.MissingNone) && !yield(s) {
-				return
-			}
+		if f == vocabulary.Notes && r.t.commented {
+			r.comments(yield)
 		}
 	}
 }

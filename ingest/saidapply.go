@@ -342,7 +342,8 @@ func (b *builder) applyToLoose(s *said, at seen) {
 // sentences speak of, one without a name: "a single amplifier, 250 W, for both circuits". They share its watts.
 func (b *builder) allOfOne(s *said, at seen) bool {
 	others := slices.ContainsFunc(b.said, func(o said) bool { return o.source.At != s.source.At && (o.W > 0 || o.Name != "" || o.Outputs > 0) })
-	if others || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
+	rated := slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return len(b.channelRated[c]) > 0 })
+	if others || rated || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
 		return false
 	}
 	a := &schedule.Amplifier{At: s.source.At, Key: "amplifier", Name: "amplifier"}
@@ -355,6 +356,7 @@ func (b *builder) allOfOne(s *said, at seen) bool {
 	}
 	b.frameRated[a] = append(b.frameRated[a], ratedSeen{[]notation.RatedOutput{{W: max(s.W, s.TotalW), Total: true}}, at})
 	b.take(at, "amplifier", "all outputs share "+plain(max(s.W, s.TotalW))+" W", schedule.LikelierReading, "the only amplifier that the file speaks of")
+	b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: is it of each output or of all together? It is taken as of all.", "the rating of the outputs")
 	return true
 }
 

@@ -42,6 +42,11 @@ func spokenOn(s *layout.Sheet) []spoken {
 		last := lastDevice(t)
 		for i := range t.Records {
 			r := &t.Records[i]
+			for k := range r.Values {
+				if v := &r.Values[k]; commented(v) {
+					add(v.At, commentText(v.Cell.Note()))
+				}
+			}
 			if r.Class == layout.Note || i > last && (r.Class == layout.Title || r.Class == layout.Device || r.Class == layout.NoDevice) {
 				add(r.At, r.Text)
 			}

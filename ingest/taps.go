@@ -31,6 +31,19 @@ type tapped struct {
 	source   schedule.Source
 }
 
+// askUnseen asks for a tap of which the schedule itself says that it is not known: "?".
+func (b *builder) askUnseen(r *row) {
+	if b.lookOnly || r.status != schedule.Installed {
+		return
+	}
+	for _, c := range r.t.byField[vocabulary.Tap] {
+		if v := &r.Values[c.i]; r.at(c).missing == notation.MissingUnknown && v.Text != "" {
+			b.ask(v.At, "tap", "“"+short(v.Text)+"”: what is the tap here?", "the load")
+			return
+		}
+	}
+}
+
 // had reports whether the cell says anything of the setting.
 func (t *tapped) had() bool { return t.source.Had() }
 
@@ -52,7 +65,11 @@ func (b *builder) tap(r *row, lineV float64) tapped {
 		if s := r.say(vocabulary.Tap); s.had() {
 			return b.readTap(s)
 		}
-		return b.tapInWords(r)
+		t := b.tapInWords(r)
+		if !t.had() {
+			b.askUnseen(r)
+		}
+		return t
 	}
 	pick := 0
 	for i, s := range filled {

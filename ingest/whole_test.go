@@ -10,7 +10,7 @@ import (
 )
 
 // wholeJob reads drawn sheets as the file of one job: a line a row, cells parted
-// by "|", a number a number cell; a line "## Name" begins a sheet.
+// by "|", a number a number cell, a note on a cell behind " ^ "; a line "## Name" begins a sheet.
 func wholeJob(t *testing.T, drawing string) *schedule.Job {
 	t.Helper()
 	jobs := wholeJobs(drawing)
@@ -41,7 +41,9 @@ func wholeJobs(drawing string) []*schedule.Job {
 			if text = strings.TrimSpace(text); text == "" {
 				continue
 			}
+			text, note, _ := strings.Cut(text, " ^ ")
 			c := grid.Cell{Col: int32(i + 1), Kind: grid.String, Text: text}
+			c.SetNote(note)
 			if v, err := strconv.ParseFloat(text, 64); err == nil {
 				c.Kind, c.Number = grid.Number, v
 			}
