@@ -300,6 +300,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := statesAgree(s.text); status != schedule.Installed {
 			return status
 		}
+		if status := stateWithDate(s.text); status != schedule.Installed {
+			return status
+		}
 	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status
