@@ -25,7 +25,7 @@ func TestStatesWithDates(t *testing.T) {
 // A help point of a list of assets is no loudspeaker. Common practice, no source.
 func TestHelpPoints(t *testing.T) {
 	for _, kind := range []string{"HELP_POINT", "Notrufsäule", "Borne d'appel", "Poste SOS", "Colonnina SOS", "Noodzuil"} {
-		j := wholeJob(t, "Asset | Class | Place | Tap W | Amp\n101 | Loudspeaker | Hall | 6 | A\n102 | Loudspeaker | Yard | 15 | A\n103 | "+kind+" | Yard |")
+		j := wholeJob(t, "Tag | Type | Room | Tap W | Amp\n101 | Loudspeaker | Hall | 6 | A\n102 | Loudspeaker | Yard | 15 | A\n103 | "+kind+" | Yard |")
 		if n := len(j.Loudspeakers); n != 2 {
 			t.Errorf("%s: %d rows of loudspeakers", kind, n)
 		}
