@@ -104,7 +104,7 @@ func placedAt(facts []Fact, at schedule.Ref, c *grid.Cell) []Fact {
 // readTitle is sectionFacts without a place.
 func (f *finder) readTitle(t string) []Fact {
 	if output, place, ok := outputOfPlace(t); ok {
-		return []Fact{output, {Text: place}}
+		return []Fact{output, place}
 	}
 	if place, feeder, ok := placeFed(t); ok {
 		if notation.SpeaksOfRack(place) { // "Left side of rack: amp L"

@@ -37,12 +37,16 @@ const longestKey = 24
 
 // outputOfPlace takes a title apart whose key is an output, with its amplifier and what it gives maybe, and not what its
 // value is a value of: "Kanal 1: Palmenhaus" is channel 1 of the palm house.
-func outputOfPlace(t string) (output Fact, place string, ok bool) {
+// What an amplifier with its rating feeds is a remark above rows with rooms: see fedPlaces.
+func outputOfPlace(t string) (output, place Fact, ok bool) {
 	m := reOutputOf.FindStringSubmatch(t)
 	if m == nil || !feeders[sectionField(m[1])] || !anyDigit(m[1]) || vocabulary.DeviceIn(m[2]) != vocabulary.NoDevice {
-		return Fact{}, "", false
+		return Fact{}, Fact{}, false
 	}
-	output, place = Fact{Field: sectionField(m[1]), Text: m[1]}, m[2]
+	output, place = Fact{Field: sectionField(m[1]), Text: m[1]}, Fact{Text: m[2]}
+	if output.Field == vocabulary.Amplifier && reLabelWatts.MatchString(m[1]) && !joints.Of(m[1], 0) {
+		place.Key = "feeds"
+	}
 	if len(m[1]) <= longestKey {
 		return output, place, true
 	}
@@ -50,7 +54,7 @@ func outputOfPlace(t string) (output Fact, place string, ok bool) {
 	if joint {
 		output.Field = vocabulary.Channel
 	}
-	_, _, place = cutFeeds(place, 0)
+	_, _, place.Text = cutFeeds(place.Text, 0)
 	return output, place, joint && !placesBeside(m[1])
 }
 
