@@ -190,7 +190,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		return r.first(vocabulary.Describe, vocabulary.Kind), seen{}
 	}
 	name = all[0]
-	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) {
+	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) && !(name.field == vocabulary.Tag && r.t.sharesStem(name.text)) {
 		name.text = withKindWord(name.text, c.ref.Amplifier) // "AMP 1 CH 2" is a channel of AMP 1
 	}
 	if len(all) > 1 {
