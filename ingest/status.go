@@ -307,6 +307,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status
 		}
+		if status := stateOfDescribed(s.text); f == vocabulary.Describe && status != schedule.Installed {
+			return status
+		}
 	}
 	for _, m := range notation.Statuses(s.text) {
 		alone := (f == vocabulary.Notes || f == vocabulary.Tap || f == vocabulary.TapBefore) && len(m.Text) == len(strings.TrimSpace(s.text)) // "Lager" in a remark is no room
@@ -330,9 +333,6 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		}
 		if status == schedule.Removed && words == 1 && of == 2 && f == vocabulary.Notes && kindInWords(s.text) == loudspeakerRow {
 			return status // "HP déposé"
-		}
-		if of <= fewWords && f == vocabulary.Describe && statusBetween(s.text) == status {
-			return status // "Weatherproof horn, spare, to stores"
 		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
 	}
@@ -531,6 +531,20 @@ func stateAhead(text string, any bool) schedule.Status {
 		}
 	}
 	return schedule.Installed
+}
+
+// stateOfDescribed is the state of a loudspeaker that its description says in front of a colon or between
+// commas: "Bedarfsposition: Lautsprecher 6 W, Foyer", "Weatherproof horn, spare, to stores".
+func stateOfDescribed(text string) schedule.Status {
+	if kindInWords(text) != loudspeakerRow {
+		return schedule.Installed
+	}
+	if head, _, ok := strings.Cut(text, ":"); ok {
+		if status := statusAlone(head); status != schedule.Installed {
+			return status
+		}
+	}
+	return statusBetween(text)
 }
 
 // statusBetween is a sure status that stands alone between commas.

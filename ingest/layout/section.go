@@ -263,6 +263,11 @@ func (f *finder) isHeading(t string) bool {
 	return false
 }
 
+// headsControls reports whether a title is no more than a word for controls: "Volumeregelaars".
+func headsControls(t string) bool {
+	return len(strings.Fields(t)) <= 2 && vocabulary.DeviceIn(t) == vocabulary.ControlDevice
+}
+
 // isSubject reports whether words name what a list is of, as one compound: "Lautsprecherliste".
 func (f *finder) isSubject(t string) bool {
 	if strings.ContainsAny(t, " 0123456789") {

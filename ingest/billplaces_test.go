@@ -1,0 +1,118 @@
+package ingest
+
+import (
+	"testing"
+
+	"lineaudit/audit/schedule"
+)
+
+// Chapters of a bill are zones where the next items are numbered under them; its options are not installed;
+// a control is for the zone of its chapter. Common practice, no source.
+func TestChaptersOfABill(t *testing.T) {
+	for _, c := range []struct{ head, speaker, control, option, amp string }{
+		{"Item | Qty | Unit | Description | Rate", "Ceiling loudspeaker 6 W, tapped 3 W, ", "Volume control 30 W for ", "Optional: Ceiling loudspeaker 6 W, tapped 3 W, waiting area", "Mixer amplifier 120 W"},
+		{"Pos. | Menge | Einh. | Bezeichnung | EP", "Deckenlautsprecher 6 W, Anzapfung 3 W, ", "Lautstärkeregler 30 W für ", "Bedarfsposition: Deckenlautsprecher 6 W, Anzapfung 3 W, Wartebereich", "Mischverstärker 120 W"},
+	} {
+		j := wholeJob(t, "Fern Baths, 100 V\n|\n"+c.head+`
+01 | | | Pool hall |
+01.01 | 8 | Stk | `+c.speaker+`long side | 40
+01.02 | 4 | Stk | `+c.speaker+`children's pool | 40
+02 | | | Lobby |
+02.01 | 5 | Stk | `+c.speaker+`ticket desk | 40
+02.02 | 1 | Stk | `+c.control+`Lobby | 58
+02.03 | 2 | Stk | `+c.option+` | 40
+03 | | | Rack |
+03.01 | 1 | Stk | `+c.amp+` | 780`)
+		want(t, c.head, describe(j)[:2], []string{"8 x 3 W zone Pool hall channel " + c.amp + " / 1", "4 x 3 W zone Pool hall channel " + c.amp + " / 1"})
+		for _, l := range j.Loudspeakers[2:] {
+			if installed := l.Zone.Name == "Lobby" && l.Count.Low == 5; installed != (l.Status == schedule.Installed) {
+				t.Errorf("%s: %v", c.head, describe(j))
+			}
+		}
+		if n := len(j.Controls); n != 1 || j.Controls[0].Zone == nil || j.Controls[0].Zone.Name != "Lobby" || j.Loudspeakers[2].Control != j.Controls[0] {
+			t.Errorf("%s: controls %s", c.head, controlsOf(j))
+		}
+	}
+}
+
+// Descriptions of a bill end with the place, of controls too; amplifiers say which floor they feed, and cables by the metre
+// where they lie. Chapters that are kinds of things are no zones. Common practice, no source.
+func TestPlacesInABill(t *testing.T) {
+	j := wholeJob(t, `
+Fern Library, 100 V line
+Item | Description | Unit | Qty | Rate
+6.1 | LOUDSPEAKERS - GROUND FLOOR | | |
+6.1.1 | Ceiling speaker tapped 3 W, foyer | No. | 6 | 118
+6.1.2 | Ceiling speaker tapped 3 W, lending | No. | 10 | 118
+6.2 | LOUDSPEAKERS - FIRST FLOOR | | |
+6.2.1 | Wall speaker tapped 6 W, children's library | No. | 4 | 162
+6.2.2 | Ceiling speaker tapped 3 W, study rooms | No. | 8 | 118
+6.3 | AMPLIFIERS AND CONTROLS | | |
+6.3.1 | Amplifier AMP-G, 120 W, for ground floor loudspeakers | No. | 1 | 980
+6.3.2 | Amplifier AMP-F, 60 W, for first floor loudspeakers | No. | 1 | 760
+6.3.3 | Wall attenuator 36 W, children's library | No. | 1 | 96
+6.4 | CABLE | | |
+6.4.1 | 2 core 1.5 mm² double insulated, ground floor | m | 185 | 4.20
+6.4.2 | 2 core 1.5 mm² double insulated, first floor | m | 140 | 4.20`)
+	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone foyer channel AMP-G / 1", "10 x 3 W zone lending channel AMP-G / 1",
+		"4 x 6 W zone children's library control 6.3.3 channel AMP-F / 1", "8 x 3 W zone study rooms channel AMP-F / 1"})
+	want(t, "outputs", ratedOutputs(j), []string{"AMP-G / 1 120 W", "AMP-F / 1 60 W"})
+	want(t, "cables", cablesOf(j), []string{"6.4.1 185 m 1.5 mm² channel AMP-G / 1", "6.4.2 140 m 1.5 mm² channel AMP-F / 1"})
+
+	j = wholeJob(t, `
+Bibliotheek De Varen, 100 V
+Art. | Omschrijving | Eenh. | Hoev. | EP
+68.1 | Luidsprekers | | |
+68.1.1 | Plafondluidspreker ingesteld op 3 W, leeszaal | st | 12 |
+68.1.2 | Plafondluidspreker ingesteld op 1,5 W, jeugdafdeling | st | 6 |
+68.1.3 | Wandluidspreker ingesteld op 6 W, grote zaal | st | 4 |
+68.2 | Volumeregelaars | | |
+68.2.1 | Volumeregelaar 50 W, leeszaal | st | 1 |
+68.3 | Versterking | | |
+68.3.1 | Mengversterker 120 W, in de berging | st | 1 |
+68.4 | Bekabeling | | |
+68.4.1 | Luidsprekerkabel 2 x 1,5 mm², berging naar leeszaal | m | 35 |`)
+	if n := len(j.Controls); n != 1 || j.Loudspeakers[0].Control != j.Controls[0] || j.Loudspeakers[1].Control != nil {
+		t.Errorf("controls %s: %v", controlsOf(j), describe(j))
+	}
+	if n := len(j.Cables); n != 1 || j.Cables[0].From.Text.Value != "berging" || j.Cables[0].To.Text.Value != "leeszaal" || j.Loudspeakers[0].Run != j.Cables[0] || j.Loudspeakers[1].Run != nil {
+		t.Errorf("cables %v", cablesOf(j))
+	}
+}
+
+// What stands behind descriptions is no place where it is a colour, a way to mount things or a figure.
+func TestWhatIsNoPlaceInABill(t *testing.T) {
+	for _, behind := range [][]string{{"white", "black", "grey"}, {"surface", "flush", "pendant"}, {"IP65", "IP55", "IP44"}, {"with bracket", "complete", "incl. grille"}} {
+		j := wholeJob(t, `
+Fern Library, 100 V line
+Item | Description | Unit | Qty | Rate
+1 | Ceiling speaker tapped 3 W, `+behind[0]+` | No. | 6 | 118
+2 | Wall speaker tapped 6 W, `+behind[1]+` | No. | 10 | 118
+3 | Horn speaker tapped 15 W, `+behind[2]+` | No. | 4 | 162
+4 | Amplifier 240 W | No. | 1 | 980`)
+		for _, l := range j.Loudspeakers {
+			if l.Zone != nil || l.Room.Had() {
+				t.Errorf("%v: %v", behind, describe(j))
+			}
+		}
+	}
+}
+
+// An inventory says what each amplifier feeds, the last one the rest; what is in its box is not installed.
+func TestAmplifiersThatFeedTheRest(t *testing.T) {
+	j := wholeJob(t, `
+Sonido ambiental (línea de 70 V)
+Partida | Ubicación | Descripción | Cantidad
+1 | Domo | Bocina de muro, derivación de 10 W | 8
+2 | Vestíbulo | Bocina de plafón, derivación de 5 W | 6
+3 | Taller | Bocina de plafón, derivación de 2.5 W | 4
+4 | Taller | Control de volumen de 35 W | 1
+5 | Cuarto | Amplificador A de 250 W, alimenta el domo | 1
+6 | Cuarto | Amplificador B de 120 W, alimenta el resto | 1
+7 | Bodega | Bocina de plafón en caja, sin instalar | 3`)
+	want(t, "loudspeakers", describe(j)[:3], []string{"8 x 10 W zone Domo channel A / 1", "6 x 5 W zone Vestíbulo channel B / 1", "4 x 2.5 W zone Taller control control (Taller) channel B / 1"})
+	if l := j.Loudspeakers[3]; l.Status != schedule.Future {
+		t.Errorf("in its box: %v", l.Status)
+	}
+	want(t, "outputs", ratedOutputs(j), []string{"A / 1 250 W", "B / 1 120 W"})
+}
