@@ -40,6 +40,7 @@ func harmonise(tables []*table) {
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}
+	legendsOfItems(tables)
 	codesOfSites(tables)
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)
