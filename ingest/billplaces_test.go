@@ -80,6 +80,49 @@ Art. | Omschrijving | Eenh. | Hoev. | EP
 	}
 }
 
+// Such bills in French and Italian: chapters of things are no zones, options are not installed.
+func TestPlacesInBillsOfOtherLanguages(t *testing.T) {
+	for _, c := range []struct{ name, sheet string }{
+		{"French", `
+Sonorisation ligne 100 V
+N° | Désignation | U | Qté | P.U. HT
+1 | Haut-parleurs | | |
+1.1 | Haut-parleur de plafond réglé sur 3 W, lecture | u | 12 |
+1.2 | Haut-parleur de plafond réglé sur 1,5 W, jeunesse | u | 6 |
+1.3 | Enceinte murale réglée sur 6 W, grande salle | u | 4 |
+1.4 | Haut-parleur à pavillon réglé sur 10 W, abri (option, non comprise dans le total) | u | 2 |
+2 | Atténuateurs | | |
+2.1 | Atténuateur 50 W, lecture | u | 1 |
+3 | Amplification | | |
+3.1 | Amplificateur A 120 W, alimente la grande salle | u | 1 |
+3.2 | Amplificateur B 120 W, alimente le reste | u | 1 |
+4 | Câblage | | |
+4.1 | Câble 2 x 1,5 mm², réserve vers lecture | ml | 35 |`},
+		{"Italian", `
+Diffusione sonora 100 V
+Voce | Descrizione | U.M. | Q.tà | Prezzo
+1 | Diffusori | | |
+1.1 | Diffusore da soffitto presa 3 W, lecture | n. | 12 |
+1.2 | Diffusore da soffitto presa 1,5 W, jeunesse | n. | 6 |
+1.3 | Diffusore da parete presa 6 W, grande salle | n. | 4 |
+1.4 | Opzione: tromba presa 10 W, abri | n. | 2 |
+2 | Regolatori | | |
+2.1 | Regolatore di volume 50 W, lecture | n. | 1 |
+3 | Amplificazione | | |
+3.1 | Amplificatore A 120 W, alimenta la grande salle | n. | 1 |
+3.2 | Amplificatore B 120 W, alimenta il resto | n. | 1 |
+4 | Cavi | | |
+4.1 | Cavo 2 x 1,5 mm², deposito verso lecture | m | 35 |`},
+	} {
+		j := wholeJob(t, c.sheet)
+		want(t, c.name, describe(j)[:3], []string{"12 x 3 W zone lecture control 2.1 channel B / 1", "6 x 1.5 W zone jeunesse channel B / 1", "4 x 6 W zone grande salle channel A / 1"})
+		if l := j.Loudspeakers[3]; l.Status != schedule.Future {
+			t.Errorf("%s: option %v", c.name, l.Status)
+		}
+		want(t, c.name, cablesOf(j), []string{"4.1 35 m 1.5 mm² channel B / 1"})
+	}
+}
+
 // What stands behind descriptions is no place where it is a colour, a way to mount things or a figure.
 func TestWhatIsNoPlaceInABill(t *testing.T) {
 	for _, behind := range [][]string{{"white", "black", "grey"}, {"surface", "flush", "pendant"}, {"IP65", "IP55", "IP44"}, {"with bracket", "complete", "incl. grille"}} {

@@ -18,16 +18,16 @@ import (
 func (b *builder) routesOfAmps() {
 	var floors map[string][]*row
 	for _, t := range b.tables {
-		if t.kind != layout.Mixed || !t.has(vocabulary.Describe) {
+		if t.kind != layout.Mixed && t.kind != layout.Loudspeakers || !t.has(vocabulary.Describe) {
 			continue
 		}
 		for _, r := range t.rows {
 			s := r.own(vocabulary.Describe)
-			if r.kind != amplifierRow || r.out != "" || !s.had() || b.outletOf(r).had() {
+			if r.kind != amplifierRow || r.out != "" || !s.had() {
 				continue
 			}
 			place := fedIn(s.text)
-			if place == "" {
+			if place == "" || b.outletOf(r).had() {
 				continue
 			}
 			if floors == nil {

@@ -29,7 +29,7 @@ func (b *builder) onlyListedAmp() {
 			if r.out != "" || r.kind != amplifierRow {
 				continue
 			}
-			if at.had() || t.kind != layout.Mixed || !t.has(vocabulary.Describe) && !t.has(vocabulary.Kind) || !t.has(vocabulary.Quantity) && !t.has(vocabulary.Tag) {
+			if at.had() || t.kind != layout.Mixed && t.kind != layout.Loudspeakers || !t.has(vocabulary.Describe) && !t.has(vocabulary.Kind) || !t.has(vocabulary.Quantity) && !t.has(vocabulary.Tag) {
 				return
 			}
 			at, _ = b.ampName(r)

@@ -89,7 +89,8 @@ B2 | Mill Rink | 1 | Stand | Horn | 2 | 15 | A1 | 1`) {
 // Codes below a header for sites number the jobs of a register where the names of the sites stand
 // beside them; a column of amplifiers that only rates them gives the rating of the only one. Common practice, no source.
 func TestRegisterThatRatesAmplifiers(t *testing.T) {
-	for _, head := range []string{"Site code | Site | Area | Qty | Tap W | Amp", "Obj.-Nr. | Objekt | Raum | Anz. | W pro Stk. | Verstärker"} {
+	for _, head := range []string{"Site code | Site | Area | Qty | Tap W | Amp", "Obj.-Nr. | Objekt | Raum | Anz. | W pro Stk. | Verstärker",
+		"Objectnr | Object | Ruimte | Aantal | W per stuk | Versterker"} {
 		jobs := wholeJobs(head + `
 41 | Fern House | Hall | 4 | 6 | 60 W
 41 | Fern House | Shop | 2 | 3 | 60 W

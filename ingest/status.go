@@ -533,30 +533,6 @@ func stateAhead(text string, any bool) schedule.Status {
 	return schedule.Installed
 }
 
-// stateOfDescribed is the state of a loudspeaker that its description says in front of a colon or between
-// commas: "Bedarfsposition: Lautsprecher 6 W, Foyer", "Weatherproof horn, spare, to stores".
-func stateOfDescribed(text string) schedule.Status {
-	if kindInWords(text) != loudspeakerRow {
-		return schedule.Installed
-	}
-	if head, _, ok := strings.Cut(text, ":"); ok {
-		if status := statusAlone(head); status != schedule.Installed {
-			return status
-		}
-	}
-	return statusBetween(text)
-}
-
-// statusBetween is a sure status that stands alone between commas.
-func statusBetween(text string) schedule.Status {
-	for part := range strings.SplitSeq(text, ",") {
-		if status := statusAlone(part); status != schedule.Installed {
-			return status
-		}
-	}
-	return schedule.Installed
-}
-
 // sureStatus is the first sure status in a text.
 func sureStatus(text string) schedule.Status {
 	for _, m := range notation.Statuses(text) {

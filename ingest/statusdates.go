@@ -91,3 +91,27 @@ func isWordOfDate(word string) bool {
 
 // longestMonth is the most letters of the name of a month: "septiembre".
 const longestMonth = 10
+
+// stateOfDescribed is the state of a loudspeaker that its description says in front of a colon or between
+// commas: "Bedarfsposition: Lautsprecher 6 W, Foyer", "Weatherproof horn, spare, to stores".
+func stateOfDescribed(text string) schedule.Status {
+	if kindInWords(text) != loudspeakerRow {
+		return schedule.Installed
+	}
+	if head, _, ok := strings.Cut(text, ":"); ok {
+		if status := statusAlone(head); status != schedule.Installed {
+			return status
+		}
+	}
+	return statusBetween(text)
+}
+
+// statusBetween is a sure status that stands alone between commas.
+func statusBetween(text string) schedule.Status {
+	for part := range strings.SplitSeq(text, ",") {
+		if status := statusAlone(part); status != schedule.Installed {
+			return status
+		}
+	}
+	return schedule.Installed
+}

@@ -263,9 +263,12 @@ func (f *finder) isHeading(t string) bool {
 	return false
 }
 
-// headsControls reports whether a title is no more than a word for controls: "Volumeregelaars".
-func headsControls(t string) bool {
-	return len(strings.Fields(t)) <= 2 && vocabulary.DeviceIn(t) == vocabulary.ControlDevice
+// headsThings reports whether a title is one word, or two, for things of the list and nothing
+// else: "Volumeregelaars", "Regolatori", "Haut-parleurs".
+func (f *finder) headsThings(t string) bool {
+	concepts := f.s.Concepts(t)
+	return len(strings.Fields(t)) <= 2 && len(concepts) > 0 && f.s.Header(t).Explained >= 1 &&
+		!slices.ContainsFunc(concepts, func(c string) bool { return c != "control" && c != "speaker" && c != "amplifier" && c != "cable" })
 }
 
 // isSubject reports whether words name what a list is of, as one compound: "Lautsprecherliste".
