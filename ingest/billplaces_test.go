@@ -43,7 +43,7 @@ Fern Library, 100 V line
 Item | Description | Unit | Qty | Rate
 6.1 | LOUDSPEAKERS - GROUND FLOOR | | |
 6.1.1 | Ceiling speaker tapped 3 W, foyer | No. | 6 | 118
-6.1.2 | Ceiling speaker tapped 3 W, lending | No. | 10 | 118
+6.1.2 | Ceiling speaker tapped 3 W, roof terrace | No. | 10 | 118
 6.2 | LOUDSPEAKERS - FIRST FLOOR | | |
 6.2.1 | Wall speaker tapped 6 W, children's library | No. | 4 | 162
 6.2.2 | Ceiling speaker tapped 3 W, study rooms | No. | 8 | 118
@@ -54,7 +54,7 @@ Item | Description | Unit | Qty | Rate
 6.4 | CABLE | | |
 6.4.1 | 2 core 1.5 mm² double insulated, ground floor | m | 185 | 4.20
 6.4.2 | 2 core 1.5 mm² double insulated, first floor | m | 140 | 4.20`)
-	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone foyer channel AMP-G / 1", "10 x 3 W zone lending channel AMP-G / 1",
+	want(t, "loudspeakers", describe(j), []string{"6 x 3 W zone foyer channel AMP-G / 1", "10 x 3 W zone roof terrace channel AMP-G / 1",
 		"4 x 6 W zone children's library control 6.3.3 channel AMP-F / 1", "8 x 3 W zone study rooms channel AMP-F / 1"})
 	want(t, "outputs", ratedOutputs(j), []string{"AMP-G / 1 120 W", "AMP-F / 1 60 W"})
 	want(t, "cables", cablesOf(j), []string{"6.4.1 185 m 1.5 mm² channel AMP-G / 1", "6.4.2 140 m 1.5 mm² channel AMP-F / 1"})

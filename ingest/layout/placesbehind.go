@@ -47,11 +47,11 @@ func placeBehind(t string) string {
 		return ""
 	}
 	place := strings.Trim(t[at:], ",–-. ")
-	const notPlaces = classMounting | classMaterial | classStatus | classUse | classYes | classMissing | classCable | classHiZ | classNoPiece | classTotal | classExtra
+	const notPlaces = classMounting | classMaterial | classStatus | classUse | classYes | classMissing | classCable | classHiZ | classNoPiece | classTotal | classFinish
 	switch {
 	case utf8.RuneCountInString(place) < 3, anyDigit(place), len(strings.Fields(place)) > 4, strings.ContainsAny(place, ":;=/"),
 		vocabulary.DeviceIn(place) != vocabulary.NoDevice, len(notation.Statuses(place)) > 0,
-		classAhead(strings.Fields(vocabulary.Fold(place)))&notPlaces != 0, classOf(place)&notPlaces != 0:
+		classAhead(strings.Fields(vocabulary.Fold(place)))&classExtra != 0, classOf(place)&notPlaces != 0:
 		return ""
 	}
 	if in := placeIn(place); in != "" {
