@@ -15,10 +15,17 @@ import (
 
 // billedCables enters such rows.
 func (b *builder) billedCables() {
+	var at map[string][]*schedule.Loudspeaker
 	for _, t := range b.tables {
 		for _, r := range t.rows {
 			if (r.Class == layout.NoDevice || r.billed) && r.out != "" && !t.again && t.has(vocabulary.Describe) && t.has(vocabulary.Quantity) {
-				b.billedCable(r)
+				if b.billedCable(r); r.used {
+					continue
+				}
+				if at == nil {
+					at = b.speakersByPlace()
+				}
+				b.billedByPlace(r, at)
 			}
 		}
 	}

@@ -162,6 +162,7 @@ func (b *builder) build() *schedule.Job {
 	b.gatherPlaces()
 	b.linesFed()
 	b.hearNames()
+	b.routesOfAmps()
 	b.hearRoutes()
 	b.saidStates()
 	b.gatherLengthUnits()

@@ -167,7 +167,7 @@ func (b *builder) addControl(r *row) {
 	var list []*schedule.Control
 	if name.had() {
 		tags := []string{name.text}
-		if t, err := notation.ParseTags(name.text); err == nil && len(t.List) > 1 {
+		if t, err := notation.ParseTags(name.text); err == nil && len(t.List) > 1 && !(name.field == vocabulary.Tag && r.t.sharesStem(name.text)) {
 			tags = t.List
 		}
 		for _, tag := range tags {

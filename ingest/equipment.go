@@ -194,13 +194,30 @@ func (b *builder) ratingInRow(r *row) ([]notation.RatedOutput, seen) {
 				continue
 			}
 			text, style := b.readable(&s, notDate)
-			if out := ratingInText(text, style); len(out) > 0 {
+			if out := ratingInText(b.withoutFeeder(text), style); len(out) > 0 {
 				s.source.How, s.source.Because = schedule.Stated, "in the description"
 				return out, s
 			}
 		}
 	}
 	return nil, seen{}
+}
+
+// withoutFeeder takes the name of an amplifier that rows use out of the parts of a text, where it has a part
+// for itself: "Amplifier, 120 W" of "Amplifier, Amp 1, 120 W".
+func (b *builder) withoutFeeder(text string) string {
+	parts := strings.Split(text, ",")
+	if len(parts) < 3 {
+		return text
+	}
+	kept := slices.DeleteFunc(parts, func(part string) bool {
+		part = strings.TrimSpace(part)
+		return anyDigit(part) && b.dir.feeders[ampIdentity(part)] && len(notation.PowersIn(part, notation.Auto)) == 0
+	})
+	if len(kept) == 0 {
+		return text
+	}
+	return strings.Join(kept, ",")
 }
 
 // timesBare is a number of outputs and the watts of each without their unit: "2X60".

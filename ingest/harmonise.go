@@ -19,6 +19,7 @@ import (
 // other tables of the book say.
 func harmonise(tables []*table) {
 	for _, t := range tables {
+		t.mixedByWords()
 		t.unitsBeside()
 		t.chainColumns()
 		t.amplifierColumns()
@@ -39,6 +40,7 @@ func harmonise(tables []*table) {
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}
+	legendsOfItems(tables)
 	codesOfSites(tables)
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)

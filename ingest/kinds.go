@@ -115,3 +115,44 @@ func kindInWords(text string) deviceKind {
 	}
 	return noKind
 }
+
+// longestKind is the most words of the kind of a device: "PA power amplifier".
+const longestKind = 4
+
+// mixedByWords takes a list of loudspeakers for one of several kinds of devices where a column tells
+// the kinds apart: "PA amplifier" and "Volume control" among "Loudspeaker, ceiling".
+func (t *table) mixedByWords() {
+	if t.kind != layout.Loudspeakers || !t.has(vocabulary.Tap) || t.Matrix {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Kind, vocabulary.Describe} {
+		for _, c := range t.byField[f] {
+			speakers, others := 0, 0
+			t.eachText(c, func(text string) {
+				switch kindInWords(text) {
+				case loudspeakerRow:
+					speakers++
+				case amplifierRow, controlRow:
+					if countWords(text) <= longestKind && !namesLoudspeaker(text) {
+						others++
+					}
+				}
+			})
+			if speakers > 0 && others > 0 && others <= speakers {
+				t.kind = layout.Mixed
+				return
+			}
+		}
+	}
+}
+
+// namesLoudspeaker reports whether one of the words of a text is one for a loudspeaker:
+// "altavoz amplificado" is one with an amplifier.
+func namesLoudspeaker(text string) bool {
+	for w := range strings.FieldsSeq(text) {
+		if kindInWords(w) == loudspeakerRow {
+			return true
+		}
+	}
+	return false
+}

@@ -25,6 +25,7 @@ func (b *builder) link() {
 	b.controlLinks()
 	b.claimedLoads()
 	b.unusedChannels()
+	b.onlyListedAmp()
 	b.ratingsBeside()
 	b.lineVolts()
 	b.pickTapsAtVolts()

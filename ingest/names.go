@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"cmp"
 	"regexp"
 	"slices"
 	"strings"
@@ -180,8 +181,9 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			if item := r.own(vocabulary.Item); f == vocabulary.Describe && item.had() && r.describedTwice(s) {
 				s = item // two items of a bill that say the same are two amplifiers
 			}
-			if tag := tagInRating(s.text); f == vocabulary.Describe && tag != "" {
+			if tag := cmp.Or(tagInRating(s.text), codeOfAmp(s.text)); f == vocabulary.Describe && tag != "" {
 				s.text = tag
+				return s, seen{}
 			}
 			if s.had() && !(countWords(s.text) == 1 && kindInWords(s.text) == amplifierRow) { // "amplifier" names none
 				return s, seen{}
@@ -190,7 +192,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		return r.first(vocabulary.Describe, vocabulary.Kind), seen{}
 	}
 	name = all[0]
-	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) {
+	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) && !(name.field == vocabulary.Tag && r.t.sharesStem(name.text)) {
 		name.text = withKindWord(name.text, c.ref.Amplifier) // "AMP 1 CH 2" is a channel of AMP 1
 	}
 	if len(all) > 1 {

@@ -427,6 +427,10 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		return
 	}
 	amp.text = text
+	if o.amp == "" && b.ratesUnnamed(r, amp) {
+		o.amp, o.ampAt, o.ampRated = text, amp, amp
+		return
+	}
 	c := b.channelRef(text)
 	if known, ok := b.splitKnown(text); ok && (!c.ok || !b.namesAmp(c.ref.Amplifier)) {
 		c = channelText{known, true}

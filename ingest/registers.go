@@ -35,8 +35,17 @@ func (t *table) placesOfJobs() {
 // codesOfSites takes a column of buildings in a register for that of the numbers of its
 // jobs where its cells are codes and each stands for one site: "Obj. G-12", always the
 // boathouse. Lists of equipment that name the code alone under the same header follow.
+// Where the codes stand below a header for sites, the names beside them are the sites.
 func codesOfSites(tables []*table) {
 	headers := make(map[string]bool)
+	for _, t := range tables {
+		t.codesBesideSites()
+		codes, names := t.byField[vocabulary.Site], t.byField[vocabulary.Building]
+		if len(codes) == 1 && len(names) == 1 && !t.namesJobs() && t.areCodes(codes[0]) && !t.areCodes(names[0]) && t.onePlaceEach(codes[0], names[0]) && t.onePlaceEach(names[0], codes[0]) {
+			t.become(codes[0], vocabulary.JobNo, "its codes stand for one building each")
+			t.become(names[0], vocabulary.Site, "each has a code of its own")
+		}
+	}
 	for _, t := range tables {
 		sites, codes := t.byField[vocabulary.Site], t.byField[vocabulary.Building]
 		if len(sites) == 1 && len(codes) == 1 && !t.namesJobs() && t.areCodes(codes[0]) && t.onePlaceEach(codes[0], sites[0]) && t.onePlaceEach(sites[0], codes[0]) {
@@ -50,6 +59,21 @@ func codesOfSites(tables []*table) {
 	for _, t := range tables {
 		if codes := t.byField[vocabulary.Building]; len(codes) == 1 && headers[headerKey(codes[0])] && !t.namesJobs() {
 			t.become(codes[0], vocabulary.JobNo, "its codes stand for one site each")
+		}
+	}
+}
+
+// codesBesideSites takes a column that was not understood for that of the numbers of jobs where its cells are
+// codes and each stands for one site of the register: "Objectnr" beside "Object".
+func (t *table) codesBesideSites() {
+	sites := t.byField[vocabulary.Site]
+	if len(sites) != 1 || t.namesJobs() || t.areCodes(sites[0]) {
+		return
+	}
+	for _, c := range t.byField[vocabulary.Unknown] {
+		if c.i < sites[0].i && t.areCodes(c) && t.onePlaceEach(c, sites[0]) && t.onePlaceEach(sites[0], c) {
+			t.become(c, vocabulary.JobNo, "its codes stand for one site each")
+			return
 		}
 	}
 }

@@ -85,3 +85,24 @@ B2 | Mill Rink | 1 | Stand | Horn | 2 | 15 | A1 | 1`) {
 		}
 	}
 }
+
+// Codes below a header for sites number the jobs of a register where the names of the sites stand
+// beside them; a column of amplifiers that only rates them gives the rating of the only one. Common practice, no source.
+func TestRegisterThatRatesAmplifiers(t *testing.T) {
+	for _, head := range []string{"Site code | Site | Area | Qty | Tap W | Amp", "Obj.-Nr. | Objekt | Raum | Anz. | W pro Stk. | Verstärker",
+		"Objectnr | Object | Ruimte | Aantal | W per stuk | Versterker"} {
+		jobs := wholeJobs(head + `
+41 | Fern House | Hall | 4 | 6 | 60 W
+41 | Fern House | Shop | 2 | 3 | 60 W
+42 | Mill Rink | Ice | 6 | 15 | 240 W
+42 | Mill Rink | Stand | 2 | 15 | 240 W`)
+		var got []string
+		for _, j := range jobs {
+			got = append(got, j.Number.Value+" "+j.Site.Value+": "+joinAll(ratedOutputs(j)))
+			if len(takenAs(j)) == 0 {
+				t.Errorf("%s: nothing said aloud", head)
+			}
+		}
+		want(t, head, got, []string{"41 Fern House: 60 W / 1 60 W", "42 Mill Rink: 240 W / 1 240 W"})
+	}
+}

@@ -426,6 +426,9 @@ func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
 // numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118".
 var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
 
+// pageOfPages is the number of a page of several: "1/3", behind a word that numbers documents too.
+var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)
+
 // keyedNumber is the job number behind a word for one inside a text, "" if none
 // is. Weak words are those for any reference.
 func keyedNumber(text string, weak bool) string {
@@ -450,7 +453,7 @@ func keyedNumber(text string, weak bool) string {
 				continue
 			}
 			m := numberValue.FindStringSubmatch(folded[from:])
-			if m == nil || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
+			if m == nil || weak && pageOfPages.MatchString(m[1]) || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
 				continue
 			}
 			if i < at || i == at && len(m[1]) > len(best) {

@@ -300,8 +300,14 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := statesAgree(s.text); status != schedule.Installed {
 			return status
 		}
+		if status := stateWithDate(s.text); status != schedule.Installed {
+			return status
+		}
 	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
+			return status
+		}
+		if status := stateOfDescribed(s.text); f == vocabulary.Describe && status != schedule.Installed {
 			return status
 		}
 	}
@@ -327,9 +333,6 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		}
 		if status == schedule.Removed && words == 1 && of == 2 && f == vocabulary.Notes && kindInWords(s.text) == loudspeakerRow {
 			return status // "HP déposé"
-		}
-		if of <= fewWords && f == vocabulary.Describe && statusBetween(s.text) == status {
-			return status // "Weatherproof horn, spare, to stores"
 		}
 		b.ask(s.source.At, "status", "“"+short(s.text)+"” may mean that this row is "+status.String()+": is it installed?", "whether the row counts as load")
 	}
@@ -525,16 +528,6 @@ func stateAhead(text string, any bool) schedule.Status {
 			if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
 				return status
 			}
-		}
-	}
-	return schedule.Installed
-}
-
-// statusBetween is a sure status that stands alone between commas.
-func statusBetween(text string) schedule.Status {
-	for part := range strings.SplitSeq(text, ",") {
-		if status := statusAlone(part); status != schedule.Installed {
-			return status
 		}
 	}
 	return schedule.Installed

@@ -26,6 +26,9 @@ type typeEntry struct {
 
 // addType enters a row of a type schedule under every name it gives.
 func (b *builder) addType(r *row) {
+	if b.conductorOfLegend(r) {
+		return
+	}
 	e := &typeEntry{row: r}
 	var names []seen
 	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Model, vocabulary.Kind, vocabulary.Describe, vocabulary.Item} {

@@ -85,3 +85,14 @@ func sectionPlace(r *row, title *layout.Fact) string {
 	}
 	return "row " + strconv.Itoa(int(title.At.Row))
 }
+
+// ratesUnnamed reports whether a cell of a column of amplifiers beside loudspeakers or zones
+// holds nothing but a power: an amplifier of that rating without a name, "120 W".
+func (b *builder) ratesUnnamed(r *row, amp seen) bool {
+	if amp.col == nil || amp.field != vocabulary.Amplifier || r.kind != loudspeakerRow && r.kind != zoneRow || !pureRating(tidy(amp.text)) {
+		return false
+	}
+	amp.source.Written = amp.text
+	b.take(amp, "amplifier", "one amplifier of "+tidy(amp.text), schedule.LikelierReading, "the column rates it, and names none")
+	return true
+}

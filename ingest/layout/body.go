@@ -200,7 +200,7 @@ func (b *bodyReader) emit() {
 			}
 			facts := b.fedPlaces(b.f.titleFacts(bl.l, from, b.d.to))
 			for j := range facts {
-				if facts[j].Field == vocabulary.Unknown && facts[j].Key == "" && !b.f.isHeading(facts[j].Text) {
+				if facts[j].Field == vocabulary.Unknown && facts[j].Key == "" && !b.f.isHeading(facts[j].Text) && !b.f.headsThings(facts[j].Text) {
 					facts[j].Field = plain
 				}
 			}

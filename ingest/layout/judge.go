@@ -23,6 +23,7 @@ type weighed struct {
 	counted bool // it counts loudspeakers
 	bare    bool // it lists loudspeakers of a line, without a power
 	foreign bool // it speaks of lamps, pumps or the like
+	trade   bool // by its powers per metre, or the mains, it is of another trade
 }
 
 // judge decides which tables are parts of a schedule, marks the others, and
@@ -42,6 +43,9 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			tables++
 			c := weigh(t.t, sr, s)
 			c.score += about
+			if c.trade && about == 0 {
+				c.foreign, c.needs = true, false
+			}
 			cases[t] = c
 			power = power || c.power
 			foreign = foreign || c.foreign
@@ -257,6 +261,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if rows > 0 && 5*others > rows {
 		c.foreign = true
 	}
+	c.trade = volts == 0 && devices+amps == 0 && otherTrade(t, sr, s)
 	for _, col := range t.Columns {
 		if col.Col > 0 && classWithin(col.Header)&classForeign != 0 && 3*amps < rows {
 			c.foreign = true // not the heat of amplifiers in a rack

@@ -33,7 +33,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	field := b.field(s.col)
 	wide := b.f.lastColumn(bl.l.n, s.col) > s.col
 	k := lookOf(s.cell)
-	if len(bl.slots) == 2 && field == vocabulary.Item && b.numberedTitle(bl.slots[1]) {
+	if len(bl.slots) == 2 && field == vocabulary.Item && (b.numberedTitle(bl.slots[1]) || b.headsChapter(bl.slots, i)) {
 		return Title, "a numbered title", true
 	}
 	if s.cell.Kind != grid.String {
@@ -121,6 +121,17 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 	}
 	words := s.cell.line()
 	return sectionField(words) != vocabulary.Unknown || strings.ToUpper(words) == words && lookOf(s.cell)&lookRoom != 0
+}
+
+// headsChapter reports whether the number of an item is that of a chapter, under which the next items are
+// numbered: "68.1" above "68.1.1".
+func (b *bodyReader) headsChapter(slots []slot, i int) bool {
+	number, words := slots[0].cell.line(), slots[1].cell
+	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) {
+		return false
+	}
+	next := b.lines[i+1].l.at(slots[0].col)
+	return !next.blank() && strings.HasPrefix(next.line(), strings.TrimRight(number, ".")+".") && len(next.line()) > len(number)
 }
 
 // goesOn is the reason of a line on which the sentence of the row above goes on.

@@ -255,6 +255,9 @@ func readLook(s string) look {
 			k |= lookTapUsual
 		}
 	}
+	if k&lookWatts == 0 && wattsOfEach(s) {
+		k |= lookWatts
+	}
 	if reTapSaid.MatchString(s) || reTapSet.MatchString(s) {
 		k |= lookTapSaid | lookWatts
 	}
@@ -336,6 +339,16 @@ func picksTap(s string) bool {
 	}
 	t, err := notation.ParseTap(s, notation.Auto)
 	return err == nil && t.Doubts.Has(notation.MarkTaken)
+}
+
+// wattsOfEach reports whether a text is a power that each of several has: "je 6 W".
+func wattsOfEach(s string) bool {
+	r, _ := utf8.DecodeRuneInString(s)
+	if !unicode.IsLetter(r) {
+		return false
+	}
+	rest, ok := notation.BehindEach(s)
+	return ok && reWatts.MatchString(rest)
 }
 
 // saysState reports whether a text begins with a sure word for what has become of a device.

@@ -107,7 +107,7 @@ func (f *finder) readTitle(t string) []Fact {
 		return []Fact{{Field: vocabulary.Amplifier, Text: t}}
 	}
 	if output, place, ok := outputOfPlace(t); ok {
-		return []Fact{{Field: sectionField(output), Text: output}, {Text: place}}
+		return []Fact{output, place}
 	}
 	if place, feeder, ok := placeFed(t); ok {
 		if notation.SpeaksOfRack(place) { // "Left side of rack: amp L"
@@ -271,6 +271,14 @@ func (f *finder) isHeading(t string) bool {
 		}
 	}
 	return false
+}
+
+// headsThings reports whether a title is one word, or two, for things of the list and nothing
+// else: "Volumeregelaars", "Regolatori", "Haut-parleurs".
+func (f *finder) headsThings(t string) bool {
+	concepts := f.s.Concepts(t)
+	return len(strings.Fields(t)) <= 2 && len(concepts) > 0 && f.s.Header(t).Explained >= 1 &&
+		!slices.ContainsFunc(concepts, func(c string) bool { return c != "control" && c != "speaker" && c != "amplifier" && c != "cable" })
 }
 
 // isSubject reports whether words name what a list is of, as one compound: "Lautsprecherliste".

@@ -28,17 +28,34 @@ func cutFeeds(t string, before int) (output, verb, places string) {
 	return t, "", t
 }
 
-// reOutputOf matches a key and words without figures: "Kanal 1: Palmenhaus".
-var reOutputOf = regexp.MustCompile(`^([^:=]{2,24}?)\s*:\s+(\pL[^:=\d]{2,60})$`)
+// reOutputOf matches a key and words without figures: "Kanal 1: Palmenhaus". What is longer than
+// longestKey says more than a name: "Amplifier 1, output A (120 W): Foyer and desk".
+var reOutputOf = regexp.MustCompile(`^([^:=]{2,60}?)\s*:\s+(\pL[^:=\d]{2,60})$`)
 
-// outputOfPlace takes a title apart whose key is an output, and not what its
+// longestKey is the most bytes of a key that is only a name.
+const longestKey = 24
+
+// outputOfPlace takes a title apart whose key is an output, with its amplifier and what it gives maybe, and not what its
 // value is a value of: "Kanal 1: Palmenhaus" is channel 1 of the palm house.
-func outputOfPlace(t string) (output, place string, ok bool) {
+// What an amplifier with its rating feeds is a remark above rows with rooms: see fedPlaces.
+func outputOfPlace(t string) (output, place Fact, ok bool) {
 	m := reOutputOf.FindStringSubmatch(t)
 	if m == nil || !feeders[sectionField(m[1])] || !anyDigit(m[1]) || vocabulary.DeviceIn(m[2]) != vocabulary.NoDevice {
-		return "", "", false
+		return Fact{}, Fact{}, false
 	}
-	return m[1], m[2], true
+	output, place = Fact{Field: sectionField(m[1]), Text: m[1]}, Fact{Text: m[2]}
+	if output.Field == vocabulary.Amplifier && reLabelWatts.MatchString(m[1]) && !joints.Of(m[1], 0) {
+		place.Key = "feeds"
+	}
+	if len(m[1]) <= longestKey {
+		return output, place, true
+	}
+	joint := joints.Of(m[1], 0)
+	if joint {
+		output.Field = vocabulary.Channel
+	}
+	_, _, place.Text = cutFeeds(place.Text, 0)
+	return output, place, joint && !placesBeside(m[1])
 }
 
 // placeFed takes a title apart whose key is a place, and whose value is what feeds it: "Foyer:

@@ -112,12 +112,17 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		values, stray := 0, 0 // cells on lines with a header, and on those without
 		var seen []vocabulary.Field
 		tapped := false
+		above := ""
 		for i := range lines {
 			c := lines[i].at(col)
 			if c.blank() {
 				continue
 			}
 			cells++
+			if c.folded() == above {
+				continue // a place that goes on, "Main house" above "Main house", heads no line
+			}
+			above = c.folded()
 			h := f.header(c)
 			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
 				h = f.headerOf(wordingOf(strings.TrimRight(c.line(), ": ")))

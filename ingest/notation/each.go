@@ -1,5 +1,7 @@
 package notation
 
+import "strings"
+
 // CountEach reads a count that holds for each of several places: "je 2", "2 per
 // room", "2 pro Kabine", "chacun 3", "2 each". ok is false for anything else;
 // abbreviated units such as "2 ea" count pieces.
@@ -47,4 +49,20 @@ func SaysTotal(s string) bool {
 	tokens := lex(Clean(s), Point)
 	e, n, ok := words("said").at(tokens, 0)
 	return ok && e.kind == "total" && n == len(tokens)
+}
+
+// BehindEach is what stands behind words for each with which a text begins: "6 W" of
+// "je 6 W", "chacun 3 W"; ok is false where it does not begin with such words.
+func BehindEach(s string) (rest string, ok bool) {
+	clean := Clean(s)
+	tokens := lex(clean, Point)
+	e, n, ok := words("said").at(tokens, 0)
+	if !ok || e.kind != "each" || n >= len(tokens) {
+		return "", false
+	}
+	for range n {
+		_, clean, _ = strings.Cut(clean, " ")
+		clean = strings.TrimLeft(clean, " ")
+	}
+	return clean, clean != ""
 }

@@ -11,3 +11,13 @@ func TestCountEach(t *testing.T) {
 		}
 	}
 }
+
+// Words for each in front of what each has; common practice, no source.
+func TestBehindEach(t *testing.T) {
+	for in, want := range map[string]string{"je 6 W": "6 W", "jeweils 3 W": "3 W", "chacun 1,5 W": "1,5 W", "cada uno 6 W": "6 W", "elk 10 W": "10 W",
+		"6 W each": "", "je": "", "": "", "6 W": ""} {
+		if rest, ok := BehindEach(in); rest != want || ok != (want != "") {
+			t.Errorf("%q: %q, %v; want %q", in, rest, ok, want)
+		}
+	}
+}

@@ -223,15 +223,9 @@ func (s *Scorer) understand(h *Header, text string, words []word, offer func(Can
 			continue
 		}
 		r := s.word(w)
-		if i+1 < len(words) && len(w.text)+len(words[i+1].text) > 4 { // two words that make one: "haut parleur", "cross section"
-			both := l.words[w.text+words[i+1].text]
-			if both == nil && len(words[i+1].text) > 3 {
-				both = l.stems[stem(w.text+words[i+1].text)]
-			}
-			if both != nil {
-				r = reading{senses: weigh(both, 0.98)}
-				i++
-			}
+		if both := l.together(words[i:]); both != nil {
+			r = reading{senses: weigh(both, 0.98)}
+			i++
 		}
 		for _, g := range r.senses {
 			if g.quality > quality[g.concept] {
@@ -376,14 +370,32 @@ func (l *lexicon) conceptNames(ids []int) string {
 // the word is written out or is a usual abbreviation.
 func (s *Scorer) Concepts(text string) []string { return conceptLists.Of(text, 0) }
 
+// together is what two words mean that make one, "haut parleur" or "cross section", nil if they make none.
+func (l *lexicon) together(words []word) []sense {
+	if len(words) < 2 || len(words[0].text)+len(words[1].text) <= 4 {
+		return nil
+	}
+	both := l.words[words[0].text+words[1].text]
+	if both == nil && len(words[1].text) > 3 {
+		both = l.stems[stem(words[0].text+words[1].text)]
+	}
+	return both
+}
+
 func (s *Scorer) concepts(text string) []string {
 	var names []string
 	l := lex()
 	if len(text) > maxHeader {
 		return nil
 	}
-	for _, w := range split(text) {
-		for _, g := range s.word(w).senses {
+	words := split(text)
+	for i := 0; i < len(words); i++ {
+		senses := s.word(words[i]).senses
+		if both := l.together(words[i:]); both != nil {
+			senses = weigh(both, 0.98)
+			i++
+		}
+		for _, g := range senses {
 			if g.quality >= 0.9 && !slices.Contains(names, l.names[g.concept]) {
 				names = append(names, l.names[g.concept])
 			}

@@ -22,6 +22,7 @@ var units = map[string]string{
 	"%": "%", "pct": "%", "percent": "%", "db": "dB",
 	"°c": "C", "degc": "C", "deg c": "C", "°f": "F",
 	"€": "money", "eur": "money", "£": "money", "gbp": "money", "$": "money", "usd": "money", "chf": "money", "fr.": "money", "euro": "money",
+	"zar": "money", "aud": "money", "cad": "money", "nzd": "money", "inr": "money", "sgd": "money", "mxn": "money", "kr": "money", "nok": "money", "sek": "money", "dkk": "money",
 	"pcs": "pcs", "ea": "pcs", "stk": "pcs", "stk.": "pcs", "stück": "pcs", "nos": "pcs", "uds": "pcs", "pz": "pcs", "st.": "pcs", "pc": "pcs", "st": "pcs",
 	"hz": "Hz", "khz": "kHz", "kg": "kg", "a": "A",
 }

@@ -1,0 +1,33 @@
+package ingest
+
+import "testing"
+
+// A remark that says when a loudspeaker was taken away, or beside what was wrong with it that it was, leaves the
+// row out; one that may be of some of several is asked about. Common practice, no source.
+func TestStatesWithDates(t *testing.T) {
+	for _, remark := range []string{"Beyond repair, taken down 14/1", "2022 demontiert", "déposé en mai 2021", "retirado el 3.4.2020",
+		"rimosso nel 2019", "afgebroken plafond, verwijderd 12-3-2018", "condemned"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1 removed"})
+		if len(j.Questions) > 0 {
+			t.Errorf("%s: asked %v", remark, asked(j))
+		}
+	}
+	for _, remark := range []string{"1 of 2, taken down 14/1", "left one, taken down 14/1"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1"})
+		if len(j.Questions) == 0 {
+			t.Errorf("%s: not asked", remark)
+		}
+	}
+}
+
+// A help point of a list of assets is no loudspeaker. Common practice, no source.
+func TestHelpPoints(t *testing.T) {
+	for _, kind := range []string{"HELP_POINT", "Notrufsäule", "Borne d'appel", "Poste SOS", "Colonnina SOS", "Noodzuil"} {
+		j := wholeJob(t, "Tag | Type | Room | Tap W | Amp\n101 | Loudspeaker | Hall | 6 | A\n102 | Loudspeaker | Yard | 15 | A\n103 | "+kind+" | Yard |")
+		if n := len(j.Loudspeakers); n != 2 {
+			t.Errorf("%s: %d rows of loudspeakers", kind, n)
+		}
+	}
+}
