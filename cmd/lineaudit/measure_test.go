@@ -382,15 +382,18 @@ func (c *hardCase) sameZone(w, g record) bool {
 
 var remark = regexp.MustCompile(`\s*\([^)]*\)$`)
 
+// madeUp is a name that the reader gives a control without one: its place in brackets, or the number of its item.
+var madeUp = regexp.MustCompile(`\([^)]*\)$|^[\d.]+$`)
+
 // sameControl takes a blank for no control; a control without a name of its own may be called anything. Where only the
-// control is said to be unnamed, the name must be one that the reader makes up, "control (Foyer)".
+// control is said to be unnamed, the name must be one that the reader makes up.
 func (c *hardCase) sameControl(w, g record) bool {
 	if key(w["control"]) == key(g["control"]) {
 		return true
 	}
 	return g["control"] != "" && slices.ContainsFunc(c.want["controls"], func(k record) bool {
 		atPlace := k["zone"] != "" && (alike(k["zone"], g["room"]) || alike(k["zone"], w["room"]) || alike(k["zone"], w["zone"]))
-		return unnamed(k) && c.sameJob(k, g) && (w["control"] != "" && k["control"] == w["control"] || k["control"] == "" && (atPlace || strings.Contains(w["note"], "unnamed") || strings.Contains(k["note"], "unnamed") && remark.MatchString(g["control"])))
+		return unnamed(k) && c.sameJob(k, g) && (w["control"] != "" && k["control"] == w["control"] || k["control"] == "" && (atPlace || strings.Contains(w["note"], "unnamed") || strings.Contains(k["note"], "unnamed") && madeUp.MatchString(g["control"])))
 	})
 }
 

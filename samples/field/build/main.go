@@ -28,7 +28,8 @@ func cases() []typed.Case {
 		foremen, managers, draftsmen, soleTraders, siteEngineers, electriciens, techniciens,
 		hauswarte, fachplaner, monteurs, jefesDeObra, geometri, foreignContractors,
 		installers, registrars, heizungsbauer, jardiniers, projectleiders, encargados,
-		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente)
+		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente,
+		officeBooks, siteBooks, textLists, angebote, verzeichnisse, releves, grenzen, staten, recintos, impiantiLocali, organisations)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
