@@ -42,15 +42,15 @@ Item|Description|Qty|Unit|Tap W|Fed from|Unit price|Extended
 		return p.File
 	}, Truth: func(t *typed.Truth) {
 		t.Is("B-0691", "Heron Quay Boathouse", "bid with sections, prices, subtotals; amplifiers and a control as items; place in the description")
-		t.Speakers("sheet=Bid; tap_v=70.7; line_v=70.7", `rows|count|tap_w|amplifier|channel|control
-7|3|10|A1|1|
-8|3|10|A1|1|
-9|2|10|A1|1|
-12|6|4|A1|2|VC-1
-13|8|2|A1|2|
-14|4|4|A1|2|
-18|4|20|A2|1|
-19|2|15|A2|1|`)
+		t.Speakers("sheet=Bid; tap_v=70.7; line_v=70.7", `rows|zone|count|tap_w|amplifier|channel|control
+7|BOAT BAYS|3|10|A1|1|
+8|BOAT BAYS|3|10|A1|1|
+9|BOAT BAYS|2|10|A1|1|
+12|CREW AREAS|6|4|A1|2|VC-1
+13|CREW AREAS|8|2|A1|2|
+14|CREW AREAS|4|4|A1|2|
+18|WATERFRONT|4|20|A2|1|
+19|WATERFRONT|2|15|A2|1|`)
 		t.Speakers("sheet=Bid; status=spare", `rows|count
 20|1`)
 		t.Channels("line_v=70.7", `amplifier|channel|rated_w|load_w

@@ -128,17 +128,17 @@ Verstärker V2: 2 x 60 W
 		return p.File
 	}, Truth: func(t *typed.Truth) {
 		t.Is("21-007", "Botanischer Garten Hohenried", "subtotals a channel; amplifier and channel in one cell; ratings in lines below")
-		t.Speakers("sheet=Mengengerüst; tap_v=100; line_v=100", `rows|model|count|tap_w|amplifier|channel
-5|Strahler 20 W|6|10|V1|1
-6|Strahler 20 W|4|5|V1|1
-8|Pilzlautsprecher|5|20|V1|2
-9|Pilzlautsprecher|4|20|V1|2
-11|Deckenlautsprecher|4|6|V2|1
-12|Deckenlautsprecher|8|3|V2|1
-13|Deckenlautsprecher|4|3|V2|1
-15|Deckenlautsprecher|2|1.5|V2|2
-16|Druckkammer|3|15|V2|2
-17|Druckkammer|2|7.5|V2|2`)
+		t.Speakers("sheet=Mengengerüst; tap_v=100; line_v=100", `rows|zone|model|count|tap_w|amplifier|channel
+5|Palmenhaus|Strahler 20 W|6|10|V1|1
+6|Orchideenhaus|Strahler 20 W|4|5|V1|1
+8|Freigelände Nord|Pilzlautsprecher|5|20|V1|2
+9|Freigelände Süd|Pilzlautsprecher|4|20|V1|2
+11|Eingang|Deckenlautsprecher|4|6|V2|1
+12|Ausstellung|Deckenlautsprecher|8|3|V2|1
+13|Seminarraum|Deckenlautsprecher|4|3|V2|1
+15|Samenbank|Deckenlautsprecher|2|1.5|V2|2
+16|Werkhof|Druckkammer|3|15|V2|2
+17|Maschinenhalle|Druckkammer|2|7.5|V2|2`)
 		t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
 V1|1|250|80
 V1|2|250|180
