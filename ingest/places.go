@@ -87,7 +87,9 @@ func (b *builder) placeText(r *row) seen {
 	}
 	z = r.say(vocabulary.Room)
 	if !z.had() && !r.t.has(vocabulary.Room) {
-		z = r.own(vocabulary.Building)
+		if z = r.own(vocabulary.Building); !z.had() && r.t.Matrix {
+			z = r.own(vocabulary.Floor) // counts by floor
+		}
 	}
 	if c := r.own(vocabulary.Circuit); !z.had() && r.t.has(vocabulary.Channel) && hasLongWord(c.text) && !anyDigit(c.text) {
 		z = c // a loop that bears the name of its place
