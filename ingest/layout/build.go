@@ -286,7 +286,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if paired != nil {
 		kinds[Zones] -= 0.5 // a row for each zone and line
 	}
-	dec := decide(cols, kinds, findProducts(cols))
+	dec := readCounts(cols, kinds, decide(cols, kinds, findProducts(cols)))
 	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
 	for i, h := range cols {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
