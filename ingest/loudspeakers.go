@@ -352,8 +352,8 @@ func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool 
 	if q := r.own(vocabulary.Quantity); q.cell != nil && q.text == "0" && !t.had() {
 		return false // none, in so many words
 	}
-	if tap := r.own(vocabulary.Tap); tap.missing != notation.MissingNone && l.RowTotal.Had() && l.RowTotal.High == 0 && l.Status != schedule.Installed {
-		return false // "spare | none | 0 W"
+	if saysNone(r, l) {
+		return false
 	}
 	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
 		return true
