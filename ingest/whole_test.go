@@ -21,7 +21,10 @@ func wholeJob(t *testing.T, drawing string) *schedule.Job {
 }
 
 // wholeJobs reads such a file, of any number of jobs.
-func wholeJobs(drawing string) []*schedule.Job {
+func wholeJobs(drawing string) []*schedule.Job { return Read(drawnBook(drawing), Options{}).Jobs }
+
+// drawnBook is the book of such a file.
+func drawnBook(drawing string) *grid.Book {
 	book := &grid.Book{File: "job.xlsx"}
 	var s *grid.Sheet
 	for l := range strings.SplitSeq(strings.Trim(drawing, "\n"), "\n") {
@@ -49,7 +52,7 @@ func wholeJobs(drawing string) []*schedule.Job {
 		}
 		s.Rows = append(s.Rows, row)
 	}
-	return Read(book, Options{}).Jobs
+	return book
 }
 
 // ratedOutputs lists the outputs of a job with their ratings.

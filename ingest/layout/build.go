@@ -266,6 +266,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		return f.buildCrossed(d, among, x)
 	}
 	paired, again := f.twins(cols), repeated(cols)
+	if paired == nil && again == nil {
+		again = f.headedGroups(cols)
+	}
 	if paired != nil {
 		cols = paired.cols(f, cols)
 	} else if again != nil {
@@ -302,6 +305,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
 	zonesInDescriptions(t)
+	roomsByName(t)
 	farEnds(t)
 	f.phrases(t)
 	return t
