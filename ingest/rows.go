@@ -247,6 +247,9 @@ func (r *row) at(c *column) seen {
 		s.rename(r.t.names)
 		missing, _ = notation.Missing(s.text)
 	}
+	if missing == notation.MissingSeePlan && ofPlaces[c.Field] && countWords(s.text) == 1 {
+		missing = notation.MissingNone // stairs go by a word that tells others to measure in the drawing
+	}
 	if missing != notation.MissingNone {
 		s.missing = missing
 		s.source.How = schedule.NotHad
@@ -256,6 +259,9 @@ func (r *row) at(c *column) seen {
 	}
 	return s
 }
+
+// ofPlaces are the fields of the names of places.
+var ofPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true}
 
 // rename puts what the house book says that a text means in its place.
 func (s *seen) rename(names map[string][]valueName) {

@@ -288,6 +288,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	kinds := titleKinds(f.s, titles...)
 	if paired != nil {
 		kinds[Zones] -= 0.5 // a row for each zone and line
+		if paired.listsLoudspeakers() {
+			kinds[Loudspeakers] += countedFit // whatever was measured of them
+		}
 	}
 	dec := readCounts(cols, kinds, decide(cols, kinds, findProducts(cols)))
 	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
