@@ -237,8 +237,12 @@ func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule
 	for _, tag := range v.tags {
 		tags[join.Key(tag)] = true
 	}
+	rows := make(map[*row]bool)
+	for _, r := range v.rows {
+		rows[r] = true
+	}
 	for _, l := range b.job.Loudspeakers {
-		served := v.all || slices.Contains(v.rows, b.origin[l])
+		served := v.all || rows[b.origin[l]]
 		if l.Room.Had() && len(rooms) > 0 {
 			served = served || rooms[b.places.roomNames.Find(l.Room.Value).Key]
 		}
