@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"lineaudit/audit/schedule"
-	"lineaudit/ingest/grid"
 )
 
 // A row may list two kinds of loudspeakers side by side, each below a heading of its own with its count
@@ -68,22 +67,7 @@ Bad | | | 8 | 15 | 2`,
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			book := drawnBook(c.sheet)
-			s := book.Sheets[0]
-			for i := range s.Rows { // what stands over two columns is merged
-				r := &s.Rows[i]
-				if r.Number != 3 {
-					continue
-				}
-				for k, cell := range r.Cells {
-					end := cell.Col
-					if k+1 < len(r.Cells) {
-						end = r.Cells[k+1].Col - 1
-					}
-					if end > cell.Col {
-						s.Merges = append(s.Merges, grid.Range{Row1: 3, Row2: 3, Col1: int(cell.Col), Col2: int(end)})
-					}
-				}
-			}
+			mergeGroups(book.Sheets[0], 3)
 			jobs := Read(book, Options{}).Jobs
 			if len(jobs) != 1 {
 				t.Fatalf("%d jobs", len(jobs))

@@ -26,6 +26,10 @@ func (b *builder) addLoudspeakersTo(r *row, zone *schedule.Zone) {
 		}
 		return
 	}
+	if len(list) == 1 && noPiece(list[0]) {
+		r.out, r.reason = schedule.EmptyRow, "no piece of them"
+		return
+	}
 	if len(list) == 1 && b.listedBefore(r, list[0]) {
 		return
 	}

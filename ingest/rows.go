@@ -36,6 +36,7 @@ type table struct {
 	which        []int                      // the places of its records that rows are made for; nil: all
 	tagCount     map[string]int             // how often each tag stands in it; nil until asked for
 	items        map[string][]*row          // by number of the item; nil until asked for
+	itemLists    *bool                      // whether its items are lists of numbers; nil until asked for
 	zoneOutputs  *bool                      // whether its zones are outputs of its amplifiers; nil until asked for
 	ranges       int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
 	toFit        int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes

@@ -41,6 +41,9 @@ func (b *builder) serviceOf(r *row) *service {
 	if tags, at := b.servedTags(r); len(tags) > 0 {
 		return &service{at: at, tags: tags}
 	}
+	if v := b.servedNumbers(r); v != nil {
+		return v
+	}
 	if r.kind == controlRow {
 		if v := b.servedItems(r); v != nil {
 			return v

@@ -194,3 +194,6 @@ func (b *builder) askUncountedBeside(made map[schedule.Ref]bool) {
 func saysNone(r *row, l *schedule.Loudspeaker) bool {
 	return l.Status != schedule.Installed && l.RowTotal.Had() && l.RowTotal.High == 0 && r.own(vocabulary.Tap).missing != notation.MissingNone
 }
+
+// noPiece reports whether the count of a loudspeaker is nought.
+func noPiece(l *schedule.Loudspeaker) bool { return l.Count.Had() && l.Count.High == 0 }

@@ -55,6 +55,21 @@ func drawnBook(drawing string) *grid.Book {
 	return book
 }
 
+// mergeGroups merges each cell of a row with the blank ones behind it, as headings over several columns are.
+func mergeGroups(s *grid.Sheet, row int) {
+	for i := range s.Rows {
+		r := &s.Rows[i]
+		if r.Number != row {
+			continue
+		}
+		for k, cell := range r.Cells {
+			if k+1 < len(r.Cells) && r.Cells[k+1].Col > cell.Col+1 {
+				s.Merges = append(s.Merges, grid.Range{Row1: row, Row2: row, Col1: int(cell.Col), Col2: int(r.Cells[k+1].Col - 1)})
+			}
+		}
+	}
+}
+
 // ratedOutputs lists the outputs of a job with their ratings.
 func ratedOutputs(j *schedule.Job) []string {
 	var out []string

@@ -265,6 +265,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
 		return f.buildCrossed(d, among, x)
 	}
+	f.contractStates(cols)
 	paired, again := f.twins(cols), repeated(cols)
 	if paired == nil && again == nil {
 		again = f.headedGroups(cols)

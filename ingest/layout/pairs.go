@@ -279,7 +279,10 @@ func (p *pairing) prepare(f *finder, cols []*heading) {
 			words = "qty"
 		}
 		h.parts = []string{p.written(first, words)}
-		h.unit, h.volts, h.said = "", 0, nil
+		h.unit, h.volts = "", 0
+		if keyed[h.top] { // of the letter's line rather than of what stands below it
+			h.said = nil
+		}
 		h.read(f.s)
 		h.own = h.cells.of(h.top)
 		p.shown = append(p.shown, &h)
