@@ -305,6 +305,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	case again != nil:
 		f.part(t, again)
 	}
+	placesOfItems(t)
 	taggedLists(t)
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
