@@ -22,6 +22,9 @@ Amp 1 ch 1 = East wing (100 W)
 Amp 1 ch 2 = West wing (150 W)`)
 		want(t, c.left, describe(j), []string{"2 x 1 W zone 101 channel Amp 1 / 1", "2 x 1 W zone 102 channel Amp 1 / 1", "2 x ? W zone 114 channel Amp 1 / 1",
 			"6 x 2 W zone 201 channel Amp 1 / 2", "4 x 15 W zone Gym channel Amp 1 / 2"})
+		if len(j.Questions) != 1 || j.Questions[0].At.Row != 5 {
+			t.Errorf("%s: asked %v", c.left, j.Questions)
+		}
 		want(t, c.left, ratedOutputs(j), []string{"Amp 1 / 1 100 W", "Amp 1 / 2 150 W"})
 	}
 }

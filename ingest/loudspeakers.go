@@ -141,6 +141,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	b.moreOf(r, l)
 	if !b.lookOnly {
 		b.askOnlySome(r, l)
+		b.askNotLeft(r, l)
 	}
 	if r.partOf != nil {
 		b.takePart(r, l)
