@@ -25,12 +25,13 @@ type builder struct {
 	linesRunOn bool                       // these lines are numbered on from amplifier to amplifier; set with circuits
 	// outdatedAlone is 1 where the rows of outdated sheets stand at places of their own, 2 where not.
 	outdatedAlone int
-	looseIDs      map[string]bool // outputs that rows name without an amplifier; nil until asked for
-	bare          []bareRating    // what sentences rate by name and watts alone
-	spoken        []spoken        // the texts outside the tables
-	routes        []route         // what they say of places and outputs
-	carried       []carried       // what they say of controls
-	spokenLines   []spokenLine    // what rows of cells say of the cables of lines
+	looseIDs      map[string]bool  // outputs that rows name without an amplifier; nil until asked for
+	bare          []bareRating     // what sentences rate by name and watts alone
+	spoken        []spoken         // the texts outside the tables
+	outside       []layout.Outside // the rows that belong to no table
+	routes        []route          // what they say of places and outputs
+	carried       []carried        // what they say of controls
+	spokenLines   []spokenLine     // what rows of cells say of the cables of lines
 	units         lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set
@@ -52,6 +53,7 @@ type builder struct {
 	unnamedAmps    map[schedule.Ref]unnamedAmp // by the cells of their titles
 	tapsAtVolts    []tapsAtVolts               // of rows whose line voltage was not known when they were read
 	zonesOnAmps    map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
+	itemRows       map[string][]*row           // rows of loudspeakers by item; see rowsByItem
 	slots          map[string]int              // amplifier key -> number of its channels, when stated
 	channelRated   map[*schedule.Channel][]ratedSeen
 	ampRated       map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels
@@ -117,7 +119,7 @@ type parentText struct {
 
 func newBuilder(file string, opts *Options, p *part) *builder {
 	tables := p.tables
-	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said), spoken: p.spoken,
+	return &builder{account: newAccount(), job: &schedule.Job{File: file}, opts: opts, tables: tables, facts: p.facts, said: slices.Clone(p.said), spoken: p.spoken, outside: p.outside,
 		zoneNames: join.NewSet(join.Zone), ampNames: join.NewSet(join.Amplifier), controlNames: join.NewSet(join.Control),
 		zones: make(map[string]*schedule.Zone), amps: make(map[string]*schedule.Amplifier), controls: make(map[string]*schedule.Control),
 		channels: make(map[channelKey]*schedule.Channel), mergedControls: make(map[*column]map[schedule.Ref]bool), zonesListed: make(map[*schedule.Channel][]*schedule.Zone), speakers: make(map[string][]*schedule.Loudspeaker), types: make(map[string]*typeEntry),
@@ -194,6 +196,7 @@ func (b *builder) build() *schedule.Job {
 	b.prune()
 	b.askUnheard()
 	b.askUnheardRemarks()
+	b.askUncounted()
 	b.job.Assumptions = b.assumptions()
 	b.job.Refused = b.refused()
 	b.job.Questions = b.asked()

@@ -147,6 +147,9 @@ func (b *builder) closeCall(t *table, c *column) {
 		return
 	}
 	s := seen{t: t, col: c, field: c.Field, source: schedule.Source{At: c.At, Written: c.Header}}
+	if c.Replaces != "" {
+		b.take(s, "column", c.Field.String(), schedule.LikelierReading, "the last state of what “"+short(c.Replaces)+"” said before")
+	}
 	if c.RunnerUp == vocabulary.Unknown || c.RunnerUp == c.Field {
 		switch {
 		case c.Confidence >= leastOfHeader:

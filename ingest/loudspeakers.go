@@ -26,6 +26,10 @@ func (b *builder) addLoudspeakersTo(r *row, zone *schedule.Zone) {
 		}
 		return
 	}
+	if len(list) == 1 && noPiece(list[0]) {
+		r.out, r.reason = schedule.EmptyRow, "no piece of them"
+		return
+	}
 	if len(list) == 1 && b.listedBefore(r, list[0]) {
 		return
 	}
@@ -137,6 +141,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	b.moreOf(r, l)
 	if !b.lookOnly {
 		b.askOnlySome(r, l)
+		b.askNotLeft(r, l)
 	}
 	if r.partOf != nil {
 		b.takePart(r, l)
@@ -351,6 +356,9 @@ func (b *builder) applyType(r *row, l *schedule.Loudspeaker, t *tapped, e *typeE
 func (b *builder) saysAnything(r *row, l *schedule.Loudspeaker, t *tapped) bool {
 	if q := r.own(vocabulary.Quantity); q.cell != nil && q.text == "0" && !t.had() {
 		return false // none, in so many words
+	}
+	if saysNone(r, l) {
+		return false
 	}
 	if t.had() || l.Tap.Had() || l.RowTotal.Had() || l.LowImpedance.Had() || len(l.Offered) > 0 || l.Rated.Had() {
 		return true

@@ -23,7 +23,10 @@ type places struct {
 	texts        map[string]seen    // zones and rooms by their folded names
 	doubled      map[string]bool    // keys of zones of which each building has its own
 	columns      map[*table]*column // what placeColumn found
-	roomsZones   bool               // no loudspeaker names a zone: its room stands for one
+	// buildings are the rows of loudspeakers in each, by key; buildingWords those of the headers over them.
+	buildings     map[string][]*row
+	buildingWords []string
+	roomsZones    bool // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.
@@ -39,6 +42,7 @@ func (b *builder) gatherPlaces() {
 	}
 	b.places.roomsZones = !zoned
 	b.gatherDoubled()
+	b.gatherBuildings()
 	lastZone, lastRoom := "", ""
 	zoneKey, roomKey := "", "" // by which places are found in texts
 	for _, t := range b.tables {
@@ -87,7 +91,9 @@ func (b *builder) placeText(r *row) seen {
 	}
 	z = r.say(vocabulary.Room)
 	if !z.had() && !r.t.has(vocabulary.Room) {
-		z = r.own(vocabulary.Building)
+		if z = r.own(vocabulary.Building); !z.had() && r.t.Matrix {
+			z = r.own(vocabulary.Floor) // counts by floor
+		}
 	}
 	if c := r.own(vocabulary.Circuit); !z.had() && r.t.has(vocabulary.Channel) && hasLongWord(c.text) && !anyDigit(c.text) {
 		z = c // a loop that bears the name of its place

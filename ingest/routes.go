@@ -510,7 +510,7 @@ func (b *builder) placesIn(s seen, text string) service {
 	if v := b.listOfPlaces(s); v != nil {
 		return *v
 	}
-	return service{}
+	return service{at: s, rows: b.rowsOfBuilding(text)}
 }
 
 // speakersNamed are the tags that a text lists, and nothing else, where rows of loudspeakers have

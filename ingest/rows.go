@@ -38,6 +38,7 @@ type table struct {
 	tagCount     map[string]int             // how often each tag stands in it; nil until asked for
 	tagStems     map[string]bool            // what tags of its loudspeakers begin with; nil until asked for
 	items        map[string][]*row          // by number of the item; nil until asked for
+	itemLists    *bool                      // whether its items are lists of numbers; nil until asked for
 	zoneOutputs  *bool                      // whether its zones are outputs of its amplifiers; nil until asked for
 	ranges       int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
 	toFit        int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
@@ -251,6 +252,9 @@ func (r *row) at(c *column) seen {
 		s.rename(r.t.names)
 		missing, _ = notation.Missing(s.text)
 	}
+	if missing == notation.MissingSeePlan && ofPlaces[c.Field] && countWords(s.text) == 1 {
+		missing = notation.MissingNone // stairs go by a word that tells others to measure in the drawing
+	}
 	if missing != notation.MissingNone {
 		s.missing = missing
 		s.source.How = schedule.NotHad
@@ -260,6 +264,9 @@ func (r *row) at(c *column) seen {
 	}
 	return s
 }
+
+// ofPlaces are the fields of the names of places.
+var ofPlaces = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Building: true, vocabulary.Floor: true}
 
 // rename puts what the house book says that a text means in its place.
 func (s *seen) rename(names map[string][]valueName) {

@@ -41,6 +41,9 @@ func (b *builder) serviceOf(r *row) *service {
 	if tags, at := b.servedTags(r); len(tags) > 0 {
 		return &service{at: at, tags: tags}
 	}
+	if v := b.servedNumbers(r); v != nil {
+		return v
+	}
 	if r.kind == controlRow {
 		if v := b.servedItems(r); v != nil {
 			return v
@@ -237,8 +240,12 @@ func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule
 	for _, tag := range v.tags {
 		tags[join.Key(tag)] = true
 	}
+	rows := make(map[*row]bool)
+	for _, r := range v.rows {
+		rows[r] = true
+	}
 	for _, l := range b.job.Loudspeakers {
-		served := v.all || slices.Contains(v.rows, b.origin[l])
+		served := v.all || rows[b.origin[l]]
 		if l.Room.Had() && len(rooms) > 0 {
 			served = served || rooms[b.places.roomNames.Find(l.Room.Value).Key]
 		}

@@ -147,7 +147,7 @@ func (t *table) fillRows(which []int) {
 // together are many.
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
-	n.tagCount, n.tagStems, n.ranges, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.knownStates, n.roomControls, n.shared = nil, nil, 0, nil, 0, 0, 0, nil, nil, shared
+	n.tagCount, n.tagStems, n.ranges, n.itemLists, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.knownStates, n.roomControls, n.shared = nil, nil, 0, nil, nil, 0, 0, 0, nil, nil, shared
 	n.rows, n.which, n.naming, n.hangs = nil, which, nil, nil
 	return &n
 }

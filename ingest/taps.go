@@ -199,7 +199,8 @@ func (b *builder) readTap(s seen) tapped {
 	}
 	p, err := notation.ParseTap(text, style)
 	if err != nil {
-		if list := groupsIn(text, style); len(list) > 0 {
+		head, _ := splitControl(text)
+		if list := groupsIn(head, style); len(list) > 0 {
 			return grouped(list, s)
 		}
 		b.misread(s, err)

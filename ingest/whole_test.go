@@ -21,7 +21,10 @@ func wholeJob(t *testing.T, drawing string) *schedule.Job {
 }
 
 // wholeJobs reads such a file, of any number of jobs.
-func wholeJobs(drawing string) []*schedule.Job {
+func wholeJobs(drawing string) []*schedule.Job { return Read(drawnBook(drawing), Options{}).Jobs }
+
+// drawnBook is the book of such a file.
+func drawnBook(drawing string) *grid.Book {
 	book := &grid.Book{File: "job.xlsx"}
 	var s *grid.Sheet
 	for l := range strings.SplitSeq(strings.Trim(drawing, "\n"), "\n") {
@@ -51,7 +54,22 @@ func wholeJobs(drawing string) []*schedule.Job {
 		}
 		s.Rows = append(s.Rows, row)
 	}
-	return Read(book, Options{}).Jobs
+	return book
+}
+
+// mergeGroups merges each cell of a row with the blank ones behind it, as headings over several columns are.
+func mergeGroups(s *grid.Sheet, row int) {
+	for i := range s.Rows {
+		r := &s.Rows[i]
+		if r.Number != row {
+			continue
+		}
+		for k, cell := range r.Cells {
+			if k+1 < len(r.Cells) && r.Cells[k+1].Col > cell.Col+1 {
+				s.Merges = append(s.Merges, grid.Range{Row1: row, Row2: row, Col1: int(cell.Col), Col2: int(r.Cells[k+1].Col - 1)})
+			}
+		}
+	}
 }
 
 // ratedOutputs lists the outputs of a job with their ratings.

@@ -265,7 +265,11 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
 		return f.buildCrossed(d, among, x)
 	}
+	f.contractStates(cols)
 	paired, again := f.twins(cols), repeated(cols)
+	if paired == nil && again == nil {
+		again = f.headedGroups(cols)
+	}
 	if paired != nil {
 		cols = paired.cols(f, cols)
 	} else if again != nil {
@@ -285,8 +289,11 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	kinds := titleKinds(f.s, titles...)
 	if paired != nil {
 		kinds[Zones] -= 0.5 // a row for each zone and line
+		if paired.listsLoudspeakers() {
+			kinds[Loudspeakers] += countedFit // whatever was measured of them
+		}
 	}
-	dec := decide(cols, kinds, findProducts(cols))
+	dec := readCounts(cols, kinds, decide(cols, kinds, findProducts(cols)))
 	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
 	for i, h := range cols {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
@@ -298,10 +305,12 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	case again != nil:
 		f.part(t, again)
 	}
+	placesOfItems(t)
 	taggedLists(t)
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
 	zonesInDescriptions(t)
+	roomsByName(t)
 	farEnds(t)
 	f.phrases(t)
 	return t

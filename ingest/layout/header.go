@@ -277,7 +277,7 @@ func standsOver(s *strip, n int, below []line) bool {
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	f.weigh(s)
-	labels := max(valueLabels(s, below), outputLabels(s, below), tickLabels(s, below), groupLabels(s, below))
+	labels := max(valueLabels(s, below), outputLabels(s, below), tickLabels(s, below), groupLabels(s, below), changeLabels(s))
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
 	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"fmt"
 	"path"
 	"slices"
@@ -125,6 +126,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		}
 	}
 	c.needs = true
+	if t.Matrix && have[vocabulary.Zone] == nil {
+		have[vocabulary.Zone] = cmp.Or(have[vocabulary.Circuit], have[vocabulary.Amplifier]) // what stands across
+	}
 	for _, group := range needs[t.Kind] {
 		if !slices.ContainsFunc(group, func(f vocabulary.Field) bool { return have[f] != nil }) {
 			c.needs = false

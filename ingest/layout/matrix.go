@@ -47,6 +47,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 	if x := f.groupsAcross(cols); x != nil {
 		return x
 	}
+	if x := f.countedAcross(cols, body); x != nil {
+		return x
+	}
 	for _, h := range cols {
 		if h.top == vocabulary.Tag && h.score >= 0.8 && h.cells.share(lookTag|lookTagRange) >= 0.5 && 10*h.cells.distinct >= 9*h.cells.cells {
 			return nil // a row for each device

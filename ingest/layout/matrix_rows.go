@@ -46,6 +46,9 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	}
 	dec := decide(rest, map[Kind]float64{Loudspeakers: 1.5}, nil)
 	for i := range rest {
+		if dec.fields[i] == vocabulary.Level && i == 0 && rest[i].of(vocabulary.Floor) > 0 {
+			dec.fields[i], dec.runners[i] = vocabulary.Floor, vocabulary.Unknown // what stands beside counts is no setting
+		}
 		if dec.fields[i] == x.field || dec.fields[i] == vocabulary.Quantity && !x.marks && x.power == vocabulary.Unknown {
 			dec.fields[i], dec.scores[i] = vocabulary.Unknown, 0
 		}

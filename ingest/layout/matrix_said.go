@@ -49,6 +49,9 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		said = append(said, saidLine{n: l.n, label: slots[0], words: words, unit: h.Unit, field: best.Field})
 		return true
 	}
+	if line, ok := f.saidWithoutLabel(d, body); ok {
+		said, body = append(said, line), body[1:]
+	}
 	for len(body) > 0 && take(&body[0]) {
 		body = body[1:]
 	}

@@ -280,10 +280,21 @@ func (p *pairing) prepare(f *finder, cols []*heading) {
 		}
 		h.parts = []string{p.written(first, words)}
 		h.unit, h.volts = "", 0
+		if keyed[h.top] { // of the letter's line rather than of what stands below it
+			h.said = nil
+		}
 		h.read(f.s)
 		h.own = h.cells.of(h.top)
 		p.shown = append(p.shown, &h)
 	}
+}
+
+// listsLoudspeakers reports whether what comes once for each letter has a count and a tap.
+func (p *pairing) listsLoudspeakers() bool {
+	names := func(f vocabulary.Field) bool {
+		return slices.ContainsFunc(p.shown, func(h *heading) bool { return h.top == f && h.score >= named })
+	}
+	return names(vocabulary.Quantity) && names(vocabulary.Tap)
 }
 
 // written are the words of a metric as they stand in a heading, its unit included.

@@ -17,6 +17,8 @@ import (
 type repeats struct {
 	first, size, times int // the index of the first heading, headings of a group, groups
 	cols               []*heading
+	labels             []string   // the headings over the groups, nil where they have none
+	own                []*heading // what stands below each of them, without it
 }
 
 // cutCount takes the last figure off a text that comes several times, "Room 2", "Qty #2";
@@ -67,7 +69,7 @@ func repeated(cols []*heading) *repeats {
 				times++
 			}
 			if times > 1 {
-				return &repeats{first, size, times, cols}
+				return &repeats{first: first, size: size, times: times, cols: cols}
 			}
 		}
 	}
@@ -83,6 +85,9 @@ func listsLoads(group []*heading, stems []string) bool {
 
 // shown are the headings of a row of the first group alone.
 func (p *repeats) shown() []*heading {
+	if p.own != nil {
+		return slices.Concat(p.cols[:p.first], p.own, p.cols[p.first+p.size*p.times:])
+	}
 	return append(slices.Clone(p.cols[:p.first+p.size]), p.cols[p.first+p.size*p.times:]...)
 }
 
@@ -91,17 +96,18 @@ func (p *repeats) shown() []*heading {
 func (f *finder) part(t *Table, p *repeats) {
 	t.Matrix = true
 	var out []Record
+	var of []int // the group of each record, -1 for none
 	for i := range t.Records {
 		r := t.Records[i]
 		lines := f.p.within(r.Rows.First, r.Rows.First)
 		if r.Class != Device && r.Class != Struck && r.Class != Hidden || len(lines) == 0 {
-			out = append(out, r)
+			out, of = append(out, r), append(of, -1)
 			continue
 		}
 		var groups []Record
 		for g := range p.times {
 			if one, ok := f.groupAt(&r, &lines[0], p, g); ok {
-				groups = append(groups, one)
+				groups, of = append(groups, one), append(of, g)
 			}
 		}
 		if len(groups) > 1 {
@@ -114,11 +120,14 @@ func (f *finder) part(t *Table, p *repeats) {
 			}
 		}
 		if len(groups) == 0 {
-			groups = []Record{r}
+			groups, of = []Record{r}, append(of, -1)
 		}
 		out = append(out, groups...)
 	}
 	t.Records = out
+	if p.labels != nil {
+		t.Records = f.labelGroups(t, p, out, of)
+	}
 }
 
 // groupAt is the record of one group of a row; ok is false where nothing stands in it.

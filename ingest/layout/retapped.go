@@ -73,6 +73,13 @@ func twoTaps(cols []*heading, base []worth) {
 			cols[i].aside = "which of the taps it is, beside the others"
 		}
 	}
+	if staged, last := stagedWatts(cols); last >= 0 && !slices.ContainsFunc(taps, func(i int) bool { return !slices.Contains(staged, i) }) {
+		for _, i := range staged {
+			give(i, vocabulary.Ignored)
+		}
+		give(last, vocabulary.Tap)
+		return
+	}
 	if len(taps) == 0 {
 		switch left, right, second := foundAndLeft(cols); second {
 		case lastStage:
@@ -131,6 +138,29 @@ func foundAndLeft(cols []*heading) (left, right int, second stage) {
 		}
 	}
 	return 0, 0, noStage
+}
+
+// stagedWatts are three columns of watts or more whose headers tell when each held, and the one that tells
+// how the taps were left: "Found (W) | Per dwg (W) | Left at (W)"; last is -1 where there are none.
+func stagedWatts(cols []*heading) (staged []int, last int) {
+	last = -1
+	for i, h := range cols {
+		k := classWithin(h.words) & (classLater | classEarlier | classPlanned)
+		if k == 0 || h.forced != vocabulary.Unknown || h.unit != "W" && h.top != vocabulary.Tap || h.cells.share(lookTapUsual|lookTapValue|lookFraction) < 0.7 {
+			continue
+		}
+		staged = append(staged, i)
+		if k&classLater != 0 {
+			if last >= 0 {
+				return nil, -1
+			}
+			last = i
+		}
+	}
+	if len(staged) < 3 {
+		return nil, -1
+	}
+	return staged, last
 }
 
 // lastOfTaps gives the one of several columns that tells how the taps were left

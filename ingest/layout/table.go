@@ -57,6 +57,7 @@ type Column struct {
 	Confidence float64          // 0 to 1
 	Evidence   string           // in words: "header 'Abgriff' (de), 14 of 15 cells are watts"
 	RunnerUp   vocabulary.Field // the second-best field, when it was close
+	Replaces   string           // the headers of earlier states of what it says, which are left out
 	Planned    bool             // of two columns of taps the one that is asked for: what was found is in another
 }
 

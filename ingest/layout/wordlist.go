@@ -43,14 +43,16 @@ const (
 	classPast   // those of them that are not said of amplifiers: "via", not "on"
 	classAlso   // "also", before what is counted beside something else
 	classRevision
-	classExtra  // before what belongs to a device: "with bracket"
-	classFinish // its colour, or how it is supplied: "white", "complete"
+	classExtra    // before what belongs to a device: "with bracket"
+	classFinish   // its colour, or how it is supplied: "white", "complete"
+	classContract // what was agreed first
+	classChange   // what changes it
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish}
+	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {

@@ -47,6 +47,9 @@ var (
 	tailUnit   = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
 )
 
+// wattsEach finds the watts of one piece in a header: "W/Stk.", "Watt/pc".
+var wattsEach = regexp.MustCompile(`(?i)\bw(?:att)?s?\s*/\s*(?:stück|stueck|stuks?|stk|st|pièce|pce|pcs?|pz|ea|uds?|u)(?:\.|\b)`)
+
 // voltClasses are the voltages of loudspeaker lines that a header may name.
 var voltClasses = map[float64]bool{25: true, 35: true, 50: true, 70: true, 70.7: true, 71: true, 100: true, 140: true, 141: true, 200: true}
 
@@ -72,7 +75,7 @@ func cutYesNo(header string) (rest string, asked bool) {
 // measure takes the unit and the line voltage out of a header and returns what
 // is left of it.
 func measure(header string) (rest, unit string, volts float64) {
-	rest = atHertz.ReplaceAllString(header, " ")
+	rest = wattsEach.ReplaceAllString(atHertz.ReplaceAllString(header, " "), "W each")
 	found := lineVolts.FindAllStringSubmatchIndex(rest, -1)
 	for i := len(found) - 1; i >= 0; i-- {
 		m := found[i]
