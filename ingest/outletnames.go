@@ -29,10 +29,10 @@ func (o *outlet) cutRating(text string, s seen) string {
 }
 
 // cutCopula takes the verb off the end of what a rating is said of: "amp 1 is", "l'ampli 1 a", but
-// not the letter of "amp A".
+// not the letter of "amp A", nor a name such as "Bâtiment Est".
 func cutCopula(name string) string {
 	words := strings.Fields(name)
-	if n := len(words); n > 1 && slices.Contains(copulaWords, join.Fold(words[n-1])) && (len(words[n-1]) > 1 || words[n-1] == strings.ToLower(words[n-1])) {
+	if n := len(words); n > 1 && slices.Contains(copulaWords, join.Fold(words[n-1])) && (words[n-1] == strings.ToLower(words[n-1]) || len(words[n-1]) > 1 && name == strings.ToUpper(name)) {
 		return strings.Join(words[:n-1], " ")
 	}
 	return name
