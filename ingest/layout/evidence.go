@@ -238,6 +238,17 @@ func (s *sample) low() float64 {
 	return slices.Min(s.numbers)
 }
 
+// many reports whether most numbers of the column are more than are usual in a row.
+func (s *sample) many() bool {
+	n := 0
+	for _, v := range s.numbers {
+		if v > mostOfAKind {
+			n++
+		}
+	}
+	return n > 0 && 2*n >= len(s.numbers)
+}
+
 // short reports whether the cells are tags of one letter and one or two
 // figures, such as A1: names of amplifiers, zones or lines rather than models.
 func (s *sample) short() bool {

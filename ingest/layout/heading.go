@@ -252,6 +252,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {
 		return 0 // "Bldg 2": the numbers are those of buildings, however small
 	}
+	if f == vocabulary.Quantity && said == 0 && len(h.parts) > 0 && h.cells.many() {
+		return 0 // numbers of frames, pages or posts under a word that is not known
+	}
 	if f == vocabulary.Quantity && h.top == f && h.cells.noQuantity(said) {
 		return 0.3 * said
 	}
