@@ -19,8 +19,12 @@ func (f *finder) contractStates(cols []*heading) {
 		}
 	}
 	for first := range cols {
-		if classWithin(heads[first])&classContract == 0 || first > 0 && heads[first] == heads[first-1] || cols[first].forced != vocabulary.Unknown {
+		agreed := classWithin(heads[first])&classContract != 0 || subs[first] != "" && classWithin(heads[first])&classEarlier != 0 // "was" over a count and a tap
+		if !agreed || first > 0 && heads[first] == heads[first-1] || cols[first].forced != vocabulary.Unknown {
 			continue
+		}
+		if classWithin(heads[first])&classContract == 0 && f.s.Header(subs[first]).Best().Field != vocabulary.Quantity {
+			continue // taps found and left: see the columns that replace others
 		}
 		size := 1
 		for subs[first] != "" && first+size < len(cols) && heads[first+size] == heads[first] {
