@@ -3,6 +3,7 @@ package ingest
 import (
 	"strings"
 
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -33,6 +34,9 @@ func kindOf(r *row) deviceKind {
 	case layout.Zones:
 		return zoneRow
 	case layout.Amplifiers:
+		if controlAmongAmps(r).had() {
+			return controlRow
+		}
 		return amplifierRow
 	case layout.Channels:
 		return channelRow
@@ -72,6 +76,15 @@ func kindOf(r *row) deviceKind {
 		}
 	}
 	return loudspeakerRow
+}
+
+// controlAmongAmps is the name of a control in the column of names of a list of amplifiers:
+// "POT1" below "AMP2", where the header does not speak of amplifiers.
+func controlAmongAmps(r *row) seen {
+	if s := r.own(vocabulary.Amplifier); r.t.kind == layout.Amplifiers && s.col != nil && !join.HasWord(join.Amplifier, s.col.Header) && notation.KeyOf(s.text).Kind == notation.KeyControl && isTag(s.text) {
+		return s
+	}
+	return seen{}
 }
 
 // wordKind is the kind that the row's words say: those of a column for it,

@@ -281,6 +281,9 @@ func (b *builder) feedKeys(t *table, f vocabulary.Field) []string {
 
 // ownControlName is the tag of the control that a row of controls describes.
 func (b *builder) ownControlName(r *row) seen {
+	if s := controlAmongAmps(r); s.had() {
+		return s
+	}
 	tag, ctl := r.own(vocabulary.Tag), r.own(vocabulary.Control)
 	if _, at := b.servedTags(r); at.had() && at.col == ctl.col {
 		ctl = seen{} // the loudspeakers that it controls

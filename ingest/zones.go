@@ -37,6 +37,11 @@ func (b *builder) zone(s seen, name string) *schedule.Zone {
 // zoneOf is the zone that a row says it belongs to.
 func (b *builder) zoneOf(r *row) *schedule.Zone {
 	z := b.placeText(r)
+	if !z.had() && r.kind == loudspeakerRow {
+		if line := b.lineOf(r); line != nil && line.row != nil {
+			z = line.row.zoneText() // that of its line
+		}
+	}
 	if z.had() && z.field != vocabulary.Zone {
 		s := z
 		s.field = vocabulary.Zone
