@@ -64,6 +64,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if r.partOf != nil {
 		return b.outletOf(r.partOf)
 	}
+	if controlAmongAmps(r).had() {
+		return o
+	}
 	if r.feed != nil && r.feed.root.had() {
 		b.readChannel(o, r.feed.root, seen{})
 		return o
