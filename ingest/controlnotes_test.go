@@ -183,3 +183,13 @@ func TestPlacesThatHaveControls(t *testing.T) {
 		}
 	}
 }
+
+// A column of controls may say where each hangs and, in brackets, what it is. Common practice, no source.
+func TestControlsByWhereTheyHang(t *testing.T) {
+	j := wholeJob(t, "## List\nChapel, 100 V\n|\nWhere | Kind | How many | Set at | Volume knob\nNave | column | 3 | 10W | no\nAisle | small box | 2 | 2.5W | by the door (25W knob)\nHall | small box | 6 | 5W | stage left (50W knob)")
+	var got []string
+	for _, c := range j.Controls {
+		got = append(got, c.Room.Value+" "+show(c.Rated))
+	}
+	want(t, "controls", got, []string{"by the door 25", "stage left 50"})
+}

@@ -45,6 +45,20 @@ var onlyTimes = regexp.MustCompile(`(?i)^\d{1,2}\s*[x×*]$`)
 // bareInBrackets finds a figure in brackets behind other words.
 var bareInBrackets = regexp.MustCompile(`^(.*\S)\s*\((\d{1,3})\)$`)
 
+// controlInBrackets parts where a control hangs from what it is, in brackets: "by the door (25 W knob)".
+func controlInBrackets(text string) (place, rating string, ok bool) {
+	head, rest, found := strings.Cut(text, "(")
+	inner, isLast := strings.CutSuffix(strings.TrimSpace(rest), ")")
+	if !found || !isLast || anyDigit(head) || countWords(head) < 2 || notation.IsControlWord(strings.TrimSpace(head)) || vocabulary.DeviceIn(inner) != vocabulary.ControlDevice {
+		return "", "", false
+	}
+	powers := notation.PowersIn(inner, notation.Auto)
+	if len(powers) != 1 {
+		return "", "", false
+	}
+	return strings.TrimSpace(head), plain(powers[0].W) + " W", true
+}
+
 // withRemark adds what the remarks of a row say of a control of which a column only says that it
 // is there: "yes" and "knob says 12 W", "yes" and "same knob as the hall".
 func (b *builder) withRemark(r *row, c controlMention) controlMention {
@@ -117,6 +131,11 @@ func (b *builder) controlText(r *row) controlMention {
 	}
 	if n, one := notation.CountedControls(s.text); n == 1 {
 		s.text, s.cell = one, nil
+	}
+	if place, rating, ok := controlInBrackets(s.text); ok {
+		c.rating, c.place = s, s
+		c.rating.text, c.rating.cell, c.place.text, c.place.cell = rating, nil, place, nil
+		return c
 	}
 	t := notation.ParseControlCell(s.text)
 	if !strings.HasSuffix(t.Name, ")") {
