@@ -194,6 +194,7 @@ func (b *builder) build() *schedule.Job {
 	b.totals()
 	b.describeTables()
 	b.prune()
+	b.askUnhung()
 	b.askUnheard()
 	b.askUnheardRemarks()
 	b.askUncounted()
