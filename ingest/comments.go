@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -15,9 +16,16 @@ import (
 // longestAuthor is the longest name in front of a comment, in bytes, that is taken for its author's.
 const longestAuthor = 40
 
+// ownFinding finds where the findings of an earlier audit begin in the note of a marked copy.
+var ownFinding = regexp.MustCompile(`(?m)^Finding \d+, (?:possible )?(?:unknown|caution|fault|danger): `)
+
 // commentText is what a note says, without the author's name in front of it and without what
-// spreadsheet programs write about threads of comments.
+// spreadsheet programs write about threads of comments; what an earlier audit wrote into a
+// marked copy is none.
 func commentText(note string) string {
+	if m := ownFinding.FindStringIndex(note); m != nil {
+		note = note[:m[0]]
+	}
 	if strings.HasPrefix(note, "[Threaded comment]") {
 		if _, rest, ok := strings.Cut(note, "Comment:"); ok {
 			note = rest

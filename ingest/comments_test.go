@@ -34,6 +34,8 @@ func TestCommentText(t *testing.T) {
 		"W per piece:\n3 W": "3 W",
 		"A 1:\n120 W":       "A 1:\n120 W",
 		"set to 5 W":        "set to 5 W",
+		"removed\nFinding 3, possible fault: load 96 W of 80 W\nRemedy: set them to 5 W": "removed",
+		"Finding 1, caution: load 96 W of 100 W":                                         "",
 	} {
 		if got := commentText(note); got != tidy(wanted) {
 			t.Errorf("%q: %q", note, got)
