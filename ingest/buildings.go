@@ -17,7 +17,7 @@ func (b *builder) gatherBuildings() {
 		if !t.has(vocabulary.Building) {
 			continue
 		}
-		for _, w := range strings.Fields(join.Fold(t.byField[vocabulary.Building][0].Header)) {
+		for w := range strings.FieldsSeq(join.Fold(t.byField[vocabulary.Building][0].Header)) {
 			if hasLongWord(w) {
 				b.places.buildingWords = append(b.places.buildingWords, w)
 			}
