@@ -95,6 +95,7 @@ var (
 	asWords        = wordClasses["as"]
 	onwardWords    = wordClasses["onward"]
 	withWords      = wordClasses["with"]
+	viaWords       = wordClasses["via"]
 	pastWords      = wordClasses["past"]
 	orderingWords  = wordClasses["ordering"] // said of lists of what is to be bought
 	thereWords     = wordClasses["there"]    // said over answers: whether a part is there
