@@ -153,6 +153,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.otherClasses()
 	b.ordersAside()
 	b.partsOfRows()
 	b.ratingsOfEach()
