@@ -197,7 +197,7 @@ func (f *finder) group(d *draft, l *line, i, col int) (cell, int) {
 		}
 	}
 	if !under(col) {
-		return cell{}, 0
+		return f.groupOverUnits(d, l, i, col)
 	}
 	for c := col - 1; c >= d.from; c-- {
 		if over := l.at(c); !over.blank() {
