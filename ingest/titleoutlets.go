@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -40,6 +41,9 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			feed := b.feedIn(s, name)
 			if amp := calledAmp(name); feed == nil && amp != "" && figureOfWatts.MatchString(f.Cell.Text) {
 				feed = &outlet{amp: amp}
+			}
+			if feed == nil && f.Field == vocabulary.Channel && layout.CallsAmplifier(part) {
+				feed = &outlet{amp: tidy(part)}
 			}
 			if out := ratingInText(part, notation.Auto); feed == nil && len(out) == 1 && out[0].Channels > 0 { // "- 1 output of 60 W"
 				o.ampRated = s

@@ -109,6 +109,13 @@ func (f *finder) readTitle(t string) []Fact {
 	if output, place, ok := outputOfPlace(t); ok {
 		return []Fact{output, place}
 	}
+	if output, place, ok := wordedOutput(t); ok {
+		facts := []Fact{{Field: vocabulary.Channel, Text: output}}
+		if place != "" {
+			facts = append(facts, Fact{Text: place, Key: "feeds"})
+		}
+		return facts
+	}
 	if place, feeder, ok := placeFed(t); ok {
 		if notation.SpeaksOfRack(place) { // "Left side of rack: amp L"
 			return f.readTitle(feeder)
