@@ -13,8 +13,12 @@ func TestAmplifiersByWordsInTitles(t *testing.T) {
 		{"Dutch", "Ruimte | Luidsprekers | Stand", "versterker van het toneel", "uitgang", "Kleedkamers"},
 	} {
 		for _, title := range []func(place, output, watts string) string{
-			func(place, output, watts string) string { return place + ": " + c.amp + ", " + output + " (" + watts + ")" },
-			func(place, output, watts string) string { return place + " (" + c.amp + ", " + output + ", " + watts + ")" },
+			func(place, output, watts string) string {
+				return place + ": " + c.amp + ", " + output + " (" + watts + ")"
+			},
+			func(place, output, watts string) string {
+				return place + " (" + c.amp + ", " + output + ", " + watts + ")"
+			},
 		} {
 			j := wholeJob(t, "Slate Theatre, 100 V\n|\n"+title(c.ceiling, c.output+" 1", "60 W")+"\n"+c.head+"\nDR 1 | 1 | 3 W\nDR 2 | 4 | 1.5 W\n|\n"+
 				title("Atelier", c.output+" 2", "120 W")+"\n"+c.head+"\nFly | 2 | 6 W\nDock | 1 | 10 W")

@@ -95,6 +95,9 @@ var (
 	asWords         = wordClasses["as"]
 	onwardWords     = wordClasses["onward"]
 	withWords       = wordClasses["with"]
+	exceptWords     = wordClasses["except"]
+	everyWords      = wordClasses["every"]
+	pointingWords   = wordClasses["pointing"] // in front of a place that stands for its control: "those of the hall"
 	viaWords        = wordClasses["via"]
 	assetClassWords = wordClasses["asset class"] // heads of columns of classes of assets
 	pastWords       = wordClasses["past"]
