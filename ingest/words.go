@@ -98,6 +98,7 @@ var (
 	exceptWords     = wordClasses["except"]
 	everyWords      = wordClasses["every"]
 	pointingWords   = wordClasses["pointing"] // in front of a place that stands for its control: "those of the hall"
+	optionalWords   = wordClasses["optional"] // over what is offered and not counted
 	viaWords        = wordClasses["via"]
 	assetClassWords = wordClasses["asset class"] // heads of columns of classes of assets
 	pastWords       = wordClasses["past"]

@@ -323,6 +323,9 @@ func saysTotal(t string) bool {
 		return false
 	}
 	list := wordList()
+	if list[words[0]]&classOptional != 0 {
+		return false // "Option, not in the total" heads what is not counted
+	}
 	is := func(ws ...string) bool { return list[strings.Join(ws, " ")]&classTotal != 0 }
 	if is(words[0]) || n > 1 && is(words[0], words[1]) {
 		return true
