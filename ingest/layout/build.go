@@ -259,8 +259,8 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if len(cols) == 0 {
 		return nil
 	}
-	if outputs := f.patched(cols); outputs != nil {
-		return f.buildPatched(d, cols, outputs)
+	if outputs, field := f.patched(cols); outputs != nil && !(field == vocabulary.ChannelWatts && f.titledLoads(d)) {
+		return f.buildPatched(d, cols, outputs, field)
 	}
 	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
 		return f.buildCrossed(d, among, x)
