@@ -25,13 +25,15 @@ func (t *table) classColumn() *column {
 }
 
 // otherClasses leaves rows out that no word makes a loudspeaker, that state no watts and whose class is
-// none of those of the loudspeakers, amplifiers and controls of their register.
+// none of those of the loudspeakers, amplifiers and controls of their register. These must be of one class, or
+// it tells something else: indoors and outdoors.
 func (b *builder) otherClasses() {
 	type register struct { // its lists of amplifiers, controls and loudspeakers may have been parted
 		sheet string
 		at    grid.Range
 	}
-	classes := make(map[register]map[string]bool) // those of known devices
+	classes := make(map[register]map[string]bool)   // those of known devices
+	kinds := make(map[register]map[deviceKind]bool) // and what these are
 	each := func(do func(t *table, r *row, class seen)) {
 		for _, t := range b.tables {
 			c := t.classColumn()
@@ -49,14 +51,15 @@ func (b *builder) otherClasses() {
 		if k := kindInWords(r.own(vocabulary.Describe).text); k != noKind {
 			of := register{t.Sheet, t.Range}
 			if classes[of] == nil {
-				classes[of] = make(map[string]bool)
+				classes[of], kinds[of] = make(map[string]bool), make(map[deviceKind]bool)
 			}
-			classes[of][class.key()] = true
+			classes[of][class.key()], kinds[of][k] = true, true
 		}
 	})
 	each(func(t *table, r *row, class seen) {
-		known := classes[register{t.Sheet, t.Range}]
-		if len(known) != 1 || known[class.key()] || r.kind != loudspeakerRow || wordKind(r) != noKind || r.own(vocabulary.Tap).had() || r.own(vocabulary.TotalWatts).had() {
+		of := register{t.Sheet, t.Range}
+		known := classes[of]
+		if len(known) != 1 || len(kinds[of]) < 2 || known[class.key()] || r.kind != loudspeakerRow || wordKind(r) != noKind || r.own(vocabulary.Tap).had() || r.own(vocabulary.TotalWatts).had() {
 			return
 		}
 		r.out, r.reason = schedule.EmptyRow, "of another class than the loudspeakers"

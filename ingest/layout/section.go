@@ -323,7 +323,7 @@ func saysTotal(t string) bool {
 		return false
 	}
 	list := wordList()
-	if list[words[0]]&classOptional != 0 {
+	if n > 2 && list[words[0]]&classOptional != 0 {
 		return false // "Option, not in the total" heads what is not counted
 	}
 	is := func(ws ...string) bool { return list[strings.Join(ws, " ")]&classTotal != 0 }
