@@ -6,7 +6,7 @@ import "testing"
 // title, and cables that tell their output and places in one cell. Common practice, no source.
 func TestListsBelowAListOfLoudspeakers(t *testing.T) {
 	for _, c := range []struct{ head, amps, across, controls, cables, cable, run string }{
-		{"Qty | Item | Goes to | Tap | Amp/Ch", "AMPS", "Amp | Ch 1 | Ch 2", "IN-LINE ATTENUATORS", "CABLE", "Reel | Gauge | Length | Run", "Amp A ch 1"},
+		{"Qty | Item | Goes to | Tap | Amp/Ch", "AMPS", "Amp | Ch 1 | Ch 2", "LINE ATTENUATORS", "CABLE", "Reel | Gauge | Length | Run", "Amp A ch 1"},
 		{"Anzahl | Artikel | Ort | Abgriff | Verstärker/Kanal", "VERSTÄRKER", "Verstärker | Kanal 1 | Kanal 2", "LAUTSTÄRKEREGLER", "KABEL", "Trommel | Querschnitt | Länge | Strecke", "Verstärker A Kanal 1"},
 		{"Qté | Article | Lieu | Prise | Ampli/sortie", "AMPLIS", "Ampli | Sortie 1 | Sortie 2", "ATTÉNUATEURS", "CÂBLES", "Touret | Section | Longueur | Trajet", "Ampli A sortie 1"},
 		{"Cantidad | Artículo | Lugar | Toma | Etapa/canal", "ETAPAS", "Etapa | Canal 1 | Canal 2", "ATENUADORES", "CABLES", "Bobina | Sección | Longitud | Tramo", "Etapa A canal 1"},

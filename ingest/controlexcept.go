@@ -37,7 +37,7 @@ func (b *builder) controlsExcept(s seen) (list []carried, ok bool) {
 	return list, true
 }
 
-// cutExcept parts a text at a word for an exception: "Every knob 6 W" and "DR 3, 12 W".
+// cutExcept parts a text at a word for an exception: "Every knob 6 W" and "ST 3, 12 W".
 func cutExcept(text string) (head, tail string, ok bool) {
 	words := strings.Fields(text)
 	for i := 1; i < len(words); i++ {
@@ -76,7 +76,7 @@ func (b *builder) exceptions(s seen, tail string) []carried {
 	return out
 }
 
-// controlPointedAt is the control that a part of such a list means, "those of DR 3", "the stage's", "VC 4"; it has no
+// controlPointedAt is the control that a part of such a list means, "those of ST 3", "the stage's", "VC 4"; it has no
 // control where the part only leads to the power, "which are". ok is false where it is not known.
 func (b *builder) controlPointedAt(s seen, part string) (c carried, ok bool) {
 	words := strings.Fields(strings.Trim(part, " .,;:=()–-"))
@@ -114,7 +114,7 @@ func leadsOn(word string) bool {
 }
 
 // placeCalled is the zone or room that a text names, without what stands in brackets behind its name
-// maybe: "DR 3" where a row has "DR 3 (chorus)". Nil if none does, or several.
+// maybe: "ST 3" where a row has "ST 3 (chorus)". Nil if none does, or several.
 func (b *builder) placeCalled(s seen, text string) *service {
 	folded := join.Fold(tidy(text))
 	place, known := b.places.texts[folded]

@@ -10,7 +10,7 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// Below a list there may be a short one of its controls without a header: "IN-LINE ATTENUATORS" over "AT1 |
+// Below a list there may be a short one of its controls without a header: "LINE ATTENUATORS" over "AT1 |
 // 35 W | Shop". No other row need name them.
 
 // headsControls reports whether the cells of a line are one title for controls.

@@ -7,8 +7,8 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// Titles of sections may call an amplifier by words alone and name its output behind them: "Dressing
-// rooms: relay amp, output 1 (60 W)", "Foyer (stage amplifier, output 3, 120 W)".
+// Titles of sections may call an amplifier by words alone and name its output behind them: "Rehearsal
+// rooms: call amp, output 1 (60 W)", "Foyer (stage amplifier, output 3, 120 W)".
 
 // mostAmpWords is the most words by which a title calls an amplifier.
 const mostAmpWords = 4
@@ -39,7 +39,7 @@ func wordedOutput(t string) (output, place string, ok bool) {
 }
 
 // CallsAmplifier reports whether a part of a title calls an amplifier by words without a figure, more than
-// its kind: "relay amp", "Verstärker der Bühne".
+// its kind: "call amp", "Verstärker der Bühne".
 func CallsAmplifier(part string) bool {
 	n := len(strings.Fields(part))
 	return n > 1 && n <= mostAmpWords && !anyDigit(part) && notation.SpeaksOfAmplifier(part) && sectionField(part) == vocabulary.Unknown
