@@ -62,11 +62,27 @@ func (b *builder) speakersByPlace() map[string][]*schedule.Loudspeaker {
 // billedByPlace enters a cable by the metre that names no line but a place of loudspeakers. Where all
 // of these hang on one output, it is that output's, and their run.
 func (b *builder) billedByPlace(r *row, at map[string][]*schedule.Loudspeaker) {
+	if run, placed := b.billedRunIn(r.own(vocabulary.Describe).text, at); placed {
+		b.enterBilledRun(r, run)
+	}
+}
+
+// billedByChapter enters a cable by the metre that names nothing and stands in the chapter of a zone:
+// "Stands" over loudspeakers and "Cable 2 x 2.5 mm² | m | 95".
+func (b *builder) billedByChapter(r *row, at map[string][]*schedule.Loudspeaker) {
+	if zone := r.zoneText(); zone.had() && zone.col == nil && vocabulary.DeviceIn(r.own(vocabulary.Describe).text) == vocabulary.CableDevice {
+		if run := (billedRun{place: tidy(zone.text), speakers: at[zone.key()]}); len(run.speakers) > 0 {
+			b.enterBilledRun(r, run)
+		}
+	}
+}
+
+// enterBilledRun enters the cable of a row that tells its size and its length.
+func (b *builder) enterBilledRun(r *row, run billedRun) {
 	s := r.own(vocabulary.Describe)
 	size, _, ok := notation.ConductorIn(s.text, notation.Auto)
 	length, has := b.billedLength(r)
-	run, placed := b.billedRunIn(s.text, at)
-	if !ok || !has || !placed {
+	if !ok || !has {
 		return
 	}
 	first := run.speakers[0]

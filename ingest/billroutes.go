@@ -63,14 +63,18 @@ func (b *builder) placesFed(s seen, place string, floors map[string][]*row) *ser
 	if restWords.in(join.Fold(place)) {
 		return &service{at: s, rest: true}
 	}
-	words := strings.Fields(place)
-	for len(words) > 1 && articleWords.begins(join.Fold(words[0])) {
-		words = words[1:]
+	parts := slices.Clone(listParts.Of(place, byWords))
+	for i, part := range parts { // "the stands and the lockers"
+		words := strings.Fields(part)
+		for len(words) > 1 && articleWords.begins(join.Fold(words[0])) {
+			words = words[1:]
+		}
+		for len(words) > 1 && kindInWords(words[len(words)-1]) == loudspeakerRow {
+			words = words[:len(words)-1]
+		}
+		parts[i] = strings.Join(words, " ")
 	}
-	for len(words) > 1 && kindInWords(words[len(words)-1]) == loudspeakerRow {
-		words = words[:len(words)-1]
-	}
-	s.text, s.field = strings.Join(words, " "), vocabulary.Room
+	s.text, s.field = strings.Join(parts, ", "), vocabulary.Room
 	if v := b.listOfPlaces(s); v != nil {
 		return v
 	}

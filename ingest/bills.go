@@ -26,6 +26,9 @@ func (b *builder) billedCables() {
 					at = b.speakersByPlace()
 				}
 				b.billedByPlace(r, at)
+				if !r.used {
+					b.billedByChapter(r, at)
+				}
 			}
 		}
 	}

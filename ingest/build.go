@@ -31,6 +31,7 @@ type builder struct {
 	outside       []layout.Outside // the rows that belong to no table
 	routes        []route          // what they say of places and outputs
 	carried       []carried        // what they say of controls
+	controlLines  [][]spoken       // the lines of lists of controls below titles
 	spokenLines   []spokenLine     // what rows of cells say of the cables of lines
 	units         lengthEvidence
 
@@ -133,7 +134,9 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 // build makes the job.
 func (b *builder) build() *schedule.Job {
 	b.outdatedSheets()
+	b.findControlsBelow()
 	b.cableBooks()
+	b.outputsOfCables()
 	b.zonesAsOutputs()
 	b.outputTables()
 	b.bareTitles()
@@ -153,6 +156,7 @@ func (b *builder) build() *schedule.Job {
 			b.classify(r)
 		}
 	}
+	b.otherClasses()
 	b.ordersAside()
 	b.partsOfRows()
 	b.ratingsOfEach()
@@ -165,6 +169,7 @@ func (b *builder) build() *schedule.Job {
 	b.linesFed()
 	b.hearNames()
 	b.routesOfAmps()
+	b.controlsBelow()
 	b.hearRoutes()
 	b.saidStates()
 	b.gatherLengthUnits()

@@ -56,6 +56,7 @@ func harmonise(tables []*table) {
 	countedOutputs(tables)
 	linesAsItems(tables)
 	groupsAsLines(tables)
+	linesOfZones(tables)
 	for _, t := range tables {
 		t.outputList()
 		t.remarksLast()

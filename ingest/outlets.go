@@ -72,6 +72,12 @@ func (b *builder) findOutlet(r *row) *outlet {
 		return o
 	}
 	amp, ch := r.say(vocabulary.Amplifier), r.say(vocabulary.Channel)
+	if amp.col == nil && amp.cell != nil && listsOutputs(amp.cell.Text) {
+		amp = seen{}
+	}
+	if ch.col == nil && ch.cell != nil && listsOutputs(ch.cell.Text) {
+		ch = seen{}
+	}
 	if unnamed, ok := b.unnamedAmps[amp.source.At]; ok && amp.col == nil {
 		amp.text, amp.cell = unnamed.name, nil
 		o.amp, o.ampAt, o.ampRated = unnamed.name, amp, unnamed.rating

@@ -21,6 +21,7 @@ type places struct {
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
 	texts        map[string]seen    // zones and rooms by their folded names
+	called       map[string]seen    // the same without what stands in brackets behind; nothing where several would be called so
 	doubled      map[string]bool    // keys of zones of which each building has its own
 	columns      map[*table]*column // what placeColumn found
 	// buildings are the rows of loudspeakers in each, by key; buildingWords those of the headers over them.

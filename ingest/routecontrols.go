@@ -68,6 +68,9 @@ func (b *builder) carriedIn(s seen) []carried {
 // controlsIn reads controls with their ratings among other words, "VC A and VC
 // B are 6 W controls", and the places that they are said to be on.
 func (b *builder) controlsIn(s seen) []carried {
+	if list, ok := b.controlsExcept(s); ok {
+		return list
+	}
 	if list := b.controlsByPlace(s); len(list) > 0 {
 		return list
 	}

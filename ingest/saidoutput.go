@@ -47,12 +47,27 @@ func (b *builder) feedsIn(s seen) []*outlet {
 	var out []*outlet
 	for _, part := range feedPart.Split(s.text, -1) {
 		for _, at := range hangsWord.FindAllStringIndex(part, -1) {
-			if feed := b.feedIn(s, strings.TrimSpace(part[at[1]:])); feed != nil && countWords(feed.amp) <= 2 {
+			if feed := b.feedIn(s, b.beforeControl(strings.TrimSpace(part[at[1]:]))); feed != nil && countWords(feed.amp) <= 2 {
 				out = append(out, feed)
 			}
 		}
 	}
 	return out
+}
+
+// beforeControl cuts the control that stands between a device and what feeds it off the name of the
+// latter: "amplifier A" of "amplifier A via volume control VC1".
+func (b *builder) beforeControl(text string) string {
+	words := strings.Fields(text)
+	for i := 1; i+1 < len(words); i++ {
+		if !slices.Contains(viaWords, join.Fold(words[i])) {
+			continue
+		}
+		if behind := strings.Join(words[i+1:], " "); vocabulary.DeviceIn(behind) == vocabulary.ControlDevice || b.namesControl(behind) {
+			return strings.Join(words[:i], " ")
+		}
+	}
+	return text
 }
 
 // remarkedOutput is the output that a remark begins with, "Channel 1 - bracket rusty",

@@ -127,6 +127,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if status := statusAhead(f.Text); status != schedule.Installed {
 			return status
 		}
+		if b.headsOptions(f) {
+			return schedule.Future
+		}
 		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
 			continue
 		}

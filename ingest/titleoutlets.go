@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -18,7 +19,7 @@ var titleParts = regexp.MustCompile(`\s*[,;()\[\]|]\s*|\s+[–—-]\s+|\s*:\s+`)
 func (b *builder) titleOutlet(r *row) *outlet {
 	for i := len(r.Sections) - 1; i >= 0; i-- {
 		f := &r.Sections[i]
-		if f.Cell == nil || f.Field == vocabulary.Control {
+		if f.Cell == nil || f.Field == vocabulary.Control || listsOutputs(f.Cell.Text) {
 			continue
 		}
 		s := factSeen(f)
@@ -40,6 +41,9 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			feed := b.feedIn(s, name)
 			if amp := calledAmp(name); feed == nil && amp != "" && figureOfWatts.MatchString(f.Cell.Text) {
 				feed = &outlet{amp: amp}
+			}
+			if feed == nil && f.Field == vocabulary.Channel && layout.CallsAmplifier(part) {
+				feed = &outlet{amp: tidy(part)}
 			}
 			if out := ratingInText(part, notation.Auto); feed == nil && len(out) == 1 && out[0].Channels > 0 { // "- 1 output of 60 W"
 				o.ampRated = s
@@ -98,4 +102,20 @@ func calledAmp(part string) string {
 		return ""
 	}
 	return words[1]
+}
+
+// listsOutputs reports whether a title names two outputs or more by their numbers, each with what it feeds
+// behind, "Amplifier V1: output 1 hall, output 2 yard": it is of none alone.
+func listsOutputs(title string) bool {
+	if !strings.ContainsAny(title, ",;") || len(title) > longestSpoken {
+		return false
+	}
+	n := 0
+	for _, part := range titleParts.Split(title, -1) {
+		words := strings.Fields(part)
+		if len(words) > 2 && saysOutput.Of(words[0], 0) && channelID(words[1]) != "" && len(words[1]) <= 2 {
+			n++
+		}
+	}
+	return n > 1
 }

@@ -40,7 +40,7 @@ var kindWords = map[Kind]map[string]bool{
 	Control: words("vc vol volume control ctrl att attenuator vr lsr regler lautstarkeregler lautstarkesteller lautstaerkeregler lautstaerkesteller attenuateur " +
 		"potentiometre atenuador regulador mando attenuatore regolatore volumeregelaar regelaar steller reglage"),
 	Loudspeaker: words("ls spk spkr speaker loudspeaker lautsprecher ls hp hautparleur haut parleur altavoz altoparlante diffusore luidspreker lsp sp"),
-	Cable:       words("cable cbl kabel cavo run line linie ligne linea lijn circuit leitung"),
+	Cable:       words("cable cbl kabel cavo run line linie ligne linea lijn circuit leitung kreis strang circuito kring"),
 	Room:        words("room rm raum local sala ruimte locale"),
 	Rack:        words("rack rk schrank baie armadio kast"),
 }

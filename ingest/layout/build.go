@@ -197,7 +197,7 @@ func (f *finder) group(d *draft, l *line, i, col int) (cell, int) {
 		}
 	}
 	if !under(col) {
-		return cell{}, 0
+		return f.groupOverUnits(d, l, i, col)
 	}
 	for c := col - 1; c >= d.from; c-- {
 		if over := l.at(c); !over.blank() {
@@ -259,8 +259,8 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	if len(cols) == 0 {
 		return nil
 	}
-	if outputs := f.patched(cols); outputs != nil {
-		return f.buildPatched(d, cols, outputs)
+	if outputs, field := f.patched(cols); outputs != nil && !(field == vocabulary.ChannelWatts && f.titledLoads(d)) {
+		return f.buildPatched(d, cols, outputs, field)
 	}
 	if among, x := f.crossedAmong(d, sample, low, high); x != nil {
 		return f.buildCrossed(d, among, x)

@@ -88,7 +88,7 @@ func (f *finder) crossedAmong(d *draft, sample []line, low, high int) ([]*headin
 		return nil, nil
 	}
 	cols := f.headings(d, counts, low, high)
-	if f.twins(cols) != nil || f.patched(cols) != nil {
+	if outputs, _ := f.patched(cols); f.twins(cols) != nil || outputs != nil {
 		return nil, nil
 	}
 	x := f.crossed(cols, counts)

@@ -19,15 +19,23 @@ func namesOutput(words string) bool {
 	return len(words) <= 16 && sectionField(words) == vocabulary.Channel && !reJoint.MatchString(words)
 }
 
-// outputLabels counts the cells of a strip that name outputs and stand over words.
+// outputLabels counts the cells of a strip that name outputs and stand over words, or all over powers.
 func outputLabels(s *strip, below []line) int {
+	return max(outputsOver(s, below, lookRoom|lookZone|lookStatus|lookMissing), outputsOver(s, below, lookWatts|lookMissing))
+}
+
+// outputsOver counts the cells of a strip that name outputs, where what stands below looks as asked for.
+func outputsOver(s *strip, below []line, like look) int {
 	labels := 0
 	for _, sl := range s.slots {
 		if !sl.cell.says().is(outputLabel) {
 			continue
 		}
 		for i := range below {
-			if c := below[i].at(sl.col); !c.blank() && lookOf(c)&(lookRoom|lookZone|lookStatus|lookMissing) == 0 {
+			if i > 0 && below[i].n > below[i-1].n+1 {
+				break // what follows is another list
+			}
+			if c := below[i].at(sl.col); !c.blank() && lookOf(c)&like == 0 {
 				return 0
 			}
 		}
@@ -39,11 +47,24 @@ func outputLabels(s *strip, below []line) int {
 	return labels
 }
 
-// patched finds the columns of a patch sheet, in order; nil when the table is none.
-func (f *finder) patched(cols []*heading) []int {
+// patched finds the columns of a patch sheet, in order; nil when the table is none. Below the outputs
+// stand names, or all that they give: then the table has no other figures, as one of loads would.
+func (f *finder) patched(cols []*heading) (out []int, field vocabulary.Field) {
+	if out = outputColumns(cols, lookRoom|lookZone|lookStatus); len(out) > 0 {
+		return out, vocabulary.Zone
+	}
+	if out = outputColumns(cols, lookWatts); len(out) > 0 && len(out) == len(cols)-1 {
+		return out, vocabulary.ChannelWatts
+	}
+	return nil, vocabulary.Unknown
+}
+
+// outputColumns are columns beside each other whose headers name outputs and whose cells look as asked for,
+// in a table of amplifiers; nil where there are fewer than two.
+func outputColumns(cols []*heading, like look) []int {
 	var out []int
 	for i, h := range cols {
-		if len(h.parts) == 0 || h.forced != vocabulary.Unknown || !isOutput(h.parts[len(h.parts)-1]) || h.cells.cells > 0 && h.cells.share(lookRoom|lookZone|lookStatus) < 0.8 {
+		if len(h.parts) == 0 || h.forced != vocabulary.Unknown || !isOutput(h.parts[len(h.parts)-1]) || h.cells.cells > 0 && h.cells.share(like) < 0.8 {
 			continue
 		}
 		out = append(out, i)
@@ -83,8 +104,18 @@ func nameAmplifiers(t *Table, cols []*heading) bool {
 	return true
 }
 
-// buildPatched makes a table of outputs of a patch sheet.
-func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
+// titledLoads reports whether a title above a draft speaks of loads: the powers below outputs are then
+// not what these give.
+func (f *finder) titledLoads(d *draft) bool {
+	return slices.ContainsFunc(d.above, func(n int) bool {
+		return slices.ContainsFunc(f.p.within(n, n), func(l line) bool {
+			return slices.ContainsFunc(l.slots, func(s slot) bool { return slices.Contains(f.s.Concepts(s.cell.line()), "load") })
+		})
+	})
+}
+
+// buildPatched makes a table of outputs of a patch sheet, whose cells are of a field.
+func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int, field vocabulary.Field) *Table {
 	rest := append(append([]*heading{}, cols[:outputs[0]]...), cols[outputs[len(outputs)-1]+1:]...)
 	dec := decide(rest, map[Kind]float64{Amplifiers: 1.5}, nil)
 	t := &Table{Sheet: f.p.sheet, Kind: Amplifiers, Confidence: 0.8, HeaderRows: d.header, Transposed: f.p.turned}
@@ -103,7 +134,7 @@ func (f *finder) buildPatched(d *draft, cols []*heading, outputs []int) *Table {
 	channel := len(t.Columns)
 	t.Columns = append(t.Columns,
 		Column{At: at, Header: header, Field: vocabulary.Channel, Confidence: 0.85, Evidence: "the headers name outputs"},
-		Column{At: at, Header: header, Field: vocabulary.Zone, Confidence: 0.8, Evidence: "names under the outputs"})
+		Column{At: at, Header: header, Field: field, Confidence: 0.8, Evidence: "what stands under the outputs"})
 	var out []Record
 	for _, r := range t.Records {
 		lines := f.p.within(r.Rows.First, r.Rows.First)

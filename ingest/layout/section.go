@@ -109,6 +109,13 @@ func (f *finder) readTitle(t string) []Fact {
 	if output, place, ok := outputOfPlace(t); ok {
 		return []Fact{output, place}
 	}
+	if output, place, ok := wordedOutput(t); ok {
+		facts := []Fact{{Field: vocabulary.Channel, Text: output}}
+		if place != "" {
+			facts = append(facts, Fact{Text: place, Key: "feeds"})
+		}
+		return facts
+	}
 	if place, feeder, ok := placeFed(t); ok {
 		if notation.SpeaksOfRack(place) { // "Left side of rack: amp L"
 			return f.readTitle(feeder)
@@ -316,6 +323,9 @@ func saysTotal(t string) bool {
 		return false
 	}
 	list := wordList()
+	if n > 2 && list[words[0]]&classOptional != 0 {
+		return false // "Option, not in the total" heads what is not counted
+	}
 	is := func(ws ...string) bool { return list[strings.Join(ws, " ")]&classTotal != 0 }
 	if is(words[0]) || n > 1 && is(words[0], words[1]) {
 		return true

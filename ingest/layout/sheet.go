@@ -3,6 +3,7 @@ package layout
 import (
 	"cmp"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -394,8 +395,15 @@ func (sr *sheetReader) nameFacts() []Fact {
 	if name == "" || slices.Contains(plainNames, folded) || rePage.MatchString(name) {
 		return nil
 	}
-	return sr.f.sectionFacts(name, schedule.At(sr.book.File, sr.sheet.Name, 0, 0), nil)
+	at := schedule.At(sr.book.File, sr.sheet.Name, 0, 0)
+	if m := reChapter.FindStringSubmatch(name); m != nil && sectionField(m[1]+" 1") == vocabulary.Unknown {
+		return []Fact{{Text: name, At: at}}
+	}
+	return sr.f.sectionFacts(name, at, nil)
 }
+
+// reChapter is the number of a chapter of a bill behind a word: "BOQ 12.4" is no output 4.
+var reChapter = regexp.MustCompile(`^(\pL{3,})\s+\d{1,2}(?:\.\d{1,2})+$`)
 
 // columnLooks are what the cells of each column of a body look like, by column.
 type columnLooks map[int]look

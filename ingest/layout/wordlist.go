@@ -47,12 +47,13 @@ const (
 	classFinish   // its colour, or how it is supplied: "white", "complete"
 	classContract // what was agreed first
 	classChange   // what changes it
+	classOptional // over what may be ordered and is not counted: "Option, not in the total"
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange}
+	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange, "optional": classOptional}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {
