@@ -139,6 +139,7 @@ func (b *builder) build() *schedule.Job {
 	b.bareTitles()
 	b.stateTitles()
 	b.ampSections()
+	b.titlesBeside()
 	b.firstSections()
 	b.nameSections()
 	b.sheetZones()
