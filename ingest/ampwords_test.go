@@ -73,3 +73,17 @@ func TestTitlesOfLinesOnAmplifiers(t *testing.T) {
 		}
 	}
 }
+
+// A title above a list names the amplifier by its code, whatever word stands before it, as notes do. Common practice, no source.
+func TestCodesOfAmplifiersInTitles(t *testing.T) {
+	const list = "\n|\nNo. | Room | Zone | W\nM01 | Hall | 1 | 6\nM02 | Yard | 2 | 6\nM03 | Attic | 3 | 6"
+	for _, title := range []string{
+		"Amplifier E1 (100 V): three channels of 60 W each, zone 1 = channel 1, zone 2 = channel 2 etc.",
+		"Endstufe E1 (100 V): drei Kanäle mit je 60 W, Zone 1 = Kanal 1, Zone 2 = Kanal 2 usw.",
+		"Ampli E1 (100 V) : trois voies de 60 W chacune, zone 1 = voie 1, zone 2 = voie 2 etc.",
+	} {
+		j := wholeJob(t, "Fern museum, loudspeakers\n"+title+list)
+		want(t, title, describe(j), []string{"M01 1 x 6 W zone 1 channel E1 / 1", "M02 1 x 6 W zone 2 channel E1 / 2", "M03 1 x 6 W zone 3 channel E1 / 3"})
+		want(t, title, channelRatings(j), []string{"E1 / 1 60 W 100 V", "E1 / 2 60 W 100 V", "E1 / 3 60 W 100 V"})
+	}
+}

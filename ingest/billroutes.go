@@ -97,13 +97,13 @@ func (b *builder) rowsOfFloors() map[string][]*row {
 	return out
 }
 
-// ampCode is the short code of an amplifier: "A", "AMP-G", "V-2", but not the model "QX-480".
-var ampCode = regexp.MustCompile(`^(?:[A-Z]|[A-Z]{1,4}-(?:[A-Z]|\d{1,2}))$`)
+// ampCode is the short code of an amplifier: "A", "AMP-G", "V-2", "LB-V1", but not the model "QX-480".
+var ampCode = regexp.MustCompile(`^(?:[A-Z]|\p{Lu}{1,4}-(?:[A-Z]|\d{1,2}|\p{Lu}\d{1,2}))$`)
 
-// codeOfAmp is the code behind the word for an amplifier in a text that states its watts:
-// "AMP-G" of "Amplifier AMP-G, 120 W"; "" if there is none.
-func codeOfAmp(text string) string {
-	if !mayStateWatts(text) {
+// codeOfAmp is the code behind the word for an amplifier in a text that states its watts, where its
+// row does not: "AMP-G" of "Amplifier AMP-G, 120 W"; "" if there is none.
+func codeOfAmp(text string, rated bool) string {
+	if !rated && !mayStateWatts(text) {
 		return ""
 	}
 	words := strings.Fields(text)

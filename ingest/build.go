@@ -142,6 +142,7 @@ func (b *builder) build() *schedule.Job {
 	b.bareTitles()
 	b.stateTitles()
 	b.ampSections()
+	b.titlesBeside()
 	b.firstSections()
 	b.nameSections()
 	b.sheetZones()

@@ -74,11 +74,20 @@ func splitControl(text string) (head, tail string) {
 		tail = strings.Trim(text[at+1:], " )")
 		first, _, _ := strings.Cut(tail, " ")
 		behind := withWords.begins(join.Fold(first)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
-		if behind && vocabulary.DeviceIn(tail) == vocabulary.ControlDevice {
+		if behind && (vocabulary.DeviceIn(tail) == vocabulary.ControlDevice || namesRatedControl(tail)) {
 			return strings.TrimSpace(text[:at]), tail
 		}
 	}
 	return text, ""
+}
+
+// namesRatedControl reports whether a text gives one control by its name and its power: "carries control VC1 of 20 W".
+func namesRatedControl(text string) bool {
+	if !mayStateWatts(text) {
+		return false
+	}
+	list, err := notation.ParseControls(text, notation.Auto)
+	return err == nil && len(list) == 1 && list[0].Name != "" && list[0].W > 0
 }
 
 // controlNext reports whether a word for a control follows the first word of a text before any figure:
@@ -89,7 +98,7 @@ func controlNext(text string) bool {
 		n++
 		switch {
 		case n == 1:
-		case notation.IsControlWord(w):
+		case notation.IsControlWord(w[strings.LastIndexAny(w, "'’")+1:]): // "a l'atténuateur"
 			return true
 		case n > mostTagged || anyDigit(w):
 			return false

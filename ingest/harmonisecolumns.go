@@ -117,24 +117,30 @@ func (t *table) devicesNotRooms() {
 	}
 }
 
+// mostlyWords is the least share of places that have no figure in their names.
+const mostlyWords = 0.6
+
 // placesNotTags takes a column of tags of a list of loudspeakers that has no other for
-// places for one of rooms where its cells are words without a figure: "Punto" over "Serra
-// calda" is a place, as a point on a plan is not.
+// places for one of rooms where its cells are words, most of them without a figure: "Punto" over "Serra
+// calda" and "Pali 1-4" is a place, as a point on a plan is not.
 func (t *table) placesNotTags() {
 	cols := t.byField[vocabulary.Tag]
 	if t.kind != layout.Loudspeakers || len(cols) != 1 || t.has(vocabulary.Room) || join.HasWord(join.Loudspeaker, cols[0].Header) {
 		return // below "Loudspeaker" they may be names of products
 	}
-	cells, words := 0, 0
+	cells, words, others := 0, 0, 0
 	distinct := make(map[string]bool)
 	t.eachText(cols[0], func(text string) {
 		cells++
 		distinct[join.Key(text)] = true
-		if hasLongWord(text) && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.NoDevice {
+		switch {
+		case vocabulary.DeviceIn(text) != vocabulary.NoDevice, !hasLongWord(text) && anyDigit(text):
+			others++
+		case hasLongWord(text) && !anyDigit(text):
 			words++
 		}
 	})
-	if cells >= 3 && words == cells && len(distinct) == cells {
+	if cells >= 3 && others == 0 && float64(words) >= mostlyWords*float64(cells) && len(distinct) == cells {
 		t.become(cols[0], vocabulary.Room, "its cells are words, and no other column names places")
 	}
 }

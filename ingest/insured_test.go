@@ -29,7 +29,7 @@ Item | Building | Room | Description | Qty | Set at (W) | Fed by | `+c.each+` | 
 9 | Yard | Shed | Amplifier, Amp 2, 120 W | 1 | | | 11800 | 11800`)
 		want(t, c.value, describe(j), []string{"6 x 3 W zone Entrance channel Amp 1 / 1", "10 x 3 W zone Gallery channel Amp 1 / 1",
 			"4 x 6 W zone Lecture room control VC1 channel Amp 1 / 1", "4 x 15 W zone Shed channel Amp 2 / 1", "2 x 15 W zone Gate channel Amp 2 / 1"})
-		want(t, c.value, ratedOutputs(j), []string{"Amp 2 / 1 120 W", "Amp 1 / 1 120 W"})
+		want(t, c.value, ratedOutputs(j), []string{"Amp 1 / 1 120 W", "Amp 2 / 1 120 W"})
 		if j.Site.Value != "Fern House Museum" {
 			t.Errorf("%s: site %q", c.value, j.Site.Value)
 		}

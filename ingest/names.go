@@ -181,7 +181,7 @@ func (b *builder) ampName(r *row) (name, other seen) {
 			if item := r.own(vocabulary.Item); f == vocabulary.Describe && item.had() && r.describedTwice(s) {
 				s = item // two items of a bill that say the same are two amplifiers
 			}
-			if tag := cmp.Or(tagInRating(s.text), codeOfAmp(s.text)); f == vocabulary.Describe && tag != "" {
+			if tag := cmp.Or(tagInRating(s.text), codeOfAmp(s.text, r.first(vocabulary.ChannelWatts, vocabulary.RatedWatts, vocabulary.Tap).had())); f == vocabulary.Describe && tag != "" {
 				s.text = tag
 				return s, seen{}
 			}
@@ -302,7 +302,7 @@ func (b *builder) ownControlName(r *row) seen {
 		return ctl
 	}
 	if d := r.own(vocabulary.Describe); d.had() { // "Volume control VC-2, 100 W"
-		if name := notation.ParseControlCell(d.text).Name; name != d.text && plainTag(name) {
+		if name := notation.ParseControlCell(d.text).Name; name != d.text && (plainTag(name) || codeOfBuilding.MatchString(name)) {
 			d.text, d.cell = name, nil
 			return d
 		}
@@ -312,6 +312,9 @@ func (b *builder) ownControlName(r *row) seen {
 	}
 	return seen{}
 }
+
+// codeOfBuilding is the tag of a device behind the letters of its building: "LB-R1".
+var codeOfBuilding = regexp.MustCompile(`^\p{Lu}{1,4}-\p{Lu}{1,3}\d{1,2}$`)
 
 // dottedItem is the number of an item in a bill of chapters, "9.5": what has no
 // other name is known by it.

@@ -29,7 +29,7 @@ func (b *builder) onlyListedAmp() {
 			if r.out != "" || r.kind != amplifierRow {
 				continue
 			}
-			if at.had() || t.kind != layout.Mixed && t.kind != layout.Loudspeakers || !t.has(vocabulary.Describe) && !t.has(vocabulary.Kind) || !t.has(vocabulary.Quantity) && !t.has(vocabulary.Tag) {
+			if at.had() || t.kind != layout.Mixed && t.kind != layout.Loudspeakers || !t.has(vocabulary.Describe) && !t.has(vocabulary.Kind) || !t.has(vocabulary.Quantity) && !t.has(vocabulary.Tag) && !t.has(vocabulary.Item) {
 				return
 			}
 			at, _ = b.ampName(r)
@@ -48,6 +48,30 @@ func (b *builder) onlyListedAmp() {
 	}
 	at.source.Written = at.text
 	b.take(at, "channel", c.Label(), schedule.LikelierReading, "the only amplifier of the list, and nothing says what feeds its loudspeakers")
+}
+
+// ampsStandSomewhere reports whether a list of all kinds of things has loudspeakers in rooms in which no amplifier of it
+// stands: the room of an amplifier is where it stands then, and not what it feeds.
+func (t *table) ampsStandSomewhere() bool {
+	if t.ampsApart != nil {
+		return *t.ampsApart
+	}
+	apart := false
+	t.ampsApart = &apart
+	if t.kind != layout.Mixed || !t.has(vocabulary.Room) {
+		return false
+	}
+	stand := make(map[string]bool)
+	for _, r := range t.rows {
+		if r.kind == amplifierRow && r.out == "" {
+			stand[r.own(vocabulary.Room).key()] = true
+		}
+	}
+	apart = slices.ContainsFunc(t.rows, func(r *row) bool {
+		room := r.own(vocabulary.Room)
+		return r.kind == loudspeakerRow && r.out == "" && room.had() && !stand[room.key()]
+	})
+	return apart
 }
 
 // sharesStem reports whether the tag of an amplifier or a control begins as those of loudspeakers of its

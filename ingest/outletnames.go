@@ -71,6 +71,16 @@ func ownCode(name string) string {
 	return name
 }
 
+// codeInTitle is the name of the amplifier that a title names: by its code alone where the title goes on to name
+// its outputs, "Amplifier E1 (100 V): zone 1 = channel 1".
+func (b *builder) codeInTitle(text string, title seen) string {
+	code := ownCode(text)
+	if slices.ContainsFunc(b.said, func(s said) bool { return s.source.At == title.source.At && s.Name == code && len(s.Ways) > 0 }) {
+		return code
+	}
+	return text
+}
+
 // withKindWord is an amplifier's name with the word in front of it: the text
 // "AMP1 / ch A" names the amplifier "AMP1".
 func withKindWord(text, amp string) string {

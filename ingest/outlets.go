@@ -452,6 +452,8 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 		o.bridged, o.ab = c.ref.Bridged, c.ref.AB
 	case amp.col == nil && len([]rune(text)) > longestName:
 		// a sentence that speaks of an amplifier
+	case o.amp == "" && amp.col == nil:
+		o.amp, o.ampAt = b.codeInTitle(text, amp), amp
 	case o.amp == "":
 		o.amp, o.ampAt = text, amp
 	}

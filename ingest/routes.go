@@ -231,6 +231,10 @@ func (b *builder) routesIn(s seen) []route {
 			}
 			continue
 		}
+		if list := b.outputForLines(s, segment, amp, watts); len(list) > 0 {
+			out = append(out, list...)
+			continue
+		}
 		place, feed := b.divide(s, segment)
 		if others := restWords.ahead(join.Fold(segment)); others != "" && len(out) > 0 && len(join.Fold(segment)) == len(segment) { // "the rest on output 2"
 			place, feed = service{at: s, rest: true}, b.feedIn(s, segment[len(others):])

@@ -40,6 +40,7 @@ type table struct {
 	items        map[string][]*row          // by number of the item; nil until asked for
 	itemLists    *bool                      // whether its items are lists of numbers; nil until asked for
 	zoneOutputs  *bool                      // whether its zones are outputs of its amplifiers; nil until asked for
+	ampsApart    *bool                      // see ampsStandSomewhere; nil until asked for
 	ranges       int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
 	toFit        int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
 	described    map[string]map[string]bool // items of amplifiers by what describes them; see describedTwice

@@ -52,8 +52,11 @@ func (b *builder) serviceOf(r *row) *service {
 	cells := []seen{r.zoneText()}
 	if !cells[0].had() {
 		cells = []seen{r.say(vocabulary.Room), r.own(vocabulary.To), r.own(vocabulary.Describe)}
-		if r.kind == controlRow && len(b.dir.controls) > 0 {
+		switch {
+		case r.kind == controlRow && len(b.dir.controls) > 0:
 			cells = cells[1:] // where it hangs; what hangs behind it, the loudspeakers say
+		case r.kind == amplifierRow && r.t.ampsStandSomewhere():
+			cells = cells[1:]
 		}
 	}
 	if c := b.placeColumn(r.t); c != nil && !cells[0].had() {

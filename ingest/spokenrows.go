@@ -117,7 +117,9 @@ func (b *builder) lineSaid(s seen) {
 	name := strings.TrimSpace(head)
 	place := b.placeOfCable(s, name)
 	if words := strings.Fields(name); place == "" && !b.places.lines[join.Key(name)] {
-		if kind := notation.KeyOf(name).Kind; len(words) < 2 || kind != notation.KeyLine && kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
+		kind := notation.KeyOf(name).Kind
+		ofLine := kind == notation.KeyLine || kind == notation.KeyChannel || len(words) == 2 && join.HasWord(join.Cable, words[0]) // "Cable L1"
+		if len(words) < 2 || !ofLine || !b.places.lines[join.Key(words[len(words)-1])] {
 			return
 		}
 		name = words[len(words)-1]

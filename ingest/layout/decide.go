@@ -96,6 +96,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	answersOfState(considered, base)
 	groupsAreNoItems(considered, base)
 	linesAreNoAmplifiers(considered, base)
+	slotsAreNoAmplifiers(considered, base)
 	departuresAreLines(considered, base)
 	outputsInVolts(considered, base)
 	placesDescribed(considered, base)

@@ -20,6 +20,9 @@ type draft struct {
 	skip     bool                   // cannot be read
 }
 
+// mostTitles is the most cells of a line of titles over headers side by side.
+const mostTitles = 3
+
 // lookAhead is how many lines below are asked about a header.
 const lookAhead = 6
 
@@ -34,8 +37,12 @@ func (f *finder) drafts() []*draft {
 		if l.n < skip {
 			continue
 		}
-		if f.repeats(active, l) {
+		again := f.repeats(active, l)
+		if len(again) > 0 && !besideRepeats(active, again, l) {
 			continue
+		}
+		if len(l.slots) <= mostTitles && i+1 < len(lines) && lines[i+1].n == l.n+1 && len(f.repeats(active, &lines[i+1])) > 0 {
+			continue // "BUILDING" over a header that comes again
 		}
 		atBreak := i < 30 || l.n-lines[i-1].n > 1 || len(lines[i-1].slots) <= 2
 		if !promising(l, atBreak) && !f.forcedIn(l) {
@@ -44,6 +51,9 @@ func (f *finder) drafts() []*draft {
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]
 		strips := f.headerStrips(l, below, atBreak)
 		for _, s := range strips {
+			if overlapping(again, s.from, s.to) != nil {
+				continue
+			}
 			over := overlapping(active, s.from, s.to)
 			if over != nil && f.continuesRows(over, &s, strips, i) {
 				continue
@@ -188,8 +198,8 @@ func (f *finder) replaces(d *draft, s *strip, atBreak bool) bool {
 	return s.distinct >= 3 && 10*s.matched >= 8*n && s.data == 0
 }
 
-// repeats reports whether the line repeats a header row of a running table, and notes it there.
-func (f *finder) repeats(active []*draft, l *line) bool {
+// repeats returns the running tables whose header row the line repeats, and notes it there.
+func (f *finder) repeats(active []*draft, l *line) (again []*draft) {
 	for _, d := range active {
 		if d.last < l.n {
 			continue
@@ -216,8 +226,21 @@ func (f *finder) repeats(active []*draft, l *line) bool {
 					class = UnitsRow
 				}
 				d.repeated[l.n] = class
-				return true
+				again = append(again, d)
+				break
 			}
+		}
+	}
+	return again
+}
+
+// besideRepeats reports whether a line that repeats the headers of some running tables has
+// three cells or more below another table, which may be the header of a third: "Point | Qty | Tap"
+// again on the left, "Amp | Output | W" on the right.
+func besideRepeats(active, again []*draft, l *line) bool {
+	for _, d := range active {
+		if !slices.Contains(again, d) && len(l.between(d.from, d.to)) >= 3 {
+			return true
 		}
 	}
 	return false

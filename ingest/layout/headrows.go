@@ -264,6 +264,9 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			}
 		}
 	}
+	if f.titleAndSubject(d, l, head) {
+		return false
+	}
 	spread, matched, volts := 0, 0, 0
 	for _, s := range slots {
 		t := s.cell.line()
@@ -304,6 +307,20 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 		return slots[0].col > d.from && matched == 1 && !head.at(slots[0].col).blank() && !head.at(slots[0].col+1).blank()
 	}
 	return 2*matched >= len(slots) && matched >= 1
+}
+
+// titleAndSubject reports whether the first line of a sheet has two cells at the left, the first of which is no word for
+// a column, over a header of many more: "Town of Elmfield, works" beside "Inventory of the PA".
+func (f *finder) titleAndSubject(d *draft, l, head *line) bool {
+	if len(l.slots) != 2 || l.n != f.p.lines[0].n || len(head.slots) < len(l.slots)+3 || l.slots[0].col != d.from || l.slots[1].col != d.from+1 {
+		return false
+	}
+	for _, s := range l.slots {
+		if f.lastColumn(l.n, s.col) > s.col {
+			return false // merged: a group
+		}
+	}
+	return f.header(l.slots[0].cell).score < headerScore
 }
 
 // isTitleLine reports whether a line above a header is a title of the table.

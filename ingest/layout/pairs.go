@@ -287,6 +287,7 @@ func (p *pairing) prepare(f *finder, cols []*heading) {
 		h.own = h.cells.of(h.top)
 		p.shown = append(p.shown, &h)
 	}
+	p.numbersLines(cols)
 }
 
 // listsLoudspeakers reports whether what comes once for each letter has a count and a tap.

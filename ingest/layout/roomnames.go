@@ -1,16 +1,23 @@
 package layout
 
 import (
+	"regexp"
 	"slices"
 
 	"lineaudit/ingest/vocabulary"
 )
 
 // roomsByName takes the words beside the numbers of rooms for the rooms, and the numbers for those
-// of the rows: "0.01 | Entrance hall | 6 | 3". Nothing else names a place there, and the words name no device.
+// of the rows: "0.01 | Entrance hall | 6 | 3", "T02 | Reception | 4 | 6". Nothing else names a place there, and the words name no device.
 func roomsByName(t *Table) {
 	room := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Room })
-	if room < 0 || room+1 >= len(t.Columns) || t.Columns[room+1].Field != vocabulary.Describe {
+	if room < 0 || room+1 >= len(t.Columns) {
+		return
+	}
+	switch beside := t.Columns[room+1].Field; {
+	case beside == vocabulary.Describe:
+	case beside == vocabulary.To && (t.Kind == Loudspeakers || t.Kind == Mixed) && !slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.From }): // "Destination": what the room is for
+	default:
 		return
 	}
 	if slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Zone || c.Field == vocabulary.Item }) {
@@ -26,7 +33,7 @@ func roomsByName(t *Table) {
 		if name == "" && number == "" {
 			continue
 		}
-		if !isFigureOnly(number) || number == "" || lookText(name)&lookRoom == 0 || anyDigit(name) || classWithin(name)&classDevice != 0 || vocabulary.DeviceIn(name) != vocabulary.NoDevice {
+		if !isRoomNumber(number) || lookText(name)&lookRoom == 0 || anyDigit(name) || classWithin(name)&classDevice != 0 || vocabulary.DeviceIn(name) != vocabulary.NoDevice {
 			return
 		}
 		if rows++; rows > maxSample {
@@ -45,3 +52,9 @@ func roomsByName(t *Table) {
 
 // fewestNamed is the fewest rows in which rooms are named beside their numbers.
 const fewestNamed = 3
+
+// isRoomNumber reports whether a text is the number of a room: "0.01", "104", "T02".
+func isRoomNumber(t string) bool { return t != "" && (isFigureOnly(t) || reRoomNumber.MatchString(t)) }
+
+// reRoomNumber finds a number behind the letters of a floor or a wing.
+var reRoomNumber = regexp.MustCompile(`^\p{Lu}{1,3}[ .-]?\d{1,4}(?:\.\d{1,3})?\p{Ll}?$`)

@@ -26,7 +26,7 @@ var (
 	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
-	reJobWord   = regexp.MustCompile(`(?i)^((?:(?:our |your )?(?:ref|réf|rif)\.?\s+(?:de |d'|di )?)?(?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|opération|chantier|projet|proyecto|obra|folio|expediente|expte|exp|progetto|commessa|cantiere|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n°|nº|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
+	reJobWord   = regexp.MustCompile(`(?i)^((?:(?:our |your )?(?:ref|réf|rif)\.?\s+(?:de |d'|di )?)?(?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|opération|chantier|projet|proyecto|obra|folio|expediente|expte|exp|progetto|commessa|cantiere|incarico|encargo|mission|orden(?: de trabajo)?|ordine(?: di lavoro)?|ordre(?: de travail)?|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n|n°|nº|n\.º|núm|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)
 	reNameWord  = regexp.MustCompile(`\pL{3,}`) // a word rather than the letters of a number: "Hall 2", not "OC 66-2"
 	reRevWord   = regexp.MustCompile(`(?i)^(rev(?:ision|isie|isione|isión|ision)?|rév(?:ision)?|issue|version|versie|versión|index|indice|ind)[\s.:]+(\w{1,6})$`)
 	reAnyVolts  = regexp.MustCompile(`(?i)\b(25|35|50|70|70[.,]7|71|100|140|200)\s*-?\s*v(olts?)?\b`)

@@ -157,6 +157,25 @@ func linesAreNoAmplifiers(cols []*heading, base []worth) {
 	}
 }
 
+// slotsAreNoAmplifiers bars a column of bare figures from naming amplifiers where another under a plainer word
+// for them has their names: "Module | Amplifier" over "3 | PA1" are slots of a frame and what is in them.
+func slotsAreNoAmplifiers(cols []*heading, base []worth) {
+	heads := func(h *heading) bool {
+		return h.forced == vocabulary.Unknown && h.of(vocabulary.Amplifier) >= named && h.cells.cells > 0
+	}
+	lettered := func(t string) bool { return !isFigureOnly(t) }
+	for i, h := range cols {
+		if !heads(h) || slices.ContainsFunc(h.cells.texts, lettered) {
+			continue
+		}
+		if slices.ContainsFunc(cols, func(o *heading) bool {
+			return heads(o) && o.of(vocabulary.Amplifier) > h.of(vocabulary.Amplifier) && !slices.ContainsFunc(o.cells.texts, isFigureOnly)
+		}) {
+			base[i][vocabulary.Amplifier] = barred
+		}
+	}
+}
+
 // outputsInVolts takes a column of outputs whose cells are all voltages, "Output | 100 V",
 // for what the outputs give: voltages name none.
 func outputsInVolts(cols []*heading, base []worth) {
@@ -185,12 +204,17 @@ func departuresAreLines(cols []*heading, base []worth) {
 var feedFields = []vocabulary.Field{vocabulary.Channel, vocabulary.From, vocabulary.To, vocabulary.Amplifier, vocabulary.Circuit}
 
 // feedsAreControls takes a column of what feeds each row, or what it is wired to, for the controls
-// where every cell names one or says that there is none: "vc 1", "direct".
+// where every cell names one or says that there is none: "vc 1", "direct". What stands under a word for
+// amplifiers beside their outputs are amplifiers, though they may be called like controls: "LV1".
 func feedsAreControls(cols []*heading, base []worth) {
-	if setting(cols).claimed(vocabulary.Control) {
+	all := setting(cols)
+	if all.claimed(vocabulary.Control) {
 		return
 	}
 	for i, h := range cols {
+		if all.claimed(vocabulary.Channel) && slices.Contains(vocabulary.NewScorer().Concepts(h.words), "amplifier") {
+			continue
+		}
 		feeds := slices.ContainsFunc(feedFields, func(f vocabulary.Field) bool { return h.of(f) > 0 })
 		if h.forced != vocabulary.Unknown || !feeds || h.cells.share(lookControl) == 0 {
 			continue

@@ -203,7 +203,7 @@ func isControlLetters(t token) bool {
 }
 
 // controlCode reads a tag at tokens[i]: capitals with a figure or a letter
-// behind them, "T1", "VC-1", "ATT-1", "VR-W".
+// behind them, "T1", "VC-1", "ATT-1", "VR-W", "LB-R1".
 func controlCode(tokens []token, i int) (string, int) {
 	t := tokens[i]
 	if t.kind != wordToken || t.raw != strings.ToUpper(t.raw) || len([]rune(t.raw)) > 4 {
@@ -221,6 +221,11 @@ func controlCode(tokens []token, i int) (string, int) {
 	}
 	if _, _, unit := unitAt(tokens, next+1, powerUnits.class); unit && tokens[next].kind == figureToken {
 		return "", 0
+	}
+	if last := next + 1; tokens[next].kind == wordToken && last < len(tokens) && tokens[last].kind == figureToken && tokens[last].figure.whole && !tokens[last].gap {
+		if _, _, unit := unitAt(tokens, last+1, powerUnits.class); !unit {
+			next = last // "LB-R1": the control of a building
+		}
 	}
 	return textOf(tokens[i : next+1]), next + 1 - i
 }

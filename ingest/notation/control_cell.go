@@ -18,7 +18,7 @@ var (
 	wattsAhead    = regexp.MustCompile(`(?i)^\(?(\d+(?:[.,]\d+)?\s?k?W(?:atts?)?)\)?[\s,;:/–-]+(\S.*)$`)
 	controlJoiner = regexp.MustCompile(`(?i)(?:[\s,;(/:–-]*\s|[\s,;/:–-]*\()(?:da|de|di|d'|of|with|rated|for|max\.?|maxi|up to|bis|mit|von|für|à|a|con|tot|van|met|jusqu'à)\.?$`)
 	controlBehind = regexp.MustCompile(`(?i)^(?:behind|via|through|after|on|derrière|sur|après|hinter|über|an|tras|detrás de|dietro|su|achter|op)\s+(?:the |a |an |le |la |l'|un |une |dem |der |einem |el |il |lo |de |het |een )?`)
-	controlTag    = regexp.MustCompile(`^(?:\p{L}{1,4}[-. ]?\d{1,3}\p{L}?|\p{Lu}{1,4}-\p{Lu}{1,3})$`)
+	controlTag    = regexp.MustCompile(`^(?:\p{L}{1,4}[-. ]?\d{1,3}\p{L}?|\p{Lu}{1,4}-\p{Lu}{1,3}\d{0,2})$`)
 )
 
 // ParseControlCell finds the name of a control, its rating and its place in a

@@ -38,7 +38,7 @@ func (c *clauseReading) step() {
 			return
 		}
 	}
-	if c.listedWatts() || c.wattsBeforeOutputs() {
+	if c.placeNumbered() || c.listedWatts() || c.wattsBeforeOutputs() {
 		return
 	}
 	if w, n := c.power(c.at); n > 0 {
@@ -78,6 +78,23 @@ func (c *clauseReading) step() {
 		c.last().Doubts |= SplitRead
 	}
 	c.at++
+}
+
+// placeNumbered passes over the number of the room in which something stands: "in room T02" names no amplifier.
+func (c *clauseReading) placeNumbered() bool {
+	_, n, ok := words("within").at(c.tokens, c.at)
+	if !ok {
+		return false
+	}
+	if _, code := nameCode(c.tokens, c.at+n); code > 0 {
+		n += code
+	} else if i := c.at + n; i < len(c.tokens) && c.tokens[i].kind == figureToken && (i+1 >= len(c.tokens) || c.tokens[i+1].kind == markToken) {
+		n++
+	} else {
+		return false
+	}
+	c.at += n
+	return true
 }
 
 // selectorAt is the number of tokens up to a word for a switch among zones, of at most two;
