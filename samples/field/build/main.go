@@ -29,7 +29,9 @@ func cases() []typed.Case {
 		hauswarte, fachplaner, monteurs, jefesDeObra, geometri, foreignContractors,
 		installers, registrars, heizungsbauer, jardiniers, projectleiders, encargados,
 		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente,
-		officeBooks, siteBooks, textLists, angebote, verzeichnisse, releves, grenzen, staten, recintos, impiantiLocali, organisations)
+		officeBooks, siteBooks, textLists, angebote, verzeichnisse, releves, grenzen, staten, recintos, impiantiLocali, organisations,
+		caretakers, inspectors, metiers, beheer, hausUndAmt, hallenUndObras, tecnicosYPeritos, geometriECustodi,
+		contracts, insurers, grundschulen, bibliotecas)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
