@@ -161,7 +161,7 @@ V4|Fabbricato|6|3`)
 	}},
 
 	{File: "manutenzione/rapporto 118-22.txt", Kind: "schedule", Bytes: func() []byte {
-		return []byte(tabbed(`
+		return []byte(tabbed(typed.DOS(`
 Rapporto di prova, commessa 118/22|Pista di pattinaggio di Vallombreda|||||
 Impianto a 100 V|||||||
 
@@ -174,7 +174,7 @@ Linea|Zona|Diffusori|P nom.|Z misurata|Amplificatore|Attenuatore|Esito
 6|Infermeria|1 x 3 W|3 W|3300 ohm|FA2 uscita 4 (120 W)|A6 (6 W)|positivo
 7|Locale macchine|2 x 10 W|20 W|490 ohm|FA3 uscita 1 (120 W)||positivo
 8|Piazzale|3 x 15 W|45 W|222 ohm|FA3 uscita 2 (120 W)||da rifare con asciutto
-`))
+`)))
 	}, Truth: func(t *typed.Truth) {
 		t.Is("118/22", "Pista di pattinaggio di Vallombreda", "a test record, a line a row: counts and taps as products, two kinds in one cell; output and rating in one cell; measured ohms are no loudspeakers of low impedance")
 		t.Speakers("tap_v=100; line_v=100; amplifier=FA1", `rows|zone|count|tap_w|channel

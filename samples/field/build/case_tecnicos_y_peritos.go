@@ -9,7 +9,7 @@ import (
 // tecnicosYPeritos are a maintenance man, an estimator, an engineer, a station office and a loss adjuster, in Spanish, and a fitter, in Italian.
 var tecnicosYPeritos = []typed.Case{
 	{File: "mantenimiento/orden 3391 jardin botanico.txt", Kind: "schedule", Bytes: func() []byte {
-		return []byte(tabbed(`
+		return []byte(tabbed(typed.DOS(`
 Orden de trabajo 3391|Jardín botánico de Peñafosca, revisión trimestral||||
 Línea de 70 V|||||
 
@@ -29,7 +29,7 @@ Zona|Punto|Equipo|Toma|Amp.|Vol.
 
 Etapas A y B, cada una con dos salidas de 150 W
 AT1 de 5 W, AT2 de 25 W, AT3 de 25 W, AT4 de 12 W
-`))
+`)))
 	}, Truth: func(t *typed.Truth) {
 		t.Is("3391", "Jardín botánico de Peñafosca", "70 V; count inside the text, A/1 for amplifier and output, ratings in two lines at the end, one tap that cannot be read")
 		t.Speakers("tap_v=70.7; line_v=70.7; zone=1; amplifier=A; channel=1", `rows|room|count|tap_w
