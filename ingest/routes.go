@@ -33,6 +33,7 @@ type route struct {
 	outlet  outlet
 	named   bool // the amplifier is named beside the places
 	watts   seen // the output's rating; nothing if none is said
+	asLine  bool // the output is called like the line, for want of a name
 }
 
 // A carried is what a note says that controls carry, or amplifiers give.
@@ -217,17 +218,26 @@ func (b *builder) routesIn(s seen) []route {
 	var waiting service
 	for _, segment := range segments(text) {
 		watts, segment := cutWatts(s, segment)
+		if last := len(out) - 1; last >= 0 && out[last].asLine {
+			if feed := b.feedIn(s, segment); feed != nil && feed.amp == "" && len(feed.channels) == 1 { // "L1 = amp E1, output 1"
+				out[last].outlet.channels, out[last].asLine = feed.channels, false
+				if !out[last].watts.had() {
+					out[last].watts = watts
+				}
+				continue
+			}
+		}
 		if lines, feed := b.linesFedBy(s, segment); feed != nil {
 			if len(lines) > 1 && watts.had() {
 				b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: feed.amp, W: wattsOf(watts), Worded: true}, source: s.source, routed: true})
 				watts = seen{}
 			}
 			for _, line := range lines {
-				o := *feed
-				if len(o.channels) == 0 {
+				o, bare := *feed, len(feed.channels) == 0
+				if bare {
 					o.channels = []string{line}
 				}
-				out = append(out, route{line: line, service: service{at: s}, outlet: o, named: true, watts: watts})
+				out = append(out, route{line: line, service: service{at: s}, outlet: o, named: true, watts: watts, asLine: bare && len(lines) == 1})
 			}
 			continue
 		}

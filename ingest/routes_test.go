@@ -197,3 +197,13 @@ func TestCablesFromWholeAmplifiers(t *testing.T) {
 		}
 	}
 }
+
+// A note may name the amplifier of a line and, behind a comma, its output. Common practice, no source.
+func TestNotesNameTheOutputOfALine(t *testing.T) {
+	for _, note := range []string{"L1 = amp E1, output 1, 60 W", "L1: Verstärker E1, Ausgang 1, 60 W", "L1 : ampli E1, sortie 1, 60 W", "L1 = etapa E1, salida 1, 60 W, línea de 100 V", "L1: finale E1, uscita 1, 60 W", "L1: versterker E1, uitgang 1, 60 W"} {
+		j := wholeJob(t, "## Now\nRink\n|\nWhere | Kind | Qty | W | Line\nHall | ceiling | 4 | 6 | L1\nGate | ceiling | 2 | 6 | L1\n|\n"+note)
+		if len(j.Channels) != 1 || j.Channels[0].Label() != "E1 / 1" || show(j.Channels[0].Rated) != "60" {
+			t.Errorf("%s: %v", note, channelRatings(j))
+		}
+	}
+}

@@ -326,7 +326,7 @@ func readLook(s string) look {
 	if letters >= 4 && k&^(lookWords|lookRoom|lookModel) == 0 && saysState(s) {
 		k |= lookStatus // "retiré en 2019"
 	}
-	if k&(lookJoint|lookAmp) != 0 {
+	if k&(lookJoint|lookAmp) != 0 || k&lookMounting != 0 && strings.Contains(s, "/") && anyDigit(s) {
 		k &^= lookMounting // "rack 1 out A" is no way to mount anything
 	}
 	return k
