@@ -140,13 +140,6 @@ func (b *builder) statusOf(r *row) schedule.Status {
 	return schedule.Installed
 }
 
-// unknownState reports whether a cell of a column of states is a few words of
-// which none is known.
-func unknownState(text string) bool {
-	return countWords(text) <= 3 && strings.ContainsFunc(text, isLetter) && len(notation.Statuses(text)) == 0 &&
-		notation.AnswerOf(text) == notation.NoAnswer && notation.DoneOf(text) == notation.NoAnswer
-}
-
 // statesKnown reports whether most cells of a column of states are known ones,
 // so that an odd one among them matters.
 func (t *table) statesKnown(c *column) bool {
@@ -342,47 +335,6 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 	return schedule.Installed
 }
 
-// stateOfCount is the state behind a count and nothing else: "2 reserve" are spares,
-// "3 + 1 spare" is a count.
-func stateOfCount(text string) schedule.Status {
-	rest := strings.TrimLeft(text, "0123456789 x×")
-	for _, m := range notation.Statuses(rest) {
-		if status := statuses[m.Kind]; len(rest) < len(text) && strings.EqualFold(m.Text, rest) {
-			return status
-		}
-	}
-	return schedule.Installed
-}
-
-// statesAgree is the state that stands alone behind others in a short remark, where each
-// of them keeps a part from loading its line: "add alternate 2 - not installed".
-func statesAgree(text string) schedule.Status {
-	list := notation.Statuses(text)
-	if len(list) < 2 || countWords(text) > 2*fewWords {
-		return schedule.Installed
-	}
-	for _, m := range list {
-		if _, known := statuses[m.Kind]; !known || !m.Sure || m.Negated {
-			return schedule.Installed
-		}
-	}
-	if _, last, ok := cutAny(text, " - ", " – ", "; ", ", "); ok && strings.EqualFold(last, list[len(list)-1].Text) {
-		return statuses[list[len(list)-1].Kind]
-	}
-	return schedule.Installed
-}
-
-// inBrackets finds what stands in brackets.
-var inBrackets = regexp.MustCompile(`[(\[]([^()\[\]]+)[)\]]`)
-
-// statusInBrackets is a sure status that stands in brackets: "store (spare)".
-func statusInBrackets(text string) schedule.Status {
-	if !strings.ContainsAny(text, "([") {
-		return schedule.Installed
-	}
-	return statusesInBrackets.Of(text, 0)
-}
-
 var statusesInBrackets = remember.New(2048, func(text string, _ int) schedule.Status {
 	for _, m := range inBrackets.FindAllStringSubmatch(text, -1) {
 		if countWords(m[1]) > fewWords {
@@ -398,31 +350,6 @@ var statusesInBrackets = remember.New(2048, func(text string, _ int) schedule.St
 	}
 	return schedule.Installed
 })
-
-// tapState is one tap, counted or not, and a remark in brackets, which counts nothing.
-var tapState = regexp.MustCompile(`^\s*((?:\d{1,3}\s*[x×]\s*)?\d+(?:[.,/]\d+)?\s*[wW]?)\s*[(\[][^\d()\[\]][^()\[\]]*[)\]]\s*$`)
-
-// stateBehind is a text that ends in brackets without a figure, its only ones.
-var stateBehind = regexp.MustCompile(`^[^()\[\]]*[(\[][^\d()\[\]]+[)\]]\s*$`)
-
-// tapWithState parts a tap from the state of all of its row in brackets: "2 W
-// (spare - in store)". In "5 W (1 spare)" or "5 W, 2 W (removed)" the state is
-// that of some only: such a text is left whole, as is one without a state.
-func tapWithState(text string) (watts string, status schedule.Status) {
-	if !strings.ContainsAny(text, "([") {
-		return text, schedule.Installed
-	}
-	if m := tapState.FindStringSubmatch(text); m != nil {
-		if status := statusInBrackets(text); status != schedule.Installed {
-			return m[1], status
-		}
-	}
-	return text, schedule.Installed
-}
-
-// statusAhead is a sure status with which a text begins, apart from the rest:
-// "Spare - on the shelf".
-func statusAhead(text string) schedule.Status { return stateAhead(text, false) }
 
 // unfed reports whether a row names nothing that feeds it, where its list has
 // columns for that; zones beside rooms are such a column where there is no other.
@@ -443,15 +370,6 @@ func unfed(r *row) bool {
 // controlGone reports whether all that a cell of a column of controls says is that
 // there is none any more: the loudspeaker is still there.
 func controlGone(text string) bool { return statusAlone(text) == schedule.Removed }
-
-// behindNo is what a cell says behind the answer that there is no control, which is
-// then said of the row: "no - not connected any more".
-func behindNo(text string) string {
-	if head, rest, ok := cutAny(text, " - ", " – ", ", ", "; "); ok && notation.AnswerOf(head) == notation.No {
-		return rest
-	}
-	return text
-}
 
 // anotherSpare reports whether the remark on a row that names its tap and what feeds it
 // speaks of a spare loudspeaker, which must be another: "spare horn in store".
@@ -506,50 +424,6 @@ func (t *table) fedOtherwise(r *row) bool {
 		fed++
 	}
 	return fed > 0
-}
-
-// statusAlone is a sure status that is all a text says.
-func statusAlone(text string) schedule.Status {
-	for _, m := range notation.Statuses(text) {
-		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated && strings.EqualFold(m.Text, strings.Trim(text, " .()[]")) {
-			return status
-		}
-	}
-	return schedule.Installed
-}
-
-// stateAhead is statusAhead, with words that have other meanings too if any is
-// set: "Lager (Keller)" is a room, unless nothing feeds what is there.
-func stateAhead(text string, any bool) schedule.Status {
-	for _, mark := range []string{" - ", " – ", ": ", ", ", "; ", " ("} {
-		head, _, ok := strings.Cut(text, mark)
-		if !ok {
-			continue
-		}
-		head = strings.TrimSpace(head)
-		for _, m := range notation.Statuses(head) {
-			if status, known := statuses[m.Kind]; known && (m.Sure || any) && strings.EqualFold(m.Text, head) {
-				return status
-			}
-		}
-	}
-	return schedule.Installed
-}
-
-// sureStatus is the first sure status in a text.
-func sureStatus(text string) schedule.Status {
-	for _, m := range notation.Statuses(text) {
-		if status, known := statuses[m.Kind]; known && m.Sure && !m.Negated {
-			return status
-		}
-	}
-	return schedule.Installed
-}
-
-// faulty reports whether a text says that a part does not work.
-func faulty(text string) bool {
-	status, sure := notation.StatusOf(text)
-	return status == notation.StatusFaulty && sure
 }
 
 // askFaulty asks whether a part that does not work loads its line.
