@@ -23,6 +23,8 @@ func TestPlaceInTitles(t *testing.T) {
 		"Kassen Oost - luidsprekerlijnen":                         "Kassen Oost",
 		"Ceiling loudspeakers":                                    "",
 		"Sound schedule":                                          "",
+		"Aller Park ice rink speaker list":                        "Aller Park ice rink",
+		"Relevé haut-parleur - Orangerie":                         "Orangerie",
 		"Panel AMP-R - 4 ways - 60 W a way":                       "",
 		"100 V line":                                              "",
 		"Public address - Winter garden":                          "Winter garden",
