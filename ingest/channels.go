@@ -113,18 +113,27 @@ func (b *builder) addChannel(r *row) {
 	}
 }
 
-// controlOnChannel notes the control that a row of an output names: all of the
-// output hangs behind it, or what the row names of it.
+// controlOnChannel notes the control that a row of an output names, or describes
+// where the row counts its loudspeakers: all of the output hangs behind it, or
+// what the row names of it.
 func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
-	if m := b.controlText(r); m.name == "" {
+	m := b.controlText(r)
+	if m.name == "" && !r.own(vocabulary.Quantity).had() {
 		return
 	}
-	k := b.controlOf(r, nil)
+	var zone *schedule.Zone
+	if zones := b.zonesServed(r); len(zones) == 1 {
+		zone = zones[0]
+	}
+	k := b.controlSaid(r, &m, zone)
 	if k == nil {
 		return
 	}
 	if k.Channel == nil {
 		k.Channel = c
+	}
+	if m.name == "" && k.Zone == nil {
+		k.Zone = zone
 	}
 	b.onChannel = append(b.onChannel, channelControl{c, k, b.zonesServed(r)})
 }

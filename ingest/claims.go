@@ -70,10 +70,27 @@ func (b *builder) claimedLoads() {
 	}
 	for _, c := range b.job.Channels {
 		if r := b.claims.channels[c]; r != nil && (!c.Stated.Had() || c.Stated.High > 0) && !channel[c] && !c.Standby && len(c.Bridged) == 0 && (c.Amplifier != nil || !listed) {
-			made = append(made, b.claim(r, c.Stated, &schedule.Loudspeaker{Zone: b.onlyZoneOf(c), Room: r.said(vocabulary.Room), Channel: c}))
+			l := b.claim(r, c.Stated, &schedule.Loudspeaker{Zone: b.onlyZoneOf(c), Room: r.said(vocabulary.Room), Channel: c})
+			l.Control = b.controlNamedOn(c)
+			made = append(made, l)
 		}
 	}
 	b.job.Loudspeakers = append(b.job.Loudspeakers, made...)
+}
+
+// controlNamedOn is the control that the only row naming any on an output names there.
+func (b *builder) controlNamedOn(c *schedule.Channel) *schedule.Control {
+	var only *schedule.Control
+	for _, x := range b.onChannel {
+		if x.channel != c {
+			continue
+		}
+		if only != nil && only != x.control {
+			return nil
+		}
+		only = x.control
+	}
+	return only
 }
 
 // told are the loudspeakers that the row of a control tells of in words: "8 x

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -69,4 +70,30 @@ func TestLoudspeakersToldBesideControls(t *testing.T) {
 		VC1 | Lobby | 8 x ceiling @ 4W | 25 | 32
 		VC2 | Shop | 3 wall at 2 W, 1 horn at 10 W | 10 | `))
 	want(t, "loudspeakers", describe(j), []string{"8 x 4 W control VC1", "3 x 2 W control VC2", "1 x 10 W control VC2"})
+}
+
+// Rows of outputs that count their loudspeakers may describe a control without a name, in any language; a note below
+// them rates the amplifiers. Common practice, no source.
+func TestControlsDescribedBesideOutputs(t *testing.T) {
+	for _, words := range []string{"potentiomètre", "réglage de volume", "Lautstärkeregler", "regolatore di volume", "control de volumen", "volumeregelaar", "volume control"} {
+		j := wholeJob(t, strings.ReplaceAll(`## Patinoire
+Patinoire de Valbrune, 100 V
+|
+Zone | HP desservis | Puissance HP | Ampli | Sortie | Réglage
+Piste | 8 | 20 W | AMP1 | 1 |
+Tribune nord | 6 | 10 W | AMP1 | 2 | CONTROL 60 W
+Tribune sud | 6 | 10 W | AMP1 | 3 | CONTROL 60 W
+Vestiaires | 10 | 3 W | AMP1 | 4 | CONTROL 24 W
+Hall | 5 | 6 W | AMP2 | 1 |
+|
+AMP1 : 4 x 250 W
+AMP2 : 1 x 60 W`, "CONTROL", words))
+		want(t, words+": loudspeakers", describe(j), []string{"8 x 20 W zone Piste channel AMP1 / 1", "6 x 10 W zone Tribune nord control control (Tribune nord) channel AMP1 / 2",
+			"6 x 10 W zone Tribune sud control control (Tribune sud) channel AMP1 / 3", "10 x 3 W zone Vestiaires control control (Vestiaires) channel AMP1 / 4", "5 x 6 W zone Hall channel AMP2 / 1"})
+		var controls []string
+		for _, c := range j.Controls {
+			controls = append(controls, c.Name+" "+show(c.Rated))
+		}
+		want(t, words+": controls", controls, []string{"control (Tribune nord) 60", "control (Tribune sud) 60", "control (Vestiaires) 24"})
+	}
 }
