@@ -32,13 +32,17 @@ var answers = sync.OnceValue(func() map[string]Answer {
 })
 
 // AnswerOf reads a whole cell that says yes or no in a word or by a mark: "ja",
-// "✓", "x", "none", or in the words of two languages: "ja / oui".
+// "✓", "x", "none", in the words of two languages, "ja / oui", or that there is no
+// control: "sin regulador", "direct, no VC".
 func AnswerOf(s string) Answer { return knownAnswers.Of(s, 0) }
 
 func answerOf(s string) Answer {
 	text := strings.TrimSpace(fold(Clean(s)))
 	if a := answers()[text]; a != NoAnswer {
 		return a
+	}
+	if deniesControl(text) {
+		return No
 	}
 	one, other, two := strings.Cut(text, "/")
 	if one, other = strings.TrimSpace(one), strings.TrimSpace(other); !two || len(one) < 2 || len(other) < 2 {
@@ -48,4 +52,22 @@ func answerOf(s string) Answer {
 		return a
 	}
 	return NoAnswer
+}
+
+// deniesControl reports whether every part of a text says no: by a word for it
+// alone or in front of words for a control.
+func deniesControl(text string) bool {
+	controls := false
+	for part := range strings.SplitSeq(text, ",") {
+		part = strings.TrimSpace(part)
+		tokens := lex(part, Point)
+		switch {
+		case answers()[part] == No:
+		case len(tokens) > 1 && isNegation(tokens[0]) && isControlWord(string([]rune(Clean(part))[tokens[1].at:])):
+			controls = true
+		default:
+			return false
+		}
+	}
+	return controls
 }
