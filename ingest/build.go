@@ -15,24 +15,23 @@ import (
 // order of the parts.
 type builder struct {
 	*account
-	job        *schedule.Job
-	opts       *Options
-	tables     []*table
-	facts      []layout.Fact              // what the title blocks say, in reading order
-	said       []said                     // what sentences say of amplifiers
-	loose      []said                     // of two amplifiers or more that no row names
-	circuits   map[string]map[string]bool // lines that rows hang on an amplifier, by its key ("" if none is named); nil until asked for
-	linesRunOn bool                       // these lines are numbered on from amplifier to amplifier; set with circuits
-	// outdatedAlone is 1 where the rows of outdated sheets stand at places of their own, 2 where not.
-	outdatedAlone int
-	looseIDs      map[string]bool  // outputs that rows name without an amplifier; nil until asked for
-	bare          []bareRating     // what sentences rate by name and watts alone
-	spoken        []spoken         // the texts outside the tables
-	outside       []layout.Outside // the rows that belong to no table
-	routes        []route          // what they say of places and outputs
-	carried       []carried        // what they say of controls
-	controlLines  [][]spoken       // the lines of lists of controls below titles
-	spokenLines   []spokenLine     // what rows of cells say of the cables of lines
+	job           *schedule.Job
+	opts          *Options
+	tables        []*table
+	facts         []layout.Fact              // what the title blocks say, in reading order
+	said          []said                     // what sentences say of amplifiers
+	loose         []said                     // of two amplifiers or more that no row names
+	circuits      map[string]map[string]bool // lines that rows hang on an amplifier, by its key ("" if none is named); nil until asked for
+	linesRunOn    bool                       // these lines are numbered on from amplifier to amplifier; set with circuits
+	outdatedAlone *bool                      // see standAlone; nil until asked for
+	looseIDs      map[string]bool            // outputs that rows name without an amplifier; nil until asked for
+	bare          []bareRating               // what sentences rate by name and watts alone
+	spoken        []spoken                   // the texts outside the tables
+	outside       []layout.Outside           // the rows that belong to no table
+	routes        []route                    // what they say of places and outputs
+	carried       []carried                  // what they say of controls
+	controlLines  [][]spoken                 // the lines of lists of controls below titles
+	spokenLines   []spokenLine               // what rows of cells say of the cables of lines
 	units         lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set

@@ -121,8 +121,9 @@ func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
 	if m.name == "" && !r.own(vocabulary.Quantity).had() {
 		return
 	}
+	zones := b.zonesServed(r)
 	var zone *schedule.Zone
-	if zones := b.zonesServed(r); len(zones) == 1 {
+	if len(zones) == 1 {
 		zone = zones[0]
 	}
 	k := b.controlSaid(r, &m, zone)
@@ -135,7 +136,7 @@ func (b *builder) controlOnChannel(r *row, c *schedule.Channel) {
 	if m.name == "" && k.Zone == nil {
 		k.Zone = zone
 	}
-	b.onChannel = append(b.onChannel, channelControl{c, k, b.zonesServed(r)})
+	b.onChannel = append(b.onChannel, channelControl{c, k, zones})
 }
 
 // feedZones notes which zones a row says that its channel feeds.

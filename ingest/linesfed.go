@@ -127,8 +127,9 @@ func (b *builder) linesFedBy(s seen, segment string) ([]string, *outlet) {
 func (b *builder) lineNamed(text string) string {
 	name := strings.TrimSpace(text)
 	if !b.places.lines[join.Key(name)] {
-		words := strings.Fields(name)
-		if len(words) < 2 || notation.KeyOf(name).Kind != notation.KeyLine && notation.KeyOf(name).Kind != notation.KeyChannel || !b.places.lines[join.Key(words[len(words)-1])] {
+		words, kind := strings.Fields(name), notation.KeyOf(name).Kind
+		worded := kind == notation.KeyLine || kind == notation.KeyChannel || len(words) == 2 && join.HasWord(join.Cable, words[0]) // "Cable L1"
+		if len(words) < 2 || !worded || !b.places.lines[join.Key(words[len(words)-1])] {
 			return ""
 		}
 		name = words[len(words)-1]

@@ -91,7 +91,7 @@ func stateOfDevice(text string) bool {
 // standAlone reports whether no row of loudspeakers that counts stands at a place that the rows
 // of outdated sheets name: then these may be no older state of the same list.
 func (b *builder) standAlone() bool {
-	if b.outdatedAlone == 0 {
+	if b.outdatedAlone == nil {
 		old, valid := make(map[string]bool), make(map[string]bool)
 		for _, t := range b.tables {
 			for _, r := range t.rows {
@@ -107,14 +107,13 @@ func (b *builder) standAlone() bool {
 				}
 			}
 		}
-		b.outdatedAlone = 1
+		alone := true
 		for k := range old {
-			if valid[k] {
-				b.outdatedAlone = 2
-			}
+			alone = alone && !valid[k]
 		}
+		b.outdatedAlone = &alone
 	}
-	return b.outdatedAlone == 1
+	return *b.outdatedAlone
 }
 
 // placeKey is the key of the place of a row, its room or else its zone.

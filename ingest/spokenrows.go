@@ -116,13 +116,10 @@ func (b *builder) lineSaid(s seen) {
 	}
 	name := strings.TrimSpace(head)
 	place := b.placeOfCable(s, name)
-	if words := strings.Fields(name); place == "" && !b.places.lines[join.Key(name)] {
-		kind := notation.KeyOf(name).Kind
-		ofLine := kind == notation.KeyLine || kind == notation.KeyChannel || len(words) == 2 && join.HasWord(join.Cable, words[0]) // "Cable L1"
-		if len(words) < 2 || !ofLine || !b.places.lines[join.Key(words[len(words)-1])] {
+	if place == "" {
+		if name = b.lineNamed(name); name == "" {
 			return
 		}
-		name = words[len(words)-1]
 	}
 	line := spokenLine{key: join.Key(name), name: spoken{at: s.source.At, text: name}, zone: place}
 	s.field = vocabulary.Length

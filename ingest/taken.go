@@ -182,3 +182,19 @@ func (a *account) asked() []schedule.Question {
 func compareQuestions(x, y schedule.Question) int {
 	return cmp.Or(x.At.Compare(y.At), cmp.Compare(x.Field, y.Field), cmp.Compare(x.Text, y.Text), cmp.Compare(x.Settles, y.Settles))
 }
+
+// allQuestions are the questions so far, those about cells that were not understood included, in no order.
+func (a *account) allQuestions(yield func(schedule.Question) bool) {
+	for q := range a.questions {
+		if !yield(q) {
+			return
+		}
+	}
+	for _, cells := range a.misreads {
+		for q := range cells {
+			if !yield(q) {
+				return
+			}
+		}
+	}
+}

@@ -98,13 +98,8 @@ func (b *builder) madeOf() map[schedule.Ref]bool {
 	for _, c := range b.job.Controls {
 		made[c.Rated.At], made[c.At] = true, true
 	}
-	for q := range b.questions {
+	for q := range b.allQuestions {
 		made[q.At] = true
-	}
-	for _, cells := range b.misreads {
-		for q := range cells {
-			made[q.At] = true
-		}
 	}
 	return made
 }

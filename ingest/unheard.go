@@ -89,13 +89,8 @@ func (b *builder) toldRows() map[schedule.Ref]bool {
 // askedRows are the rows of which a question is asked.
 func (b *builder) askedRows() map[schedule.Ref]bool {
 	asked := make(map[schedule.Ref]bool)
-	for q := range b.questions {
+	for q := range b.allQuestions {
 		asked[rowOf(q.At)] = true
-	}
-	for _, cells := range b.misreads {
-		for q := range cells {
-			asked[rowOf(q.At)] = true
-		}
 	}
 	return asked
 }

@@ -59,16 +59,9 @@ func (b *builder) sheetsAskedFor(fields ...vocabulary.Field) map[string]bool {
 		names[f.String()] = true
 	}
 	asked := make(map[string]bool)
-	for q := range b.questions {
+	for q := range b.allQuestions {
 		if names[q.Field] {
 			asked[q.At.Sheet()] = true
-		}
-	}
-	for _, cells := range b.misreads {
-		for q := range cells {
-			if names[q.Field] {
-				asked[q.At.Sheet()] = true
-			}
 		}
 	}
 	return asked

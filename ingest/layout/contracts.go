@@ -62,10 +62,7 @@ func (f *finder) lastState(cols []*heading, subs []string, first, last, size int
 		h.forced, h.aside = vocabulary.Quantity, "the last state of what the columns beside it count"
 	} else {
 		for j := range size {
-			h := cols[last+j]
-			h.parts, h.unit, h.volts, h.said = []string{subs[last+j]}, "", 0, nil
-			h.read(f.s)
-			h.own = h.cells.of(h.top)
+			cols[last+j].reword(f.s, subs[last+j])
 		}
 	}
 	for i := first; i < last; i++ {

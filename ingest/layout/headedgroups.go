@@ -89,9 +89,7 @@ func (f *finder) showGroups(p *repeats, subs []string) bool {
 				h.cells = o.cells
 			}
 		}
-		h.parts, h.unit, h.volts, h.said = []string{subs[p.first+j]}, "", 0, nil
-		h.read(f.s)
-		h.own = h.cells.of(h.top)
+		h.reword(f.s, subs[p.first+j])
 		if h.score >= named {
 			counts = counts || h.top == vocabulary.Quantity
 			watts = watts || h.top == vocabulary.Tap || h.top == vocabulary.TotalWatts

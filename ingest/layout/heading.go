@@ -232,6 +232,13 @@ func (h *heading) rank() {
 var knownByNumber = map[vocabulary.Field]bool{vocabulary.Building: true, vocabulary.Floor: true, vocabulary.Room: true, vocabulary.Zone: true, vocabulary.Item: true, vocabulary.Tag: true,
 	vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Control: true, vocabulary.Cable: true, vocabulary.Status: true}
 
+// reword reads a heading anew with other words than those that stand over its column.
+func (h *heading) reword(s *vocabulary.Scorer, words string) {
+	h.parts, h.unit, h.volts, h.said = []string{words}, "", 0, nil
+	h.read(s)
+	h.own = h.cells.of(h.top)
+}
+
 // gain is what it is worth to give the column the field, the kind of table aside.
 func (h *heading) gain(f vocabulary.Field) float64 {
 	if h.forced != vocabulary.Unknown {

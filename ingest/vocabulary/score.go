@@ -168,7 +168,7 @@ func (s *Scorer) inTwoLanguages(header string) (Candidate, bool) {
 
 // eachPiece finds a stroke and a word or an abbreviation for a piece or a loudspeaker at the
 // end of a header.
-var eachPiece = regexp.MustCompile(`(?i)^(.*\S)\s*/\s*(?:stk|stck|st|stück|stuk|ea|each|pcs?|pces?|pièce|pieza|pza|pz|pezzo|cad|uds?|unit|unité|unidad|ls|lsp|spkr|speaker|loudspeaker|hp|altavoz|diffusore|luidspreker|head)\.?$`)
+var eachPiece = regexp.MustCompile(`(?i)^(.*\S)\s*/\s*(?:` + pieceWords + `|each|cad|unit|unité|unidad|ls|lsp|spkr|speaker|loudspeaker|hp|altavoz|diffusore|luidspreker|head)\.?$`)
 
 // ofEachPiece is a header of powers "W/pc" as "W each"; others stay as they are.
 func (s *Scorer) ofEachPiece(header string) string {

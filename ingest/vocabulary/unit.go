@@ -47,8 +47,11 @@ var (
 	tailUnit   = regexp.MustCompile(`(?:^|[\s/,;:|]|_)\s*([^\s/,;:|()\[\]_]{1,6})\s*$`)
 )
 
+// pieceWords are words and abbreviations for one piece, behind the stroke of a header.
+const pieceWords = `stück|stueck|stuks?|stk|stck|st|pièce|pieza|pezzo|pce|pces|pcs?|pza|pz|ea|uds?|u`
+
 // wattsEach finds the watts of one piece in a header: "W/Stk.", "Watt/pc".
-var wattsEach = regexp.MustCompile(`(?i)\bw(?:att)?s?\s*/\s*(?:stück|stueck|stuks?|stk|st|pièce|pce|pcs?|pz|ea|uds?|u)(?:\.|\b)`)
+var wattsEach = regexp.MustCompile(`(?i)\bw(?:att)?s?\s*/\s*(?:` + pieceWords + `)(?:\.|\b)`)
 
 // voltClasses are the voltages of loudspeaker lines that a header may name.
 var voltClasses = map[float64]bool{25: true, 35: true, 50: true, 70: true, 70.7: true, 71: true, 100: true, 140: true, 141: true, 200: true}
