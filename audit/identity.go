@@ -63,7 +63,7 @@ func rowKey(l *schedule.Loudspeaker) string {
 }
 
 // Names of places as a person would say them.
-func controlName(k *schedule.Control) string { return "control " + k.Name }
+func controlName(k *schedule.Control) string { return k.Label() }
 
 func channelName(ch *schedule.Channel) string { return "channel " + ch.Label() }
 

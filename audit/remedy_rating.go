@@ -159,7 +159,7 @@ func (p *repair) nextControl(i int) {
 	}
 	part := ratedPart("control", a, n.lineV)
 	m := tried.after.sameNode(p.f)
-	p.keep(Remedy{Kind: "next-rating", Change: fmt.Sprintf("replace control %s (%s) by one of %s W%s", p.x.Job.Controls[i].Name, n.rating.stated(), figure(a.watts), atVolts(n.lineV)),
+	p.keep(Remedy{Kind: "next-rating", Change: fmt.Sprintf("replace %s (%s) by one of %s W%s", controlName(p.x.Job.Controls[i]), n.rating.stated(), figure(a.watts), atVolts(n.lineV)),
 		Short: figure(a.watts) + " W control", Part: part, Before: n.share(), After: m.share(), Unit: "% of rating", Effect: loadEffect(m), Source: a.source})
 }
 

@@ -57,7 +57,7 @@ func loadRows(r *audit.Result, yield func(...Value) bool) bool {
 		}
 	}
 	for _, c := range r.Controls {
-		if !row("control "+c.Control.Name, c.Share, c.Load.Watts, c.Rated, c.Control.At) {
+		if !row(c.Control.Label(), c.Share, c.Load.Watts, c.Rated, c.Control.At) {
 			return false
 		}
 	}

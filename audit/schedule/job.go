@@ -3,6 +3,8 @@
 // was written in. It holds no electricity and no rules.
 package schedule
 
+import "strings"
+
 // A Job is one system as one schedule describes it. A file may hold several
 // jobs, a job has exactly one file.
 //
@@ -122,6 +124,15 @@ type Control struct {
 	Status     Status
 	Stated     Quantity[Watts] // the load that the schedule claims for it
 	Run        *Cable          // the run that ends at this control
+}
+
+// Label is the control as a person would say it: "control R1", "Control 3", or "control (Terrace)" for one
+// without a tag that goes by its place.
+func (c *Control) Label() string {
+	if strings.HasPrefix(strings.ToLower(c.Name), "control ") {
+		return c.Name
+	}
+	return "control " + c.Name
 }
 
 // A Box is the back box of a control.

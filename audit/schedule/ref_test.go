@@ -19,3 +19,11 @@ func TestSpanHolds(t *testing.T) {
 		}
 	}
 }
+
+func TestControlLabel(t *testing.T) {
+	for name, want := range map[string]string{"R1": "control R1", "control (Terrace)": "control (Terrace)", "knob (Terrace)": "control knob (Terrace)", "Control 3": "Control 3"} {
+		if got := (&Control{Name: name}).Label(); got != want {
+			t.Errorf("%q: %q, want %q", name, got, want)
+		}
+	}
+}
