@@ -56,7 +56,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 			any = any || c.needs && c.power && c.score >= 2
 		}
 	}
-	any = any || about2 && powered
+	any = (any || about2 && powered) && speaksOfTrade(sheets, name, s)
 	have := map[vocabulary.Field]bool{}
 	for _, sr := range sheets {
 		for _, t := range sr.tables {

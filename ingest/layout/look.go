@@ -83,36 +83,37 @@ var tapValues = map[float64]bool{0.125: true, 0.16: true, 0.25: true, 0.3: true,
 var areaValues = map[float64]bool{0.22: true, 0.34: true, 0.5: true, 0.75: true, 0.8: true, 1: true, 1.31: true, 1.5: true, 2: true, 2.08: true, 2.5: true, 3.31: true, 4: true, 6: true, 10: true, 16: true}
 
 var (
-	reWatts    = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
-	reCountW   = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*(?:[\d.,]+|\d\s?/\s?\d|[½¼¾])\s*w(atts?)?$`)
-	reRatingIn = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+\s*w\b|\d+\s*w\s*(?:@|at|bei|à|a)\s*\d+\s*(?:v|Ω|ohm)`)
-	reTapSet   = regexp.MustCompile(`(?i)^(?:\(\d{1,3}\)\s*|\d{1,3}\s*(?:[x×]|ea\.?|no\.?)\s*)?\(?[\d.,]+(?:\s*[/|–-]\s*[\d.,]+)+\s*w?\)?\s*(?:→|->|=>|>|:|=|@|\p{L}{2,14}\.?\s*(?:à|a|auf|op|at|on|sur)?)\s*[\d.,]+\s*w?$`)
-	reTapSaid  = regexp.MustCompile(`(?i)\b(tap|tapped|tapping|abgriff|anzapfung|prise|toma|presa|aftakking|xfmr)\b`)
-	reTapShort = regexp.MustCompile(`(?i)^(?:t-|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
-	reTapList  = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
-	reRating   = regexp.MustCompile(`(?i)^\d+\s*w\s*(?:@|at)\s*\d+(?:[.,]\d)?\s*(?:v|Ω|ohm)|^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
-	reVolts    = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
-	reLength   = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
-	reGauge    = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d\s?m\b.{0,8}\b\d{1,2}(?:[.,]\d+)?\s?mm\b|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
-	reFraction = regexp.MustCompile(`^(?:\d{1,2}[ -])?(?:1/2|1/4|3/4|1/8)$|^\d{0,2}[½¼¾]$`)
-	reOhm      = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
-	rePercent  = regexp.MustCompile(`^[\d.,]+\s*%$`)
-	reDecibel  = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
-	reMoney    = regexp.MustCompile(`(?i)^[£$€]\s*[\d.,]+|[\d.,]+\s*(€|£|\$|eur|usd|gbp|chf)$`)
-	reDegrees  = regexp.MustCompile(`(?i)^-?\d+([.,]\d+)?\s*(°\s*[cf]?|deg\s*c)$`)
-	reColour   = regexp.MustCompile(`(?i)^RAL[ -]?\d{4}$`) // a colour by its number, no tag and no name of a place
-	reTag      = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
-	reTagRange = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
-	reCount    = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
-	reChannel  = regexp.MustCompile(`(?i)^(?:(?:amp\w*|ver\w+|rack|et\w*|fin\w*|end\w*)[\s.#-]*\w{0,3}|p?a[\s.#-]*\d{0,2}|\w{0,2}\d|(?-i:[A-H]))\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
-	reChOnly   = regexp.MustCompile(`(?i)^(?:(?:amp|amplifier|ampli|amplificateur|amplificador|amplificatore|verstärker|endstufe|versterker|etapa|finale)[\s.]+)?(ch|chan|channel|kanal|canal|canale|can|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn|way|weg)(?:[\s.#-]*\d{1,2}|[\s.#-]+(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?\b`)
-	reLetter   = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Wa-wYyZz]|[A-H]\d{1,2})$`)
-	reZone     = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
-	reAmp      = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\p{L}*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*(?:\w{0,2}|amp[\s-]?)\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
-	reControl  = regexp.MustCompile(`(?i)^(vc|cv|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\p{L}*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|poten[tz]i[oó]\p{L}*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
-	reControlW = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+(?:\S{0,5}|\pL{1,4}\s)\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
-	reWordsW   = regexp.MustCompile(`^(\p{L}[\p{L}. '’-]{3,30}?)[\s,:-]*\(?\d{1,3}\s*[Ww]\)?$`) // words and watts
-	reJoint    = regexp.MustCompile(`(?i)amp.*\bch(?:\b|\d|an(?:nel)?s?\b|an(?:nel)?[ .]?\d)|^\p{L}{1,14}[\s.#-]*\d{1,2}[\s/.,:-]+(?:ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|weg|way|k)\.?\s*(?:\d{1,2}|[a-h])\b|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
+	reWatts       = regexp.MustCompile(`(?i)^\W{0,2}(?:set|tap(?:ped)?|t)?\s*(?:at|@|:|-)?\s*([\d.,]+|[\d]+\s*/\s*[\d]+|½|¼|¾|\d+[½¼¾])\s*(w|watts?|kw|mw|va|wt|vatios?|w\.)\b`)
+	reCountW      = regexp.MustCompile(`(?i)^\(?\d{1,3}\)?\s*(no\.?|st\.?|stk\.?|pcs?|x|×|uds?\.?|pz\.?|ea\.?)?\s*(@|à|a|at|je|von|van|of|de|da|di|per|x|×)?\s*(?:[\d.,]+|\d\s?/\s?\d|[½¼¾])\s*w(atts?)?$`)
+	reRatingIn    = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+\s*w\b|\d+\s*w\s*(?:@|at|bei|à|a)\s*\d+\s*(?:v|Ω|ohm)`)
+	reTapSet      = regexp.MustCompile(`(?i)^(?:\(\d{1,3}\)\s*|\d{1,3}\s*(?:[x×]|ea\.?|no\.?)\s*)?\(?[\d.,]+(?:\s*[/|–-]\s*[\d.,]+)+\s*w?\)?\s*(?:→|->|=>|>|:|=|@|\p{L}{2,14}\.?\s*(?:à|a|auf|op|at|on|sur)?)\s*[\d.,]+\s*w?$`)
+	reTapSaid     = regexp.MustCompile(`(?i)\b(tap|tapped|tapping|abgriff|anzapfung|prise|toma|presa|aftakking|xfmr)\b`)
+	reTapShort    = regexp.MustCompile(`(?i)^(?:t-|@|tap\s*)(\d+(?:[.,]\d+)?)\s*w?$`)
+	reTapList     = regexp.MustCompile(`(?i)^\d*[.,]?\d+\s*w?(?:\s*[/|,;–-]\s*\d*[.,]?\d+\s*w?){2,}(\s*w(atts?)?)?$`)
+	reLeadingZero = regexp.MustCompile(`(?:^|[^\d.,])0\d`) // as numbers of dates and of registers have it, and powers do not
+	reRating      = regexp.MustCompile(`(?i)^\d+\s*w\s*(?:@|at)\s*\d+(?:[.,]\d)?\s*(?:v|Ω|ohm)|^\d+\s*[x×*]\s*\d+([.,]\d+)?\s*w|^\d+([.,]\d+)?\s*w\s*(/|per|je|pro|par|por)\s*(ch|k|c)`)
+	reVolts       = regexp.MustCompile(`(?i)^\d{2,3}([.,]\d+)?\s*-?\s*v(olts?|ac|rms)?\b[^w]*$`)
+	reLength      = regexp.MustCompile(`(?i)^[~≈<]?\s*(\d+\s*[x×]\s*)?\d[\d.,]*\s*(m|mtrs?|metres?|meters?|ft|feet|foot|lf|rft|ml|km|yd|yds|cm|mm|'|′|’|lfm|m\.l\.|ft\.)(?:\s*[-–]?\s*\d*[\d.,]*\s*("|″|in|''))?\.?$`)
+	reGauge       = regexp.MustCompile(`(?i)^#?\s*\d{1,2}\s*(awg|ga\b)|^awg\s*\d|^#\s?\d{1,2}$|^(?:[68]|1\d|2[0-6])\s*[/-]\s*[1-9]\d?\s*c?\b(?:[\s,(]|$)|\d+\s*[x×]\s*\d+([.,]\d+)?\s*(mm|²|qmm|$)|[\d.,]+\s*(mm²|mm2|mm\^2|sq\.?\s?mm|qmm|mmq)|^\d+\s*c\s*#?\s*\d|^\d+/0[.,]\d|\d\s?m\b.{0,8}\b\d{1,2}(?:[.,]\d+)?\s?mm\b|\d+\s*awg|\b\dc\b|\d+[gx]\d+[.,]?\d*`)
+	reFraction    = regexp.MustCompile(`^(?:\d{1,2}[ -])?(?:1/2|1/4|3/4|1/8)$|^\d{0,2}[½¼¾]$`)
+	reOhm         = regexp.MustCompile(`(?i)^[\d.,]+\s*k?\s*(ω|Ω|ohms?|r)\b?$`)
+	rePercent     = regexp.MustCompile(`^[\d.,]+\s*%$`)
+	reDecibel     = regexp.MustCompile(`(?i)^[-+−]?[\d.,]+\s*db`)
+	reMoney       = regexp.MustCompile(`(?i)^[£$€]\s*[\d.,]+|[\d.,]+\s*(€|£|\$|eur|usd|gbp|chf)$`)
+	reDegrees     = regexp.MustCompile(`(?i)^-?\d+([.,]\d+)?\s*(°\s*[cf]?|deg\s*c)$`)
+	reColour      = regexp.MustCompile(`(?i)^RAL[ -]?\d{4}$`) // a colour by its number, no tag and no name of a place
+	reTag         = regexp.MustCompile(`^\p{L}{1,6}[-_./ ]{0,2}\d{1,5}\p{L}?$|^\p{L}{1,4}\d{0,3}[-_./]\p{L}{0,4}\d{1,4}([-_./]\p{L}{0,3}\d{1,4})*\p{L}?$|^\d{1,3}[-_./]\p{L}{1,4}[-_./]?\d{1,4}$`)
+	reTagRange    = regexp.MustCompile(`(?i)^\p{L}{1,6}[-_ ]?\d{1,5}\s*(\.\.+|…|–|—|-|to|bis|à|a|thru|through|t/m|tot|al|÷|,|;|/|&|\+|und|and|et|y|e|en)\s*\p{L}{0,6}[-_ ]?\d{1,5}`)
+	reCount       = regexp.MustCompile(`(?i)^\(\d{1,3}\)$|^\d{1,3}\s*(no\.?|nos\.?|ea\.?|each|pcs?\.?|off|stk\.?|stück|st\.?|x|×|pz\.?|uds?\.?|u\.?|stuks?|pieces|units?|pi[eè]ces?)$|^[x×]\s?\d{1,3}$|^\d+\s*\+\s*\d+\s*(spare|res)`)
+	reChannel     = regexp.MustCompile(`(?i)^(?:(?:amp\w*|ver\w+|rack|et\w*|fin\w*|end\w*)[\s.#-]*\w{0,3}|p?a[\s.#-]*\d{0,2}|\w{0,2}\d|(?-i:[A-H]))\s*[\s/.,:-]+\s*(ch\w*|k\w*|c\w*|out\w*|o/p|v\w*|s\w*|u\w*|l\w*)?[\s.#-]*(?:\d{1,2}|(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?(\s*\(?br\w*\)?)?$`)
+	reChOnly      = regexp.MustCompile(`(?i)^(?:(?:amp|amplifier|ampli|amplificateur|amplificador|amplificatore|verstärker|endstufe|versterker|etapa|finale)[\s.]+)?(ch|chan|channel|kanal|canal|canale|can|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|o/p|k|cn|way|weg)(?:[\s.#-]*\d{1,2}|[\s.#-]+(?-i:[A-H]))(?:\s*[-+&/]\s*(?:\d{1,2}|(?-i:[A-H])))?\b`)
+	reLetter      = regexp.MustCompile(`^([A-Z]|\d{1,2}[A-Wa-wYyZz]|[A-H]\d{1,2})$`)
+	reZone        = regexp.MustCompile(`(?i)^(zones?|zona|zn|z|sector|sektor|secteur|settore|rufkreis|rufzone|omroepzone|sectie|groep|gruppe|bereich|pz|paging zone|pa zone|ez|group)[\s.#:-]*\d{1,3}\w?\b|^(zone|zona|sector)\s+\w+|^\d{1,2}\s*[-–:]\s*\p{L}{3,}`)
+	reAmp         = regexp.MustCompile(`(?i)^(amp|amplifier|ampli|amplificateur|amplificador|amplificatore|ampl|verst\p{L}*|endstufe|versterker|eindversterker|etapa|finale|pa|booster|pwr amp|poweramp)(?:[\s.#:_-]*(?:\w{0,2}|amp[\s-]?)\d{1,3}\w?\b|[\s.#:_-]+"?(?-i:[A-Z])"?(?:$|[\s,;:)/]))`)
+	reControl     = regexp.MustCompile(`(?i)^(vc|cv|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\p{L}*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|poten[tz]i[oó]\p{L}*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
+	reControlW    = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+(?:\S{0,5}|\pL{1,4}\s)\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
+	reWordsW      = regexp.MustCompile(`^(\p{L}[\p{L}. '’-]{3,30}?)[\s,:-]*\(?\d{1,3}\s*[Ww]\)?$`) // words and watts
+	reJoint       = regexp.MustCompile(`(?i)amp.*\bch(?:\b|\d|an(?:nel)?s?\b|an(?:nel)?[ .]?\d)|^\p{L}{1,14}[\s.#-]*\d{1,2}[\s/.,:-]+(?:ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|weg|way|k)\.?\s*(?:\d{1,2}|[a-h])\b|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
 
 // ratedControl reports whether a text is words for a control and its rating: "réglage de volume 60 W".
@@ -275,7 +276,7 @@ func readLook(s string) look {
 	if k&(lookWatts|lookRating) == 0 && reCountW.MatchString(s) && strings.ContainsAny(s, "@xX× àa)j") {
 		k |= lookCountWatts
 	}
-	if reTapList.MatchString(s) {
+	if reTapList.MatchString(s) && !reLeadingZero.MatchString(s) {
 		k |= lookTapList
 	}
 	if reFraction.MatchString(s) {
