@@ -11,21 +11,26 @@ import (
 )
 
 // Notes rate all controls at once, and some otherwise: "Every knob is the same 6 W attenuator except
-// the stage's and those of rooms 3 and 4, which are 12 W".
+// the stage's and those of rooms 3 and 4, which are 12 W", "Controls are rated 10 W, VC-5 is rated 35 W".
 
 // controlsExcept reads such a note. It is asked where what stands behind the word for the exception is
 // not all known, and nothing is taken from it then; ok is false for other notes.
 func (b *builder) controlsExcept(s seen) (list []carried, ok bool) {
-	head, tail, ok := cutExcept(s.text)
-	if !ok {
-		return nil, false
+	head, tail, excepted := cutExcept(s.text)
+	if !excepted {
+		if head, tail, ok = cutRated(s.text); !ok || !controlsAtLarge(head) {
+			return nil, false
+		}
 	}
 	all, _ := cutWatts(s, head)
 	worded := vocabulary.DeviceIn(head) == vocabulary.ControlDevice || slices.ContainsFunc(strings.Fields(head), notation.IsControlWord)
-	if !all.had() || len(notation.PowersIn(head, notation.Auto)) != 1 || !worded || !everyWords.in(join.Fold(head)) {
+	if !all.had() || len(notation.PowersIn(head, notation.Auto)) != 1 || !worded || excepted && !everyWords.in(join.Fold(head)) {
 		return nil, false
 	}
 	list = b.exceptions(s, tail)
+	if len(list) == 0 && !excepted {
+		return nil, false
+	}
 	if len(list) == 0 {
 		b.ask(s.source.At, "control rating", "“"+short(s.text)+"”: which controls are excepted, and what may they carry?", "the rating of the controls")
 		return nil, true
@@ -48,6 +53,26 @@ func cutExcept(text string) (head, tail string, ok bool) {
 		}
 	}
 	return "", "", false
+}
+
+// cutRated parts a text behind its first power, where more follows: "Controls are rated 10 W" and "VC-5 is rated 35 W".
+func cutRated(text string) (head, tail string, ok bool) {
+	m := wattsIn.FindStringSubmatchIndex(text)
+	if m == nil {
+		return "", "", false
+	}
+	tail = strings.TrimLeft(text[m[1]:], " ")
+	if tail == "" || !strings.ContainsRune(",;:(", rune(tail[0])) {
+		return "", "", false
+	}
+	return text[:m[1]], strings.TrimLeft(tail, ",;:( "), true
+}
+
+// controlsAtLarge reports whether a text speaks of controls, none of them named, and of their rating: "Volume controls are rated 10 W".
+func controlsAtLarge(text string) bool {
+	_, rest := cutWatts(seen{}, noteNumber.ReplaceAllString(text, ""))
+	words := strings.Fields(rest)
+	return slices.ContainsFunc(words, notation.IsControlWord) && !slices.ContainsFunc(words, func(w string) bool { return !leadsOn(w) && !everyWords.in(join.Fold(w)) })
 }
 
 // exceptions are the controls that the tail of such a note names, by their tags or places, each with the

@@ -68,6 +68,7 @@ func (b *builder) jobFacts() {
 	if !j.LineVolts.Had() {
 		b.voltsInTitles()
 	}
+	b.controlHeaders()
 	b.columnsOfJob()
 	b.numberInNotes()
 	b.siteInTitle()

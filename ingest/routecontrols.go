@@ -116,6 +116,8 @@ func (b *builder) controlsIn(s seen) []carried {
 				}
 				b.controlNames.Add(c.controls[0], 0)
 				out = append(out, c)
+			} else if len(notation.PowersIn(s.text, notation.Auto)) > 1 {
+				b.ask(s.source.At, "control rating", "“"+short(s.text)+"” states several powers: what may each control carry?", "the rating of the controls")
 			} else if allWords.in(join.Fold(s.text)) || len(b.dir.controls) > 0 {
 				b.controlsAlike(c.watts) // "All controls 35 W"
 			}

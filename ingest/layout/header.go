@@ -108,6 +108,9 @@ func readHeaderCell(w *wording) *headerCell {
 	if !mayBeHeader(w.line) || isValue(w) {
 		return &headerCell{}
 	}
+	if namesRatedControls(vocabulary.NewScorer(), w.line) {
+		return &headerCell{field: vocabulary.Control, score: sureWords}
+	}
 	r := vocabulary.NewScorer().Header(w.line)
 	b := r.Best()
 	h := &headerCell{b.Field, b.Score, titleFields[b.Field]}

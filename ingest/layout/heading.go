@@ -41,6 +41,10 @@ func (h *heading) read(s *vocabulary.Scorer) {
 		return
 	}
 	h.ofLoudspeakers = ofLoudspeakers(s, h.words)
+	if h.ratesControls(s) {
+		h.said = []vocabulary.Candidate{{Field: vocabulary.Control, Score: sureWords, Evidence: fmt.Sprintf("header %q names controls and rates them", h.words)}}
+		return
+	}
 	offer := func(text string, factor float64) {
 		r := s.Header(text)
 		if h.said == nil {
@@ -92,6 +96,25 @@ func (h *heading) read(s *vocabulary.Scorer) {
 	}
 	h.readWithCells(s)
 }
+
+// ratesControls reports whether a header names controls and says what each may carry, above cells that name
+// them or tell where one is: "Control (6 W each)" above "R1".
+func (h *heading) ratesControls(s *vocabulary.Scorer) bool {
+	return namesRatedControls(s, h.words) && h.cells.share(lookTag|lookControl|lookYes|lookWords) >= enoughAlike && h.cells.share(lookWatts|lookNumber) == 0
+}
+
+// namesRatedControls reports whether header words are those of a column of controls, with a power behind them.
+func namesRatedControls(s *vocabulary.Scorer, words string) bool {
+	m := reRatedHeader.FindStringSubmatch(words)
+	if m == nil {
+		return false
+	}
+	bare := s.Header(m[1]).Best()
+	return bare.Field == vocabulary.Control && bare.Score >= named
+}
+
+// reRatedHeader finds words with a power behind them: "Control (6 W each)", "Control, each 6 W".
+var reRatedHeader = regexp.MustCompile(`^(\pL[\pL .-]*?)\s*(?:[,:(\[]|\s[–-])\s*(?:(?:\pL[\pL/.]*\s+){0,2})\d{1,3}(?:[.,]\d)?\s?[Ww](?:att)?\b[\pL\s./]*[)\]]?$`)
 
 // reAtPlace finds a header about one thing at another: "LS am Ziel" is about loudspeakers.
 var reAtPlace = regexp.MustCompile(`(?i)^(\pL[\pL ./]*?)\s+(?:(?:at|at the|am|beim|au|à la|en el|en la|al|alla|aan|aan het|op het)\s+|à l['’]\s*)(\pL[\pL ]*)$`)

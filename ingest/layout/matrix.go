@@ -29,6 +29,7 @@ type crosstab struct {
 	power   vocabulary.Field // what the cells are where a column of its own counts the loudspeakers: Tap or TotalWatts
 	orElse  vocabulary.Field // what else they could be
 	grouped bool             // the cells are counts with powers
+	feeds   bool             // the cells are ticks that tell which output feeds which place
 	marks   bool             // the cells are ticks: each row has one tap, and its count, if any, is in a column of its own
 }
 

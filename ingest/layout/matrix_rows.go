@@ -99,7 +99,12 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 	if x.grouped {
 		cells.Header, cells.Confidence, cells.Evidence = "groups", 0.9, fmt.Sprintf("counts of loudspeakers with their taps under the headers %s", where)
 	}
-	t.Columns = append(t.Columns, cells)
+	if x.feeds = x.ticksFeed(cols, dec.fields); x.feeds {
+		t.Kind, x.marks = Channels, false
+		t.Columns[len(t.Columns)-1].Evidence = fmt.Sprintf("the headers %s stand over ticks", where)
+	} else {
+		t.Columns = append(t.Columns, cells)
+	}
 	if x.marks {
 		f.markedRecords(t, base, cols, x, true)
 		return t
@@ -300,11 +305,13 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 				}
 				one.Values = append(one.Values, v)
 			}
-			q := Value{Cell: c.Cell, At: one.At, Text: text(c)}
-			if q.Text != "" {
-				q.How = schedule.Stated
+			if !x.feeds {
+				q := Value{Cell: c.Cell, At: one.At, Text: text(c)}
+				if q.Text != "" {
+					q.How = schedule.Stated
+				}
+				one.Values = append(one.Values, q)
 			}
-			one.Values = append(one.Values, q)
 			one.Values = append(one.Values, f.saidValues(x, cols[j])...)
 			t.Records = append(t.Records, one)
 		}

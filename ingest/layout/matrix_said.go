@@ -34,8 +34,8 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		words := slots[0].cell.line()
 		h := f.s.Header(words)
 		best := h.Best()
-		if powerOfAny[best.Field] && l == &body[0] && overGroups(slots, body[1:]) {
-			best.Field = vocabulary.ChannelWatts // of what stands across: the groups have their own
+		if powerOfAny[best.Field] && l == &body[0] && (overGroups(slots, body[1:]) || allOverTicks(slots[1:], body[1:])) {
+			best.Field = vocabulary.ChannelWatts // of what stands across: the groups have their own, and ticks have none
 		}
 		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
 			return false
@@ -92,7 +92,7 @@ func (f *finder) crossedAmong(d *draft, sample []line, low, high int) ([]*headin
 		return nil, nil
 	}
 	x := f.crossed(cols, counts)
-	if x == nil || x.marks || !crossedPlaces[x.field] {
+	if x == nil || x.marks && x.field != vocabulary.Channel || !crossedPlaces[x.field] {
 		return nil, nil
 	}
 	for _, s := range said {

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineaudit/ingest/grid"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -133,9 +134,17 @@ func overTicks(col int, lines []line) bool {
 	return ticks > 0
 }
 
+// allOverTicks reports whether all cells stand over columns of ticks.
+func allOverTicks(slots []slot, below []line) bool {
+	return !slices.ContainsFunc(slots, func(s slot) bool { return !overTicks(s.col, below) })
+}
+
 // tickLabels counts the cells of a strip that stand over nothing but ticks:
 // labels rather than data, whatever figures they hold.
 func tickLabels(s *strip, below []line) int {
+	if len(below) > 1 && figuresBehindLabel(below[0].between(s.from, s.to)) { // "Power W | 120 | 60" says something of the labels
+		below = below[1:]
+	}
 	labels := 0
 	for _, sl := range s.slots {
 		if overTicks(sl.col, below) && valueField(sl.cell.line()) != vocabulary.Unknown {
@@ -147,3 +156,25 @@ func tickLabels(s *strip, below []line) int {
 	}
 	return labels
 }
+
+// figuresBehindLabel reports whether cells are figures or powers, but for words in front of them.
+func figuresBehindLabel(slots []slot) bool {
+	return len(slots) > 2 && slots[0].cell.Kind == grid.String && !anyDigit(slots[0].cell.Text) &&
+		!slices.ContainsFunc(slots[1:], func(s slot) bool { return lookOf(s.cell)&(lookNumber|lookWatts|lookMissing) == 0 })
+}
+
+// ticksFeed reports whether the ticks of a table tell which output feeds which place, and count nothing:
+// nothing else in its rows, beside columns of those fields, is a loudspeaker.
+func (x *crosstab) ticksFeed(cols []*heading, beside []vocabulary.Field) bool {
+	if x.field != vocabulary.Channel || x.power != vocabulary.Unknown || slices.ContainsFunc(beside, func(f vocabulary.Field) bool { return ofOneLoudspeaker[f] }) {
+		return false
+	}
+	if !slices.Contains(beside, vocabulary.Zone) && !slices.Contains(beside, vocabulary.Room) {
+		return false
+	}
+	return !slices.ContainsFunc(x.cols, func(i int) bool { return cols[i].cells.share(lookYes) < 1 })
+}
+
+// ofOneLoudspeaker are the fields that say what a loudspeaker is, what it is set to or how many there are.
+var ofOneLoudspeaker = [vocabulary.Fields]bool{vocabulary.Tag: true, vocabulary.Model: true, vocabulary.Describe: true, vocabulary.Quantity: true, vocabulary.Tap: true, vocabulary.TotalWatts: true,
+	vocabulary.Kind: true, vocabulary.Mounting: true}
