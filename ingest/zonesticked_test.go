@@ -13,10 +13,12 @@ func TestTicksThatFeedZones(t *testing.T) {
 		{"Zona | Locale | Quantità | Presa", "Zona | Uscita 1 | Uscita 2 | Uscita 3 | Attenuatore\nPotenza W | 120 | 60 | 60 |"},
 		{"Zone | Ruimte | Aantal | Stand", "Zone | Uitgang 1 | Uitgang 2 | Uitgang 3 | Volumeregelaar\nVermogen W | 120 | 60 | 60 |"},
 	} {
-		j := wholeJob(t, "Fern Garden, 100 V\n|\n"+c.list+"\nPalm | Low | 4 | 6 W\nPalm | High | 2 | 6 W\nKiln | Shop | 2 | 3 W\nYard | Herbs | 4 | 7.5 W\n## Outputs\n"+
-			c.cross+"\nPalm | x | | |\nKiln | | x | | VC-1 20 W\nYard | | x | |\nStore | | | x |")
-		want(t, c.cross, describe(j), []string{"4 x 6 W zone Palm channel 1", "2 x 6 W zone Palm channel 1",
-			"2 x 3 W zone Kiln control VC-1 channel 2", "4 x 7.5 W zone Yard channel 2"})
-		want(t, c.cross, ratedOutputs(j), []string{"1 120 W", "2 60 W", "3 60 W"})
+		for _, between := range []string{"|", "## Outputs"} {
+			j := wholeJob(t, "Fern Garden, 100 V\n|\n"+c.list+"\nPalm | Low | 4 | 6 W\nPalm | High | 2 | 6 W\nKiln | Shop | 2 | 3 W\nYard | Herbs | 4 | 7.5 W\n"+between+"\n"+
+				c.cross+"\nPalm | x | | |\nKiln | | x | | VC-1 20 W\nYard | | x | |\nStore | | | x |")
+			want(t, c.cross, describe(j), []string{"4 x 6 W zone Palm channel 1", "2 x 6 W zone Palm channel 1",
+				"2 x 3 W zone Kiln control VC-1 channel 2", "4 x 7.5 W zone Yard channel 2"})
+			want(t, c.cross, ratedOutputs(j), []string{"1 120 W", "2 60 W", "3 60 W"})
+		}
 	}
 }

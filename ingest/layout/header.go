@@ -279,8 +279,12 @@ func standsOver(s *strip, n int, below []line) bool {
 
 // isHeader decides whether a strip on line at is a header, given the lines below it.
 func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
+	if hasTick(s.slots) {
+		return false
+	}
 	f.weigh(s)
-	labels := max(valueLabels(s, below), outputLabels(s, below), tickLabels(s, below), groupLabels(s, below), changeLabels(s))
+	ticked := tickLabels(s, below)
+	labels := max(valueLabels(s, below), outputLabels(s, below), ticked, groupLabels(s, below), changeLabels(s))
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
 	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {
@@ -322,6 +326,9 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	default:
 		return false
 	}
+	if 2*ticked > len(s.slots) {
+		return true // ticks are no values of keys
+	}
 	return !f.keysBelow(s, below) || s.matched == n && s.distinct >= 3
 }
 
@@ -335,6 +342,14 @@ const maxHeaderText = 64
 // sentences reports whether one of the cells is too long for a header.
 func sentences(slots []slot) bool {
 	return slices.ContainsFunc(slots, func(s slot) bool { return len(text(s.cell)) > maxHeaderText })
+}
+
+// hasTick reports whether a cell is ticked: an "x" without the "y" that stands beside it over coordinates.
+func hasTick(slots []slot) bool {
+	is := func(list ...string) bool {
+		return slices.ContainsFunc(slots, func(s slot) bool { return slices.Contains(list, text(s.cell)) })
+	}
+	return is("x", "X", "✓", "✔", "√", "☑", "☒") && !is("y", "Y")
 }
 
 // keysBelow reports whether the cells under the matched words are other header words, line after line: a block of keys and values.

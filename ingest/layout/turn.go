@@ -96,6 +96,15 @@ func (f *finder) dropNotes(r grid.Range, key int) grid.Range {
 	return r
 }
 
+// placesByOutputs reports whether cells are the header of places across outputs: "Zone | Output 1 | Output 2". Below
+// each other in a transposed table, outputs would be the names of zones.
+func (f *finder) placesByOutputs(slots []slot) bool {
+	if len(slots) < 3 || !crossedPlaces[f.header(slots[0].cell).field] || f.header(slots[0].cell).field == vocabulary.Channel {
+		return false
+	}
+	return slots[1].cell.says().is(outputLabel) && slots[2].cell.says().is(outputLabel)
+}
+
 // keyColumn decides whether a block is a transposed table and which column
 // holds its header. more is set for a block that may go on with one above.
 func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
@@ -103,6 +112,9 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		return 0, false
 	}
 	lines := f.p.within(r.Row1, r.Row2)
+	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) {
+		return 0, false
+	}
 	best, bestShare, bestDistinct := 0, 0.0, 0
 	for _, col := range []int{r.Col1, r.Col1 + 1} {
 		if col == r.Col1+1 && r.Col2-r.Col1 < 3 {
