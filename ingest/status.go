@@ -299,6 +299,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := stateWithDate(s.text); status != schedule.Installed {
 			return status
 		}
+		if goneTwice(s.text) {
+			return schedule.Removed
+		}
 	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status

@@ -41,6 +41,25 @@ func statesAgree(text string) schedule.Status {
 	return schedule.Installed
 }
 
+// goneTwice reports whether a short remark says in several sure words that its row is gone, and nothing else of its
+// state but why: "burnt, taken down and thrown away". A figure ahead may mean that some of it are.
+func goneTwice(text string) bool {
+	if countWords(text) > 3*fewWords || text == "" || text[0] >= '0' && text[0] <= '9' {
+		return false
+	}
+	times := 0
+	for _, m := range notation.Statuses(text) {
+		switch {
+		case m.Kind == string(notation.StatusFaulty):
+		case m.Kind != string(notation.StatusRemoved) || !m.Sure || m.Negated:
+			return false
+		default:
+			times++
+		}
+	}
+	return times > 1
+}
+
 // statusInBrackets is a sure status that stands in brackets: "store (spare)".
 func statusInBrackets(text string) schedule.Status {
 	if !strings.ContainsAny(text, "([") {

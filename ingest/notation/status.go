@@ -41,8 +41,14 @@ func Statuses(s string) []Mention {
 // yearBehind finds the year in which something is to happen: "à poser en 2027".
 var yearBehind = regexp.MustCompile(`^\D{0,12}\b(?:19|20)\d\d\b`)
 
+// replacedBehind finds the date behind a word for a spare that tells when it was put in: "Ersatz vom 20.07.", "repuesto el 3/5".
+var replacedBehind = regexp.MustCompile(`^\s+(?:vom|am|seit|el|del|dal|du|van)\s+\d`)
+
 func parseStatuses(s string) []Mention {
-	out := words("status").mentions(s)
+	out := slices.DeleteFunc(words("status").mentions(s), func(m Mention) bool {
+		_, rest, ok := strings.Cut(Clean(s), m.Text)
+		return m.Kind == string(StatusSpare) && ok && replacedBehind.MatchString(rest)
+	})
 	for i := range out {
 		planned := out[i].Kind == string(StatusToFit) || out[i].Kind == string(StatusFuture)
 		if _, rest, ok := strings.Cut(Clean(s), out[i].Text); planned && ok && yearBehind.MatchString(rest) {

@@ -24,7 +24,7 @@ func TestStatusOf(t *testing.T) {
 		{"stand-by", StatusStandby, true}, {"Havarieverstärker", StatusStandby, true},
 		{"existing, to be removed", StatusRemoved, true},
 		{"new, future phase 2", StatusFuture, true},
-		{"no spare", StatusNone, false},
+		{"no spare", StatusNone, false}, {"Ersatz vom 20.07.", StatusNone, false}, {"repuesto el 3/5", StatusNone, false}, {"jetés", StatusRemoved, true}, {"weggegooid", StatusRemoved, true},
 		{"out of use", StatusRemoved, true}, {"not in use", StatusRemoved, true}, {"exist., taken down", StatusRemoved, true}, {"retiré", StatusRemoved, true}, {"ritirato", StatusRemoved, true},
 		{"stillgelegt", StatusRemoved, true}, {"verwijderd", StatusRemoved, true}, {"déposés", StatusRemoved, true}, {"fuera de uso", StatusRemoved, true},
 		{"no - next season", StatusFuture, true}, {"A-3 (à venir)", StatusFuture, true}, {"(sin etapa todavía)", StatusFuture, true}, {"noch nicht montiert", StatusFuture, true}, {"non ancora montato", StatusFuture, true},
