@@ -40,6 +40,7 @@ func codesOfSites(tables []*table) {
 	headers := make(map[string]bool)
 	for _, t := range tables {
 		t.codesBesideSites()
+		t.numbersOfSites()
 		codes, names := t.byField[vocabulary.Site], t.byField[vocabulary.Building]
 		if len(codes) == 1 && len(names) == 1 && !t.namesJobs() && t.areCodes(codes[0]) && !t.areCodes(names[0]) && t.onePlaceEach(codes[0], names[0]) && t.onePlaceEach(names[0], codes[0]) {
 			t.become(codes[0], vocabulary.JobNo, "its codes stand for one building each")
@@ -76,6 +77,31 @@ func (t *table) codesBesideSites() {
 			return
 		}
 	}
+}
+
+// numbersOfSites takes a column of tags or numbers for that of jobs where each stands for one place, in several
+// rows as no device does, and the header over the places may as well be that of sites: "Obj.-Nr." beside "Objekt".
+func (t *table) numbersOfSites() {
+	places := t.byField[vocabulary.Building]
+	if len(places) != 1 || t.has(vocabulary.Site) || t.namesJobs() || t.areCodes(places[0]) || !saysSite(places[0].Header) {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Tag, vocabulary.Item, vocabulary.Unknown} {
+		for _, c := range t.byField[f] {
+			if c.i < places[0].i && t.areCodes(c) && t.onePlaceEach(c, places[0]) && t.onePlaceEach(places[0], c) {
+				t.become(c, vocabulary.JobNo, "its codes stand for one place each")
+				t.become(places[0], vocabulary.Site, "each has a number of its own")
+				return
+			}
+		}
+	}
+}
+
+// saysSite reports whether header words may name sites: "Objekt".
+func saysSite(header string) bool {
+	return slices.ContainsFunc(vocabulary.NewScorer().Header(header).Candidates, func(c vocabulary.Candidate) bool {
+		return c.Field == vocabulary.Site && c.Score >= sureHeader
+	})
 }
 
 // namesJobs reports whether a table has a column of jobs or their numbers.

@@ -106,3 +106,26 @@ func TestRegisterThatRatesAmplifiers(t *testing.T) {
 		want(t, head, got, []string{"41 Fern House: 60 W / 1 60 W", "42 Mill Rink: 240 W / 1 240 W"})
 	}
 }
+
+// Numbers of objects stand for jobs where each is one place, in several rows: whatever the header says, no device
+// has one number with others. Numbers of buildings are none. Common practice, no source.
+func TestNumbersOfSites(t *testing.T) {
+	for _, c := range []struct {
+		number, place string
+		jobs          int
+	}{
+		{"Obj.-Nr.", "Objekt", 2}, {"Site no.", "Site", 2}, {"Nr.", "Object", 2}, {"N.", "Impianto", 2}, {"Nr.", "Gebäude", 1},
+	} {
+		jobs := wholeJobs(`
+All systems 100 V
+|
+` + c.number + " | " + c.place + ` | Raum | Anz. | W | Verstärker
+N-03 | Fern library | Hall | 6 | 3 | V1
+N-03 | Fern library | Loft | 4 | 1.5 | V1
+N-07 | Ice hall | Rink | 8 | 15 | V1
+N-07 | Ice hall | Stand | 6 | 6 | V2`)
+		if len(jobs) != c.jobs {
+			t.Errorf("%s, %s: %d jobs, want %d", c.number, c.place, len(jobs), c.jobs)
+		}
+	}
+}

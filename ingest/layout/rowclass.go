@@ -311,9 +311,10 @@ func (b *bodyReader) sumsUp(slots []slot) bool {
 }
 
 // labelledSum reports whether a line of one name and figures sums the rows
-// above: two figures must do so, or one over three rows or more. Sums count from the beginning as well.
+// above: two figures must do so, or one over three rows or more, or over two where the name stands among
+// figures, as "Load" below taps. Sums count from the beginning as well.
 func (b *bodyReader) labelledSum(slots []slot) bool {
-	proven, addends := 0, 0
+	proven, addends, least := 0, 0, 3
 	for _, s := range slots {
 		i := b.index[s.col-b.d.from]
 		if i < 0 || !figureFields[b.t.Columns[i].Field] {
@@ -324,6 +325,7 @@ func (b *bodyReader) labelledSum(slots []slot) bool {
 		}
 		v, ok := figure(s.cell)
 		if !ok {
+			least = 2
 			continue
 		}
 		near := func(sum float64, n int) bool { return n >= 2 && math.Abs(v-sum) <= 0.005*math.Abs(v)+0.01 }
@@ -339,5 +341,5 @@ func (b *bodyReader) labelledSum(slots []slot) bool {
 		}
 		proven++
 	}
-	return proven >= 2 || proven == 1 && addends >= 3
+	return proven >= 2 || proven == 1 && addends >= least
 }

@@ -2,6 +2,7 @@ package notation
 
 import (
 	"slices"
+	"strings"
 )
 
 // A clauseReading is one clause on its way into a sentence.
@@ -386,7 +387,17 @@ func (c *clauseReading) bareFigure(i int) bool {
 	if _, n := c.unit(i, voltageUnits.class); n > 0 {
 		return false
 	}
-	return i+1 >= len(c.tokens) || !c.tokens[i+1].is("x") && !c.tokens[i+1].is("*") && c.outputWord(i+1) == 0
+	return i+1 >= len(c.tokens) || !c.tokens[i+1].is("x") && !c.tokens[i+1].is("*") && (c.outputWord(i+1) == 0 || c.namesOutput(i+1+c.outputWord(i+1)))
+}
+
+// namesOutput reports whether tokens[i], behind a word for an output, names it: "2" of "amp 2 output 2: 125 W", "B" of
+// "AMP 2 CH B - 125 W". The figure of "amp 2 ch 125 W" is a power.
+func (c *clauseReading) namesOutput(i int) bool {
+	if i >= len(c.tokens) {
+		return false
+	}
+	t := c.tokens[i]
+	return t.kind == figureToken && t.figure.whole && t.figure.value <= mostChannels && c.bareFigure(i) || isSingleLetter(t) && t.raw == strings.ToUpper(t.raw)
 }
 
 // settle gives what was said of several amplifiers of the clause together, or
