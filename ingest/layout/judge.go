@@ -262,7 +262,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if rows > 0 && 10*devices >= rows {
 		c.score += 2
 	}
-	if onLines := loudspeakersOnLines(t); onLines > others {
+	if onLines := loudspeakersOnLines(t); onLines >= fewestOnLines && onLines > others {
 		c.score += 2 // whatever else the list has
 	} else if rows > 0 && 5*others > rows {
 		c.foreign = true

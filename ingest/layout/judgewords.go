@@ -45,6 +45,9 @@ func equipmentInWords(t *Table) bool {
 	return hits > 0 && 3*hits >= rows
 }
 
+// fewestOnLines is how many rows of loudspeakers of a line tell a list of them from one of everything that is insured.
+const fewestOnLines = 3
+
 // loudspeakersOnLines counts the rows of a table in which one cell names a loudspeaker and the voltage of its line, or its
 // tap: in a list of fixed equipment they stand among clocks and pumps, "Loudspeaker, horn, 100 V line, 15 W".
 func loudspeakersOnLines(t *Table) int {
