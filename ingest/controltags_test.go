@@ -49,7 +49,7 @@ Atténuateurs muraux : A1 salle de réunion 20 W, A2 accueil 36 W`)
 // note, and no kind of control that every room has its own of. Common practice, no source.
 func TestShortenedHeadersOfControls(t *testing.T) {
 	for _, c := range []struct{ room, count, control, note string }{
-		{"Room", "Qty", "Cntl.", "R1 and R3 50 W"}, {"Raum", "Stk", "Reg.", "R1 und R3 je 50 W"}, {"Local", "Qté", "Régl.", "R1 et R3 de 50 W"},
+		{"Room", "Qty", "Cntl.", "R1 and R3 50 W"}, {"Raum", "Stk", "Reg.", "R1 und R3 je 50 W"}, {"Local", "Qté", "Attén.", "R1 et R3 de 50 W"},
 		{"Sala", "Cant.", "Reg.", "R1 y R3 de 50 W"}, {"Sala", "Pz", "Reg.", "R1 e R3 da 50 W"}, {"Ruimte", "Aantal", "Reg.", "R1 en R3 van 50 W"},
 	} {
 		j := wholeJob(t, "Slate library, 100 V\n"+c.room+" | "+c.count+" | W | "+c.control+`
