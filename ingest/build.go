@@ -149,6 +149,7 @@ func (b *builder) build() *schedule.Job {
 	b.findUnnamedAmps()
 	b.gatherLegend()
 	b.gatherNotes()
+	b.keepEarlierStates()
 	b.settleTaps()
 	for _, t := range b.tables {
 		for _, r := range t.rows {

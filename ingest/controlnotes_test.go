@@ -28,6 +28,7 @@ func controlsOf(j *schedule.Job) string {
 // languages, no source.
 func TestControlsInCellsAndNotes(t *testing.T) {
 	const two = "VC1 35 W x1, VC2 20 W x1"
+	const both = "R1 12 W x1, R2 12 W x1"
 	const places = "control (Hall) 35 W x1, control (Yard) 20 W x1"
 	for _, tt := range []struct{ hall, yard, note, want string }{
 		{"VC1", "VC2", "VC1: 35 W, VC2: 20 W", two},
@@ -46,6 +47,12 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 		{"VA-1", "VA-2", "VA-1 and VA-2 are both good for 35 W", "VA-1 35 W x1, VA-2 35 W x1"},
 		{"VA-1", "VA-2", "Pad VA-1 takes up to 35 W; the pad VA-2 takes 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
 		{"VA-1", "VA-2", "Belastbarkeit der Steller: VA-1 35 W, VA-2 20 W", "VA-1 35 W x1, VA-2 20 W x1"},
+		{"R1", "R2", "Amplifier with 4 lines of 120 W, R1 and R2 12 W", both},
+		{"R1", "R2", "Zentrale mit 4 Linien zu 120 W, R1 und R2 je 12 W", both},
+		{"R1", "R2", "Ampli 4 lignes de 120 W, R1 et R2 de 12 W", both},
+		{"R1", "R2", "Central de 4 líneas de 120 W, R1 y R2 de 12 W", both},
+		{"R1", "R2", "Centrale 4 linee da 120 W; R1 e R2 da 12 W", both},
+		{"R1", "R2", "Versterker met 4 lijnen van 120 W, R1 en R2 van 12 W", both},
 		{"VC1 (35W)", "VC2 (20W)", "", two},
 		{"35W VC", "20W VC", "", places},
 		{"Yes - 35W", "Y 20 W", "", places},

@@ -33,6 +33,9 @@ func (b *builder) controlRemark(r *row) controlMention {
 			if m, ok := b.controlShared(r, s); ok {
 				return m
 			}
+			if m, ok := b.controlSame(r, s); ok {
+				return m
+			}
 		}
 		if own.any {
 			return own

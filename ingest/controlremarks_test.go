@@ -21,6 +21,7 @@ func TestControlsThatRemarksShare(t *testing.T) {
 		{"atténuateur 30 W", "même atténuateur que Cafe", "control (Cafe) 30 W x2", 0},
 		{"vol control 30 W", "vol control as above", "control (Cafe) 30 W x2", 0},
 		{"vol control 30 W", "same vol control as the lobby", "control (Cafe) 30 W x1", 1},
+		{"vol control 30 W", "same vol control", "control (Cafe) 30 W x2", 0},
 		{"", "on the roof", "", 0},
 	} {
 		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes\nHall | 8 | 3 |\nCafe | 6 | 6 | "+tt.cafe+"\nHire | 2 | 3 | "+tt.hire))
@@ -36,6 +37,9 @@ func TestControlsNamedByWhereTheyAre(t *testing.T) {
 	for _, tt := range []struct{ cafe, hire, want string }{
 		{"R1 50W", "see Cafe", "R1 50 W x2"}, {"R1 50W", "zie Cafe", "R1 50 W x2"}, {"knob 50 W", "siehe Cafe", "control (Cafe) 50 W x2"},
 		{"Knob at desk (50)", "Knob at desk (50)", "Knob at desk 50 W x2"},
+		{"own knob, 50 W", "same knob", "control (Cafe) 50 W x2"}, {"R1 50 W", "shared", "R1 50 W x2"}, {"knob 50 W", "same as the cafe", "control (Cafe) 50 W x2"},
+		{"Regler 50 W", "derselbe Regler", "control (Cafe) 50 W x2"}, {"bouton 50 W", "même bouton", "control (Cafe) 50 W x2"}, {"mando 50 W", "el mismo mando", "control (Cafe) 50 W x2"},
+		{"manopola 50 W", "stessa manopola", "control (Cafe) 50 W x2"}, {"knop 50 W", "dezelfde knop", "control (Cafe) 50 W x2"},
 	} {
 		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | control\nHall | 8 | 3 |\nCafe | 6 | 6 | "+tt.cafe+"\nHire | 2 | 3 | "+tt.hire))
 		if got := controlsOf(j); got != tt.want {

@@ -118,6 +118,9 @@ func (b *builder) controlText(r *row) controlMention {
 	if m, ok := b.controlSeen(r, s); ok {
 		return m
 	}
+	if m, ok := b.controlSame(r, s); ok {
+		return m
+	}
 	if notation.OneForEach(s.text) { // "one 10 W knob per booth"
 		b.ask(s.source.At, "control", "“"+short(s.text)+"” are several controls: how many loudspeakers hang behind each?", "the load of each of these controls")
 		return controlMention{}

@@ -19,6 +19,7 @@ func (b *builder) controlsRated(s seen) []carried {
 	if !mayStateWatts(s.text) {
 		return nil
 	}
+	s.text = b.behindAmplifier(s.text)
 	powers := wattsIn.FindAllStringSubmatchIndex(s.text, -1)
 	if len(powers) == 0 || len(powers) != len(notation.PowersIn(s.text, notation.Auto)) || loadWords.in(join.Fold(s.text)) {
 		return nil
@@ -56,6 +57,24 @@ func (b *builder) controlsRated(s seen) []carried {
 		return nil
 	}
 	return out
+}
+
+// behindAmplifier is what a note says of controls behind an amplifier and a comma: "R1 and R2 12 W" of "Rack with 4
+// lines of 120 W, R1 and R2 12 W"; all of another text.
+func (b *builder) behindAmplifier(text string) string {
+	first := wattsIn.FindStringIndex(text)
+	if first == nil {
+		return text
+	}
+	mark := strings.IndexAny(text[first[1]:], ",;")
+	if mark < 0 {
+		return text
+	}
+	head, rest := text[:first[1]+mark], strings.TrimSpace(text[first[1]+mark+1:])
+	if _, err := notation.ParseRatingSentence(head, notation.Auto); err != nil || b.namesControl(head) || !b.namesControl(rest) {
+		return text
+	}
+	return rest
 }
 
 // controlsNamed are the controls that rows name in a piece of a text, and

@@ -8,7 +8,6 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
-	"lineaudit/ingest/notation"
 	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
@@ -227,6 +226,7 @@ var (
 	onSitePhrase  = regexp.MustCompile(`(?i)\b(?:on site|sur site|sur place|vor ort|in loco|in situ|ter plaatse)\b`)
 	dayWord       = regexp.MustCompile(`^\d{1,4}[./-]\d{1,2}[./-]\d{2,4}$`)
 	addressPhrase = regexp.MustCompile(`(?i)\bpublic\s+address\b`)
+	numberBehind  = regexp.MustCompile(`(?i)^(?:no|nr|n°|nº|n|num|ref|#)?[.:º°]*\s*[A-Z]{0,3}[-/]?\d[\d/.-]*[A-Z]?$`) // of a document, behind the word for it
 	codeFirst     = regexp.MustCompile(`^(?:[A-Z]{1,4}-?\d{2,6}|\d{3,6})[ _:–-]+`)
 )
 
@@ -262,6 +262,9 @@ func findPlace(title string) string {
 			continue
 		}
 		kept, clean := placeWordsOf(words)
+		if !clean && numberBehind.MatchString(strings.Join(kept, " ")) {
+			kept = nil // "Proposal no. 3341"
+		}
 		switch {
 		case len(kept) == 0 && len(parts) > 0:
 			return asPlace(parts)
@@ -420,89 +423,5 @@ func siteByDefault(j *schedule.Job, at schedule.Ref, dir string, named bool) {
 		said = j.Name.Source
 		said.Because = "the job's name stands for the site"
 		j.Site = schedule.Text{Value: j.Name.Value, Source: said}
-	}
-}
-
-// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118".
-var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
-
-// pageOfPages is the number of a page of several: "1/3", behind a word that numbers documents too.
-var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)
-
-// keyedNumber is the job number behind a word for one inside a text, "" if none
-// is. Weak words are those for any reference.
-func keyedNumber(text string, weak bool) string {
-	keys := wordClasses["job key"]
-	if weak {
-		keys = wordClasses["reference"]
-	}
-	folded := join.Fold(text)
-	if !anyDigit(folded) {
-		return ""
-	}
-	best, at := "", len(text)
-	for _, k := range keys {
-		for from := 0; ; {
-			i := strings.Index(folded[from:], k)
-			if i < 0 {
-				break
-			}
-			i += from
-			from = i + len(k)
-			if !apart(folded, i, from) {
-				continue
-			}
-			m := numberValue.FindStringSubmatch(folded[from:])
-			if m == nil || weak && pageOfPages.MatchString(m[1]) || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
-				continue
-			}
-			if i < at || i == at && len(m[1]) > len(best) {
-				best, at = asWritten(text, m[1]), i
-			}
-		}
-	}
-	return strings.TrimRight(best, "/-_")
-}
-
-func digitsIn(s string) int {
-	n := 0
-	for _, c := range s {
-		if c >= '0' && c <= '9' {
-			n++
-		}
-	}
-	return n
-}
-
-// asWritten finds a folded code in the text that it came from.
-func asWritten(text, code string) string {
-	if i := strings.Index(strings.ToLower(text), code); i >= 0 {
-		return text[i : i+len(code)]
-	}
-	return strings.ToUpper(code)
-}
-
-// numberInNotes takes a job number behind a word for one in the texts above the
-// tables, where no key has it. A number that layout cut short is taken whole.
-func (b *builder) numberInNotes() {
-	top := b.firstRows()
-	had := b.job.Number.Value
-	for _, weak := range []bool{false, true} {
-		for _, s := range b.spoken {
-			if first := top[s.at.Sheet()]; first > 0 && int(s.at.Row) >= first || len(s.text) > longestSpoken {
-				continue
-			}
-			number := keyedNumber(s.text, weak)
-			switch {
-			case number == "" || number == had:
-				continue
-			case had != "" && !(strings.HasPrefix(number, had) && b.job.Number.At == s.at):
-				continue
-			}
-			at := seen{text: number, field: vocabulary.JobNo, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
-			b.job.Number = at.asText()
-			b.take(at, "job number", number, schedule.LikelierReading, "behind a word for it in a title")
-			return
-		}
 	}
 }

@@ -46,6 +46,12 @@ func TestPlaceInTitles(t *testing.T) {
 		"JX-0552 Start tower":                                     "Start tower",
 		"Relevé sur site du 08/11/2016 - Planétarium de Sauvigny": "Planétarium de Sauvigny",
 		"Site survey - Fern Lodge":                                "Fern Lodge",
+		"PROPOSAL NO. 3341 - FERN LODGE":                          "FERN LODGE",
+		"Angebot Nr. 3341 - Bootshalle am Wehr":                   "Bootshalle am Wehr",
+		"Offre n° 3341 - Serre du lac":                            "Serre du lac",
+		"PROPUESTA N° 3341 - CASA DE TÉ":                          "CASA DE TÉ",
+		"Proposta n. 3341/B - Serra grande":                       "Serra grande",
+		"Voorstel nr. 3341 - Kassen Oost":                         "Kassen Oost",
 	} {
 		if got := placeIn(title); got != want {
 			t.Errorf("%q: %q, want %q", title, got, want)
@@ -85,7 +91,8 @@ func TestKeyedNumber(t *testing.T) {
 	for text, want := range map[string]string{
 		"PA and music, 100V line. Contract 5120": "5120", "Bid no. 44-17": "44-17", "Auftrags-Nr. 4471, 100-V-Linie": "4471", "Works order 6640": "6640",
 		"Dossier 2011-B-07": "2011-B-07", "Obra 15/206": "15/206", "Affaire n° 2217": "2217", "Commessa: EM-77": "EM-77", "Werknr. 20164": "20164", "JOB # 08-226": "08-226",
-		"WINTER GARDEN   PROJ 2217-04   70.7V": "2217-04", "Prj 33-9 Fern Lodge": "33-9", "Commessa n. 1290/B - linea 100 V": "1290/B", "Project: Winter garden": "", "order 3 knobs": "", "job 1": "", "Ref 7713/C": "", "Projekt Halle 2": "",
+		"WINTER GARDEN   PROJ 2217-04   70.7V": "2217-04", "Prj 33-9 Fern Lodge": "33-9", "Commessa n. 1290/B - linea 100 V": "1290/B", "Project: Winter garden": "", "order 3 knobs": "", "job 1": "",
+		"Proposal no. 3341 - Fern Lodge": "3341", "Arbeitsauftrag 5518": "5518", "Ordre de travail 5518": "5518", "OT 5518": "5518", "Propuesta N° 3341": "3341", "Preventivo n. 77/19": "77/19", "Voorstel nr. 3341": "3341", "OT a las 10": "", "Ref 7713/C": "", "Projekt Halle 2": "",
 	} {
 		if got := keyedNumber(text, false); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)

@@ -32,6 +32,12 @@ func TestStatesOfRows(t *testing.T) {
 		{"behind a control that is none", "room | tap[W] | control", "Pier | 5 | no - not connected any more", schedule.Removed, false},
 		{"another one, in a remark on one that is fed", "tag | tap[W] | channel | notes", "LS-1 | 5 | A1.1 | spare horn in store", schedule.Installed, true},
 		{"a spare in a remark on one that nothing feeds", "tag | tap[W] | channel | notes", "LS-1 | 5 | | spare horn in store", schedule.Spare, false},
+		{"put away, en", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | In storage", schedule.Spare, false},
+		{"put away, de", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | Im Depot", schedule.Spare, false},
+		{"put away, fr", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | Entreposé", schedule.Spare, false},
+		{"put away, es", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | En bodega", schedule.Spare, false},
+		{"put away, it", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | Immagazzinato", schedule.Spare, false},
+		{"put away, nl", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | In het magazijn", schedule.Spare, false},
 		{"a sentence is asked about", "room | tap[W] | notes", "Pier | 5 | stands where the removed horn stood before", schedule.Installed, true},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -107,6 +107,7 @@ var (
 	subjectWords    = wordClasses["subject"]
 	restWords       = wordClasses["rest"]
 	alsoWords       = wordClasses["also"]
+	sameWords       = wordClasses["same"]   // in front of what two rows share
 	markedWords     = wordClasses["marked"] // said of a thing's tag, in front of it
 )
 

@@ -8,7 +8,8 @@ import (
 )
 
 // Change orders put what was agreed beside what holds after a change: "Contract | Variation 1 | Variation 2"
-// over counts, or "Contract" and "After this change", each over a count and a tap. The last state holds.
+// over counts, or "Contract" and "After this change", each over a count and a tap. The last state holds, and
+// what it leaves blank is as it was before.
 
 // contractStates leaves the earlier of such columns out.
 func (f *finder) contractStates(cols []*heading) {
@@ -41,6 +42,11 @@ func (f *finder) contractStates(cols []*heading) {
 		}
 		if last > first && f.lastState(cols, subs, first, last, size) {
 			cols[last].replaces = strings.Join(states[:len(states)-1], ", ")
+			for j := range size {
+				for at := last - size; at >= first; at -= size {
+					cols[last+j].earlier = append(cols[last+j].earlier, cols[at+j].col)
+				}
+			}
 			return
 		}
 	}

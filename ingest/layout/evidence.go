@@ -492,6 +492,10 @@ func (s *sample) corrected(f vocabulary.Field, e float64) float64 {
 				e += 0.2
 			}
 		}
+	case vocabulary.ControlModel:
+		if s.tags >= 2 && 2*s.series >= s.tags {
+			e -= 0.4 // R1, R2, R3: names of controls, whatever the header abbreviates
+		}
 	case vocabulary.Channel:
 		if s.ampTags {
 			e -= 0.5

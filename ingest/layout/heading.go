@@ -29,6 +29,7 @@ type heading struct {
 	aside          string // why the table itself forces the field
 	ofLoudspeakers bool   // the words speak of loudspeakers or taps
 	replaces       string // headers of earlier states that this column stands behind
+	earlier        []int  // the columns of these states, the latest first
 	planned        bool   // a tap that is asked for, beside one that was found
 }
 
@@ -315,7 +316,7 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 // column makes the finished column.
 func (h *heading) column(p *plane, d decision, i int) Column {
 	f := d.fields[i]
-	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i], Planned: h.planned, Replaces: h.replaces}
+	c := Column{Col: h.col, At: p.ref(h.at, h.col), Header: h.words, Field: f, Unit: h.unit, Volts: h.volts, RunnerUp: d.runners[i], Planned: h.planned, Replaces: h.replaces, Earlier: h.earlier}
 	var why []string
 	switch {
 	case h.aside != "" && h.words == "":

@@ -262,7 +262,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if rows > 0 && 10*devices >= rows {
 		c.score += 2
 	}
-	if rows > 0 && 5*others > rows {
+	if onLines := loudspeakersOnLines(t); onLines >= fewestOnLines && onLines > others {
+		c.score += 2 // whatever else the list has
+	} else if rows > 0 && 5*others > rows {
 		c.foreign = true
 	}
 	c.trade = volts == 0 && devices+amps == 0 && otherTrade(t, sr, s)

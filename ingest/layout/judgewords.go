@@ -44,3 +44,28 @@ func equipmentInWords(t *Table) bool {
 	})
 	return hits > 0 && 3*hits >= rows
 }
+
+// fewestOnLines is how many rows of loudspeakers of a line tell a list of them from one of everything that is insured.
+const fewestOnLines = 3
+
+// loudspeakersOnLines counts the rows of a table in which one cell names a loudspeaker and the voltage of its line, or its
+// tap: in a list of fixed equipment they stand among clocks and pumps, "Loudspeaker, horn, 100 V line, 15 W".
+func loudspeakersOnLines(t *Table) int {
+	hits, rows := 0, 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != Device {
+			continue
+		}
+		if rows++; rows > rowsJudged {
+			break
+		}
+		for j, c := range t.Columns {
+			if v := oneLine(r.Values[j].Text); describing[c.Field] && len(v) < 200 && classWithin(v)&classDevice != 0 && (lineVoltsWord(v) || lookText(v)&lookTapSaid != 0) {
+				hits++
+				break
+			}
+		}
+	}
+	return hits
+}

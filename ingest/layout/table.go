@@ -58,6 +58,7 @@ type Column struct {
 	Evidence   string           // in words: "header 'Abgriff' (de), 14 of 15 cells are watts"
 	RunnerUp   vocabulary.Field // the second-best field, when it was close
 	Replaces   string           // the headers of earlier states of what it says, which are left out
+	Earlier    []int            // their Col, the latest first: what the last state leaves blank is as before
 	Planned    bool             // of two columns of taps the one that is asked for: what was found is in another
 }
 

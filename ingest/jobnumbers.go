@@ -1,0 +1,97 @@
+package ingest
+
+import (
+	"regexp"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
+)
+
+// The number of a job stands in a title or a note behind a word for it: "Contract 5120", "Propuesta n° 3341".
+
+// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118".
+var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
+
+// pageOfPages is the number of a page of several: "1/3", behind a word that numbers documents too.
+var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)
+
+// keyedNumber is the job number behind a word for one inside a text, "" if none
+// is. Weak words are those for any reference.
+func keyedNumber(text string, weak bool) string {
+	keys := wordClasses["job key"]
+	if weak {
+		keys = wordClasses["reference"]
+	}
+	folded := join.Fold(text)
+	if !anyDigit(folded) {
+		return ""
+	}
+	best, at := "", len(text)
+	for _, k := range keys {
+		for from := 0; ; {
+			i := strings.Index(folded[from:], k)
+			if i < 0 {
+				break
+			}
+			i += from
+			from = i + len(k)
+			if !apart(folded, i, from) {
+				continue
+			}
+			m := numberValue.FindStringSubmatch(folded[from:])
+			if m == nil || weak && pageOfPages.MatchString(m[1]) || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
+				continue
+			}
+			if i < at || i == at && len(m[1]) > len(best) {
+				best, at = asWritten(text, m[1]), i
+			}
+		}
+	}
+	return strings.TrimRight(best, "/-_")
+}
+
+func digitsIn(s string) int {
+	n := 0
+	for _, c := range s {
+		if c >= '0' && c <= '9' {
+			n++
+		}
+	}
+	return n
+}
+
+// asWritten finds a folded code in the text that it came from.
+func asWritten(text, code string) string {
+	if i := strings.Index(strings.ToLower(text), code); i >= 0 {
+		return text[i : i+len(code)]
+	}
+	return strings.ToUpper(code)
+}
+
+// numberInNotes takes a job number behind a word for one in the texts above the
+// tables, where no key has it. A number that layout cut short is taken whole.
+func (b *builder) numberInNotes() {
+	top := b.firstRows()
+	had := b.job.Number.Value
+	for _, weak := range []bool{false, true} {
+		for _, s := range b.spoken {
+			if first := top[s.at.Sheet()]; first > 0 && int(s.at.Row) >= first || len(s.text) > longestSpoken {
+				continue
+			}
+			number := keyedNumber(s.text, weak)
+			switch {
+			case number == "" || number == had:
+				continue
+			case had != "" && !(strings.HasPrefix(number, had) && b.job.Number.At == s.at):
+				continue
+			}
+			at := seen{text: number, field: vocabulary.JobNo, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
+			b.job.Number = at.asText()
+			b.take(at, "job number", number, schedule.LikelierReading, "behind a word for it in a title")
+			return
+		}
+	}
+}
