@@ -67,10 +67,10 @@ func (b *builder) billedByPlace(r *row, at map[string][]*schedule.Loudspeaker) {
 	}
 }
 
-// billedByChapter enters a cable by the metre that names nothing and stands in the chapter of a zone:
+// billedByChapter enters a cable by the metre whose words name nothing and that has a zone, or stands in its chapter:
 // "Stands" over loudspeakers and "Cable 2 x 2.5 mm² | m | 95".
 func (b *builder) billedByChapter(r *row, at map[string][]*schedule.Loudspeaker) {
-	if zone := r.zoneText(); zone.had() && zone.col == nil && vocabulary.DeviceIn(r.own(vocabulary.Describe).text) == vocabulary.CableDevice {
+	if zone := r.zoneText(); zone.had() && vocabulary.DeviceIn(r.own(vocabulary.Describe).text) == vocabulary.CableDevice {
 		if run := (billedRun{place: tidy(zone.text), speakers: at[zone.key()]}); len(run.speakers) > 0 {
 			b.enterBilledRun(r, run)
 		}

@@ -36,6 +36,9 @@ func (b *builder) routesOfAmps() {
 			name, _ := b.ampName(r)
 			if v := b.placesFed(s, place, floors); v != nil && name.had() {
 				b.routes = append(b.routes, route{service: *v, named: true, outlet: outlet{amp: name.text, ampAt: name, at: name}})
+				if !v.rest && r.zoneText().col == nil {
+					r.feeds = v // not the chapter that it stands in
+				}
 			}
 		}
 	}

@@ -193,6 +193,7 @@ func (b *builder) build() *schedule.Job {
 	b.zonesInTurn()
 	b.hangOnOnly()
 	b.applySaid()
+	b.zonesOfWays()
 	b.applyBlocks()
 	b.link()
 	b.billedCables()

@@ -139,9 +139,17 @@ func (b *builder) collectEnds(r *row) {
 	}
 }
 
-// nearAmp reports whether the near end of a cable names an amplifier by its word and nothing more: "Amp A".
+// nearAmp reports whether the near end of a cable names an amplifier by its word and nothing more: "Amp A",
+// but not "AMP1-A" where loudspeakers hang on outputs of AMP1.
 func (b *builder) nearAmp(s seen) bool {
-	return s.field == vocabulary.From && s.had() && !b.wordedOutput(s.text) && notation.SpeaksOfAmplifier(s.text) && notation.KeyOf(s.text).Kind == notation.KeyAmplifier
+	return s.field == vocabulary.From && s.had() && !b.wordedOutput(s.text) && !b.outputOfFeeder(s.text) && notation.SpeaksOfAmplifier(s.text) && notation.KeyOf(s.text).Kind == notation.KeyAmplifier
+}
+
+// outputOfFeeder reports whether a text is an output of an amplifier that rows of loudspeakers, zones or
+// controls name.
+func (b *builder) outputOfFeeder(text string) bool {
+	c := b.channelRef(text)
+	return c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && b.dir.feeders[ampIdentity(c.ref.Amplifier)]
 }
 
 // gatherEnds notes controls that the ends of a cable name.

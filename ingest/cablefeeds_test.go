@@ -1,6 +1,9 @@
 package ingest
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // Lists of cables alone say what feeds each loudspeaker, over other loudspeakers and controls; in a
 // ring nothing does. Common practice, no source.
@@ -26,4 +29,19 @@ func TestZonesUnderAWordForLines(t *testing.T) {
 	}
 	want(t, "cables", got, []string{"FOYER 42 1.5", "RINK 94 2.5"})
 	want(t, "outputs", channelRatings(j), []string{"amp B / 1 60 W 100 V", "amp A / 1 250 W 100 V"})
+}
+
+// Cables that begin at outputs whose names are letters behind the amplifier's, as loudspeakers name them too,
+// make no amplifiers of these. Common practice, no source.
+func TestCablesFromOutputsByLetters(t *testing.T) {
+	for _, c := range []struct{ amp, output string }{{"AMP1", "-A"}, {"AMP 1", " / A"}, {"V1", "-A"}, {"END1", "-A"}, {"Ampli1", ".A"}} {
+		out := c.amp + c.output
+		other := strings.TrimSuffix(out, "A") + "B"
+		j := wholeJob(t, "## List\nHall of boats - 70 V\n|\nModel | Zone | Qty | Tap | Output\nhorn | Slip | 4 | 30 W | "+out+"\nceiling | Lobby | 5 | 5 W | "+other+"\n|\n"+c.amp+" = 2 x 200 W\n"+
+			"## Cables\nCable | From | To | Size | Length (ft)\nC1 | "+out+" | Slip | 12 AWG | 310\nC2 | "+other+" | Lobby | 16 AWG | 140")
+		want(t, out, channelRatings(j), []string{c.amp + " / A 200 W 70 V", c.amp + " / B 200 W 70 V"})
+		if len(j.Cables) != 2 || j.Cables[0].From.Channel == nil {
+			t.Errorf("%s: cables %v", out, j.Cables)
+		}
+	}
 }

@@ -94,6 +94,7 @@ func (b *builder) runAlong(r *row, c *schedule.Cable) *schedule.Cable {
 	hasSize := b.conductor(r, c)
 	if s.had() && !sized(s) {
 		l, hasLength = b.metres(s)
+		hasSize = hasSize || hasLength && b.sizeInHeader(c, s)
 	} else {
 		s, l, hasLength = b.lengthBesideSize(r)
 		if hasLength && !hasSize {

@@ -51,3 +51,20 @@ Site no. | Building | Room | Item | Qty | Watts | Amp | Remarks
 		t.Errorf("controls %s", controlsOf(j))
 	}
 }
+
+// An inventory for an insurance lists what else has watts: projectors for films load no line. Common practice, no source.
+func TestProjectorsInAnInventory(t *testing.T) {
+	for _, c := range []struct{ head, amp, speaker, projector string }{
+		{"No. | Description | Room | Qty | Value (€)", "Mixer amplifier 120 W, 100 V output", "Ceiling loudspeaker 100 V, set to 6 W", "Video projector 300 W"},
+		{"Nr. | Bezeichnung | Raum | Anzahl | Neuwert (€)", "Mischverstärker 120 W, 100-V-Ausgang", "Deckenlautsprecher 100 V, eingestellt auf 6 W", "Beamer 300 W"},
+		{"N° | Désignation | Local | Quantité | Valeur (€)", "Ampli-mélangeur 120 W, sortie 100 V", "Haut-parleur de plafond 100 V, réglé sur 6 W", "Vidéoprojecteur 300 W"},
+		{"N.º | Descripción | Sala | Cantidad | Valor (€)", "Amplificador mezclador 120 W, salida 100 V", "Altavoz de techo 100 V, ajustado a 6 W", "Videoproyector 300 W"},
+		{"N. | Descrizione | Locale | Quantità | Valore (€)", "Amplificatore mixer 120 W, uscita 100 V", "Diffusore da soffitto 100 V, regolato su 6 W", "Videoproiettore 300 W"},
+		{"Nr. | Omschrijving | Plaats | Aantal | Nieuwwaarde (€)", "Mengversterker 120 W, 100 V-uitgang", "Plafondluidspreker 100 V, ingesteld op 6 W", "Videoprojector 300 W"},
+	} {
+		j := wholeJob(t, "Boathouse of a club\n|\n"+c.head+"\n1 | "+c.amp+" | A | 1 | 650\n2 | "+c.speaker+" | B | 4 | 200\n3 | "+c.speaker+" | C | 2 | 100\n4 | "+c.projector+" | C | 1 | 900")
+		if n := len(j.Loudspeakers); n != 2 {
+			t.Errorf("%s: %v", c.projector, describe(j))
+		}
+	}
+}

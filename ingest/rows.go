@@ -45,6 +45,7 @@ type table struct {
 	toFit        int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
 	described    map[string]map[string]bool // items of amplifiers by what describes them; see describedTwice
 	numbers      map[string]bool            // the numbers of its items; nil until asked for
+	endings      map[string][]*row          // rows of loudspeakers by the place that ends their descriptions; nil until asked for
 	rowsOfPlace  map[string][]*row          // by key of a room, zone or tag; nil until asked for
 	noteColumns  map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
 	bareColumns  map[*column]bool           // columns of remarks that some loudspeakers have nothing in; see someBare
@@ -87,6 +88,7 @@ type row struct {
 	line     *lineEntry        // the line of another table that it hangs on
 	control  *schedule.Control // the control that it describes, where that has no name
 	service  *service          // what the output or control that it describes serves; nil for one zone
+	feeds    *service          // what the description of the amplifier says that it feeds; see routesOfAmps
 	// isTitle: the row is the title of the rows below it; title is the one in force.
 	isTitle bool
 	title   *layout.Fact

@@ -92,12 +92,13 @@ func stateOfAll(text string) schedule.Status {
 		return schedule.Installed
 	}
 	rest, all := text, schedule.Installed
+	sure := slices.ContainsFunc(list, func(m notation.Mention) bool { return m.Sure })
 	for _, m := range list {
 		status, known := statuses[m.Kind]
 		if m.Kind == string(notation.StatusToFit) {
 			status, known = schedule.Future, true // said of one of them, the others are there
 		}
-		if !known || !m.Sure || m.Negated || all != schedule.Installed && status != all {
+		if !known || !sure || m.Negated || all != schedule.Installed && status != all {
 			return schedule.Installed
 		}
 		all, rest = status, strings.Replace(rest, m.Text, "", 1)

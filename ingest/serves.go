@@ -41,11 +41,17 @@ func (b *builder) serviceOf(r *row) *service {
 	if tags, at := b.servedTags(r); len(tags) > 0 {
 		return &service{at: at, tags: tags}
 	}
+	if r.feeds != nil {
+		return r.feeds
+	}
 	if v := b.servedNumbers(r); v != nil {
 		return v
 	}
 	if r.kind == controlRow {
 		if v := b.servedItems(r); v != nil {
+			return v
+		}
+		if v := b.servedEnding(r); v != nil {
 			return v
 		}
 	}

@@ -11,7 +11,9 @@ import (
 func TestPlaceInTitles(t *testing.T) {
 	for title, want := range map[string]string{
 		"CONTROL PANEL SCHEDULE - MEREWATER ROWING CENTRE": "MEREWATER ROWING CENTRE", "Regelaarlijst en luidsprekers Plantage Oudewater": "Plantage Oudewater",
-		"Glasshouse 6 heads":                                      "Glasshouse 6",
+		"Glasshouse 6 heads": "Glasshouse 6",
+		"Bibliothèque communale - métré récapitulatif":            "Bibliothèque communale",
+		"Plantentuin Oost - heraanleg kassen":                     "Plantentuin Oost",
 		"Winter garden - loudspeaker schedule":                    "Winter garden",
 		"Winter garden - north wing - as built":                   "Winter garden - north wing",
 		"Stiftung Erlenau - Eisbahn - Bestand":                    "Eisbahn",
@@ -139,6 +141,24 @@ func TestPlaceInTitlesOfSeveralSheets(t *testing.T) {
 		j := wholeJob(t, "## A\n"+tt.first+"\n\nTag | Room | Tap W\nS1 | Hall | 6\nS2 | Hall | 6\n## B\n"+tt.second+"\n\nTag | Room | Tap W\nS3 | Yard | 6\nS4 | Yard | 6")
 		if j.Site.Value != tt.want {
 			t.Errorf("%q, %q: site %q, want %q", tt.first, tt.second, j.Site.Value, tt.want)
+		}
+	}
+}
+
+// The town that orders the work stands over the house, which is the site.
+func TestTownOverTheHouse(t *testing.T) {
+	const list = "\n|\nRoom | Qty | Tap (W)\nA | 4 | 6\nB | 2 | 3"
+	for title, site := range map[string]string{
+		"Commune de Fontaine\nBibliothèque communale - métré récapitulatif": "Bibliothèque communale",
+		"Stadt Ulmenau\nStadtbibliothek - Leistungsverzeichnis":             "Stadtbibliothek",
+		"Town of Fernley\nTown library - bill of quantities":                "Town library",
+		"Municipio de Olmeda\nBiblioteca municipal - mediciones":            "Biblioteca municipal",
+		"Città di Fiume\nBiblioteca civica - computo metrico":               "Biblioteca civica",
+		"Stad Waterdijk\nBibliotheek De Varen - meetstaat":                  "Bibliotheek De Varen",
+		"Salle du Lac - liste des HP, ligne 70,7 V":                         "Salle du Lac",
+	} {
+		if j := wholeJob(t, title+list); j.Site.Value != site {
+			t.Errorf("%s: %s, want %s", title, j.Site.Value, site)
 		}
 	}
 }

@@ -24,19 +24,21 @@ func stateOfCount(text string) schedule.Status {
 }
 
 // statesAgree is the state that stands alone behind others in a short remark, where each
-// of them keeps a part from loading its line: "add alternate 2 - not installed".
+// of them keeps a part from loading its line: "add alternate 2 - not installed". Words with other meanings
+// say the same as the last: "prévus en 2024, pas encore posés".
 func statesAgree(text string) schedule.Status {
 	list := notation.Statuses(text)
 	if len(list) < 2 || countWords(text) > 2*fewWords {
 		return schedule.Installed
 	}
+	last := list[len(list)-1]
 	for _, m := range list {
-		if _, known := statuses[m.Kind]; !known || !m.Sure || m.Negated {
+		if _, known := statuses[m.Kind]; !known || !m.Sure && (!last.Sure || m.Kind != last.Kind) || m.Negated {
 			return schedule.Installed
 		}
 	}
-	if _, last, ok := cutAny(text, " - ", " – ", "; ", ", "); ok && strings.EqualFold(last, list[len(list)-1].Text) {
-		return statuses[list[len(list)-1].Kind]
+	if _, part, ok := cutAny(text, " - ", " – ", "; ", ", "); ok && strings.EqualFold(part, last.Text) {
+		return statuses[last.Kind]
 	}
 	return schedule.Installed
 }

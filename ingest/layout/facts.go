@@ -101,7 +101,8 @@ func (f *finder) lineFacts(l *line, slots []slot) (facts []Fact, rest []slot) {
 		s := slots[i]
 		t := s.cell.line()
 		at := f.p.ref(l.n, s.col)
-		if t == "" || isPivotWord(t) {
+		if t == "" || isPivotWord(t) { // "Number of heads by tap, 100 V lines" begins like the value of a pivot table
+			facts = append(facts, f.voltsIn(t, at, s.cell.Cell)...)
 			rest = append(rest, s)
 			continue
 		}

@@ -267,7 +267,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	} else if rows > 0 && 5*others > rows {
 		c.foreign = true
 	}
-	c.trade = volts == 0 && devices+amps == 0 && otherTrade(t, sr, s)
+	c.trade = volts == 0 && amps == 0 && others >= 2*devices && otherTrade(t, sr, s) // a lamp may be recessed as a loudspeaker is
 	for _, col := range t.Columns {
 		if col.Col > 0 && classWithin(col.Header)&classForeign != 0 && 3*amps < rows {
 			c.foreign = true // not the heat of amplifiers in a rack

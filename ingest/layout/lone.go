@@ -124,14 +124,21 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 }
 
 // headsChapter reports whether the number of an item is that of a chapter, under which the next items are
-// numbered: "68.1" above "68.1.1".
+// numbered: "68.1" above "68.1.1", "70.50" above "70.51".
 func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 	number, words := slots[0].cell.line(), slots[1].cell
 	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) {
 		return false
 	}
 	next := b.lines[i+1].l.at(slots[0].col)
-	return !next.blank() && strings.HasPrefix(next.line(), strings.TrimRight(number, ".")+".") && len(next.line()) > len(number)
+	if next.blank() {
+		return false
+	}
+	chapter := strings.TrimRight(number, ".") + "."
+	if tens, ok := strings.CutSuffix(number, "0"); ok && strings.ContainsAny(tens, ".-/") && anyDigit(tens[len(tens)-1:]) {
+		return strings.HasPrefix(next.line(), tens) && len(next.line()) == len(number) || strings.HasPrefix(next.line(), chapter)
+	}
+	return strings.HasPrefix(next.line(), chapter) && len(next.line()) > len(number)
 }
 
 // goesOn is the reason of a line on which the sentence of the row above goes on.

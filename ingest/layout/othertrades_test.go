@@ -21,6 +21,20 @@ func TestOtherTrades(t *testing.T) {
 			Dock | Water | 15 | P1-2 | TC1 | 30
 			Roof | North | 30 | P1-4 | TC2 | 60
 			Shop | Drain | 10 | P1-6 | none |`, false},
+		{"lamps on dimmers, one of them recessed", `
+			Musée des barques, éclairage 230 V
+			Salle | Type | Nb | W unitaire | Circuit | Variateur | W max variateur
+			Cartes | spot LED sur rail | 12 | 9 | E1 | V1 | 300
+			Cartes | réglette | 4 | 18 | E2 | |
+			Hall | luminaire suspendu | 6 | 25 | E3 | V2 | 500
+			Couloir | encastré | 10 | 12 | E4 | |`, false},
+		{"lamps in German", `
+			Bootshaus, Beleuchtung 230 V
+			Raum | Typ | Anzahl | W je Stück | Kreis | Regler | W max
+			Halle | LED-Strahler | 12 | 10 | E1 | V1 | 300
+			Halle | Leuchte | 4 | 20 | E2 | |
+			Gang | Einbau | 6 | 15 | E3 | V2 | 500
+			Hof | Lampe | 10 | 10 | E4 | |`, false},
 		{"the mains above loudspeakers", `
 			Boathouse PA, supply 230 V
 			Zone | Line | Watts | Control | Control (W)

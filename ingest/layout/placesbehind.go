@@ -59,3 +59,28 @@ func placeBehind(t string) string {
 	}
 	return place
 }
+
+// PlaceAtEnd is what may be a place at the end of a description, with its number if it has one: "classroom 1"
+// of "Ceiling loudspeaker tapped at 3 W, classroom 1"; "" if there is none.
+func PlaceAtEnd(t string) string {
+	if place := placeBehind(t); place != "" {
+		return place
+	}
+	head, number, ok := cutLast(strings.TrimRight(t, " .)"))
+	if !ok || len(number) > 2 || strings.Trim(number, "0123456789") != "" {
+		return ""
+	}
+	if place := placeBehind(head); place != "" {
+		return place + " " + number
+	}
+	return ""
+}
+
+// cutLast cuts the last word off a text.
+func cutLast(t string) (head, word string, ok bool) {
+	i := strings.LastIndexByte(t, ' ')
+	if i < 0 {
+		return t, "", false
+	}
+	return strings.TrimRight(t[:i], " "), t[i+1:], true
+}

@@ -242,11 +242,12 @@ var reSlashNumber = regexp.MustCompile(`\b(?:\d{1,4}/\d{1,2}/\d{2,4}|\d{2,}/\d+|
 
 // titleParts parts a title at its marks, but not inside a number or a date.
 func titleParts(t string) []string {
-	const stroke = "\x00" // stands for one that parts nothing
+	const stroke, comma = "\x00", "\x01" // stand for those that part nothing
 	whole := reSlashNumber.ReplaceAllStringFunc(t, func(n string) string { return strings.ReplaceAll(n, "/", stroke) })
+	whole = strings.ReplaceAll(whole, "70,7", "70"+comma+"7") // "ligne 70,7 V"
 	var parts []string
 	for _, part := range reParts.Split(whole, -1) {
-		if part = strings.TrimSpace(strings.ReplaceAll(part, stroke, "/")); part != "" {
+		if part = strings.TrimSpace(strings.NewReplacer(stroke, "/", comma, ",").Replace(part)); part != "" {
 			parts = append(parts, part)
 		}
 	}

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"lineaudit/ingest/notation"
 )
 
 // A Candidate is a field that a header may mean.
@@ -70,7 +72,7 @@ func (s *Scorer) read(text string) *Header {
 		return h
 	}
 	l := lex()
-	said := s.ofEachPiece(text)
+	said := s.ofEachPiece(withoutDay(text))
 	var rest string
 	rest, h.Unit, h.Volts = measure(said)
 	if h.Volts == 0 {
@@ -133,6 +135,9 @@ func (s *Scorer) read(text string) *Header {
 		}
 		offer(Candidate{Length, 0.9 * said, fmt.Sprintf("header %q names a cable and a length", text), ""})
 	}
+	if length := sizedLength(text, h.Unit); length != "" {
+		offer(Candidate{Length, 0.95 * s.read(length).Of(Length), fmt.Sprintf("header %q names a cable with its size and a length", text), ""})
+	}
 	if h.Unit == "mm2" || h.Unit == "AWG" { // "Cable mm2"
 		offer(Candidate{Gauge, max(best[Cable].Score, best[CableType].Score), fmt.Sprintf("header %q names a cable and a size", text), ""})
 	}
@@ -150,6 +155,30 @@ func (s *Scorer) read(text string) *Header {
 		return cmp.Or(cmp.Compare(b.Score, a.Score), cmp.Compare(a.Field, b.Field))
 	})
 	return h
+}
+
+// dayBehind finds a day at the end of a header, with the word that leads to it: "Constat du 02/03", "Befund vom 02.03.2021".
+var dayBehind = regexp.MustCompile(`(?i)^(.*\p{L}.*?)\s+(?:(?:of|on|from|vom|am|du|le|au|del|al|di|il|van|op|d\.d\.)\s+)?(?:0[1-9]|[12]\d|3[01])[./](?:0[1-9]|1[0-2])(?:\.|[./](?:20)?\d\d)?$`)
+
+// withoutDay is a header without the day at its end.
+func withoutDay(header string) string {
+	if m := dayBehind.FindStringSubmatch(strings.TrimSpace(header)); m != nil {
+		return m[1]
+	}
+	return header
+}
+
+// sizedLength is a header of lengths without the size of the cable in it: "Cable (m)" of "Cable 2x1,5 (m)"; ""
+// where it has none.
+func sizedLength(header, unit string) string {
+	if unit != "m" && unit != "ft" {
+		return ""
+	}
+	size, rest, ok := notation.ConductorIn(header, notation.Auto)
+	if !ok || size.AWG == nil && size.AreaMM2 == 0 || rest == header {
+		return ""
+	}
+	return rest
 }
 
 // inTwoLanguages is the field that both halves of a header mean, each in its language:
