@@ -5,9 +5,11 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
 )
 
-// Change orders often fill in only what changes: "Contract | Amendment" over "6 | 5 W | | 10 W" leaves the six as they were.
+// Change orders often fill in only what changes: "Contract | Amendment" over "6 | 5 W | | 10 W" leaves the six as they were,
+// and so does "no change".
 
 // keepEarlierStates fills what the last state of such a list leaves blank with what the state before it says, aloud.
 func (b *builder) keepEarlierStates() {
@@ -29,7 +31,8 @@ func (b *builder) keepEarlierStates() {
 // keepEarlier does so for one column; those of earlier states come with the latest first.
 func (b *builder) keepEarlier(t *table, c *column, earlier []*column) {
 	for _, r := range t.rows {
-		if r.Class != layout.Device || r.Values[c.i].Text != "" {
+		said := r.Values[c.i].Text
+		if r.Class != layout.Device || said != "" && !notation.Unchanged(said) {
 			continue
 		}
 		for _, e := range earlier {
@@ -38,6 +41,9 @@ func (b *builder) keepEarlier(t *table, c *column, earlier []*column) {
 				continue
 			}
 			v.How, v.Because = schedule.LikelierReading, "“"+short(c.Header)+"” is blank"
+			if said != "" {
+				v.Because = "“" + short(said) + "”"
+			}
 			r.Values[c.i], r.wordings[c.i] = v, r.wordings[e.i]
 			b.take(r.at(c), c.Field.String(), "what was there before", schedule.LikelierReading, "what a change leaves blank stays as it was")
 			break

@@ -35,3 +35,16 @@ Item | ` + c.where + ` | ` + c.was + ` | | ` + c.is + ` | | Control
 		}
 	}
 }
+
+// Taps as they were and as they are stand side by side; words beside them tell which are as before, gone or added.
+// Common practice, no source.
+func TestTapsAsTheyWereAndAre(t *testing.T) {
+	for _, c := range []struct{ was, now, same, gone string }{
+		{"Was (W)", "Now (W)", "NC", "REMOVED"}, {"Alt (W)", "Neu (W)", "unverändert", "entfernt"}, {"Avant (W)", "Après (W)", "inchangé", "supprimé"},
+		{"Antes (W)", "Ahora (W)", "sin cambio", "retirado"}, {"Prima (W)", "Adesso (W)", "invariato", "rimosso"}, {"Oud (W)", "Nieuw (W)", "ongewijzigd", "verwijderd"},
+	} {
+		j := wholeJob(t, "Planetarium speakers 70 V, change order\n|\nTag | Location | "+c.was+" | "+c.now+"\nS-01 | Dome | 5 | 2.5\nS-02 | Lobby | 2.5 | "+c.same+
+			"\nS-03 | Lab | 5 | "+c.gone+"\nS-04 | Hall | - | 10\nS-05 | Hall | 5 | 10")
+		want(t, c.now, describe(j), []string{"S-01 1 x 2.5 W zone Dome", "S-02 1 x 2.5 W zone Lobby", "S-03 1 x ? W zone Lab removed", "S-04 1 x 10 W zone Hall", "S-05 1 x 10 W zone Hall"})
+	}
+}

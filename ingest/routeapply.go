@@ -61,7 +61,7 @@ func (b *builder) applyRoutes() {
 }
 
 // feedRest hangs all loudspeakers that nothing has fed so far on an output:
-// "the rest on output 2", behind what other outputs feed.
+// "the rest on output 2", behind what other outputs feed; "everything is on output 1".
 func (b *builder) feedRest(at seen, c *schedule.Channel) {
 	n := 0
 	for _, l := range b.job.Loudspeakers {
@@ -71,7 +71,7 @@ func (b *builder) feedRest(at seen, c *schedule.Channel) {
 		}
 	}
 	if n > 0 {
-		b.take(at, "channel", c.Label(), schedule.LikelierReading, "said of the rest")
+		b.take(at, "channel", c.Label(), schedule.LikelierReading, "said of all that nothing else feeds")
 	}
 }
 

@@ -85,6 +85,7 @@ func twoTaps(cols []*heading, base []worth) {
 		case lastStage:
 			give(left, vocabulary.Ignored)
 			give(right, vocabulary.Tap)
+			cols[right].earlier = []int{cols[left].col}
 		case plannedStage: // "W now | W proposed"
 			give(left, vocabulary.TapBefore)
 			give(right, vocabulary.Tap)
@@ -129,7 +130,7 @@ func foundAndLeft(cols []*heading) (left, right int, second stage) {
 		watts := func(h *heading) bool {
 			return h.forced == vocabulary.Unknown && h.unit == "W" && h.cells.share(lookTapUsual|lookTapValue) >= 0.7
 		}
-		if !watts(l) || !watts(r) {
+		if !watts(l) || !watts(r) && !r.tapsChanged() {
 			continue
 		}
 		switch stages := stagesOf(l.words, r.words); {
@@ -138,6 +139,20 @@ func foundAndLeft(cols []*heading) (left, right int, second stage) {
 		}
 	}
 	return 0, 0, noStage
+}
+
+// tapsChanged reports whether a column of watts states taps, and in words where there is none or none that is new:
+// "2.5", "NC", "REMOVED".
+func (h *heading) tapsChanged() bool {
+	if h.forced != vocabulary.Unknown || h.unit != "W" || h.cells.share(lookTapUsual|lookTapValue) < 0.3 {
+		return false
+	}
+	for i, k := range h.cells.looks {
+		if t := h.cells.texts[i]; k&(lookTapUsual|lookTapValue|lookNumber|lookMissing|lookStatus) == 0 && !notation.Unchanged(t) {
+			return false
+		}
+	}
+	return true
 }
 
 // stagedWatts are three columns of watts or more whose headers tell when each held, and the one that tells

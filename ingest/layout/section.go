@@ -50,7 +50,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Control
 	case reAmp.MatchString(t) && !rePAVolts.MatchString(t):
 		return vocabulary.Amplifier
-	case reChOnly.MatchString(t), joints.Of(t, 0):
+	case reChOnly.MatchString(t), joints.Of(t, 0) && !isDayBehind(t):
 		return vocabulary.Channel
 	case reFloorWord.MatchString(t):
 		return vocabulary.Floor
@@ -69,6 +69,15 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Floor // "niveau sous-sol"
 	}
 	return vocabulary.Unknown
+}
+
+// reDayBehind finds a word with a day behind it: "Completed 8/14".
+var reDayBehind = regexp.MustCompile(`^(\pL{5,}) \d{1,2}/\d{1,2}(?:\D|$)`)
+
+// isDayBehind reports whether a title begins with a word for no amplifier and what may be a day behind it.
+func isDayBehind(t string) bool {
+	m := reDayBehind.FindStringSubmatch(t)
+	return m != nil && !notation.SpeaksOfAmplifier(m[1]) && !notation.SpeaksOfRack(m[1])
 }
 
 // shortestNumber is the fewest letters and figures of the number of a job that stands alone with its word.

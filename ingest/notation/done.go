@@ -22,3 +22,10 @@ func parseDone(s string) Answer {
 	}
 	return out
 }
+
+// Unchanged reports whether a text says that something is as it was before, and nothing else: "NC", "no change", "unverändert".
+func Unchanged(s string) bool {
+	tokens := lex(Clean(s), Point)
+	_, n, ok := words("unchanged").at(tokens, 0)
+	return ok && n == len(tokens)
+}

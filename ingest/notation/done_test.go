@@ -13,3 +13,12 @@ func TestDoneOf(t *testing.T) {
 		}
 	}
 }
+
+func TestUnchanged(t *testing.T) {
+	for in, want := range map[string]bool{"NC": true, "no change": true, "unverändert": true, "inchangé": true, "sin cambio": true, "invariato": true, "ongewijzigd": true,
+		"changed": false, "NC-12": false, "no change needed to VC1": false, "": false, "5": false} {
+		if got := Unchanged(in); got != want {
+			t.Errorf("Unchanged(%q) = %v", in, got)
+		}
+	}
+}
