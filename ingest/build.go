@@ -193,6 +193,7 @@ func (b *builder) build() *schedule.Job {
 	b.hangOnOnly()
 	b.applySaid()
 	b.applyBlocks()
+	b.oneFrame()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

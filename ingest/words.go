@@ -107,6 +107,7 @@ var (
 	subjectWords    = wordClasses["subject"]
 	restWords       = wordClasses["rest"]
 	alsoWords       = wordClasses["also"]
+	frameWords      = wordClasses["frame"]  // for an amplifier with all its outputs
 	markedWords     = wordClasses["marked"] // said of a thing's tag, in front of it
 )
 
