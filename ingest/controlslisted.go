@@ -68,6 +68,31 @@ func (b *builder) controlListed(s seen, item string, headed bool) (c carried, ok
 	return carried{controls: []string{name}, watts: watts, at: at}, at.had()
 }
 
+// controlTagged reads a tag with a word for a control behind it, and what it regulates: "RV1: volume control 24 W,
+// regulates S1 to S3"; ok is false for other texts.
+func (b *builder) controlTagged(s seen) (c carried, ok bool) {
+	head, rest, found := cutAny(s.text, ":", " = ")
+	if k := join.Key(head); !found || !isTag(head) || strings.Contains(head, " ") || len(head) > longestTag || b.namesAmp(head) || b.places.lines[k] {
+		return carried{}, false
+	}
+	watts, rest := cutWatts(s, rest)
+	words := strings.Fields(strings.Trim(rest, " ."))
+	n := min(4, len(words)-1)
+	for n > 0 && !notation.IsControlWord(strings.Trim(strings.Join(words[:n], " "), " ,;")) {
+		n--
+	}
+	if n <= 0 {
+		return carried{}, false
+	}
+	tail, said := cutServes(strings.TrimLeft(strings.Join(words[n:], " "), " ,;"))
+	place := b.placesIn(s, tail)
+	if !said || !place.had() {
+		return carried{}, false
+	}
+	b.controlNames.Add(head, 0)
+	return carried{controls: []string{head}, watts: watts, at: place}, true
+}
+
 // outsideBrackets parts a text at the commas and the words between items of a list that stand outside brackets.
 func outsideBrackets(text string) []string {
 	text = joinedItem.ReplaceAllString(text, ", $1")

@@ -74,6 +74,9 @@ func (b *builder) controlsIn(s seen) []carried {
 	if list := b.controlsListed(s); len(list) > 0 {
 		return list
 	}
+	if c, ok := b.controlTagged(s); ok {
+		return []carried{c}
+	}
 	if list := b.controlsByPlace(s); len(list) > 0 {
 		return list
 	}
