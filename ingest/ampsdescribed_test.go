@@ -14,11 +14,11 @@ func TestAmplifiersUnderDevices(t *testing.T) {
 	}
 }
 
-// Headings for the stage of power that feeds a line, and for what turns it down. Common practice, no source.
+// Headings for the stage that feeds a line, and for what turns it down. Common practice, no source.
 func TestStagesAndWhatTurnsThemDown(t *testing.T) {
 	for _, c := range []struct{ stage, by string }{
-		{"Power stage", "Turned down with"}, {"Leistungsstufe", "Geregelt mit"}, {"Étage de puissance", "Se règle avec"},
-		{"Etapa final", "Se regula con"}, {"Stadio finale", "Si regola con"}, {"Vermogenstrap", "Geregeld met"},
+		{"Amp stage", "Regulated by"}, {"Verstärkerstufe", "Geregelt mit"}, {"Étage de puissance", "Se règle avec"},
+		{"Etapa final", "Se regula con"}, {"Stadio finale", "Si regola con"}, {"Versterkertrap", "Geregeld met"},
 	} {
 		j := wholeJob(t, "Elmfield hall\n|\nRoom | Type | Qty | Tap W | "+c.stage+" | "+c.by+"\nHall | horn | 6 | 15 W | A1 | P1\nStand | horn | 2 | 10 W | A1 | P2\nDesk | ceiling | 1 | 3 W | A2 | \n")
 		want(t, c.stage, describe(j), []string{"6 x 15 W zone Hall control P1 channel A1 / 1", "2 x 10 W zone Stand control P2 channel A1 / 1", "1 x 3 W zone Desk channel A2 / 1"})

@@ -78,7 +78,7 @@ func (b *builder) controlTagged(s seen) (c carried, ok bool) {
 	watts, rest := cutWatts(s, rest)
 	words := strings.Fields(strings.Trim(rest, " ."))
 	n := min(4, len(words)-1)
-	for n > 0 && !notation.IsControlWord(strings.Trim(strings.Join(words[:n], " "), " ,;")) {
+	for n > 0 && !notation.IsControlWord(isWord.ReplaceAllString(strings.Trim(strings.Join(words[:n], " "), " ,;"), "")) {
 		n--
 	}
 	if n <= 0 {
