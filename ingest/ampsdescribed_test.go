@@ -18,7 +18,7 @@ func TestAmplifiersUnderDevices(t *testing.T) {
 func TestStagesAndWhatTurnsThemDown(t *testing.T) {
 	for _, c := range []struct{ stage, by string }{
 		{"Amp stage", "Regulated by"}, {"Verstärkerstufe", "Geregelt mit"}, {"Étage de puissance", "Se règle avec"},
-		{"Etapa final", "Se regula con"}, {"Stadio finale", "Si regola con"}, {"Versterkertrap", "Geregeld met"},
+		{"Etapa final", "Se regula con"}, {"Finale", "Si regola con"}, {"Versterkertrap", "Geregeld met"},
 	} {
 		j := wholeJob(t, "Elmfield hall\n|\nRoom | Type | Qty | Tap W | "+c.stage+" | "+c.by+"\nHall | horn | 6 | 15 W | A1 | P1\nStand | horn | 2 | 10 W | A1 | P2\nDesk | ceiling | 1 | 3 W | A2 | \n")
 		want(t, c.stage, describe(j), []string{"6 x 15 W zone Hall control P1 channel A1 / 1", "2 x 10 W zone Stand control P2 channel A1 / 1", "1 x 3 W zone Desk channel A2 / 1"})
