@@ -204,6 +204,17 @@ func TestPlacesThatHaveControls(t *testing.T) {
 	}
 }
 
+// Of one of several controls a note may say that nothing is written on it. Common practice, no source.
+func TestControlsOfWhichOneShowsNoFigure(t *testing.T) {
+	for _, note := range []string{"P1 says 12 W, P2 says nothing", "P1 hat 12 W, P2 ohne Angabe", "P1 fait 12 W, P2 sans indication",
+		"P1 pone 12 W, P2 no pone nada", "P1 riporta 12 W, P2 non riporta nulla", "P1 is 12 W, P2 geen opgave"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\nroom | quantity | tap[W] | control\nHall | 4 | 2.5 | P1\nYard | 2 | 7.5 | P2"))
+		if got := controlsOf(j); got != "P1 12 W x1, P2 ? W x1" {
+			t.Errorf("%s: %s", note, got)
+		}
+	}
+}
+
 // A column of controls may say where each hangs and, in brackets, what it is. Common practice, no source.
 func TestControlsByWhereTheyHang(t *testing.T) {
 	j := wholeJob(t, "## List\nChapel, 100 V\n|\nWhere | Kind | How many | Set at | Volume knob\nNave | column | 3 | 10W | no\nAisle | small box | 2 | 2.5W | by the door (25W knob)\nHall | small box | 6 | 5W | stage left (50W knob)")

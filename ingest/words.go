@@ -107,8 +107,9 @@ var (
 	subjectWords    = wordClasses["subject"]
 	restWords       = wordClasses["rest"]
 	alsoWords       = wordClasses["also"]
-	frameWords      = wordClasses["frame"]  // for an amplifier with all its outputs
-	markedWords     = wordClasses["marked"] // said of a thing's tag, in front of it
+	frameWords      = wordClasses["frame"]        // for an amplifier with all its outputs
+	unmarkedWords   = wordClasses["says nothing"] // said of a thing that shows no figure
+	markedWords     = wordClasses["marked"]       // said of a thing's tag, in front of it
 )
 
 // Whether texts have words of a class, as is asked of many.
