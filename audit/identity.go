@@ -67,7 +67,13 @@ func controlName(k *schedule.Control) string { return k.Label() }
 
 func channelName(ch *schedule.Channel) string { return "channel " + ch.Label() }
 
-func amplifierName(a *schedule.Amplifier) string { return "amplifier " + a.Name }
+// amplifierName is an amplifier as a person would say it: "amplifier A1"; "the amplifier" that has no name.
+func amplifierName(a *schedule.Amplifier) string {
+	if a.Name == "" {
+		return "the amplifier"
+	}
+	return "amplifier " + a.Name
+}
 
 func rowName(l *schedule.Loudspeaker) string {
 	switch {

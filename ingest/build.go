@@ -195,6 +195,7 @@ func (b *builder) build() *schedule.Job {
 	b.applySaid()
 	b.zonesOfWays()
 	b.applyBlocks()
+	b.oneFrame()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

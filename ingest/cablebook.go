@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -227,4 +228,10 @@ func (b *builder) fedControl(r *row, to seen, run *schedule.Cable) {
 		k.Parent = run.Control
 	}
 	run.Control = nil
+}
+
+// feedsFromRack reports whether the cables of a row begin at no more than a word for the rack, while the
+// row itself names its output or line: "Line D1 | from rack".
+func (r *row) feedsFromRack() bool {
+	return slices.Contains(rackEnds, join.Fold(r.feed.root.text)) && (r.own(vocabulary.Circuit).had() || r.own(vocabulary.Channel).had())
 }

@@ -71,3 +71,16 @@ A1: 2 x 120 W`)
 	}
 	want(t, "outputs", channelRatings(j), []string{"A1 / 1 120 W 100 V", "A1 / 2 120 W 100 V"})
 }
+
+// Each device with the one before it, the first of a line from the rack: its line is that of its row. Common practice, no source.
+func TestLinesOfDevicesFromTheRack(t *testing.T) {
+	for _, c := range []struct{ line, from, rack string }{
+		{"Line", "Comes from", "rack"}, {"Linie", "Kommt von", "Schrank"}, {"Départ", "Arrive de", "baie"},
+		{"Línea", "Llega de", "armario"}, {"Linea", "Arriva da", "armadio"}, {"Lijn", "Komt van", "kast"},
+	} {
+		j := wholeJob(t, "Ice rink\n|\nTag | Where | Tap W | "+c.line+" | "+c.from+" | m | mm²\nS1-01 | Hall | 15 | D1 | "+c.rack+" | 48 | 2x2,5\nS1-02 | Hall | 15 | D1 | S1-01 | 12 | 2x2,5\n"+
+			"S2-01 | Yard | 10 | D2 | "+c.rack+" | 36 | 2x2,5\nS2-02 | Yard | 10 | D2 | S2-01 | 9 | 2x2,5\nS2-03 | Gate | 10 | D2 | S2-02 | 14 | 2x2,5\n")
+		want(t, c.from, describe(j), []string{"S1-01 1 x 15 W zone Hall channel D1", "S1-02 1 x 15 W zone Hall channel D1", "S2-01 1 x 10 W zone Yard channel D2",
+			"S2-02 1 x 10 W zone Yard channel D2", "S2-03 1 x 10 W zone Gate channel D2"})
+	}
+}

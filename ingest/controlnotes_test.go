@@ -36,6 +36,12 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 		{"VC1", "VC2", "VC1 and VC2 35 W", "VC1 35 W x1, VC2 35 W x1"},
 		{"VC1", "VC2", "All volume controls 35 W", "VC1 35 W x1, VC2 35 W x1"},
 		{"VC1", "VC2", "Volume controls are rated 35 W", "VC1 35 W x1, VC2 35 W x1"},
+		{"knob 1", "knob 2", "The knobs are all 12 W", "knob 1 12 W x1, knob 2 12 W x1"},
+		{"Knopf 1", "Knopf 2", "Die Knöpfe sind alle 12 W", "Knopf 1 12 W x1, Knopf 2 12 W x1"},
+		{"bouton 1", "bouton 2", "Les boutons sont tous de 12 W", "bouton 1 12 W x1, bouton 2 12 W x1"},
+		{"mando 1", "mando 2", "Los mandos son todos de 12 W", "mando 1 12 W x1, mando 2 12 W x1"},
+		{"manopola 1", "manopola 2", "Le manopole sono tutte da 12 W", "manopola 1 12 W x1, manopola 2 12 W x1"},
+		{"knop 1", "knop 2", "De knoppen zijn allemaal 12 W", "knop 1 12 W x1, knop 2 12 W x1"},
 		{"R1", "R2", "Regler R1 36 W, R2 24 W", "R1 36 W x1, R2 24 W x1"},
 		{"R1", "R2", "Alle Regler 36 W", "R1 36 W x1, R2 36 W x1"},
 		{"P1", "P2", "Potentiomètres P1 : 36 W, P2 : 24 W", "P1 36 W x1, P2 24 W x1"},
@@ -63,6 +69,14 @@ func TestControlsInCellsAndNotes(t *testing.T) {
 		{"", "", "Hall has a 35 W volume control", "control (Hall) 35 W x1"},
 		{"", "", "Volume controls: Hall 35 W, Yard 20 W", places},
 		{"", "", "VC1 Hall 35 W, VC2 Yard 20 W", two},
+		{"", "", "Volume controls: VC1 (hall, 35 W), VC2 (yard, 20 W)", two},
+		{"", "", "Attenuators: VC1 (35 W) for the hall only and VC2 (20 W) for the yard.", two},
+		{"", "", "Attenuators: VC1 (35 W) for the hall only, VC2 (20 W) for the yard.", two},
+		{"", "", "Regler: VC1 (35 W) nur für Hall, VC2 (20 W) für Yard", two},
+		{"", "", "Atténuateurs : VC1 (35 W) pour le hall seulement, VC2 (20 W) pour le yard.", two},
+		{"", "", "Atenuadores: VC1 (35 W) para el hall, VC2 (20 W) para el yard", two},
+		{"", "", "Regolatori: VC1 (hall, 35 W), VC2 (yard, 20 W)", two},
+		{"", "", "Volumeregelaars: VC1 (hall, 35 W), VC2 (yard, 20 W)", two},
 		{"", "", "Regler Hall 35 W, Regler Yard 20 W", places},
 	} {
 		t.Run(tt.hall+" "+tt.note, func(t *testing.T) {
@@ -107,6 +121,12 @@ func TestControlsThatServePlaces(t *testing.T) {
 		{"Regler R1 60 W für Zonen 1 bis 3", "R1 60 W x3"},
 		{"Potentiomètre P1 de 60 W pour les zones 1 et 3", "P1 60 W x2"},
 		{"Atenuador AT1 de 60 W para Hall y Gate", "AT1 60 W x2"},
+		{"K7: volume control 60 W, serves Hall and Gate", "K7 60 W x2"},
+		{"K7: Lautstärkeregler 60 W, regelt Hall", "K7 60 W x1"},
+		{"K7 : réglage de volume 60 W, commande Hall et Gate", "K7 60 W x2"},
+		{"K7: regulador de volumen 60 W, regula Hall y Gate", "K7 60 W x2"},
+		{"K7: regolatore di volume da 60 W, comanda Hall e Gate", "K7 60 W x2"},
+		{"K7: volumeregelaar 60 W, regelt Hall en Gate", "K7 60 W x2"},
 		{"VC1 for the Hall by the north door, 60 W", "VC1 60 W x1"},
 		{"VC1 (60 W) in zone 1, VC2 (20 W) in zone 2", "VC1 60 W x1, VC2 20 W x1"},
 		{"Zones 1 and 3 share a 60 W control", "control (Zones 1 and 3) 60 W x2"},
@@ -187,6 +207,17 @@ func TestPlacesThatHaveControls(t *testing.T) {
 		j := wholeJob(t, "## Now\nIce rink\n"+note+"\n|\nWhere | Kind | Qty | W | Amp\nHall | ceiling | 4 | 6 | V1\nYard | horn | 2 | 15 | V1")
 		if len(j.Controls) != 1 || j.Controls[0].Name+" "+show(j.Controls[0].Rated) != wanted || j.Loudspeakers[0].Control != j.Controls[0] || j.Loudspeakers[1].Control != nil {
 			t.Errorf("%s: %v", note, describe(j))
+		}
+	}
+}
+
+// Of one of several controls a note may say that nothing is written on it. Common practice, no source.
+func TestControlsOfWhichOneShowsNoFigure(t *testing.T) {
+	for _, note := range []string{"P1 says 12 W, P2 says nothing", "P1 hat 12 W, P2 ohne Angabe", "P1 fait 12 W, P2 sans indication",
+		"P1 pone 12 W, P2 no pone nada", "P1 riporta 12 W, P2 non riporta nulla", "P1 is 12 W, P2 geen opgave"} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "title : "+note+"\nroom | quantity | tap[W] | control\nHall | 4 | 2.5 | P1\nYard | 2 | 7.5 | P2"))
+		if got := controlsOf(j); got != "P1 12 W x1, P2 ? W x1" {
+			t.Errorf("%s: %s", note, got)
 		}
 	}
 }

@@ -23,6 +23,7 @@ func harmonise(tables []*table) {
 		t.unitsBeside()
 		t.chainColumns()
 		t.amplifierColumns()
+		t.describedAmps()
 		t.numberedChannels()
 		t.zonesInTitles()
 		t.namesOfValues()

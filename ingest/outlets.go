@@ -67,7 +67,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if controlAmongAmps(r).had() {
 		return o
 	}
-	if r.feed != nil && r.feed.root.had() {
+	if r.feed != nil && r.feed.root.had() && !r.feedsFromRack() {
 		b.readChannel(o, r.feed.root, seen{})
 		return o
 	}

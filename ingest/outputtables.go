@@ -19,6 +19,7 @@ import (
 func (b *builder) zonesAsOutputs() {
 	for _, t := range b.tables {
 		cols := t.byField[vocabulary.Zone]
+		b.groupsRated(t)
 		if len(cols) != 1 || !t.has(vocabulary.Amplifier) || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) {
 			continue
 		}
@@ -38,6 +39,33 @@ func (b *builder) zonesAsOutputs() {
 		})
 		if devices > 1 && !other {
 			t.become(cols[0], vocabulary.Channel, "its cells name outputs")
+		}
+	}
+}
+
+// groupsRated takes numbered groups for outputs where the table has rooms and nothing else that feeds them, the
+// header is a word for outputs too, and a sentence of an amplifier without a name rates all of them: "Groep" 1 to 3
+// and "de versterker heeft drie uitgangen: groep 1 is 240 W, groep 2 en 3 zijn 60 W".
+func (b *builder) groupsRated(t *table) {
+	cols := t.byField[vocabulary.Zone]
+	if len(cols) != 1 || !t.has(vocabulary.Room) || t.has(vocabulary.Amplifier) || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) ||
+		!outputWords.in(join.Fold(cols[0].Header)) || !t.bareNames(cols[0]) {
+		return
+	}
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Name != "" || !s.Worded || len(s.Ways) < 2 || s.Amplifiers > 1 {
+			continue
+		}
+		rated := make(map[string]bool)
+		for _, w := range s.Ways {
+			rated[channelID(w.Name)] = w.W > 0
+		}
+		all := true
+		t.eachText(cols[0], func(text string) { all = all && rated[channelID(text)] })
+		if all {
+			t.become(cols[0], vocabulary.Channel, "what is said of the amplifier rates each")
+			return
 		}
 	}
 }

@@ -53,7 +53,7 @@ func (b *builder) controlsRated(s seen) []carried {
 		}
 		end = p[1]
 	}
-	if rated != names && rated != 1 || b.namesControl(s.text[end:]) {
+	if rest := s.text[end:]; rated != names && rated != 1 || b.namesControl(rest) && !unmarkedWords.in(join.Fold(rest)) { // "P3 says nothing"
 		return nil
 	}
 	return out

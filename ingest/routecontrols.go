@@ -71,6 +71,12 @@ func (b *builder) controlsIn(s seen) []carried {
 	if list, ok := b.controlsExcept(s); ok {
 		return list
 	}
+	if list := b.controlsListed(s); len(list) > 0 {
+		return list
+	}
+	if c, ok := b.controlTagged(s); ok {
+		return []carried{c}
+	}
 	if list := b.controlsByPlace(s); len(list) > 0 {
 		return list
 	}

@@ -30,34 +30,35 @@ type table struct {
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
-	shares       bool                       // a note says that its taps are shares of the rated power
-	fromColumn   *column                    // near ends of the cables that lead to its loudspeakers; nil if none
-	onLine       map[string]lineCount       // rows and lengths of each line; nil until asked for
-	runsRepeat   int                        // how the lengths of its rows repeat: see runsRepeated
-	which        []int                      // the places of its records that rows are made for; nil: all
-	tagCount     map[string]int             // how often each tag stands in it; nil until asked for
-	tagStems     map[string]bool            // what tags of its loudspeakers begin with; nil until asked for
-	items        map[string][]*row          // by number of the item; nil until asked for
-	itemLists    *bool                      // whether its items are lists of numbers; nil until asked for
-	zoneOutputs  *bool                      // whether its zones are outputs of its amplifiers; nil until asked for
-	ampsApart    *bool                      // see ampsStandSomewhere; nil until asked for
-	ranges       int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
-	toFit        int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
-	described    map[string]map[string]bool // items of amplifiers by what describes them; see describedTwice
-	numbers      map[string]bool            // the numbers of its items; nil until asked for
-	endings      map[string][]*row          // rows of loudspeakers by the place that ends their descriptions; nil until asked for
-	rowsOfPlace  map[string][]*row          // by key of a room, zone or tag; nil until asked for
-	noteColumns  map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
-	bareColumns  map[*column]bool           // columns of remarks that some loudspeakers have nothing in; see someBare
-	titleItems   map[string]map[string]bool // by title, keys of the rows that it speaks of; see concerns
-	countedAhead map[*column]bool           // columns whose cells begin with counts; see allCountsAhead
-	eachColumns  map[*column]bool           // columns of counts that say "each"; see allCountEach
-	roomControls map[string]bool            // zones whose rooms have controls of their own; nil until asked for
-	knownStates  map[*column]bool           // by column of states: whether most of its cells are known; nil until asked for
-	bothCount    int                        // rows with a tap and an impedance, plus one; 0 until asked for
-	naming       []*column                  // of feedFields: those with a cell that is the tag of a device; set by gatherDirectory
-	hangs        []vocabulary.Field         // their fields, in the order of feedFields
-	installed    int                        // whether a row says that it is installed: 0 not asked, 1 no, 2 yes
+	shares        bool                       // a note says that its taps are shares of the rated power
+	fromColumn    *column                    // near ends of the cables that lead to its loudspeakers; nil if none
+	onLine        map[string]lineCount       // rows and lengths of each line; nil until asked for
+	runsRepeat    int                        // how the lengths of its rows repeat: see runsRepeated
+	which         []int                      // the places of its records that rows are made for; nil: all
+	tagCount      map[string]int             // how often each tag stands in it; nil until asked for
+	tagStems      map[string]bool            // what tags of its loudspeakers begin with; nil until asked for
+	items         map[string][]*row          // by number of the item; nil until asked for
+	itemLists     *bool                      // whether its items are lists of numbers; nil until asked for
+	zoneOutputs   *bool                      // whether its zones are outputs of its amplifiers; nil until asked for
+	ampsApart     *bool                      // see ampsStandSomewhere; nil until asked for
+	ranges        int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
+	toFit         int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
+	described     map[string]map[string]bool // items of amplifiers by what describes them; see describedTwice
+	numbers       map[string]bool            // the numbers of its items; nil until asked for
+	endings       map[string][]*row          // rows of loudspeakers by the place that ends their descriptions; nil until asked for
+	rowsOfPlace   map[string][]*row          // by key of a room, zone or tag; nil until asked for
+	noteColumns   map[*column]bool           // columns of remarks that hold numbers of notes; see refersToNotes
+	bareColumns   map[*column]bool           // columns of remarks that some loudspeakers have nothing in; see someBare
+	titleItems    map[string]map[string]bool // by title, keys of the rows that it speaks of; see concerns
+	countedAhead  map[*column]bool           // columns whose cells begin with counts; see allCountsAhead
+	eachColumns   map[*column]bool           // columns of counts that say "each"; see allCountEach
+	roomControls  map[string]bool            // zones whose rooms have controls of their own; nil until asked for
+	knownStates   map[*column]bool           // by column of states: whether most of its cells are known; nil until asked for
+	bothCount     int                        // rows with a tap and an impedance, plus one; 0 until asked for
+	naming        []*column                  // of feedFields: those with a cell that is the tag of a device; set by gatherDirectory
+	hangs         []vocabulary.Field         // their fields, in the order of feedFields
+	installed     int                        // whether a row says that it is installed: 0 not asked, 1 no, 2 yes
+	titledOutputs *bool                      // see titlesNameOutputs; nil until asked for
 }
 
 // A column is a layout column with its decimal mark.

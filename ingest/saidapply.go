@@ -346,7 +346,16 @@ func (b *builder) allOfOne(s *said, at seen) bool {
 	if others || rated || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
 		return false
 	}
-	a := &schedule.Amplifier{At: s.source.At, Key: "amplifier", Name: "amplifier"}
+	a := b.ampOfAll(s, "amplifier")
+	b.frameRated[a] = append(b.frameRated[a], ratedSeen{totalOf(max(s.W, s.TotalW)), at})
+	b.take(at, "amplifier", "all outputs share "+plain(max(s.W, s.TotalW))+" W", schedule.LikelierReading, "the only amplifier that the file speaks of")
+	b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: is it of each output or of all together? It is taken as of all.", "the rating of the outputs")
+	return true
+}
+
+// ampOfAll makes an amplifier that a sentence speaks of, and gives it all outputs.
+func (b *builder) ampOfAll(s *said, name string) *schedule.Amplifier {
+	a := &schedule.Amplifier{At: s.source.At, Key: "amplifier", Name: name}
 	b.amps[a.Key] = a
 	b.job.Amplifiers = append(b.job.Amplifiers, a)
 	for _, c := range b.job.Channels {
@@ -354,11 +363,11 @@ func (b *builder) allOfOne(s *said, at seen) bool {
 		a.Channels = append(a.Channels, c)
 		b.channels[channelKey{a.Key, channelID(c.Name)}] = c
 	}
-	b.frameRated[a] = append(b.frameRated[a], ratedSeen{[]notation.RatedOutput{{W: max(s.W, s.TotalW), Total: true}}, at})
-	b.take(at, "amplifier", "all outputs share "+plain(max(s.W, s.TotalW))+" W", schedule.LikelierReading, "the only amplifier that the file speaks of")
-	b.ask(s.source.At, "frame rating", "“"+short(s.source.Written)+"”: is it of each output or of all together? It is taken as of all.", "the rating of the outputs")
-	return true
+	return a
 }
+
+// totalOf is a rating of all outputs together.
+func totalOf(w float64) []notation.RatedOutput { return []notation.RatedOutput{{W: w, Total: true}} }
 
 // letterOf is the letter of a number, "B" of "2"; "" where there is none.
 func letterOf(number string) string {

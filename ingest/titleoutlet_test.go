@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -31,6 +32,21 @@ func TestAmplifiersInSectionTitles(t *testing.T) {
 	want(t, "loudspeakers", describe(j), []string{"4 x 3 W zone Hall channel Verstärker 1 / A", "2 x 1.5 W zone Bar channel Verstärker 1 / A",
 		"6 x 6 W zone Palms channel Verstärker 1 / B", "8 x 10 W zone Yard channel Verstärker 2 / 1"})
 	want(t, "channels", channelRatings(j), []string{"Verstärker 1 / A 60 W ? V", "Verstärker 1 / B 60 W ? V", "Verstärker 2 / 1 120 W ? V"})
+}
+
+// Where no title names an output, the line that an amplifier feeds stands for it. Common practice, no source.
+func TestLinesAndAmplifiersInSectionTitles(t *testing.T) {
+	for _, c := range []struct{ line, amp string }{
+		{"Line", "amplifier"}, {"Linie", "Verstärker"}, {"Ligne", "amplificateur"}, {"Línea", "amplificador"}, {"Linea", "amplificatore"}, {"Lijn", "versterker"},
+	} {
+		const list = "Room | Qty | Tap W\nHall | 4 | 6 W\nYard | 2 | 3 W\n|\n"
+		j := wholeJob(t, "Museum, 100 V loudspeakers\n|\n"+c.line+" 1: "+c.amp+" VS1, 120 W\n"+list+c.line+" 2: "+c.amp+" VS2, 60 W\n"+strings.ReplaceAll(strings.ReplaceAll(list, "Hall", "Shop"), "Yard", "Store"))
+		var ids []string
+		for _, ch := range j.Channels {
+			ids = append(ids, channelID(ch.Name)+" "+show(ch.Rated))
+		}
+		want(t, c.line, ids, []string{"1 120", "2 60"})
+	}
 }
 
 func TestTitleOfTheFirstSectionHoldsForItAlone(t *testing.T) {

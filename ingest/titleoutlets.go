@@ -2,8 +2,10 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -42,6 +44,9 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			if amp := calledAmp(name); feed == nil && amp != "" && figureOfWatts.MatchString(f.Cell.Text) {
 				feed = &outlet{amp: amp}
 			}
+			if words := strings.Fields(name); feed == nil && f.Field == vocabulary.Circuit && len(words) == 2 && notation.SpeaksOfAmplifier(words[0]) && shortTag.MatchString(words[1]) {
+				feed = &outlet{amp: ownCode(name)} // "Line 2: amplifier VS2"
+			}
 			if feed == nil && f.Field == vocabulary.Channel && layout.CallsAmplifier(part) {
 				feed = &outlet{amp: tidy(part)}
 			}
@@ -51,7 +56,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				continue
 			}
 			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
-				if feed != nil && line == "" && f.Field == vocabulary.Amplifier {
+				if feed != nil && line == "" && (f.Field == vocabulary.Amplifier || anyDigit(name) && !r.t.titlesNameOutputs()) {
 					line = tidy(name) // "Line 2 - Amplifier 2"
 				}
 				continue
@@ -118,4 +123,26 @@ func listsOutputs(title string) bool {
 		}
 	}
 	return n > 1
+}
+
+// titlesNameOutputs reports whether a section title of the table names an output by a word for it: then
+// the line of another, "Circuit 3 (amplifier 2, 120 W)", is not called like its output.
+func (t *table) titlesNameOutputs() bool {
+	if t.titledOutputs != nil {
+		return *t.titledOutputs
+	}
+	named := false
+	t.titledOutputs = &named
+	last := schedule.Ref{}
+	for _, r := range t.rows {
+		for i := range r.Sections {
+			f := &r.Sections[i]
+			if f.Cell == nil || f.At == last || named {
+				continue
+			}
+			last = f.At
+			named = slices.ContainsFunc(titleParts.Split(f.Cell.Text, -1), func(part string) bool { return notation.KeyOf(part).Kind == notation.KeyChannel })
+		}
+	}
+	return named
 }

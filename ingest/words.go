@@ -109,8 +109,10 @@ var (
 	hangsWords        = wordClasses["hangs"]        // what loudspeakers do on outputs
 	loudspeakersWords = wordClasses["loudspeakers"] // any of them, of no kind
 	alsoWords         = wordClasses["also"]
-	sameWords         = wordClasses["same"]   // in front of what two rows share
-	markedWords       = wordClasses["marked"] // said of a thing's tag, in front of it
+	sameWords         = wordClasses["same"]         // in front of what two rows share
+	markedWords       = wordClasses["marked"]       // said of a thing's tag, in front of it
+	frameWords        = wordClasses["frame"]        // for an amplifier with all its outputs
+	unmarkedWords     = wordClasses["says nothing"] // said of a thing that shows no figure
 )
 
 // Whether texts have words of a class, as is asked of many.
