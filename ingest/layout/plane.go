@@ -70,12 +70,27 @@ func newPlane(file string, s *grid.Sheet) *plane {
 				all = append(all, s)
 			}
 		}
-		if len(all) > from {
+		if slots := all[from:]; len(slots) > 0 && !isRuled(slots) {
 			p.lines = append(p.lines, line{row.Number, row.Hidden, all[from:len(all):len(all)]})
 		}
 	}
 	p.indexMerges()
 	return p
+}
+
+// isRuled reports whether a line draws a rule under or over columns and says nothing: "------ | --- | -----".
+func isRuled(slots []slot) bool {
+	long := 0
+	for _, s := range slots {
+		t := s.cell.Text
+		if s.cell.Kind != grid.String || strings.Trim(t, "-–—=_+ ") != "" {
+			return false
+		}
+		if len(t) >= 3 {
+			long++
+		}
+	}
+	return len(slots) > 1 && 2*long > len(slots)
 }
 
 func (p *plane) indexMerges() {
