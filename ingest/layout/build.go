@@ -312,6 +312,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	zonesInDescriptions(t)
 	roomsByName(t)
 	farEnds(t)
+	placedGroups(t)
 	f.phrases(t)
 	return t
 }

@@ -18,6 +18,12 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 	if headsBlock(slots) {
 		return f.blockFacts(l, slots)
 	}
+	if len(slots) == len(l.slots) && f.keyedLine(l) {
+		return f.keyedFacts(l)
+	}
+	if f.numbersCard(l) {
+		return nil
+	}
 	var facts []Fact
 	for i := 0; i < len(slots); {
 		s := slots[i]
