@@ -80,6 +80,9 @@ func (sr *sheetReader) read() {
 		sr.p = p
 	}
 	sr.f = newFinder(sr.p, sr.s, sr.forced, sr.watch)
+	if p := sr.f.stacked(); p != nil {
+		sr.p, sr.f.p = p, p
+	}
 	sr.readTurned()
 	sr.readPlan()
 	whole := sr.p
