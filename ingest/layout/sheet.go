@@ -114,7 +114,11 @@ func (sr *sheetReader) readPlan() {
 	if len(sr.tables) > 0 || len(sr.p.lines) > maxRest {
 		return
 	}
-	if t, area := sr.f.plan(); t != nil {
+	t, area := sr.f.plan()
+	if t == nil {
+		t, area = sr.f.wordedColumns()
+	}
+	if t != nil {
 		t.SheetHidden = sr.sheet.Hidden
 		sr.tables = append(sr.tables, &placed{t: t, area: area})
 	}
