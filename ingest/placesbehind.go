@@ -19,7 +19,7 @@ func (b *builder) placesBehind(s seen) []carried {
 	var waiting service // places whose control is named further on: "Foyer, shop with control R2"
 	for _, segment := range b.withWhatFollows(s, segments(s.text)) {
 		head, tail := splitControl(segment)
-		place := b.placesIn(s, head)
+		place := b.placesIn(s, withoutTogether(head))
 		if !place.had() {
 			return nil
 		}
@@ -161,4 +161,13 @@ func (b *builder) controlsOfEach(s seen) bool {
 	s.text = plain(powers[0].W) + " W"
 	b.controlsAlike(s)
 	return true
+}
+
+// withoutTogether cuts a word for "together" off the end of places: "Stands and canteen together".
+func withoutTogether(places string) string {
+	words := strings.Fields(places)
+	if n := len(words); n > 1 && slices.Contains(togetherWords, join.Fold(words[n-1])) {
+		return strings.Join(words[:n-1], " ")
+	}
+	return places
 }

@@ -107,7 +107,8 @@ var (
 	subjectWords    = wordClasses["subject"]
 	restWords       = wordClasses["rest"]
 	alsoWords       = wordClasses["also"]
-	markedWords     = wordClasses["marked"] // said of a thing's tag, in front of it
+	togetherWords   = wordClasses["together"] // behind places that share something
+	markedWords     = wordClasses["marked"]   // said of a thing's tag, in front of it
 )
 
 // Whether texts have words of a class, as is asked of many.

@@ -1,0 +1,12 @@
+package ingest
+
+import "testing"
+
+// Notes that hang places together behind one control. Common practice, no source.
+func TestPlacesTogetherBehindOneControl(t *testing.T) {
+	for _, note := range []string{"Hall and Yard on control R1 (75 W)", "Hall and Yard together on control R1 (75 W)", "Hall und Yard gemeinsam über Regler R1 (75 W)", "Hall et Yard ensemble sur atténuateur R1 (75 W)",
+		"Hall y Yard juntos en atenuador R1 (75 W)", "Hall e Yard insieme su attenuatore R1 (75 W)", "Hall en Yard samen op regelaar R1 (75 W)", "Hall en Yard op regelaar R1 (75 W)"} {
+		j := wholeJob(t, "Grebe hall, 100 V\n|\nRoom | Kind | Qty | W | Amp | Out\nHall | ceiling | 1 | 6 | V1 | 1\nYard | horn | 1 | 15 | V1 | 1\nLoft | ceiling | 2 | 3 | V1 | 2\n|\n"+note)
+		want(t, note, []string{controlsOf(j)}, []string{"R1 75 W x2"})
+	}
+}
