@@ -171,3 +171,27 @@ func withoutTogether(places string) string {
 	}
 	return places
 }
+
+// controlsServing reads several controls with what each serves, a comma between: "Controls: R1 24 W for the office,
+// R2 12 W for the shop". None, where a part says less.
+func (b *builder) controlsServing(s seen) []carried {
+	text := s.text
+	if head, rest, ok := strings.Cut(text, ":"); ok && notation.IsControlWord(head) {
+		text = rest
+	}
+	parts := segments(text)
+	if len(parts) < 2 || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice {
+		return nil
+	}
+	var out []carried
+	for _, part := range parts {
+		one := s
+		one.text = strings.Trim(part, " .")
+		c, ok := b.controlServing(one)
+		if !ok || c.unnamed || !c.watts.had() {
+			return nil
+		}
+		out = append(out, c)
+	}
+	return out
+}
