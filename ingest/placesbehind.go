@@ -175,9 +175,9 @@ func withoutTogether(places string) string {
 // controlsServing reads several controls with what each serves, a comma between: "Controls: R1 24 W for the office,
 // R2 12 W for the shop". None, where a part says less.
 func (b *builder) controlsServing(s seen) []carried {
-	text := s.text
-	if head, rest, ok := strings.Cut(text, ":"); ok && notation.IsControlWord(head) {
-		text = rest
+	text, word := s.text, ""
+	if head, rest, ok := strings.Cut(text, ":"); ok && notation.IsControlWord(strings.TrimSpace(head)) {
+		text, word = rest, head+": "
 	}
 	parts := segments(text)
 	if len(parts) < 2 || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice {
@@ -188,6 +188,14 @@ func (b *builder) controlsServing(s seen) []carried {
 		one := s
 		one.text = strings.Trim(part, " .")
 		c, ok := b.controlServing(one)
+		if list, err := notation.ParseControls(word+one.text, notation.Auto); !ok && err == nil && len(list) == 1 && list[0].Name != "" && list[0].W > 0 { // a tag of letters alone: "RG-B"
+			c, ok = carried{controls: []string{list[0].Name}, watts: one, at: b.placesIn(one, list[0].Place)}, true
+			c.watts.text = plain(list[0].W) + " W"
+			if !c.at.had() {
+				return nil
+			}
+			b.controlNames.Add(list[0].Name, 0)
+		}
 		if !ok || c.unnamed || !c.watts.had() {
 			return nil
 		}

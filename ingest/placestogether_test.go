@@ -1,6 +1,9 @@
 package ingest
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // Notes that hang places together behind one control. Common practice, no source.
 func TestPlacesTogetherBehindOneControl(t *testing.T) {
@@ -14,8 +17,8 @@ func TestPlacesTogetherBehindOneControl(t *testing.T) {
 // Notes that list controls with their powers and what each is for. Common practice, no source.
 func TestControlsListedWithPlaces(t *testing.T) {
 	for _, note := range []string{"Controls: R1 24 W for Yard, R2 12 W for Hall", "Regler: R1 24 W für Yard, R2 12 W für Hall", "Atténuateurs : R1 24 W pour Yard, R2 12 W pour Hall",
-		"Atenuadores: R1 24 W para Yard, R2 12 W para Hall", "Attenuatori: R1 24 W per Yard, R2 12 W per Hall", "Regelaars: R1 24 W voor Yard, R2 12 W voor Hall"} {
+		"Atenuadores: R1 24 W para Yard, R2 12 W para Hall", "Attenuatori: R1 24 W per Yard, R2 12 W per Hall", "Regelaars: R1 24 W voor Yard, R2 12 W voor Hall", "Regelaars: RG-A 24 W voor Yard, RG-B 12 W voor Hall"} {
 		j := wholeJob(t, "Grebe hall, 100 V\n|\nRoom | Kind | Qty | W | Amp | Out\nHall | ceiling | 1 | 6 | V1 | 1\nYard | horn | 1 | 15 | V1 | 1\nLoft | ceiling | 2 | 3 | V1 | 2\n|\n"+note)
-		want(t, note, []string{controlsOf(j)}, []string{"R1 24 W x1, R2 12 W x1"})
+		want(t, note, []string{strings.NewReplacer("RG-A", "R1", "RG-B", "R2").Replace(controlsOf(j))}, []string{"R1 24 W x1, R2 12 W x1"})
 	}
 }
