@@ -3,6 +3,7 @@ package ingest
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -97,7 +98,15 @@ func (t *table) follow(from, to *column) {
 // leadsToControl reports whether the cable of a row leads to a control: by its tag, or by what is
 // said to be there: "attenuator 24 W".
 func (r *row) leadsToControl(to seen) bool {
+	if note := r.own(vocabulary.Notes).text; !r.own(vocabulary.Tap).had() && notation.IsControlWord(firstWord(note)) {
+		return true // "regulator 12 W" as a remark
+	}
 	return notation.KeyOf(to.text).Kind == notation.KeyControl || vocabulary.DeviceIn(r.own(vocabulary.Describe).text) == vocabulary.ControlDevice
+}
+
+func firstWord(text string) string {
+	word, _, _ := strings.Cut(text, " ")
+	return word
 }
 
 // sumOfRows reports whether a row states no watts, or those of the rows behind it.

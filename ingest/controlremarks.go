@@ -70,6 +70,7 @@ func splitControl(text string) (head, tail string) {
 	if len(text) > longestDescribed {
 		return text, ""
 	}
+	joined := 0 // where a word stands that may be "and" as well: "stands en kantine op regelaar R1"
 	for at, mark := range text {
 		if !strings.ContainsRune(",;( ", mark) || at == 0 {
 			continue
@@ -77,9 +78,17 @@ func splitControl(text string) (head, tail string) {
 		tail = strings.Trim(text[at+1:], " )")
 		first, _, _ := strings.Cut(tail, " ")
 		behind := withWords.begins(join.Fold(first)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
-		if behind && (vocabulary.DeviceIn(tail) == vocabulary.ControlDevice || namesRatedControl(tail)) {
-			return strings.TrimSpace(text[:at]), tail
+		if !behind || vocabulary.DeviceIn(tail) != vocabulary.ControlDevice && !namesRatedControl(tail) {
+			continue
 		}
+		if mark == ' ' && joined == 0 && joinerAhead.MatchString(tail) {
+			joined = at
+			continue
+		}
+		return strings.TrimSpace(text[:at]), tail
+	}
+	if joined > 0 {
+		return strings.TrimSpace(text[:joined]), strings.Trim(text[joined:], " )")
 	}
 	return text, ""
 }

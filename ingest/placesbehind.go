@@ -19,7 +19,7 @@ func (b *builder) placesBehind(s seen) []carried {
 	var waiting service // places whose control is named further on: "Foyer, shop with control R2"
 	for _, segment := range b.withWhatFollows(s, segments(s.text)) {
 		head, tail := splitControl(segment)
-		place := b.placesIn(s, head)
+		place := b.placesIn(s, withoutTogether(head))
 		if !place.had() {
 			return nil
 		}
@@ -161,4 +161,45 @@ func (b *builder) controlsOfEach(s seen) bool {
 	s.text = plain(powers[0].W) + " W"
 	b.controlsAlike(s)
 	return true
+}
+
+// withoutTogether cuts a word for "together" off the end of places: "Stands and canteen together".
+func withoutTogether(places string) string {
+	words := strings.Fields(places)
+	if n := len(words); n > 1 && slices.Contains(togetherWords, join.Fold(words[n-1])) {
+		return strings.Join(words[:n-1], " ")
+	}
+	return places
+}
+
+// controlsServing reads several controls with what each serves, a comma between: "Controls: R1 24 W for the office,
+// R2 12 W for the shop". None, where a part says less.
+func (b *builder) controlsServing(s seen) []carried {
+	text, word := s.text, ""
+	if head, rest, ok := strings.Cut(text, ":"); ok && notation.IsControlWord(strings.TrimSpace(head)) {
+		text, word = rest, head+": "
+	}
+	parts := segments(text)
+	if len(parts) < 2 || vocabulary.DeviceIn(s.text) != vocabulary.ControlDevice {
+		return nil
+	}
+	var out []carried
+	for _, part := range parts {
+		one := s
+		one.text = strings.Trim(part, " .")
+		c, ok := b.controlServing(one)
+		if list, err := notation.ParseControls(word+one.text, notation.Auto); !ok && err == nil && len(list) == 1 && list[0].Name != "" && list[0].W > 0 { // a tag of letters alone: "RG-B"
+			c, ok = carried{controls: []string{list[0].Name}, watts: one, at: b.placesIn(one, list[0].Place)}, true
+			c.watts.text = plain(list[0].W) + " W"
+			if !c.at.had() {
+				return nil
+			}
+			b.controlNames.Add(list[0].Name, 0)
+		}
+		if !ok || c.unnamed || !c.watts.had() {
+			return nil
+		}
+		out = append(out, c)
+	}
+	return out
 }

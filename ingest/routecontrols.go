@@ -89,6 +89,9 @@ func (b *builder) controlsIn(s seen) []carried {
 	if b.controlsOfEach(s) {
 		return nil
 	}
+	if list := b.controlsServing(s); len(list) > 0 {
+		return list
+	}
 	if c, ok := b.controlServing(s); ok {
 		return []carried{c}
 	}

@@ -139,7 +139,11 @@ func (b *builder) remarksOfPasses() []spoken {
 				continue
 			}
 			for s := range r.every(vocabulary.Notes) {
-				out = append(out, spoken{at: s.source.At, text: s.text})
+				text := s.text
+				if tag := r.own(vocabulary.Tag); tag.had() && pureRating(strings.TrimSpace(strings.TrimPrefix(text, firstWord(text)))) && notation.IsControlWord(firstWord(text)) {
+					text = firstWord(text) + " " + tag.text + " " + strings.TrimPrefix(text, firstWord(text)) // "Regulator 12 W" of the control that the cable leads to
+				}
+				out = append(out, spoken{at: s.source.At, text: text})
 			}
 		}
 	}

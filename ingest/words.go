@@ -113,6 +113,7 @@ var (
 	markedWords       = wordClasses["marked"]       // said of a thing's tag, in front of it
 	frameWords        = wordClasses["frame"]        // for an amplifier with all its outputs
 	unmarkedWords     = wordClasses["says nothing"] // said of a thing that shows no figure
+	togetherWords     = wordClasses["together"]     // behind places that share something
 )
 
 // Whether texts have words of a class, as is asked of many.

@@ -266,6 +266,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		return f.buildCrossed(d, among, x)
 	}
 	f.contractStates(cols)
+	moved := f.changedGroups(cols)
 	paired, again := f.twins(cols), repeated(cols)
 	if paired == nil && again == nil {
 		again = f.headedGroups(cols)
@@ -299,6 +300,9 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
 	}
 	f.records(d, t, cols)
+	if moved != nil && paired == nil && again == nil {
+		moved.apply(t)
+	}
 	switch {
 	case paired != nil:
 		f.unpair(t, paired)
@@ -312,6 +316,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	zonesInDescriptions(t)
 	roomsByName(t)
 	farEnds(t)
+	placedGroups(t)
 	f.phrases(t)
 	return t
 }

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -16,6 +17,12 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 	}
 	if headsBlock(slots) {
 		return f.blockFacts(l, slots)
+	}
+	if len(slots) == len(l.slots) && f.keyedLine(l) {
+		return f.keyedFacts(l)
+	}
+	if f.numbersCard(l) {
+		return nil
 	}
 	var facts []Fact
 	for i := 0; i < len(slots); {
@@ -57,9 +64,9 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 const fewestOfBlock = 4
 
 // headsBlock reports whether a line names an output, a line or an amplifier, and behind it a place, or
-// pairs of keys and values: "LINE 2 | Boat halls | Measured | 252 ohm | Amp rating | 60 W".
+// pairs of keys and values: "LINE 2 | Boat halls | Measured | 252 ohm | Amp rating | 60 W", "AMP 1 | Rating | 4 x 60 W".
 func headsBlock(slots []slot) bool {
-	if len(slots) < fewestOfBlock || slots[0].cell.Kind != grid.String {
+	if len(slots) < fewestOfBlock && !ratedBeside(slots) || slots[0].cell.Kind != grid.String {
 		return false
 	}
 	t := slots[0].cell.line()
@@ -74,6 +81,14 @@ func headsBlock(slots []slot) bool {
 	return true
 }
 
+// loadFields are what hangs on an output rather than what that gives.
+var loadFields = [vocabulary.Fields]bool{vocabulary.Load: true, vocabulary.TotalWatts: true, vocabulary.MeasuredLoad: true, vocabulary.Measured: true}
+
+// ratedBeside reports whether a line is a name, a word and a rating: "AMP 1 | Rating | 4 x 60 W".
+func ratedBeside(slots []slot) bool {
+	return len(slots) == 3 && slots[1].cell.Kind == grid.String && !anyDigit(slots[1].cell.Text) && lookOf(slots[2].cell)&(lookWatts|lookRating) != 0
+}
+
 // blockFacts reads such a line. What the output gives goes with its name.
 func (f *finder) blockFacts(l *line, slots []slot) []Fact {
 	head, rest := slots[0], slots[1:]
@@ -85,7 +100,7 @@ func (f *finder) blockFacts(l *line, slots []slot) []Fact {
 	for i := 0; i+1 < len(rest); i += 2 {
 		value := rest[i+1]
 		for _, fact := range f.pair(strings.TrimRight(rest[i].cell.line(), " :"), value.cell.line(), f.p.ref(l.n, value.col), value.cell.Cell) {
-			if fact.Field == vocabulary.ChannelWatts || fact.Field == vocabulary.FrameWatts {
+			if rated := ratedBeside(slots) && !loadFields[fact.Field] && !slices.Contains(f.s.Concepts(fact.Key), "control"); rated || fact.Field == vocabulary.ChannelWatts || fact.Field == vocabulary.FrameWatts {
 				facts[0].Text += " - " + fact.Text
 			}
 			facts = append(facts, fact)

@@ -45,7 +45,7 @@ func (f *finder) drafts() []*draft {
 			continue // "BUILDING" over a header that comes again
 		}
 		atBreak := i < 30 || l.n-lines[i-1].n > 1 || len(lines[i-1].slots) <= 2
-		if !promising(l, atBreak) && !f.forcedIn(l) {
+		if !promising(l, atBreak) && !f.forcedIn(l) || f.keyedLine(l) {
 			continue
 		}
 		below := lines[i+1 : min(len(lines), i+1+lookAhead)]

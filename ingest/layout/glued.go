@@ -61,7 +61,9 @@ func (p *plane) unglue() *plane {
 			}
 			line.slots = append(line.slots, slot{at, cell{&c, wordingOf(now(&c))}})
 		}
-		q.lines = append(q.lines, line)
+		if !isRuled(line.slots) {
+			q.lines = append(q.lines, line)
+		}
 	}
 	return q
 }

@@ -32,7 +32,7 @@ func groupLabels(s *strip, below []line) int {
 		fits := true
 		for i := range below {
 			switch c := below[i].at(sl.col); {
-			case c.blank(), lookOf(c)&(lookMissing|lookWatts) != 0:
+			case c.blank(), lookOf(c)&(lookMissing|lookWatts) != 0, lookOf(c)&lookNumber != 0 && saysWatts(&below[i]):
 			case reGroup.MatchString(text(c)):
 				groups++
 			default:
@@ -49,6 +49,29 @@ func groupLabels(s *strip, below []line) int {
 	return labels
 }
 
+// saysWatts reports whether the first words of a line are for a power: "Rated W | 120 | 60".
+func saysWatts(l *line) bool { return ofWatts(l.slots[0].cell.line()) }
+
+// ofWatts reports whether the words in front of a line are for what outputs give or what hangs on them together.
+func ofWatts(label string) bool {
+	if label == "" || anyDigit(label) {
+		return false
+	}
+	best := vocabulary.NewScorer().Header(label).Best()
+	return best.Score >= headerScore && (powerOfAny[best.Field] || best.Field == vocabulary.ChannelWatts || loadsTogether[best.Field]) || isTotalText(label)
+}
+
+// loadsTogether are the fields of what hangs on an output together.
+var loadsTogether = [vocabulary.Fields]bool{vocabulary.Load: true, vocabulary.TotalWatts: true, vocabulary.MeasuredLoad: true, vocabulary.Headroom: true}
+
+// loadsOf reports whether a line below groups tells in figures what they come to, by its first words: "Load W | 80 | 76".
+func loadsOf(l *line, x *crosstab, cols []*heading) bool {
+	if !x.grouped || !ofWatts(l.slots[0].cell.line()) {
+		return false
+	}
+	return !slices.ContainsFunc(x.cols, func(j int) bool { return reGroup.MatchString(text(l.at(cols[j].col))) })
+}
+
 // groupsAcross finds columns of groups, nil if there are none. Cores and areas of
 // cables look alike: without a unit some counts must be those of no cable.
 func (f *finder) groupsAcross(cols []*heading) *crosstab {
@@ -60,10 +83,13 @@ func (f *finder) groupsAcross(cols []*heading) *crosstab {
 			continue
 		}
 		field := groupField(h.parts[len(h.parts)-1])
-		groups := 0
-		for _, t := range h.cells.texts {
+		groups, others := 0, 0
+		for k, t := range h.cells.texts {
 			m := reGroup.FindStringSubmatch(t)
 			if m == nil {
+				if label, _ := cols[0].cells.in(h.cells.lines[k]); h.cells.looks[k]&(lookNumber|lookWatts) != 0 && ofWatts(label) {
+					others++ // what the output gives, or what hangs on it together
+				}
 				continue
 			}
 			groups++
@@ -73,7 +99,7 @@ func (f *finder) groupsAcross(cols []*heading) *crosstab {
 			}
 			told = told || m[4] != "" || m[3] != "" || !cores[m[1]]
 		}
-		if field == vocabulary.Unknown || groups < h.cells.cells {
+		if field == vocabulary.Unknown || groups == 0 || groups+others < h.cells.cells {
 			continue
 		}
 		votes[field]++

@@ -275,7 +275,7 @@ func (f *finder) crossedRecords(t, base *Table, cols []*heading, x *crosstab, ta
 			t.Records = append(t.Records, *r)
 			continue
 		}
-		if r.Class == Device && sums.total(lines[0], cols, x) {
+		if r.Class == Device && (sums.total(lines[0], cols, x) || loadsOf(&lines[0], x, cols)) {
 			r.Class, r.Reason = Total, "the sums of the rows above"
 			r.Text = summary(lines[0].slots)
 			r.Values = pad(r.Values, len(t.Columns))

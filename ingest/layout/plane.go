@@ -20,7 +20,9 @@ type plane struct {
 	merges      []grid.Range
 	mergedAt    map[int][]int // line number -> indexes of merges that touch it
 	hiddenCols  []grid.Span
-	glued       int // the sheet column that the whole plane was pasted into as text, else 0
+	stackedAt   map[[2]int]int // line and column of the plane -> the sheet row, where lines were laid side by side
+	stackedCols int            // how many columns each of them has
+	glued       int            // the sheet column that the whole plane was pasted into as text, else 0
 }
 
 // A line is one row (column, when turned) with its non-empty cells.
@@ -70,12 +72,27 @@ func newPlane(file string, s *grid.Sheet) *plane {
 				all = append(all, s)
 			}
 		}
-		if len(all) > from {
+		if slots := all[from:]; len(slots) > 0 && !isRuled(slots) {
 			p.lines = append(p.lines, line{row.Number, row.Hidden, all[from:len(all):len(all)]})
 		}
 	}
 	p.indexMerges()
 	return p
+}
+
+// isRuled reports whether a line draws a rule under or over columns and says nothing: "------ | --- | -----".
+func isRuled(slots []slot) bool {
+	long := 0
+	for _, s := range slots {
+		t := s.cell.Text
+		if s.cell.Kind != grid.String || strings.Trim(t, "-–—=_+ ") != "" {
+			return false
+		}
+		if len(t) >= 3 {
+			long++
+		}
+	}
+	return len(slots) > 1 && 2*long > len(slots)
 }
 
 func (p *plane) indexMerges() {
@@ -191,6 +208,9 @@ func (p *plane) place(n, col int) (row, column int) {
 	if p.glued > 0 {
 		col = p.glued
 	}
+	if at, ok := p.stackedAt[[2]int{n, col}]; ok {
+		return at, (col-1)%p.stackedCols + 1
+	}
 	if p.turned {
 		return col, n
 	}
@@ -206,6 +226,9 @@ func (p *plane) span(first, last int) schedule.Span {
 func (p *plane) area(r grid.Range) grid.Range {
 	if p.glued > 0 {
 		r.Col1, r.Col2 = p.glued, p.glued
+	}
+	if p.stackedCols > 0 {
+		r.Col2 = min(r.Col2, p.stackedCols)
 	}
 	if p.turned {
 		return grid.Range{Row1: r.Col1, Col1: r.Row1, Row2: r.Col2, Col2: r.Row2}

@@ -84,7 +84,7 @@ func isDayBehind(t string) bool {
 const shortestNumber = 3
 
 // plainFields are fields whose facts do not take in the words behind them.
-var plainFields = [vocabulary.Fields]bool{vocabulary.LineVoltage: true, vocabulary.JobNo: true, vocabulary.Revision: true}
+var plainFields = [vocabulary.Fields]bool{vocabulary.LineVoltage: true, vocabulary.Date: true, vocabulary.JobNo: true, vocabulary.Revision: true}
 
 // feeders are fields behind whose name a place may stand: "CH 1 - Palm house".
 var feeders = [vocabulary.Fields]bool{vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true}
@@ -112,6 +112,9 @@ func placedAt(facts []Fact, at schedule.Ref, c *grid.Cell) []Fact {
 
 // readTitle is sectionFacts without a place.
 func (f *finder) readTitle(t string) []Fact {
+	if reWrittenDate.MatchString(t) {
+		return []Fact{{Field: vocabulary.Date, Text: t}}
+	}
 	if countsOutputs(t) {
 		return []Fact{{Field: vocabulary.Amplifier, Text: t}}
 	}

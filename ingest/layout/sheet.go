@@ -80,6 +80,9 @@ func (sr *sheetReader) read() {
 		sr.p = p
 	}
 	sr.f = newFinder(sr.p, sr.s, sr.forced, sr.watch)
+	if p := sr.f.stacked(); p != nil {
+		sr.p, sr.f.p = p, p
+	}
 	sr.readTurned()
 	sr.readPlan()
 	whole := sr.p
@@ -111,7 +114,11 @@ func (sr *sheetReader) readPlan() {
 	if len(sr.tables) > 0 || len(sr.p.lines) > maxRest {
 		return
 	}
-	if t, area := sr.f.plan(); t != nil {
+	t, area := sr.f.plan()
+	if t == nil {
+		t, area = sr.f.wordedColumns()
+	}
+	if t != nil {
 		t.SheetHidden = sr.sheet.Hidden
 		sr.tables = append(sr.tables, &placed{t: t, area: area})
 	}
