@@ -31,7 +31,10 @@ func cases() []typed.Case {
 		commissioner, ballparks, hausmeister, syndic, concejalia, gemeente,
 		officeBooks, siteBooks, textLists, angebote, verzeichnisse, releves, grenzen, staten, recintos, impiantiLocali, organisations,
 		caretakers, inspectors, metiers, beheer, hausUndAmt, hallenUndObras, tecnicosYPeritos, geometriECustodi,
-		contracts, insurers, grundschulen, bibliotecas)
+		contracts, insurers, grundschulen, bibliotecas,
+		siteHands, commonwealth, handwerker, alps, maitrise, regies, vakmensen, bestekken, laymen, pliegos, cantieri,
+		firmsEnglish, firmsGerman, firmsFrench, firmsSpanish, firmsItalian, firmsDutch,
+		layoutsEnglish, layoutsGerman, layoutsFrench, layoutsSpanish, layoutsItalian, layoutsDutch)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
