@@ -71,7 +71,7 @@ func (s *Stage) Drop(name string) {
 // there and this one did not. On an error everything stands as it did before.
 func (s *Stage) Commit() error {
 	defer s.release()
-	defer os.RemoveAll(s.tmp)
+	defer removeTree(s.tmp)
 	for _, name := range s.written {
 		if err := s.refuseInput(s.dest(name)); err != nil {
 			return err
@@ -171,7 +171,7 @@ func (m *moves) undo() {
 
 // Discard takes away everything that was written and not committed.
 func (s *Stage) Discard() {
-	os.RemoveAll(s.tmp)
+	removeTree(s.tmp)
 	s.release()
 	removeFolders(s.made)
 }

@@ -63,7 +63,7 @@ func sweep(out string) {
 	}
 	for _, e := range entries {
 		if e.IsDir() && strings.HasPrefix(e.Name(), unfinishedPrefix) {
-			os.RemoveAll(filepath.Join(out, e.Name()))
+			removeTree(filepath.Join(out, e.Name()))
 		}
 	}
 }
