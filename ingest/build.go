@@ -204,6 +204,7 @@ func (b *builder) build() *schedule.Job {
 	b.prune()
 	b.askUnhung()
 	b.askUnheard()
+	b.askUnheardOutputs()
 	b.askUnheardRemarks()
 	b.askUncounted()
 	b.job.Assumptions = b.assumptions()

@@ -2,6 +2,8 @@ package ingest
 
 import (
 	"maps"
+	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -25,6 +27,67 @@ func (b *builder) askUnheard() {
 		told[rowOf(s.at)] = true
 		b.ask(s.at, "control", "“"+short(s.text)+"” speaks of a control: which loudspeakers hang behind it, and what may it carry?", "the load of this control")
 	}
+}
+
+// askUnheardOutputs asks about notes and titles that name outputs and of which nothing came, in a job where some
+// loudspeakers hang on none: "Upper hall - output 2".
+func (b *builder) askUnheardOutputs() {
+	if !slices.ContainsFunc(b.job.Loudspeakers, hangsNowhere) {
+		return
+	}
+	told := b.askedRows()
+	for _, c := range b.job.Channels {
+		told[rowOf(c.At)], told[rowOf(c.Rated.At)] = true, true
+	}
+	for k, t := range b.taken {
+		if feedingFields[k.field] {
+			for at := range t.cells {
+				told[rowOf(at)] = true
+			}
+		}
+	}
+	asked := 0
+	ask := func(at schedule.Ref, text string) {
+		if told[rowOf(at)] || asked >= mostUnheard || len(text) > longestSpoken || !namesOutput(text) {
+			return
+		}
+		told[rowOf(at)] = true
+		asked++
+		b.ask(at, "channel", "“"+short(text)+"” speaks of an output: which loudspeakers hang on it?", "the load of this output")
+	}
+	for _, s := range b.spoken {
+		ask(s.at, s.text)
+	}
+	for _, t := range b.tables {
+		for _, r := range t.rows {
+			if r.out == schedule.TitleRow || r.out == schedule.EmptyRow || r.out == schedule.NotUnderstood {
+				ask(r.At, r.wholeText())
+			}
+		}
+	}
+}
+
+// feedingFields are the fields of assumptions that tell of a row what an output is, gives or feeds.
+var feedingFields = map[string]bool{vocabulary.Channel.String(): true, vocabulary.ChannelWatts.String(): true, vocabulary.Amplifier.String(): true, vocabulary.FrameWatts.String(): true}
+
+// mostUnheard is the most such notes of a job that are asked about: more say the same of each other.
+const mostUnheard = 12
+
+// hangsNowhere reports whether an installed loudspeaker hangs on no output that is known.
+func hangsNowhere(l *schedule.Loudspeaker) bool {
+	return l.Status == schedule.Installed && l.Channel == nil && (l.Zone == nil || l.Zone.Channel == nil)
+}
+
+// namesOutput reports whether a word for an output stands in a text with a number or a letter behind it: "output 2".
+func namesOutput(text string) bool {
+	words := wordsAt(text)
+	for i := range len(words) - 1 {
+		name := text[words[i+1][0]:words[i+1][1]]
+		if len(name) <= 2 && (anyDigit(name) || name == strings.ToUpper(name)) && saysOutput.Of(text[words[i][0]:words[i][1]], 0) {
+			return true
+		}
+	}
+	return false
 }
 
 // namesControl reports whether a text names a control that rows name, as a word of its own.
@@ -93,4 +156,18 @@ func (b *builder) askedRows() map[schedule.Ref]bool {
 		asked[rowOf(q.At)] = true
 	}
 	return asked
+}
+
+// wholeText is all that the cells of a row say, in their order.
+func (r *row) wholeText() string {
+	if r.Text != "" {
+		return r.Text
+	}
+	var texts []string
+	for i := range r.Values {
+		if t := r.Values[i].Text; t != "" {
+			texts = append(texts, t)
+		}
+	}
+	return strings.Join(texts, " | ")
 }
