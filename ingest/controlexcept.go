@@ -28,10 +28,10 @@ func (b *builder) controlsExcept(s seen) (list []carried, ok bool) {
 		return nil, false
 	}
 	list = b.exceptions(s, tail)
-	if len(list) == 0 && !excepted {
+	switch {
+	case len(list) == 0 && !excepted:
 		return nil, false
-	}
-	if len(list) == 0 {
+	case len(list) == 0:
 		b.ask(s.source.At, "control rating", "“"+short(s.text)+"”: which controls are excepted, and what may they carry?", "the rating of the controls")
 		return nil, true
 	}
