@@ -150,7 +150,7 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 // numbered: "68.1" above "68.1.1", "70.50" above "70.51".
 func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 	number, words := slots[0].cell.line(), slots[1].cell
-	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) {
+	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) && !placeOfAmp(words.line()) {
 		return false
 	}
 	next := b.lines[i+1].l.at(slots[0].col)
@@ -162,6 +162,13 @@ func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 		return strings.HasPrefix(next.line(), tens) && len(next.line()) == len(number) || strings.HasPrefix(next.line(), chapter)
 	}
 	return strings.HasPrefix(next.line(), chapter) && len(next.line()) > len(number)
+}
+
+// placeOfAmp reports whether a title is a place and the amplifier that feeds it: "POOL (amp AB, 240 W)".
+func placeOfAmp(t string) bool {
+	parts := titleParts(t)
+	return len(parts) > 1 && sectionField(parts[0]) != vocabulary.Amplifier && vocabulary.DeviceIn(parts[0]) == vocabulary.NoDevice && !reLabelWatts.MatchString(parts[0]) &&
+		slices.ContainsFunc(parts[1:], func(part string) bool { return sectionField(part) == vocabulary.Amplifier })
 }
 
 // goesOn is the reason of a line on which the sentence of the row above goes on.
