@@ -242,6 +242,7 @@ func (t *table) rowsAt(key string) []*row {
 // controlReferred reads a remark that names a control by a tag that rows or other
 // remarks explain: "on VR1", "via K 2", and its rating where it stands right behind: "on VR1 (20 W)".
 func (b *builder) controlReferred(r *row, s seen) controlMention {
+	s.text = withoutAlso(s.text)
 	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostReference || !anyDigit(s.text) {
 		return controlMention{}
 	}
@@ -314,10 +315,14 @@ func (t *table) someBare(c *column) bool {
 // tagBehind is the tag that a remark of few words has behind a word for what hangs where, "on
 // VC-A", "sur AT1", and the power alone behind the tag: "on VC-A (20 W)"; "" if it has none.
 func tagBehind(text string) (tag, watts string) {
+	text = withoutAlso(text)
 	if countWords(text) > mostReference || !withWords.begins(join.Fold(text)) {
 		return "", ""
 	}
 	words := wordsAt(text)
+	if len(words) > 2 && slices.Contains(articleWords, join.Fold(text[words[1][0]:words[1][1]])) {
+		words = words[1:] // "with the RG1"
+	}
 	for n := min(2, len(words)-1); n > 0; n-- {
 		if tag = text[words[1][0]:words[n][1]]; !isTag(tag) || strings.ContainsAny(tag, "(,;:=") {
 			continue
@@ -328,6 +333,14 @@ func tagBehind(text string) (tag, watts string) {
 		return tag, watts
 	}
 	return "", ""
+}
+
+// withoutAlso is a remark without a first word for one more of the same: "also on VR1".
+func withoutAlso(text string) string {
+	if first, rest, ok := strings.Cut(text, " "); ok && slices.Contains(alsoWords, join.Fold(first)) {
+		return strings.TrimSpace(rest)
+	}
+	return text
 }
 
 // hasTagBehind reports whether tagBehind finds a tag.

@@ -87,3 +87,17 @@ func TestControlsThatRemarksRate(t *testing.T) {
 		}
 	}
 }
+
+// Later remarks may say "also" before the tag of a control, and an article. Common practice, no source.
+func TestControlsThatRemarksNameAgain(t *testing.T) {
+	for _, c := range []struct{ first, again string }{
+		{"attenuator RG1, 60 W", "also with the RG1"}, {"volume control RG1 (60 W)", "also on RG1"}, {"Regler RG1, 60 W", "auch am RG1"}, {"Regler RG1, 60 W", "ebenfalls hinter dem RG1"},
+		{"atténuateur RG1, de 60 W", "aussi sur le RG1"}, {"atténuateur RG1, de 60 W", "également au RG1"}, {"regulador RG1, de 60 W", "también con el RG1"},
+		{"regolatore RG1, da 60 W", "anche sul RG1"}, {"regelaar RG1, van 60 W", "ook op de RG1"}, {"regelaar RG1 (60 W)", "ook RG1"},
+	} {
+		j := jobOf(t, draw(layout.Loudspeakers, "Heads", "room | quantity | tap[W] | notes\nHall | 8 | 3 |\nPress | 6 | 6 | "+c.first+"\nStore | 4 | 6 | "+c.again+"\nLoft | 4 | 6 | also on the roof"))
+		if got := controlsOf(j); got != "RG1 60 W x2" {
+			t.Errorf("%s, %s: got %s", c.first, c.again, got)
+		}
+	}
+}

@@ -152,20 +152,23 @@ func (b *builder) controlsOfZones() {
 			of[c.Zone] = append(of[c.Zone], c)
 		}
 	}
-	named, filled := make(map[*schedule.Zone]bool), make(map[*schedule.Zone]bool)
+	named, in := make(map[*schedule.Zone]bool), make(map[*schedule.Zone][]*schedule.Loudspeaker)
 	for _, l := range b.job.Loudspeakers {
-		filled[l.Zone] = true
+		in[l.Zone] = append(in[l.Zone], l)
 		if l.Control != nil || b.origin[l].saysNoControl() {
 			named[l.Zone] = true
 		}
 	}
 	for _, z := range b.job.Zones {
-		if z.Control != nil || named[z] || !filled[z] || len(of[z]) != 1 {
+		if z.Control != nil || named[z] || len(in[z]) == 0 || len(of[z]) != 1 {
 			continue
 		}
 		if n, ok := of[z][0].Count.Exact(); ok && n > 1 {
 			c := of[z][0]
 			b.ask(c.At, "control", itoa(int(n))+" controls "+c.Name+" in zone "+z.Name+": which loudspeakers hang behind each?", "the load of each of these controls")
+			continue
+		}
+		if b.controlOfRoom(of[z][0], in[z]) {
 			continue
 		}
 		z.Control = of[z][0]

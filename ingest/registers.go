@@ -41,6 +41,7 @@ func codesOfSites(tables []*table) {
 	for _, t := range tables {
 		t.codesBesideSites()
 		t.numbersOfSites()
+		t.numbersOfClients()
 		codes, names := t.byField[vocabulary.Site], t.byField[vocabulary.Building]
 		if len(codes) == 1 && len(names) == 1 && !t.namesJobs() && t.areCodes(codes[0]) && !t.areCodes(names[0]) && t.onePlaceEach(codes[0], names[0]) && t.onePlaceEach(names[0], codes[0]) {
 			t.become(codes[0], vocabulary.JobNo, "its codes stand for one building each")
@@ -91,6 +92,23 @@ func (t *table) numbersOfSites() {
 			if c.i < places[0].i && t.areCodes(c) && t.onePlaceEach(c, places[0]) && t.onePlaceEach(places[0], c) {
 				t.become(c, vocabulary.JobNo, "its codes stand for one place each")
 				t.become(places[0], vocabulary.Site, "each has a number of its own")
+				return
+			}
+		}
+	}
+}
+
+// numbersOfClients takes a column of codes whose header says nothing of it for that of the numbers of jobs where
+// each stands for one client, in several rows: "Kontrakt" beside "Client".
+func (t *table) numbersOfClients() {
+	clients := t.byField[vocabulary.Client]
+	if len(clients) != 1 || t.has(vocabulary.Site) || t.namesJobs() {
+		return
+	}
+	for _, f := range []vocabulary.Field{vocabulary.Model, vocabulary.Tag, vocabulary.Item, vocabulary.Unknown} {
+		for _, c := range t.byField[f] {
+			if c.i < clients[0].i && (f == vocabulary.Unknown || strings.HasPrefix(c.Evidence, "by its cells")) && t.areCodes(c) && t.onePlaceEach(c, clients[0]) && t.onePlaceEach(clients[0], c) {
+				t.become(c, vocabulary.JobNo, "its codes stand for one client each")
 				return
 			}
 		}

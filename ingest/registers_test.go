@@ -129,3 +129,28 @@ N-07 | Ice hall | Stand | 6 | 6 | V2`)
 		}
 	}
 }
+
+// A register of contracts has a client for each; its amplifiers and controls are those of the contract, and so is
+// the voltage of its lines. Common practice, no source.
+func TestRegisterOfContracts(t *testing.T) {
+	for _, head := range []string{
+		"Contract | Client | Room | Speakers | Mounting | Tap (W) | Line | Amp | Output | Output W | Volume control",
+		"Vertrag | Kunde | Raum | Lautsprecher | Montage | Stufe (W) | Linie | Verstärker | Ausgang | Ausgang W | Regler",
+		"Marché | Client | Local | Haut-parleurs | Pose | Prise (W) | Ligne | Ampli | Sortie | W sortie | Atténuateur",
+		"Contrato | Cliente | Lugar | Parlantes | Montaje | Toma (W) | Línea | Ampli | Salida | W salida | Control de volumen",
+		"Contratto | Committente | Locale | Diffusori | Montaggio | Presa (W) | Linea | Finale | Uscita | W uscita | Regolatore",
+		"Contract | Opdrachtgever | Ruimte | Luidsprekers | Montage | Aftakking (W) | Lijn | Versterker | Uitgang | W uitgang | Regelaar",
+		"Kw. | Client | Room | Speakers | Mounting | Tap (W) | Line | Amp | Output | Output W | Volume control",
+	} {
+		jobs := wholeJobs(head + `
+K-211 | Alder school | Hall | 6 | ceiling | 5 | 70 V | A | 1 | 120 |
+K-211 | Alder school | Office | 2 | ceiling | 2.5 | 70 V | A | 1 | 120 | VC1 (10 W)
+K-214 | River pool | Pool | 4 | wall | 15 | 100 V | A | 1 | 60 |
+K-214 | River pool | Stand | 6 | wall | 6 | 100 V | A | 1 | 60 | VC1 (60 W)`)
+		var got []string
+		for _, j := range jobs {
+			got = append(got, j.Number.Value+" "+j.Site.Value+": "+joinAll(ratedOutputs(j))+", "+controlsOf(j)+", "+show(j.LineVolts))
+		}
+		want(t, head, got, []string{"K-211 Alder school: A / 1 120 W, VC1 10 W x1, 70", "K-214 River pool: A / 1 60 W, VC1 60 W x1, 100"})
+	}
+}

@@ -42,7 +42,7 @@ func (f *finder) counts(r grid.Range) (*Table, grid.Range) {
 				d.header = append(d.header, lines[i+1].n)
 				d.first = lines[i+1].n + 1
 			}
-			sample := deviceLike(f.p.within(d.first, d.last), d)
+			sample := f.deviceLike(f.p.within(d.first, d.last), d)
 			where := grid.Range{Row1: lines[i].n, Col1: r.Col1, Row2: r.Row2, Col2: r.Col2}
 			if cols, x := f.crossedAmong(d, sample, r.Col1, r.Col2); x != nil {
 				return f.buildCrossed(d, cols, x), where
@@ -65,7 +65,7 @@ func (f *finder) bare(r grid.Range) (*Table, grid.Range) {
 		return nil, r
 	}
 	d := &draft{header: []int{0}, units: map[int]bool{}, repeated: map[int]Class{}, from: r.Col1, to: r.Col2, first: r.Row1, last: r.Row2, words: map[int]map[int]string{}}
-	cols := f.headings(d, deviceLike(body, d), r.Col1, r.Col2)
+	cols := f.headings(d, f.deviceLike(body, d), r.Col1, r.Col2)
 	selfTold(cols)
 	dec := decide(cols, titleKinds(f.s, f.p.sheet), findProducts(cols))
 	sure, named := false, false

@@ -213,8 +213,9 @@ func (f *finder) group(d *draft, l *line, i, col int) (cell, int) {
 	return cell{}, 0
 }
 
-// deviceLike are the lines that are worth looking at for what the columns mean: no lone titles, no totals.
-func deviceLike(body []line, d *draft) []line {
+// deviceLike are the lines that are worth looking at for what the columns mean: no lone titles, no totals, no
+// keys with their values.
+func (f *finder) deviceLike(body []line, d *draft) []line {
 	width := d.to - d.from + 1
 	out := make([]line, 0, min(len(body), 4096))
 	for i := range body {
@@ -228,7 +229,7 @@ func deviceLike(body []line, d *draft) []line {
 		if len(slots) > 0 && slots[0].cell.Kind == grid.String && isTotalText(text(slots[0].cell)) {
 			continue
 		}
-		if allStruck(slots) {
+		if allStruck(slots) || f.keyedLine(&body[i]) || f.numbersCard(&body[i]) {
 			continue
 		}
 		out = append(out, body[i])
@@ -254,7 +255,7 @@ func allStruck(slots []slot) bool {
 // build makes the finished table of a draft. low and high are the columns it may reach to.
 func (f *finder) build(d *draft, low, high int) *Table {
 	body := f.p.within(d.first, d.last)
-	sample := deviceLike(body, d)
+	sample := f.deviceLike(body, d)
 	cols := f.headings(d, sample, low, high)
 	if len(cols) == 0 {
 		return nil

@@ -22,7 +22,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 		return f.keyedFacts(l)
 	}
 	if f.numbersCard(l) {
-		return nil
+		return f.cardFacts(l)
 	}
 	var facts []Fact
 	for i := 0; i < len(slots); {

@@ -326,7 +326,7 @@ func (f *finder) titleAndSubject(d *draft, l, head *line) bool {
 // isTitleLine reports whether a line above a header is a title of the table.
 func (f *finder) isTitleLine(d *draft, l *line) bool {
 	slots := l.between(d.from, d.to)
-	if headsBlock(slots) || f.keyedLine(l) {
+	if headsBlock(slots) || f.keyedLine(l) || f.numbersCard(l) {
 		return true
 	}
 	if len(slots) == 0 || len(slots) > 3 || !l.at(d.from-1).blank() || !l.at(d.to+1).blank() {

@@ -18,27 +18,38 @@ const mostKeyed = 6
 // keyedFields are the fields of which one key at least speaks.
 var keyedFields = [vocabulary.Fields]bool{vocabulary.Zone: true, vocabulary.Room: true, vocabulary.Amplifier: true, vocabulary.Channel: true, vocabulary.Circuit: true, vocabulary.Control: true}
 
-// isKeyed reports whether a line is keys, each with its value beside it, of which one names what devices belong to.
+// isKeyed reports whether a line is keys, each with its value beside it, of which one names what devices belong to;
+// one key alone may be any.
 func (f *finder) isKeyed(slots []slot) bool {
+	if len(slots) == 2 {
+		key, value := slots[0], slots[1]
+		_, ok := f.keysOf(slots)
+		return ok && value.col == key.col+1 && value.cell.Kind == grid.String && !strings.HasSuffix(key.cell.line(), ":")
+	}
 	if len(slots) < 4 || len(slots)%2 != 0 || len(slots) > 8 {
 		return false
 	}
-	names := false
-	for i := 0; i < len(slots); i += 2 {
+	names, ok := f.keysOf(slots)
+	return ok && names
+}
+
+// keysOf reports whether cells are keys, each with its value beside it, and whether one names what devices belong to.
+func (f *finder) keysOf(slots []slot) (names, ok bool) {
+	for i := 0; i+1 < len(slots); i += 2 {
 		key, value := slots[i].cell, slots[i+1].cell
 		if key.Kind != grid.String || len(key.Text) > 40 || anyDigit(key.Text) {
-			return false
+			return false, false
 		}
 		h := f.header(key)
 		if strings.HasSuffix(key.line(), ":") {
 			h.field, h.score = f.keyField(key.line()), 1
 		}
 		if h.score < headerScore || value.Kind == grid.String && f.header(value).score >= headerScore {
-			return false
+			return false, false
 		}
 		names = names || keyedFields[h.field]
 	}
-	return names
+	return names, true
 }
 
 // keyedLine reports whether line n is one of a block of such lines, with a header below the last.
@@ -56,9 +67,15 @@ func (f *finder) keyedLine(l *line) bool {
 		}
 		s := strip{slots: next[0].slots}
 		f.weigh(&s)
-		return s.distinct >= 3 && s.matched == len(s.slots)
+		return s.distinct >= 3 && s.matched == len(s.slots) && (len(l.slots) > 2 || f.namesFeeder(l.n))
 	}
 	return false
+}
+
+// namesFeeder reports whether one of the lines of keys and values around line n names what feeds the loudspeakers:
+// "Amplifier | AQ1, 240 W" beside "Cable | 2 x 2.5 mm², 180 m".
+func (f *finder) namesFeeder(n int) bool {
+	return slices.ContainsFunc(f.keyedBlock(n), func(l line) bool { return feeders[f.header(l.slots[0].cell).field] })
 }
 
 // keyedFacts reads a line of such a block, the outermost first. What the amplifier or the output gives, and the control
@@ -124,11 +141,27 @@ func (f *finder) pairsOf(l *line) []Fact {
 // reCardNumber is a title that numbers blocks: "Card 3", "FICHE N° 2".
 var reCardNumber = regexp.MustCompile(`(?i)^\pL{3,}\.?\s+(?:n[°ºr.]+\s*)?\d{1,3}$`)
 
-// numbersCard reports whether a line numbers the block of keys and values below it and names nothing else.
+// numbersCard reports whether a line numbers the block of keys and values below it and names nothing else but a place
+// beside the number: "Card 3 | Platforms".
 func (f *finder) numbersCard(l *line) bool {
-	if len(l.slots) != 1 || !reCardNumber.MatchString(l.slots[0].cell.line()) || sectionField(l.slots[0].cell.line()) != vocabulary.Unknown {
+	if len(l.slots) > 2 || len(l.slots) == 2 && (l.slots[1].cell.Kind != grid.String || anyDigit(l.slots[1].cell.Text) && sectionField(l.slots[1].cell.line()) == vocabulary.Unknown) || !reCardNumber.MatchString(l.slots[0].cell.line()) || sectionField(l.slots[0].cell.line()) != vocabulary.Unknown {
 		return false
 	}
 	next := f.p.within(l.n+1, l.n+1)
 	return len(next) > 0 && f.keyedLine(&next[0])
+}
+
+// cardFacts reads such a line: the place beside the number, whatever kind of place it is, is the zone of the block.
+func (f *finder) cardFacts(l *line) []Fact {
+	if len(l.slots) == 1 {
+		return nil
+	}
+	place := l.slots[1]
+	facts := f.sectionFacts(place.cell.line(), f.p.ref(l.n, place.col), place.cell.Cell)
+	for i := range facts {
+		if field := facts[i].Field; field == vocabulary.Unknown || field == vocabulary.Building || field == vocabulary.Floor || field == vocabulary.Room {
+			facts[i].Field = vocabulary.Zone
+		}
+	}
+	return facts
 }

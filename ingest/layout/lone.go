@@ -95,6 +95,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	}
 	switch {
 	case strings.ContainsAny(t, ":;,(") && anyDigit(t) && notation.SpeaksOfAmplifier(t): // "Foyer: amp 1, one output of 120 W"
+	case b.headsOutput(t, i, s.col):
 	case naming(field, sect) || sect == vocabulary.Unknown && (field == vocabulary.Zone || field == vocabulary.Room) && b.usual(s, k):
 		return "", "", false // a device of which only the place is known
 	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:
@@ -103,6 +104,28 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false
 	}
 	return Title, "a title", true
+}
+
+// headsOutput reports whether the words of a lone cell name a place and what feeds it, "Ground floor (output 1)", above
+// a line of more cells that names none so.
+func (b *bodyReader) headsOutput(t string, i, col int) bool {
+	if i+1 >= len(b.lines) || len(b.lines[i+1].slots) < 2 || !namesOutputBehind(t) {
+		return false
+	}
+	below := b.lines[i+1].l.at(col)
+	return !below.blank() && !namesOutputBehind(below.line())
+}
+
+// namesOutputBehind reports whether a part of a text behind the first names an output or a line by its number, and
+// the first does not.
+func namesOutputBehind(t string) bool {
+	if !anyDigit(t) || !strings.ContainsAny(t, "(,;-–—/|→") {
+		return false
+	}
+	parts := titleParts(t)
+	return len(parts) > 1 && !feeders[sectionField(parts[0])] && slices.ContainsFunc(parts[1:], func(part string) bool {
+		return anyDigit(part) && feeders[sectionField(part)]
+	})
 }
 
 // titlesBelow reports whether lone cells of a column stand above repeated headers:
@@ -127,7 +150,7 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 // numbered: "68.1" above "68.1.1", "70.50" above "70.51".
 func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 	number, words := slots[0].cell.line(), slots[1].cell
-	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) {
+	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) && !placeOfAmp(words.line()) {
 		return false
 	}
 	next := b.lines[i+1].l.at(slots[0].col)
@@ -139,6 +162,13 @@ func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 		return strings.HasPrefix(next.line(), tens) && len(next.line()) == len(number) || strings.HasPrefix(next.line(), chapter)
 	}
 	return strings.HasPrefix(next.line(), chapter) && len(next.line()) > len(number)
+}
+
+// placeOfAmp reports whether a title is a place and the amplifier that feeds it: "POOL (amp AB, 240 W)".
+func placeOfAmp(t string) bool {
+	parts := titleParts(t)
+	return len(parts) > 1 && sectionField(parts[0]) != vocabulary.Amplifier && vocabulary.DeviceIn(parts[0]) == vocabulary.NoDevice && !reLabelWatts.MatchString(parts[0]) &&
+		slices.ContainsFunc(parts[1:], func(part string) bool { return sectionField(part) == vocabulary.Amplifier })
 }
 
 // goesOn is the reason of a line on which the sentence of the row above goes on.

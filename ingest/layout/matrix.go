@@ -73,6 +73,9 @@ func (f *finder) crossed(cols []*heading, body []line) *crosstab {
 		if h.unit != "" && h.unit != "W" && h.unit != "pcs" {
 			continue // lengths and levels are no counts
 		}
+		if h.unit == "W" && classWithin(h.words)&(classEarlier|classLater|classPlanned) != 0 && h.cells.share(lookTapUsual|lookTapValue) >= 0.7 {
+			continue // "Power before (W)": a state of the taps
+		}
 		named, best := h.best()
 		if len(h.parts) > 1 { // a group over the values says what they are of
 			own := f.s.Header(label).Best()

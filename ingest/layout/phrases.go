@@ -1,7 +1,6 @@
 package layout
 
 import (
-	"cmp"
 	"regexp"
 	"slices"
 	"strings"
@@ -40,11 +39,7 @@ func (f *finder) phrases(t *Table) {
 	made := newPhraseColumns(t, col)
 	units := unitColumn(t)
 	t.Records = nil
-	if placesBehind(rows, col) {
-		for i := range rows {
-			rows[i].p.room = cmp.Or(placeBehind(rows[i].Values[col].Text), rows[i].p.room)
-		}
-	}
+	roomsBehind(rows, col)
 	for _, r := range rows {
 		if r.Class == Device {
 			r.classify(units)

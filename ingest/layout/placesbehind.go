@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"strings"
 	"unicode/utf8"
 
@@ -13,6 +14,33 @@ import (
 
 // fewestPlaced is the fewest loudspeakers whose descriptions tell that what stands behind them is a place.
 const fewestPlaced = 3
+
+// roomsBehind gives the rows of a bill the places that stand behind their descriptions, where most of the bill or of a
+// chapter of it has some.
+func roomsBehind(rows []phraseRow, col int) {
+	chapters := [][]phraseRow{rows}
+	if !placesBehind(rows, col) {
+		chapters = chapters[:0]
+		first := 0
+		for i := 0; i <= len(rows); i++ {
+			if i < len(rows) && rows[i].Class != Title {
+				continue
+			}
+			if chapter := rows[first:i]; placesBehind(chapter, col) {
+				chapters = append(chapters, chapter)
+			}
+			first = i
+		}
+	}
+	for _, chapter := range chapters {
+		for i := range chapter {
+			p := &chapter[i].p
+			if place := placeBehind(chapter[i].Values[col].Text); p.room == "" || !strings.HasSuffix(place, " "+p.room) { // "for the store"
+				p.room = cmp.Or(place, p.room)
+			}
+		}
+	}
+}
 
 // placesBehind reports whether most descriptions of loudspeakers end with words that may be a place,
 // and these differ: colours and finishes come again and again.

@@ -21,7 +21,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	case UnitsRow:
 		return UnitsRow, "repeats the units"
 	}
-	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[slots[0].cell.folded()] {
+	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[slots[0].cell.folded()] && !b.f.keyedLine(l) {
 		return Header, "repeats the title of the page"
 	}
 	if l.hidden == grid.HiddenByHand {

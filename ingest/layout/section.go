@@ -48,7 +48,7 @@ func readSection(t string) vocabulary.Field {
 		return vocabulary.Unknown
 	case reControl.MatchString(t), reControlW.MatchString(t):
 		return vocabulary.Control
-	case reAmp.MatchString(t) && !rePAVolts.MatchString(t):
+	case reAmp.MatchString(t) && !rePAVolts.MatchString(t), namesAmpByLetters(t):
 		return vocabulary.Amplifier
 	case reChOnly.MatchString(t), joints.Of(t, 0) && !isDayBehind(t):
 		return vocabulary.Channel

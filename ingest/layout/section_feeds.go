@@ -103,3 +103,13 @@ func isOutputOf(words []string) bool {
 	}
 	return false
 }
+
+// reLetteredAmp matches a word, two or three capitals, and a power maybe: "amp AB of 240 W".
+var reLetteredAmp = regexp.MustCompile(`^(\pL+)\s+[A-Z]{2,3}(?:$|\s*[,;:(]|\s+(?:\p{Ll}{1,3}\s+)?\d+(?:[.,]\d+)?\s*[Ww]\b)`)
+
+// namesAmpByLetters reports whether a text names an amplifier by two or three capitals behind a word for it that has none,
+// or one: "ampli AB", "Verstärker WK, 60 W", but not "AMPLI DE 60 W".
+func namesAmpByLetters(t string) bool {
+	m := reLetteredAmp.FindStringSubmatch(t)
+	return m != nil && m[1] != strings.ToUpper(m[1]) && notation.SpeaksOfAmplifier(m[1])
+}

@@ -1,0 +1,40 @@
+package ingest
+
+import (
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
+)
+
+// The only control of a chapter of a bill may be for one of its rooms: "Attenuator AT2, 6 W, for the office" below
+// "Ceiling loudspeaker set to 3 W, changing room" and "Ceiling loudspeaker set to 1.5 W, office".
+
+// controlOfRoom hangs the loudspeakers of a control's own room behind it, where all those of its zone say in which room
+// they are and some are in another; ok is false where they do not.
+func (b *builder) controlOfRoom(c *schedule.Control, ofZone []*schedule.Loudspeaker) (ok bool) {
+	key := join.Key(c.Room.Value)
+	if key == "" || key == join.Key(c.Zone.Name) {
+		return false
+	}
+	var in []*schedule.Loudspeaker
+	others := false
+	for _, l := range ofZone {
+		switch {
+		case l.Status != schedule.Installed:
+		case !l.Room.Had():
+			return false
+		case join.Key(l.Room.Value) == key:
+			in = append(in, l)
+		default:
+			others = true
+		}
+	}
+	if len(in) == 0 || !others {
+		return false
+	}
+	for _, l := range in {
+		l.Control = c
+	}
+	s := seen{source: schedule.Source{At: c.At, Written: c.Name}}
+	b.take(s, "loudspeakers behind the control", c.Room.Value, schedule.LikelierReading, "the control is for that room of the zone, and the others have none")
+	return true
+}
