@@ -175,7 +175,7 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 			continue
 		}
 		said = true
-		if status := statuses[m.Kind]; status != schedule.Installed {
+		if status := statuses[m.Kind]; status != schedule.Installed && (m.Sure || !ofAPiece(s.text)) {
 			return status, true
 		}
 	}
