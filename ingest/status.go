@@ -299,7 +299,7 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := stateWithDate(s.text); status != schedule.Installed {
 			return status
 		}
-		if goneTwice(s.text) {
+		if goneTwice(s.text) || goneWhen(s.text) {
 			return schedule.Removed
 		}
 	} else {

@@ -12,3 +12,16 @@ func TestPiecesThatAreMissing(t *testing.T) {
 	}
 	want(t, "states", got, []string{"installed", "installed", "installed", "removed", "installed", "installed", "installed"})
 }
+
+// A remark may say on what occasion a loudspeaker was taken away; one of a piece or a control says nothing of it.
+func TestWhenALoudspeakerWasTakenAway(t *testing.T) {
+	for text, gone := range map[string]bool{
+		"bei Umbau demontiert": true, "beim Anstrich abgebaut": true, "during the roof works removed": true, "lors des travaux déposé": true,
+		"durante las obras retirado": true, "durante i lavori rimosso": true, "bij verbouwing verwijderd": true,
+		"bei Umbau Abdeckung demontiert": false, "bei Umbau 2 demontiert": false, "bei Umbau Regler demontiert": false, "demontiert": false, "nach Umbau": false,
+	} {
+		if got := goneWhen(text); got != gone {
+			t.Errorf("%s: %v", text, got)
+		}
+	}
+}
