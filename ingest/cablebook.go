@@ -28,6 +28,10 @@ func (b *builder) cableBooks() {
 		if t.kind != layout.Cables && t.kind != layout.Loudspeakers && t.kind != layout.Mixed {
 			continue
 		}
+		if near, far := t.chainedPlaces(); far != nil {
+			t.follow(near, far)
+			continue
+		}
 		from, to := t.endColumns()
 		if from == nil || to == nil || !t.watted() || !t.leadsToDevices(from, to) {
 			continue
@@ -187,6 +191,24 @@ func (t *table) leadsToDevices(from, to *column) bool {
 		}
 	}
 	return devices > 0 && (chained > 0 || 2*loudspeakers > devices)
+}
+
+// chainedPlaces are the columns of the two ends of cables whose far ends are the places of the loudspeakers, each named
+// once, and most near ends the places before: "Da: AX uscita 1, Maneggio | A: Maneggio, Tribuna"; nil if the table has none.
+func (t *table) chainedPlaces() (from, to *column) {
+	if len(t.byField[vocabulary.From]) != 1 || t.has(vocabulary.To) || t.has(vocabulary.Tag) || t.has(vocabulary.Channel) || t.has(vocabulary.Amplifier) || !t.watted() {
+		return nil, nil
+	}
+	from = t.byField[vocabulary.From][0]
+	for _, f := range []vocabulary.Field{vocabulary.Room, vocabulary.Zone} {
+		for _, c := range t.byField[f] {
+			near, far := t.endsIn(from), t.endsIn(c)
+			if far.each && t.chainedShare(from, &near, &far) > 0 {
+				return from, c
+			}
+		}
+	}
+	return nil, nil
 }
 
 // retype takes a column for another field.

@@ -84,3 +84,21 @@ func TestLinesOfDevicesFromTheRack(t *testing.T) {
 			"S2-02 1 x 10 W zone Yard channel D2", "S2-03 1 x 10 W zone Gate channel D2"})
 	}
 }
+
+// The far ends of the cables may be the places of the loudspeakers: each hangs on the output that its chain begins with.
+func TestPlacesAtTheFarEnds(t *testing.T) {
+	for _, head := range []string{"Tratta | Da | A | Metri | Sezione | Diffusori in A | Presa", "Run | From | To | Metres | Size | Loudspeakers at far end | Tap", "Strecke | Von | Nach | Meter | Querschnitt | Lautsprecher am Ende | Abgriff"} {
+		j := wholeJob(t, "## S\nSpecchio Stables\nAmplifier LX, 100 V: output 1 120 W, output 2 60 W\n\n"+head+"\n"+
+			"T1 | LX output 1 | Riding school | 40 | 2.5 mm² | 6 | 10 W\nT2 | Riding school | Small stand | 18 | 2.5 mm² | 2 | 6 W\n"+
+			"T3 | LX output 2 | Secretary | 12 | 1.5 mm² | 2 | 3 W\nT4 | Secretary | Members | 9 | 1.5 mm² | 4 | 3 W\nT5 | Members | Saddlery | 6 | 1.5 mm² | 1 | 1.5 W")
+		var got []string
+		for _, l := range j.Loudspeakers {
+			if l.Channel == nil {
+				got = append(got, "-")
+				continue
+			}
+			got = append(got, l.Channel.Label())
+		}
+		want(t, head, got, []string{"LX / 1", "LX / 1", "LX / 2", "LX / 2", "LX / 2"})
+	}
+}

@@ -103,6 +103,9 @@ func (b *builder) controlText(r *row) controlMention {
 		return c
 	}
 	if !s.had() && !c.any && s.missing == notation.MissingNone {
+		if m := b.controlOnTheWay(r); m.any {
+			return m
+		}
 		return b.controlRemark(r)
 	}
 	if !s.had() || s.col != nil && b.otherFeed(r).source.At == s.source.At {

@@ -57,7 +57,7 @@ func (b *builder) settleTap(r *row, before, tap, done *column) {
 		}
 	}
 	switch {
-	case was.had() && !anyDigit(was.text) && sureStatus(was.text) != schedule.Installed:
+	case was.had() && !anyDigit(was.text) && sureStatus(was.text) != schedule.Installed, nothingThere(was.text):
 		r.absent = true // "missing": nothing hangs there yet
 	case was.had() && strings.TrimSpace(was.text) != strings.TrimSpace(is.text):
 		v := r.Values[before.i]
@@ -65,6 +65,17 @@ func (b *builder) settleTap(r *row, before, tap, done *column) {
 		r.Values[tap.i], r.wordings[tap.i] = v, r.wordings[before.i]
 		b.take(r.at(tap), vocabulary.Tap.String(), "what was found", schedule.LikelierReading, because)
 	}
+}
+
+// nothingThere reports whether a text says in one word that a loudspeaker is not there, which would not be sure within
+// a sentence: "fehlt", "gone".
+func nothingThere(text string) bool {
+	list := notation.Statuses(text)
+	if len(list) != 1 || list[0].Negated || countWords(text) > 2 {
+		return false
+	}
+	status, known := statuses[list[0].Kind]
+	return known && (status == schedule.Removed || status == schedule.Future)
 }
 
 // doneColumn is the column of a table that says of most rows whether they are

@@ -16,6 +16,7 @@ func TestTapsFoundAndRequired(t *testing.T) {
 	}{
 		{"each row says it", "room | tap before | tap | status\nSlip | 15 | 10 | done\nLoft | 6 | 3 | not done\nSteps | 6 | 3 | ", "10 6 6", 0},
 		{"in a column of ticks", "room | tap before | tap | : Erledigt\nSlip | 15 | 10 | x\nLoft | 6 | 3 | \nSteps | 6 | 3 | nein", "10 6 6", 0},
+		{"whether a snag was put right", "room | tap before | tap | : behoben\nSlip | 15 | 10 | ja\nLoft | 6 | 3 | nein\nSteps | 3 | 3 | ", "10 6 3", 0},
 		{"a row says something else", "room | tap before | tap | status\nSlip | 15 | 10 | done\nBar | 6 | 5 | open\nHut | 6 | 3 | done\nQuay | 6 | 3 | done\nLoft | 6 | 3 | ask Kim", "10 6 3 3 6", 1},
 		{"no row says it", "room | tap before | tap\nSlip | 15 | 10\nLoft | 3 | 3", "15 3", 1},
 	} {
@@ -38,5 +39,18 @@ func TestTapsFoundAndRequired(t *testing.T) {
 				t.Errorf("asked %v", asked(j))
 			}
 		})
+	}
+}
+
+// Where the tap should have been found there may be nothing yet: the word alone says so.
+func TestNothingFoundWhereATapIsToBe(t *testing.T) {
+	for _, word := range []string{"missing", "fehlt", "absent", "falta", "manca", "ontbreekt"} {
+		table := draw(layout.Loudspeakers, "Taps", "room | tap before | tap | : behoben\nSlip | 15 | 10 | ja\nQuay | "+word+" | 15 | nein\nLoft | k.A. | 5 | nein")
+		table.Columns[2].Planned = true
+		var got []string
+		for _, l := range jobOf(t, table).Loudspeakers {
+			got = append(got, l.Status.String())
+		}
+		want(t, word, got, []string{"installed", "future", "installed"})
 	}
 }

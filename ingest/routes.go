@@ -204,6 +204,9 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.fedBy(s); len(list) > 0 {
 		return list
 	}
+	if list := b.ampsFeeding(s); len(list) > 0 {
+		return list
+	}
 	if list := b.outputsAhead(s); len(list) > 0 {
 		return list
 	}

@@ -175,7 +175,7 @@ func columnStatus(r *row) (status schedule.Status, said bool) {
 			continue
 		}
 		said = true
-		if status := statuses[m.Kind]; status != schedule.Installed {
+		if status := statuses[m.Kind]; status != schedule.Installed && (m.Sure || !ofAPiece(s.text)) {
 			return status, true
 		}
 	}
@@ -299,7 +299,7 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if status := stateWithDate(s.text); status != schedule.Installed {
 			return status
 		}
-		if goneTwice(s.text) {
+		if goneTwice(s.text) || goneWhen(s.text) {
 			return schedule.Removed
 		}
 	} else {

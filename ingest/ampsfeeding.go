@@ -1,0 +1,149 @@
+package ingest
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+)
+
+// Notes say in a sentence which amplifier feeds which places: "Amplifier A1 (240 W) feeds the hall and the stage,
+// A2 (120 W) the offices and the yard".
+
+// A feedingAmp is one amplifier of such a sentence.
+type feedingAmp struct {
+	name   string
+	watts  seen
+	verb   bool // a word for feeding was read behind it
+	places []string
+}
+
+// voltsBeside is a line voltage in a list with a rating: ", 100 V" of "A1 (240 W, 100 V)".
+var voltsBeside = regexp.MustCompile(`(?i)\s*[,/]\s*\d{2,3}(?:[.,]\d)?\s*-?V(?:olts?)?\b(?:\s+line\b)?`)
+
+// ampsFeeding reads such a sentence; nil where a part of it is anything else, or rows know none of a place.
+func (b *builder) ampsFeeding(s seen) []route {
+	if !saysFeeding(s.text) {
+		return nil
+	}
+	var amps []feedingAmp
+	for _, segment := range segments(strings.Trim(voltsBeside.ReplaceAllString(s.text, ""), " .")) {
+		if more := b.addFeeding(amps, s, segment); more != nil {
+			amps = more
+			continue
+		}
+		for _, part := range listWords.Split(segment, -1) { // "A1 feeds the hall and A2 the yard"
+			if amps = b.addFeeding(amps, s, part); amps == nil {
+				return nil
+			}
+		}
+	}
+	var out []route
+	for _, a := range amps {
+		place := service{at: s, rest: len(a.places) == 1 && restWords.in(join.Fold(a.places[0]))}
+		if !place.rest {
+			place = b.placesIn(s, strings.Join(a.places, ", "))
+		}
+		if !place.had() {
+			return nil
+		}
+		name := ownCode(a.name)
+		out = append(out, route{service: place, outlet: outlet{amp: name, at: s, ampAt: s}, named: true, watts: a.watts})
+		if a.watts.had() {
+			b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: name, W: wattsOf(a.watts), Worded: true}, source: s.source, routed: true})
+		}
+	}
+	return out
+}
+
+// saysFeeding reports whether a text has a word for what an amplifier does for its loudspeakers.
+func saysFeeding(text string) bool {
+	for word := range strings.FieldsSeq(text) {
+		if slices.Contains(wordClasses["feeding"], join.Fold(word)) {
+			return true
+		}
+	}
+	return false
+}
+
+// addFeeding adds a part of such a sentence to a copy of its amplifiers: one with or without what it feeds, its rating,
+// the verb, or a further place; nil where the part is anything else.
+func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAmp {
+	watts, text := cutWatts(s, part)
+	words := strings.Fields(strings.Trim(text, " ,.()"))
+	amps = slices.Clone(amps)
+	if n := b.feederAhead(words, watts, len(amps) > 0); n > 0 {
+		a := feedingAmp{name: strings.Join(words[max(0, n-2):n], " "), watts: watts}
+		if !notation.SpeaksOfAmplifier(a.name) {
+			a.name = words[n-1]
+		}
+		a.verb = len(amps) > 0 && amps[len(amps)-1].verb && watts.had()
+		amps, watts, words = append(amps, a), seen{}, words[n:]
+	}
+	if len(amps) == 0 {
+		return nil
+	}
+	last := &amps[len(amps)-1]
+	if watts.had() {
+		if last.watts.had() || len(last.places) > 0 {
+			return nil
+		}
+		last.watts = watts
+	}
+	if len(words) > 0 && len(last.places) == 0 && slices.Contains(wordClasses["feeding"], join.Fold(words[0])) {
+		last.verb, words = true, words[1:]
+	}
+	if len(words) == 0 {
+		return amps
+	}
+	place := strings.Join(words, " ")
+	if !b.places.zones[join.Parse(join.Zone, place).Full] && !restWords.in(join.Fold(place)) {
+		for len(words) > 1 && slices.Contains(articleWords, join.Fold(words[0])) { // "the hall"
+			words = words[1:]
+		}
+		place = strings.Join(words, " ")
+	}
+	if !last.verb || saysFeeding(place) && !b.places.zones[join.Parse(join.Zone, place).Full] || !restWords.in(join.Fold(place)) && !b.placesIn(s, place).had() {
+		return nil
+	}
+	last.places = append(slices.Clip(last.places), place)
+	return amps
+}
+
+// feederAhead is the number of words at the beginning that name an amplifier, 0 if they name none: "Amplifier A1",
+// "the amp 2"; or its code alone, where it is known, or a rating stands beside it and behind it a verb that is
+// said of no control, or nothing but places where others went before.
+func (b *builder) feederAhead(words []string, watts seen, others bool) int {
+	skipped := 0
+	for len(words) > 2 && slices.Contains(articleWords, join.Fold(words[0])) {
+		words, skipped = words[1:], skipped+1
+	}
+	if len(words) > 1 && notation.SpeaksOfAmplifier(words[0]) && channelID(words[1]) != "" && (anyDigit(words[1]) || words[1] == strings.ToUpper(words[1])) {
+		return skipped + 2
+	}
+	if len(words) == 0 || !shortTag.MatchString(words[0]) {
+		return 0
+	}
+	code := words[0]
+	switch k := join.Key(code); {
+	case b.namesAmp(code):
+		return skipped + 1
+	case b.places.lines[k], b.placesIn(watts, code).had(), len(b.dir.devices[k]) > 0, b.dir.controls[k]:
+		return 0
+	}
+	switch notation.KeyOf(code).Kind {
+	case notation.KeyLine, notation.KeyZone, notation.KeyChannel, notation.KeyControl:
+		return 0
+	}
+	verb := len(words) > 1 && slices.Contains(wordClasses["drives"], join.Fold(words[1]))
+	if w := wattsOf(watts); w < leastAmplifier || !verb && !others {
+		return 0
+	}
+	return skipped + 1
+}
+
+// leastAmplifier is what a code that nothing else calls an amplifier has to give, to be taken for one: common practice,
+// no source.
+const leastAmplifier = 30.0
