@@ -31,6 +31,7 @@ type builder struct {
 	routes        []route                    // what they say of places and outputs
 	carried       []carried                  // what they say of controls
 	controlLines  [][]spoken                 // the lines of lists of controls below titles
+	controlPlaces [][]spoken                 // lines of a place and a power below such titles
 	spokenLines   []spokenLine               // what rows of cells say of the cables of lines
 	units         lengthEvidence
 
