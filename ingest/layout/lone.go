@@ -95,6 +95,7 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	}
 	switch {
 	case strings.ContainsAny(t, ":;,(") && anyDigit(t) && notation.SpeaksOfAmplifier(t): // "Foyer: amp 1, one output of 120 W"
+	case endsInOutput(t):
 	case naming(field, sect) || sect == vocabulary.Unknown && (field == vocabulary.Zone || field == vocabulary.Room) && b.usual(s, k):
 		return "", "", false // a device of which only the place is known
 	case field == vocabulary.Tag && k&(lookTag|lookTagRange) != 0 && sect == vocabulary.Unknown:
@@ -103,6 +104,16 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 		return "", "", false
 	}
 	return Title, "a title", true
+}
+
+// endsInOutput reports whether a text is words and the number of an output behind a mark: "Glasshouses (output 1)".
+func endsInOutput(t string) bool {
+	if !strings.ContainsAny(t, ",;(") {
+		return false
+	}
+	parts := titleParts(t)
+	last := len(parts) - 1
+	return last == 1 && !anyDigit(parts[0]) && sectionField(parts[1]) == vocabulary.Channel
 }
 
 // titlesBelow reports whether lone cells of a column stand above repeated headers:
