@@ -24,3 +24,25 @@ func TestListsBelowAListOfLoudspeakers(t *testing.T) {
 		})
 	}
 }
+
+// Below a title for controls each may go by its place alone; one amplifier without a name feeds all. Common practice, no source.
+func TestControlsByTheirPlacesBelowAList(t *testing.T) {
+	for _, c := range []struct{ amp, head, controls string }{
+		{"Amplifier 180 W with a 100 V output, one line for all", "Where | Qty | Tap | Total W", "Wall attenuators"},
+		{"Verstärker 180 W mit 100-V-Ausgang, eine Linie für alles", "Ort | Anzahl | Abgriff | Summe W", "Wandregler"},
+		{"Ampli de 180 W, une sortie 100 V pour tout", "Lieu | Qté | Prise | Total W", "Atténuateurs muraux"},
+		{"Potencia de 180 W con salida de 100 V, una sola línea para todo", "Lugar | Cant. | Derivación | Total W", "Atenuadores de pared"},
+		{"Amplificatore da 180 W con uscita a 100 V", "Luogo | Q.tà | Presa | Totale W", "Attenuatori a parete"},
+		{"Versterker van 180 W met uitgang 100 V", "Plaats | Aantal | Stand | Totaal W", "Volumeregelaars"},
+	} {
+		j := wholeJob(t, "Speakers of the stables\n"+c.amp+"\n|\n"+c.head+"\nStalls | 6 | 5 W | 30\nRiding hall | 4 | 10 W | 40\nVet | 2 | 3 W | 6\nTotal | 12 | | 76\n|\n"+c.controls+"\nRiding hall | 60 W\nVet | 10 W")
+		want(t, c.amp, []string{controlsOf(j)}, []string{"control (Riding hall) 60 W x1, control (Vet) 10 W x1"})
+		if len(j.Channels) != 1 || show(j.Channels[0].Rated) != "180" || j.Loudspeakers[0].Channel != j.Channels[0] {
+			t.Errorf("%s: outputs %v, loudspeakers %v", c.amp, ratedOutputs(j), describe(j))
+		}
+	}
+	j := wholeJob(t, "Speakers of the stables, 100 V\n|\nWhere | Qty | Tap\nStalls | 6 | 5 W\nVet | 2 | 3 W\n|\nAttenuators\nTack room | 60 W")
+	if len(j.Controls) != 0 || len(j.Questions) == 0 {
+		t.Errorf("a control at no place of the list: %v, asked %v", controlsOf(j), asked(j))
+	}
+}

@@ -31,6 +31,7 @@ type builder struct {
 	routes        []route                    // what they say of places and outputs
 	carried       []carried                  // what they say of controls
 	controlLines  [][]spoken                 // the lines of lists of controls below titles
+	controlPlaces [][]spoken                 // lines of a place and a power below such titles
 	spokenLines   []spokenLine               // what rows of cells say of the cables of lines
 	units         lengthEvidence
 
@@ -54,6 +55,7 @@ type builder struct {
 	tapsAtVolts    []tapsAtVolts               // of rows whose line voltage was not known when they were read
 	zonesOnAmps    map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
 	itemRows       map[string][]*row           // rows of loudspeakers by item; see rowsByItem
+	roomNumbers    map[string][]*row           // rows of loudspeakers by the number of their room; nil until asked for
 	slots          map[string]int              // amplifier key -> number of its channels, when stated
 	channelRated   map[*schedule.Channel][]ratedSeen
 	ampRated       map[*schedule.Amplifier][]ratedSeen // ratings of each of its channels

@@ -32,32 +32,49 @@ func (b *builder) findControlsBelow() {
 		beside := i > 0 && b.spoken[i-1].at.Sheet() == cells[0].at.Sheet() && cells[0].at.Row <= b.spoken[i-1].at.Row+1
 		if line := controlLine(cells); headed && beside && line != nil {
 			b.controlLines = append(b.controlLines, line)
+		} else if line := placeLine(cells); headed && beside && line != nil {
+			b.controlPlaces = append(b.controlPlaces, line)
 		} else {
 			headed = headsControls(cells)
 		}
 		i = n
 	}
-	if len(b.controlLines) == 0 {
+	if len(b.controlLines)+len(b.controlPlaces) == 0 {
 		return
 	}
 	rows := make(map[schedule.Ref]bool)
-	for _, line := range b.controlLines {
+	for _, line := range slices.Concat(b.controlLines, b.controlPlaces) {
 		rows[rowOf(line[0].at)] = true
 	}
 	b.said = slices.DeleteFunc(b.said, func(s said) bool { return rows[rowOf(s.source.At)] })
 }
 
-// controlLine are the cells of a line that begins with a tag and holds a power and a third cell, nil for others. Where
-// the tag was read as a key, "AT1: 35 W", two cells are one.
+// controlLine are the cells of a line that begins with a tag and holds a power and a third cell, nil for others.
 func controlLine(cells []spoken) []spoken {
+	cells = withKeyApart(cells)
+	powered := func(c spoken) bool { return onlyWatts(c.text) != "" }
+	if len(cells) < 3 || !isTag(cells[0].text) || len(cells[0].text) > longestTag || !slices.ContainsFunc(cells[1:], powered) {
+		return nil
+	}
+	return cells
+}
+
+// placeLine are the two cells of a line that is words and a power, "Riding hall | 60 W": a control without a tag, by the
+// place that it serves. It is nil for others.
+func placeLine(cells []spoken) []spoken {
+	cells = withKeyApart(cells)
+	if len(cells) != 2 || onlyWatts(cells[1].text) == "" || onlyWatts(cells[0].text) != "" || isTag(cells[0].text) {
+		return nil
+	}
+	return cells
+}
+
+// withKeyApart parts the first cell of a line in two where it was read as a key: "AT1: 35 W".
+func withKeyApart(cells []spoken) []spoken {
 	if tag, value, ok := strings.Cut(cells[0].text, ": "); ok {
 		cells = slices.Clone(cells)
 		cells[0].text = tag
 		cells = slices.Insert(cells, 1, spoken{at: cells[0].at, text: value})
-	}
-	powered := func(c spoken) bool { return onlyWatts(c.text) != "" }
-	if len(cells) < 3 || !isTag(cells[0].text) || len(cells[0].text) > longestTag || !slices.ContainsFunc(cells[1:], powered) {
-		return nil
 	}
 	return cells
 }
@@ -98,4 +115,21 @@ func (b *builder) controlsBelow() {
 		b.controlNames.Add(tag, 0)
 		b.carried = append(b.carried, c)
 	}
+	for _, line := range b.controlPlaces {
+		b.controlOfPlace(line)
+	}
+}
+
+// controlOfPlace adds the control that a line names by its place alone, and asks where no loudspeakers are there.
+func (b *builder) controlOfPlace(line []spoken) {
+	s := seen{text: line[1].text, source: schedule.Source{At: line[1].at, Written: line[1].text, How: schedule.FromTitle}}
+	place := b.placesIn(s, line[0].text)
+	if !place.had() {
+		b.ask(line[0].at, "control", "“"+short(line[0].text)+"”: which loudspeakers hang behind this control?", "the load of this control")
+		return
+	}
+	c := carried{controls: []string{"control (" + tidy(b.placeNamed(&place)) + ")"}, unnamed: true, watts: s, at: place}
+	c.watts.text = onlyWatts(s.text)
+	b.controlNames.Add(c.controls[0], 0)
+	b.carried = append(b.carried, c)
 }

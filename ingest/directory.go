@@ -108,7 +108,7 @@ func (b *builder) gatherDirectory() {
 			if r.kind == loudspeakerRow || r.kind == zoneRow || r.kind == controlRow {
 				b.gatherFeeders(r)
 			}
-			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && anyDigit(c.text) {
+			if c := r.own(vocabulary.Control); c.had() && r.kind != controlRow && (anyDigit(c.text) || tagOfLetters.MatchString(c.text)) {
 				b.dir.controls[c.key()] = true
 				if tag := b.tagOfControl(c.text); tag != c.text {
 					b.dir.controls[join.Key(tag)] = true

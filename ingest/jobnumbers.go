@@ -12,8 +12,8 @@ import (
 
 // The number of a job stands in a title or a note behind a word for it: "Contract 5120", "Propuesta n° 3341".
 
-// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118".
-var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*)`)
+// numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118", "2016.118".
+var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*(?:\.\d[\w/-]*)*)`)
 
 // pageOfPages is the number of a page of several: "1/3", behind a word that numbers documents too.
 var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)

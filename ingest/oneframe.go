@@ -7,6 +7,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -46,7 +47,7 @@ func (b *builder) soleFrame() *said {
 		if s.Name != "" || s.Amplifiers > 1 {
 			return nil
 		}
-		if !s.Worded && !frameWords.in(join.Fold(s.source.Written)) || max(s.Outputs, len(s.Ways)) < 2 {
+		if !s.Worded && !frameWords.in(join.Fold(s.source.Written)) && !notation.SpeaksOfAmplifier(s.source.Written) || max(s.Outputs, len(s.Ways)) < 2 {
 			continue
 		}
 		if one != nil && (one.Outputs != s.Outputs || one.W != s.W || one.source.At.Row != s.source.At.Row) {

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -136,3 +137,6 @@ func (b *builder) controlsBetween(text string) []string {
 func isTag(name string) bool {
 	return strings.ContainsFunc(name, unicode.IsLetter) && (anyDigit(name) || len(name) > 1 && strings.IndexFunc(strings.ReplaceAll(name, "-", ""), notUpper) < 0)
 }
+
+// tagOfLetters is a tag that ends in one letter where others have a figure: "VR-A".
+var tagOfLetters = regexp.MustCompile(`^\p{Lu}{1,4}[-.]\p{Lu}$`)

@@ -54,6 +54,9 @@ func (b *builder) serviceOf(r *row) *service {
 		if v := b.servedEnding(r); v != nil {
 			return v
 		}
+		if v := b.servedRoomNumbers(r); v != nil {
+			return v
+		}
 	}
 	cells := []seen{r.zoneText()}
 	if !cells[0].had() {

@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
 )
 
 // figuresOfDate are the figures of a day, a month or a year: "3/14/21", "03.2019", "14.1.", "2022", "'21";
@@ -30,7 +31,7 @@ func stateWithDate(text string) schedule.Status {
 		switch {
 		case status == schedule.Installed && anyDigit(part), status != schedule.Installed && found != schedule.Installed && status != found:
 			return schedule.Installed // "1 of 3, taken down 14/1"
-		case status == schedule.Installed && speaksOfSome(part):
+		case status == schedule.Installed && (speaksOfSome(part) || notation.MentionsStatus(part, notation.StatusInstalled)):
 			return schedule.Installed
 		case status != schedule.Installed:
 			found = status
@@ -51,17 +52,34 @@ func speaksOfSome(part string) bool {
 }
 
 // withoutDate takes a date off the front or the end of a few words, and the word that
-// leads to it: "taken down 14/1", "demontiert im Mai 2022".
+// leads to it: "taken down 14/1", "demontiert im Mai 2022", "déposé le 11 mars".
 func withoutDate(text string) string {
 	words := strings.Fields(text)
-	for len(words) > 1 && isWordOfDate(words[len(words)-1]) {
-		words = words[:len(words)-1]
+	first, last := 0, len(words) // a day is told by its month, which goes before it or after
+	for last > 1 && (isWordOfDate(words[last-1]) || isDayOfMonth(words, last-1)) {
+		last--
 	}
-	for len(words) > 1 && isWordOfDate(words[0]) {
-		words = words[1:]
+	for first < last-1 && (isWordOfDate(words[first]) || isDayOfMonth(words, first)) {
+		first++
 	}
-	return strings.Join(words, " ")
+	return strings.Join(words[first:last], " ")
 }
+
+// isDayOfMonth reports whether one of several words is the number of a day with its month in front of it or
+// behind: "11 mars", "May 3rd", "4 de mayo".
+func isDayOfMonth(words []string, i int) bool {
+	if !dayOfMonth.MatchString(join.Fold(strings.Trim(words[i], "().,"))) {
+		return false
+	}
+	next := i + 1
+	if next+1 < len(words) && slices.Contains(wordClasses["date link"], join.Fold(words[next])) {
+		next++
+	}
+	return i > 0 && isMonth(words[i-1]) || next < len(words) && isMonth(words[next])
+}
+
+// dayOfMonth is the number of a day: "11", "3rd", "1er".
+var dayOfMonth = regexp.MustCompile(`^(?:[1-9]|[12]\d|3[01])(?:st|nd|rd|th|er|de|º|°)?$`)
 
 // isWordOfDate reports whether a word is the figures of a date, a month, or a word in
 // front of them.
@@ -78,6 +96,12 @@ func isWordOfDate(word string) bool {
 	if slices.Contains(wordClasses["date link"], folded) {
 		return true
 	}
+	return isMonth(word)
+}
+
+// isMonth reports whether a word is the name of a month, or begins it.
+func isMonth(word string) bool {
+	folded := strings.Trim(join.Fold(word), ".()")
 	if len(folded) < 3 {
 		return false
 	}

@@ -6,14 +6,16 @@ import "testing"
 // row out; one that may be of some of several is asked about. Common practice, no source.
 func TestStatesWithDates(t *testing.T) {
 	for _, remark := range []string{"Beyond repair, taken down 14/1", "2022 demontiert", "déposé en mai 2021", "retirado el 3.4.2020",
-		"rimosso nel 2019", "afgebroken plafond, verwijderd 12-3-2018", "condemned"} {
+		"rimosso nel 2019", "afgebroken plafond, verwijderd 12-3-2018", "condemned",
+		"soaked, taken down on March 3rd", "durchnässt, abgebaut am 11. März", "noyé, déposé le 11 mars", "mojada, retirada el 4 de mayo", "bruciato, smontato il 2 giugno",
+		"spreekspoel stuk, meegenomen, nieuwe volgt", "voice coil gone, taken along", "Spule defekt, mitgenommen", "membrane crevée, emporté", "cono rotto, portato via", "cono roto, llevado al taller"} {
 		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
 		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1 removed"})
 		if len(j.Questions) > 0 {
 			t.Errorf("%s: asked %v", remark, asked(j))
 		}
 	}
-	for _, remark := range []string{"1 of 2, taken down 14/1", "left one, taken down 14/1"} {
+	for _, remark := range []string{"1 of 2, taken down 14/1", "left one, taken down 14/1", "2 taken down May 3rd"} {
 		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
 		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1"})
 		if len(j.Questions) == 0 {

@@ -239,6 +239,10 @@ func numberedControls(cols []*heading, title map[Kind]float64, base []worth) boo
 	first := cols[0]
 	switch first.top {
 	case vocabulary.Item, vocabulary.Tag, vocabulary.Quantity, vocabulary.Control, vocabulary.Unknown:
+	case vocabulary.Model:
+		if first.cells.share(lookTag) < 1 || first.cells.share(lookControl) > 0 { // tags of controls tell it by themselves
+			return false
+		}
 	default:
 		return false
 	}

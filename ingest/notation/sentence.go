@@ -48,6 +48,10 @@ func ParseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 // numberSign finds the sign in front of a number: "Amp #1".
 var numberSign = regexp.MustCompile(`#\s?(\d)`)
 
+// powerWithOutput finds an amplifier that is called a power, which has an output: "Potencia de 180 W con
+// salida de 100 V". Spanish of the Río de la Plata, common practice, no source.
+var powerWithOutput = regexp.MustCompile(`(?i)^(?:la\s+)?(potencia\s+de\s+(?:\d\s*[x×]\s*)?\d+\s*W\b.*\bsalidas?\b)`)
+
 func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	const what = "sentence about amplifiers"
 	text, err := prepare(what, s)
@@ -55,6 +59,7 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 		return nil, err
 	}
 	text = numberSign.ReplaceAllString(text, "$1")
+	text = powerWithOutput.ReplaceAllString(text, "etapa de $1")
 	r := &sentenceReading{}
 	for _, clause := range clausesOf(text) {
 		clause = withoutStandby(clause)

@@ -1,0 +1,34 @@
+package ingest
+
+import "testing"
+
+// Controls that name what hangs behind them by the numbers of rooms, which the list of loudspeakers has beside
+// their names. A sheet of types sets no taps. Common practice, no source.
+func TestControlsByTheNumbersOfRooms(t *testing.T) {
+	for _, c := range []struct{ list, rooms, tag, title, head string }{
+		{"Room | Name | Type | Qty | W each", "0.01 and 0.02", "Ref.", "Attenuators", "Ref. | Rooms | Max. load"},
+		{"Raum | Bezeichnung | Typ | Anzahl | W je Stück", "0.01 und 0.02", "Kennzeichen", "Regler", "Kennzeichen | Räume | Max. Belastung"},
+		{"Local | Dénomination | Type | Nbre | W/HP", "0.01 et 0.02", "Repère", "Régleurs", "Repère | Locaux | Puissance max."},
+		{"Local | Denominación | Tipo | Cant. | W c/u", "0.01 y 0.02", "Ref.", "Atenuadores", "Ref. | Locales | Potencia máx."},
+		{"Locale | Denominazione | Tipo | Q.tà | W cad.", "0.01, 0.02", "Sigla", "Attenuatori", "Sigla | Locali | Potenza max"},
+		{"Lokaal | Benaming | Type | Aantal | Verm./st.", "0.01 en 0.02", "Merkteken", "Volumeregelaars", "Merkteken | Lokalen | Max. vermogen"},
+	} {
+		j := wholeJob(t, "Museum of the Moor, 100 V\n|\n"+c.list+"\n0.01 | Foyer | P6 | 4 | 3\n0.02 | Shop | P6 | 4 | 3\n0.05 | Cloakroom | P6 | 1 | 1.5\n1.01 | Lecture room | P6 | 8 | 6\n|\n## "+
+			c.title+"\n"+c.head+"\nR1 | "+c.rooms+" | 36 W\nR2 | 1.01 Lecture room | 60 W")
+		want(t, c.list, describe(j), []string{"4 x 3 W zone Foyer control R1", "4 x 3 W zone Shop control R1", "1 x 1.5 W zone Cloakroom", "8 x 6 W zone Lecture room control R2"})
+		want(t, c.list, []string{controlsOf(j)}, []string{"R1 36 W x2, R2 60 W x1"})
+	}
+}
+
+// A number of a job may have full stops in it. Common practice, no source.
+func TestJobNumbersWithFullStops(t *testing.T) {
+	for _, c := range []struct{ title, want string }{
+		{"Dossier 2016.118", "2016.118"}, {"Project no. 24.0871.B", "24.0871.B"}, {"Projekt 2016.118, Eishalle", "2016.118"},
+		{"Order 55120.", "55120"},
+	} {
+		j := wholeJob(t, c.title+" | Ice hall\n|\nRoom | Qty | Tap\nHall | 4 | 6 W\nYard | 2 | 15 W")
+		if j.Number.Value != c.want {
+			t.Errorf("%s: number %q, want %q", c.title, j.Number.Value, c.want)
+		}
+	}
+}
