@@ -16,6 +16,9 @@ import (
 // the row above, or of the place behind "as". It is asked where that has none.
 func (b *builder) controlSame(r *row, s seen) (controlMention, bool) {
 	folded := join.Fold(s.text)
+	if first, rest, _ := strings.Cut(folded, " "); onItsWords.in(first) && sameWords.ahead(rest) != "" {
+		folded = rest // "on the same control"
+	}
 	same := sameWords.ahead(folded)
 	if same == "" || anyDigit(folded) || countWords(folded) > mostRemark {
 		return controlMention{}, false

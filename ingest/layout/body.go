@@ -219,6 +219,7 @@ func (b *bodyReader) emit() {
 		t.Records = append(t.Records, r)
 	}
 	t.Range = b.f.p.area(t.Range)
+	floorsAsZones(t)
 	b.carry()
 }
 

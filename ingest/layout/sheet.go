@@ -129,7 +129,16 @@ func (sr *sheetReader) readPlan() {
 // tables without a header.
 func (sr *sheetReader) readRest() {
 	none := len(sr.tables) == 0
-	for _, r := range sr.p.blocks(maxRest) {
+	blocks := sr.p.blocks(maxRest)
+	if none {
+		for _, run := range sr.f.titledBlocks(blocks) {
+			if t, area := sr.f.bare(run.area, run.heads); t != nil {
+				t.SheetHidden = sr.sheet.Hidden
+				sr.tables = append(sr.tables, &placed{t: t, area: area})
+			}
+		}
+	}
+	for _, r := range blocks {
 		sr.watch.Step()
 		if r.Row2-r.Row1 < 2 || r.Col2-r.Col1 < 2 {
 			continue
@@ -143,7 +152,7 @@ func (sr *sheetReader) readRest() {
 			t.SheetHidden = sr.sheet.Hidden
 			sr.tables = append(sr.tables, &placed{t: t, area: area})
 		} else if none {
-			if t, area := sr.f.bare(r); t != nil {
+			if t, area := sr.f.bare(r, nil); t != nil {
 				t.SheetHidden = sr.sheet.Hidden
 				sr.tables = append(sr.tables, &placed{t: t, area: area})
 			}
