@@ -21,6 +21,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	case UnitsRow:
 		return UnitsRow, "repeats the units"
 	}
+	if b.d.heads[l.n] || b.f.cardKeys[l.n] {
+		return Title, "heads a block"
+	}
 	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[slots[0].cell.folded()] {
 		return Header, "repeats the title of the page"
 	}
@@ -39,7 +42,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	if i > 0 && b.lines[i-1].class == Header && b.f.unitsOnly(slots) && len(slots) >= 2 {
 		return UnitsRow, "units"
 	}
-	if b.d.heads[l.n] || b.d.repeated[l.n+1] == Header && headsBlock(slots) || b.f.keyedLine(l) || b.f.numbersCard(l) {
+	if b.d.repeated[l.n+1] == Header && headsBlock(slots) || b.f.keyedLine(l) || b.f.numbersCard(l) {
 		return Title, "heads a block"
 	}
 	if label := b.label(slots); label != "" && isTotalText(label) && b.totalShape(slots) {
