@@ -49,3 +49,15 @@ func (b *builder) controlSame(r *row, s seen) (controlMention, bool) {
 	b.take(s, "control", "that of row "+m.as.Rows.String(), schedule.LikelierReading, "“"+short(s.text)+"” behind it")
 	return m, true
 }
+
+// volumeBy is a remark that begins with what sets the volume, with a word for a control in place of these words:
+// "control RG1 at the desk" for "volume by RG1 at the desk".
+func volumeBy(text string) string {
+	words := strings.Fields(text)
+	for n := min(4, len(words)-1); n > 1; n-- {
+		if volumeByWords.in(join.Fold(strings.Join(words[:n], " "))) && isTag(strings.Trim(words[n], ",.;:")) && anyDigit(words[n]) {
+			return "control " + strings.Join(words[n:], " ")
+		}
+	}
+	return text
+}
