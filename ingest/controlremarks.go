@@ -127,7 +127,7 @@ func controlIn(r *row, s seen) controlMention {
 	if folded := join.Fold(s.text); countWords(folded) <= fewestOfControl && !anyDigit(folded) && withWords.begins(folded) && !hasTagBehind(s.text) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice {
 		return controlMention{at: s, any: true}
 	}
-	list, err := notation.ParseControls(s.text, notation.Auto)
+	list, err := notation.ParseControls(volumeBy(s.text), notation.Auto)
 	if countWords(s.text) > mostRemark && (err != nil || list[0].Name == "") {
 		if head, _, ok := cutAny(s.text, ",", ";", " - "); ok && !notation.OneForEach(s.text) { // "wall control 50 W, serves nothing but the hall"
 			s.text = head

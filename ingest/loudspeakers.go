@@ -174,7 +174,7 @@ func (r *row) tagList() []string {
 	}
 	if !plainTag(tag.Value) {
 		if t, err := notation.ParseTags(tag.Value); err == nil && (t.Doubts&hyphenDoubts == 0 || r.t.tagsAreRanges()) {
-			return t.List
+			return tagsOnly(t.List)
 		}
 	}
 	return []string{tag.Value}

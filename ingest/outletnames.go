@@ -72,9 +72,12 @@ func ownCode(name string) string {
 }
 
 // codeInTitle is the name of the amplifier that a title names: by its code alone where the title goes on to name
-// its outputs, "Amplifier E1 (100 V): zone 1 = channel 1".
+// its outputs, "Amplifier E1 (100 V): zone 1 = channel 1", or begins with the place, "HALL, amplifier E1, 60 W".
 func (b *builder) codeInTitle(text string, title seen) string {
 	code := ownCode(text)
+	if title.cell != nil && !strings.HasPrefix(strings.TrimSpace(title.cell.Text), text) {
+		return code
+	}
 	if slices.ContainsFunc(b.said, func(s said) bool { return s.source.At == title.source.At && s.Name == code && len(s.Ways) > 0 }) {
 		return code
 	}

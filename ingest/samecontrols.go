@@ -16,6 +16,9 @@ import (
 // the row above, or of the place behind "as". It is asked where that has none.
 func (b *builder) controlSame(r *row, s seen) (controlMention, bool) {
 	folded := join.Fold(s.text)
+	if first, rest, _ := strings.Cut(folded, " "); onItsWords.in(first) && sameWords.ahead(rest) != "" {
+		folded = rest // "on the same control"
+	}
 	same := sameWords.ahead(folded)
 	if same == "" || anyDigit(folded) || countWords(folded) > mostRemark {
 		return controlMention{}, false
@@ -45,4 +48,16 @@ func (b *builder) controlSame(r *row, s seen) (controlMention, bool) {
 	}
 	b.take(s, "control", "that of row "+m.as.Rows.String(), schedule.LikelierReading, "“"+short(s.text)+"” behind it")
 	return m, true
+}
+
+// volumeBy is a remark that begins with what sets the volume, with a word for a control in place of these words:
+// "control RG1 at the desk" for "volume by RG1 at the desk".
+func volumeBy(text string) string {
+	words := strings.Fields(text)
+	for n := min(4, len(words)-1); n > 1; n-- {
+		if volumeByWords.in(join.Fold(strings.Join(words[:n], " "))) && isTag(strings.Trim(words[n], ",.;:")) && anyDigit(words[n]) {
+			return "control " + strings.Join(words[n:], " ")
+		}
+	}
+	return text
 }

@@ -109,6 +109,8 @@ var (
 	hangsWords        = wordClasses["hangs"]        // what loudspeakers do on outputs
 	loudspeakersWords = wordClasses["loudspeakers"] // any of them, of no kind
 	alsoWords         = wordClasses["also"]
+	volumeByWords     = wordClasses["volume by"]    // between a loudspeaker and the control that sets it: "volume by RG1 at the desk"
+	onItsWords        = wordClasses["on its"]       // between a loudspeaker and the control that it shares: "on the same knob"
 	sameWords         = wordClasses["same"]         // in front of what two rows share
 	markedWords       = wordClasses["marked"]       // said of a thing's tag, in front of it
 	frameWords        = wordClasses["frame"]        // for an amplifier with all its outputs

@@ -57,16 +57,19 @@ func (f *finder) counts(r grid.Range) (*Table, grid.Range) {
 }
 
 // bare reads a block without a header by its cells alone, the last resort:
-// it must show powers, or conductors with lengths, and names beside them.
-func (f *finder) bare(r grid.Range) (*Table, grid.Range) {
-	r = f.belowTitle(r)
+// it must show powers, or conductors with lengths, and names beside them. The lines of heads are known as titles.
+func (f *finder) bare(r grid.Range, heads map[int]bool) (*Table, grid.Range) {
+	if heads == nil {
+		r = f.belowTitle(r)
+	}
 	body := f.p.within(r.Row1, r.Row2)
 	if len(body) < 3 {
 		return nil, r
 	}
-	d := &draft{header: []int{0}, units: map[int]bool{}, repeated: map[int]Class{}, from: r.Col1, to: r.Col2, first: r.Row1, last: r.Row2, words: map[int]map[int]string{}}
+	d := &draft{header: []int{0}, units: map[int]bool{}, repeated: map[int]Class{}, heads: heads, from: r.Col1, to: r.Col2, first: r.Row1, last: r.Row2, words: map[int]map[int]string{}}
 	cols := f.headings(d, f.deviceLike(body, d), r.Col1, r.Col2)
 	selfTold(cols)
+	remarksBeside(cols, len(body))
 	dec := decide(cols, titleKinds(f.s, f.p.sheet), findProducts(cols))
 	sure, named := false, false
 	for i, field := range dec.fields {

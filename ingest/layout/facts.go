@@ -18,7 +18,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 	if headsBlock(slots) {
 		return f.blockFacts(l, slots)
 	}
-	if len(slots) == len(l.slots) && f.keyedLine(l) {
+	if len(slots) == len(l.slots) && len(slots) > 1 && f.keyedLine(l) {
 		return f.keyedFacts(l)
 	}
 	if f.numbersCard(l) {

@@ -11,6 +11,7 @@ type draft struct {
 	header   []int // line numbers of the header rows, ascending
 	units    map[int]bool
 	repeated map[int]Class // later lines that repeat the header or its units
+	heads    map[int]bool  // lines that are known as titles of sections
 	above    []int         // line numbers of the titles directly above
 	from, to int           // columns
 	first    int           // line numbers of the body

@@ -13,12 +13,13 @@ import (
 
 // A finder looks for tables on one plane.
 type finder struct {
-	p      *plane
-	s      *vocabulary.Scorer
-	forced map[string]vocabulary.Field // folded header to the field the house book gives it
-	known  map[string]headerCell       // nil where neither the house book nor the budget matters
-	budget int                         // header readings left, so that a sheet of prose cannot take for ever
-	watch  *watch.Watch
+	p        *plane
+	s        *vocabulary.Scorer
+	forced   map[string]vocabulary.Field // folded header to the field the house book gives it
+	known    map[string]headerCell       // nil where neither the house book nor the budget matters
+	budget   int                         // header readings left, so that a sheet of prose cannot take for ever
+	watch    *watch.Watch
+	cardKeys map[int]bool // lines of the plane that are keys and values of a card
 }
 
 // reVoltsFirst matches a header that begins with the line voltage: "70 V tap".

@@ -54,6 +54,9 @@ func (f *finder) keysOf(slots []slot) (names, ok bool) {
 
 // keyedLine reports whether line n is one of a block of such lines, with a header below the last.
 func (f *finder) keyedLine(l *line) bool {
+	if f.cardKeys[l.n] {
+		return true
+	}
 	if !f.isKeyed(l.slots) {
 		return false
 	}
@@ -92,7 +95,7 @@ func (f *finder) keyedFacts(l *line) []Fact {
 		}
 		for _, o := range block {
 			if slices.Contains(ratedBy(o.Field), fact.Field) && !isMissing(o.Text) {
-				fact.Text += ", " + o.Text
+				fact.Text += ", " + plainWatts(o.Text)
 			}
 		}
 		out = append(out, fact)
@@ -117,7 +120,7 @@ func (f *finder) keyedBlock(n int) []line {
 	first, last := n, n
 	keyed := func(n int) bool {
 		l := f.p.within(n, n)
-		return len(l) > 0 && f.isKeyed(l[0].slots)
+		return len(l) > 0 && (f.cardKeys[n] || f.isKeyed(l[0].slots))
 	}
 	for last-n < mostKeyed && keyed(last+1) {
 		last++
@@ -134,6 +137,11 @@ func (f *finder) pairsOf(l *line) []Fact {
 	for i := 0; i+1 < len(l.slots); i += 2 {
 		value := l.slots[i+1]
 		facts = append(facts, f.pair(strings.TrimRight(l.slots[i].cell.line(), " :"), value.cell.line(), f.p.ref(l.n, value.col), value.cell.Cell)...)
+	}
+	if f.cardKeys[l.n] {
+		for i := range facts {
+			f.cardFact(&facts[i])
+		}
 	}
 	return facts
 }

@@ -21,6 +21,9 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	case UnitsRow:
 		return UnitsRow, "repeats the units"
 	}
+	if b.d.heads[l.n] || b.f.cardKeys[l.n] {
+		return Title, "heads a block"
+	}
 	if len(slots) <= 3 && b.headerFollows(l.n) && b.titlesAbove()[slots[0].cell.folded()] && !b.f.keyedLine(l) {
 		return Header, "repeats the title of the page"
 	}

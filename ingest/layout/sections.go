@@ -79,13 +79,24 @@ func push(stack, facts []Fact, fresh bool) []Fact {
 		}
 		switch {
 		case same >= 0:
+			at := next[same].At
 			next = next[:same]
+			if i == 0 && !fresh && namesAnother(facts) { // "HALL, amplifier AP2" after "GROUND FLOOR, amplifier AP1"
+				next = slices.DeleteFunc(next, func(s Fact) bool { return s.At == at })
+			}
 		case !fresh && i == 0:
 			next = cut(next, level[fact.Field])
 		}
 		next = append(next, fact)
 	}
 	return next
+}
+
+// namesAnother reports whether a title names a place beside what feeds it: it stands in no place that the
+// title before it named so.
+func namesAnother(facts []Fact) bool {
+	return slices.ContainsFunc(facts, func(f Fact) bool { return f.Field == vocabulary.Zone || f.Field == vocabulary.Room }) &&
+		slices.ContainsFunc(facts, func(f Fact) bool { return feeders[f.Field] })
 }
 
 // ofAnother reports whether the title of an output names another amplifier than the one in

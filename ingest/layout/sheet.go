@@ -69,9 +69,10 @@ type sheetReader struct {
 // A placed is a table and the cells it takes up.
 type placed struct {
 	t     *Table
-	area  grid.Range // header, body and titles, in sheet rows and columns
-	above []int      // title lines over its header, in sheet rows
-	drop  string     // why the table is no part of a schedule
+	area  grid.Range   // header, body and titles, in sheet rows and columns
+	above []int        // title lines over its header, in sheet rows
+	drop  string       // why the table is no part of a schedule
+	card  *cardsColumn // the column of cards that it was read from, if any
 }
 
 func (sr *sheetReader) read() {
@@ -83,6 +84,7 @@ func (sr *sheetReader) read() {
 	if p := sr.f.stacked(); p != nil {
 		sr.p, sr.f.p = p, p
 	}
+	sr.readCards()
 	sr.readTurned()
 	sr.readPlan()
 	whole := sr.p
@@ -129,7 +131,16 @@ func (sr *sheetReader) readPlan() {
 // tables without a header.
 func (sr *sheetReader) readRest() {
 	none := len(sr.tables) == 0
-	for _, r := range sr.p.blocks(maxRest) {
+	blocks := sr.p.blocks(maxRest)
+	if none {
+		for _, run := range sr.f.titledBlocks(blocks) {
+			if t, area := sr.f.bare(run.area, run.heads); t != nil {
+				t.SheetHidden = sr.sheet.Hidden
+				sr.tables = append(sr.tables, &placed{t: t, area: area})
+			}
+		}
+	}
+	for _, r := range blocks {
 		sr.watch.Step()
 		if r.Row2-r.Row1 < 2 || r.Col2-r.Col1 < 2 {
 			continue
@@ -143,7 +154,7 @@ func (sr *sheetReader) readRest() {
 			t.SheetHidden = sr.sheet.Hidden
 			sr.tables = append(sr.tables, &placed{t: t, area: area})
 		} else if none {
-			if t, area := sr.f.bare(r); t != nil {
+			if t, area := sr.f.bare(r, nil); t != nil {
 				t.SheetHidden = sr.sheet.Hidden
 				sr.tables = append(sr.tables, &placed{t: t, area: area})
 			}
@@ -367,9 +378,9 @@ func (sr *sheetReader) finish(miss string) Sheet {
 	for _, t := range kept {
 		t.t.Titles = slices.Clip(common) // shared: tables side by side may be hundreds, with thousands of titles
 		for _, n := range t.above {
-			for _, l := range sr.p.within(n, n) {
+			for _, l := range sr.planeOf(t).within(n, n) {
 				facts := sr.f.titleFacts(&l, t.area.Col1, t.area.Col2)
-				if slots := l.between(t.area.Col1, t.area.Col2); len(facts) == 0 && len(slots) > 0 {
+				if slots := l.between(t.area.Col1, t.area.Col2); len(facts) == 0 && len(slots) > 0 && !sr.f.cardKeys[l.n] {
 					sr.outside = append(sr.outside, sr.leave(l.n, slots))
 				}
 				sr.facts = append(sr.facts, facts...)
