@@ -46,6 +46,7 @@ func harmonise(tables []*table) {
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)
 	constantZones(tables)
+	zoneAmplifiers(tables)
 	ratingsByRows(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
