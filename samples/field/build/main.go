@@ -34,7 +34,8 @@ func cases() []typed.Case {
 		contracts, insurers, grundschulen, bibliotecas,
 		siteHands, commonwealth, handwerker, alps, maitrise, regies, vakmensen, bestekken, laymen, pliegos, cantieri,
 		firmsEnglish, firmsGerman, firmsFrench, firmsSpanish, firmsItalian, firmsDutch,
-		layoutsEnglish, layoutsGerman, layoutsFrench, layoutsSpanish, layoutsItalian, layoutsDutch)
+		layoutsEnglish, layoutsGerman, layoutsFrench, layoutsSpanish, layoutsItalian, layoutsDutch,
+		tradesOffices, tradesService, tradesGerman, tradesItalian, tradesFrench1, tradesFrench2, tradesSpanish1, tradesSpanish2, tradesDutch1, tradesDutch2)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
