@@ -25,11 +25,14 @@ var voltsBeside = regexp.MustCompile(`(?i)\s*[,/]\s*\d{2,3}(?:[.,]\d)?\s*-?V(?:o
 
 // ampsFeeding reads such a sentence; nil where a part of it is anything else, or rows know none of a place.
 func (b *builder) ampsFeeding(s seen) []route {
-	if !saysFeeding(s.text) {
-		return nil
+	text := s.text
+	if !saysFeeding(text) {
+		if text = markedFeeding(s); text == "" {
+			return nil
+		}
 	}
 	var amps []feedingAmp
-	for _, segment := range segments(strings.Trim(voltsBeside.ReplaceAllString(s.text, ""), " .")) {
+	for _, segment := range segments(strings.Trim(voltsBeside.ReplaceAllString(text, ""), " .")) {
 		if more := b.addFeeding(amps, s, segment); more != nil {
 			amps = more
 			continue
@@ -39,6 +42,9 @@ func (b *builder) ampsFeeding(s seen) []route {
 				return nil
 			}
 		}
+	}
+	if text != s.text && len(notation.AmplifiersNamed(s.source.Written)) < 2 && (len(amps) != 1 || len(amps[0].places) < 2) {
+		return nil // "Amp 1: office" may say where it stands
 	}
 	var out []route
 	for _, a := range amps {
@@ -56,6 +62,28 @@ func (b *builder) ampsFeeding(s seen) []route {
 		}
 	}
 	return out
+}
+
+// ampMark finds the name of an amplifier with a mark behind it and words behind that: "Amp 1: nave", "; amp 2 = tower".
+var ampMark = regexp.MustCompile(`(^|[;,.]\s*)(\pL{2,20}\.?\s+(?:\d{1,2}|[A-Z]\d{0,2}))(\s*[:=]\s*|\s+[-–]\s+)\pL`)
+
+// markedFeeding is a text in which marks stand for what amplifiers do, with a word in place of each: "Amp 1: nave,
+// choir" as "Amp 1 feeds nave, choir"; "" where no amplifier has such a mark, or places go by numbers, as lines and outputs do.
+func markedFeeding(s seen) string {
+	var b, places strings.Builder
+	end := 0
+	for _, m := range ampMark.FindAllStringSubmatchIndex(s.text, -1) {
+		if notation.SpeaksOfAmplifier(s.text[m[4]:m[5]]) {
+			b.WriteString(s.text[end:m[5]] + " feeds ")
+			places.WriteString(s.text[end:m[4]])
+			end = m[7]
+		}
+	}
+	places.WriteString(s.text[end:])
+	if end == 0 || anyDigit(wattsIn.ReplaceAllString(places.String(), "")) {
+		return ""
+	}
+	return b.String() + s.text[end:]
 }
 
 // saysFeeding reports whether a text has a word for what an amplifier does for its loudspeakers.

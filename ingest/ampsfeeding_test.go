@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 )
@@ -34,4 +35,26 @@ func TestSentencesOfAmplifiersThatFeedPlaces(t *testing.T) {
 			want(t, "amplifiers", []string{strings.Join(got, " ")}, []string{tt.want})
 		})
 	}
+}
+
+// Marks stand for what amplifiers do, above the list or below it; where one amplifier stands before one place, it may be where
+// it is. Common practice, no source.
+func TestAmplifiersBeforeMarks(t *testing.T) {
+	const list = "Zone | Qty | Tap\nNave | 4 | 6 W\nChoir | 2 | 3 W\nTower | 3 | 10 W"
+	fed := []string{"4 x 6 W zone Nave channel %[1]s 1 / 1", "2 x 3 W zone Choir channel %[1]s 1 / 1", "3 x 10 W zone Tower channel %[1]s 2 / 1"}
+	for _, c := range []struct{ word, note string }{
+		{"Amp", "Amp 1: Nave, Choir. Amp 2: Tower."}, {"Amp", "Amp 1 - Nave and Choir; Amp 2 - Tower"}, {"Amp", "Amp 1 = Nave, Choir; Amp 2 = Tower"},
+		{"Verstärker", "Verstärker 1: Nave, Choir; Verstärker 2: Tower"}, {"Ampli", "Ampli 1 : Nave et Choir ; Ampli 2 : Tower"},
+		{"Amplificador", "Amplificador 1: Nave y Choir. Amplificador 2: Tower."}, {"Amplificatore", "Amplificatore 1: Nave e Choir; Amplificatore 2: Tower"},
+		{"Versterker", "Versterker 1: Nave en Choir; Versterker 2: Tower"},
+	} {
+		var wanted []string
+		for _, f := range fed {
+			wanted = append(wanted, fmt.Sprintf(f, c.word))
+		}
+		want(t, c.note, describe(wholeJob(t, "St Bride hall 100 V\n|\n"+list+"\n|\n"+c.note)), wanted)
+		want(t, c.note+" above", describe(wholeJob(t, "St Bride hall 100 V\n"+c.note+"\n"+list)), wanted)
+	}
+	j := wholeJob(t, "St Bride hall 100 V\n|\n"+list+"\n|\nAmp 1: Nave")
+	want(t, "one place", describe(j), []string{"4 x 6 W zone Nave", "2 x 3 W zone Choir", "3 x 10 W zone Tower"})
 }

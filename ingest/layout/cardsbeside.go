@@ -107,11 +107,11 @@ func (f *finder) cardsIn(p *plane) (keys map[int]bool, headers []string) {
 			if i > 0 && p.lines[i-1].n == p.lines[i].n-1 && len(p.lines[i-1].slots) == 1 && p.lines[i-1].slots[0].cell.Kind == grid.String {
 				keys[p.lines[i-1].n] = true // its title
 			}
-			words := ""
+			var words strings.Builder
 			for _, s := range p.lines[j].slots {
-				words += s.cell.folded() + "|"
+				words.WriteString(s.cell.folded() + "|")
 			}
-			headers = append(headers, words)
+			headers = append(headers, words.String())
 		}
 		i = max(i, j-1)
 	}

@@ -115,6 +115,9 @@ func (f *finder) readTitle(t string) []Fact {
 	if reWrittenDate.MatchString(t) {
 		return []Fact{{Field: vocabulary.Date, Text: t}}
 	}
+	if len(notation.AmplifiersNamed(t)) > 1 {
+		return []Fact{{Text: t}} // what each of them feeds is for whoever knows the places
+	}
 	if countsOutputs(t) {
 		return []Fact{{Field: vocabulary.Amplifier, Text: t}}
 	}
