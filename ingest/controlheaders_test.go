@@ -38,3 +38,14 @@ func TestNotesThatRateControlsAtLarge(t *testing.T) {
 		t.Error("not asked")
 	}
 }
+
+// A note may rate one control by its name and all others together. Common practice, no source.
+func TestNotesThatRateTheOthers(t *testing.T) {
+	const list = "Slate Theatre, 100 V\n|\nRoom | Speakers | Tap | Volume control\nST 1 | 1 | 3 W | R1\nKiln | 2 | 3 W | R2\nPorch | 4 | 1.5 W |\nWeir | 1 | 3 W | R3\n|\n"
+	for _, note := range []string{
+		"Controls: R1 5 W, the others 20 W", "Regler: R1 5 W, die übrigen 20 W", "Atténuateurs : R1 de 5 W, les autres de 20 W",
+		"Atenuadores: R1 de 5 W, los demás de 20 W", "Regolatori: R1 da 5 W, gli altri da 20 W", "Regelaars: R1 5 W, de overige 20 W",
+	} {
+		want(t, note, []string{controlsOf(wholeJob(t, list+note))}, []string{"R1 5 W x1, R2 20 W x1, R3 20 W x1"})
+	}
+}

@@ -28,10 +28,17 @@ func (b *builder) controlsRated(s seen) []carried {
 	var out []carried
 	names, rated := 0, 0 // of the list being read
 	end := 0
+	var others seen // what all that are not named may carry: "RG1 5 W, the others 20 W"
 	for _, p := range powers {
 		found, ok := b.controlsNamed(s.text[end:p[0]])
 		if !ok {
 			return nil
+		}
+		if len(found) == 0 && len(out) > 0 && !others.had() && restWords.in(join.Fold(s.text[end:p[0]])) {
+			others = s
+			others.text = s.text[p[2]:p[3]]
+			names, rated, end = 1, 1, p[1]
+			continue
 		}
 		if len(found) > 0 {
 			if rated != names && rated != 1 {
@@ -56,6 +63,9 @@ func (b *builder) controlsRated(s seen) []carried {
 	}
 	if rest := s.text[end:]; rated != names && rated != 1 || b.namesControl(rest) && !unmarkedWords.in(join.Fold(rest)) { // "P3 says nothing"
 		return nil
+	}
+	if others.had() {
+		b.controlsAlike(others)
 	}
 	return out
 }

@@ -263,6 +263,17 @@ func (h *heading) reword(s *vocabulary.Scorer, words string) {
 	h.own = h.cells.of(h.top)
 }
 
+// lettered reports whether most cells are small letters that come again, as those of the items of chapters do: "7.1", "a", "b", "7.2", "a".
+func (s *sample) lettered() bool {
+	letters := 0
+	for _, t := range s.texts {
+		if t = strings.Trim(t, " .()"); len(t) == 1 && t[0] >= 'a' && t[0] <= 'z' {
+			letters++
+		}
+	}
+	return 2*letters > s.cells && s.distinct < s.cells
+}
+
 // gain is what it is worth to give the column the field, the kind of table aside.
 func (h *heading) gain(f vocabulary.Field) float64 {
 	if h.forced != vocabulary.Unknown {
@@ -279,6 +290,12 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	}
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
+	}
+	if (f == vocabulary.Tag || f == vocabulary.Item) && h.of(vocabulary.Item) > 0 && h.cells.lettered() {
+		if f == vocabulary.Item {
+			return sureWords
+		}
+		return 0
 	}
 	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {
 		return 0 // "Bldg 2": the numbers are those of buildings, however small

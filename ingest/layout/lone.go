@@ -147,9 +147,12 @@ func (b *bodyReader) numberedTitle(s slot) bool {
 }
 
 // headsChapter reports whether the number of an item is that of a chapter, under which the next items are
-// numbered: "68.1" above "68.1.1", "70.50" above "70.51".
+// numbered, "68.1" above "68.1.1", "70.50" above "70.51", or have letters: "7.1" above "a".
 func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 	number, words := slots[0].cell.line(), slots[1].cell
+	if b.headsLetters(slots, i) {
+		return true
+	}
 	if words.Kind != grid.String || i+1 >= len(b.lines) || reLabelWatts.MatchString(words.line()) && !placeOfAmp(words.line()) {
 		return false
 	}
@@ -162,6 +165,15 @@ func (b *bodyReader) headsChapter(slots []slot, i int) bool {
 		return strings.HasPrefix(next.line(), tens) && len(next.line()) == len(number) || strings.HasPrefix(next.line(), chapter)
 	}
 	return strings.HasPrefix(next.line(), chapter) && len(next.line()) > len(number)
+}
+
+// headsLetters reports whether a number and its words stand alone above items whose letters begin with "a".
+func (b *bodyReader) headsLetters(slots []slot, i int) bool {
+	if len(slots) != 2 || i+1 >= len(b.lines) || slots[1].cell.Kind != grid.String || !anyDigit(slots[0].cell.line()) || len(b.lines[i+1].slots) < 4 {
+		return false
+	}
+	next := b.lines[i+1].l.at(slots[0].col)
+	return !next.blank() && strings.EqualFold(strings.Trim(next.line(), " .()"), "a")
 }
 
 // placeOfAmp reports whether a title is a place and the amplifier that feeds it: "POOL (amp AB, 240 W)".

@@ -59,15 +59,33 @@ func outputOfPlace(t string) (output, place Fact, ok bool) {
 }
 
 // placeFed takes a title apart whose key is a place, and whose value is what feeds it: "Foyer:
-// amp 1, one output of 120 W".
+// amp 1, one output of 120 W", "Platform 1: loudspeaker line from amplifier A1 output 1".
 func placeFed(t string) (place, feeder string, ok bool) {
 	place, feeder, ok = strings.Cut(t, ":")
-	place, feeder = strings.TrimSpace(place), strings.TrimSpace(feeder)
-	if !ok || len(place) < 3 || anyDigit(place) || !anyDigit(feeder) || sectionField(place) != vocabulary.Unknown && sectionField(place) != vocabulary.Room {
+	place, feeder = strings.TrimSpace(place), fromAmplifier(strings.TrimSpace(feeder))
+	if !ok || len(place) < 3 || anyDigit(place) && !rePlaceNumber.MatchString(place) || !anyDigit(feeder) || sectionField(place) != vocabulary.Unknown && sectionField(place) != vocabulary.Room {
 		return "", "", false
 	}
 	parts := titleParts(feeder)
 	return place, feeder, len(parts) > 0 && sectionField(parts[0]) == vocabulary.Amplifier && !notation.SpeaksOfAmplifier(place)
+}
+
+// rePlaceNumber finds the name of a place that ends in a number: "Platform 1".
+var rePlaceNumber = regexp.MustCompile(`^\pL{4,}(?: \pL+)* \d{1,2}$`)
+
+// fromAmplifier is a text from the word for an amplifier on, without the words in front of it where they hold no figure:
+// "amp A1, 120 W" of "loudspeaker line from amp A1, 120 W".
+func fromAmplifier(t string) string {
+	words := strings.Fields(t)
+	for i := range words {
+		if anyDigit(words[i]) {
+			break
+		}
+		if i > 0 && notation.SpeaksOfAmplifier(words[i]) {
+			return strings.Join(words[i:], " ")
+		}
+	}
+	return t
 }
 
 // feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"

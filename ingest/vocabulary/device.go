@@ -71,6 +71,9 @@ var devices = sync.OnceValue(func() map[Device]*deviceList {
 // head of the text stands before them.
 var besides = set("with incl including inclusive complete c w on off from via behind through fed an am uber hinter derriere tras dietro tramite achter sur su op aan for to suit per mit inkl einschliesslich samt fur avec y compris pour con incluido incluso para incluyendo completo compreso met inclusief voor")
 
+// cableHead is how many words of a text must speak of nothing but a cable, the first of them a word for it, to make it one.
+const cableHead = 3
+
 // DeviceIn returns the sort of device that a text names, NoDevice if none. The head
 // of the text decides: "Loudspeaker with 5 m of cable" is a loudspeaker.
 func DeviceIn(text string) Device { return devicesIn.Of(text, 0) }
@@ -79,6 +82,9 @@ var devicesIn = remember.New(8192, func(text string, _ int) Device { return devi
 
 func deviceIn(text string) Device {
 	words := strings.Fields(Fold(text))
+	if n := len(words); n > cableHead && deviceAmong(words[:1]) == CableDevice && deviceAmong(words[:cableHead]) == CableDevice {
+		return CableDevice // "Cable 2 core 2.5 mm², rack to end of line": where it runs comes behind
+	}
 	head := words
 	if i := slices.IndexFunc(words, func(w string) bool { return besides[w] }); i > 0 {
 		head = words[:i]

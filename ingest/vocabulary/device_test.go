@@ -11,6 +11,8 @@ func TestDeviceIn(t *testing.T) {
 		{"Loudspeaker with 5 m of cable", LoudspeakerDevice},
 		{"Deckenlautsprecher mit Regler", LoudspeakerDevice},
 		{"Loudspeaker cable 2 x 2.5 mm²", CableDevice},
+		{"Cable 2 core 2.5 mm², rack to end of line", CableDevice},
+		{"Cable tray 100 mm, rack to riser", OtherDevice},
 		{"4 Boxen à 10 W, über Regler R1", LoudspeakerDevice},
 		{"6 ceiling speakers behind knob 2", LoudspeakerDevice},
 		{"Volume control for 6 loudspeakers", ControlDevice},
