@@ -43,7 +43,6 @@ func (b *builder) outputOfAll(s seen, text string) *outlet {
 		return feed
 	}
 	text = strings.TrimSpace(routeWord.ReplaceAllString(text, ""))
-
 	if c := b.channelRef(text); c.ok && len(c.ref.Channels) == 1 && isTag(c.ref.Amplifier) {
 		return &outlet{at: s, ampAt: s, amp: c.ref.Amplifier, channels: slices.Clone(c.ref.Channels)}
 	}
@@ -59,5 +58,5 @@ func ampAlone(name string) bool {
 // hangsAll reports whether a word leaves it open which loudspeakers are meant: "of", "the", "loudspeakers", "hang".
 func hangsAll(word string) bool {
 	folded := join.Fold(word)
-	return loudspeakersWords.in(folded) || slices.Contains(articleWords, folded) || slices.Contains(copulaWords, folded) || slices.Contains(belongsWords, folded) || hangsWords.in(folded) || folded == "it"
+	return loudspeakersWords.in(folded) || slices.Contains(articleWords, folded) || slices.Contains(copulaWords, folded) || slices.Contains(belongsWords, folded) || hangsWords.in(folded)
 }

@@ -47,6 +47,7 @@ func (b *builder) ampsFeeding(s seen) []route {
 		return nil // "Amp 1: office" may say where it stands
 	}
 	var out []route
+	var rated []said
 	for _, a := range amps {
 		place := service{at: s, rest: len(a.places) == 1 && restWords.in(join.Fold(a.places[0]))}
 		if !place.rest {
@@ -58,9 +59,10 @@ func (b *builder) ampsFeeding(s seen) []route {
 		name := ownCode(a.name)
 		out = append(out, route{service: place, outlet: outlet{amp: name, at: s, ampAt: s}, named: true, watts: a.watts})
 		if a.watts.had() {
-			b.said = append(b.said, said{RatedAmplifier: notation.RatedAmplifier{Name: name, W: wattsOf(a.watts), Worded: true}, source: s.source, routed: true})
+			rated = append(rated, said{RatedAmplifier: notation.RatedAmplifier{Name: name, W: wattsOf(a.watts), Worded: true}, source: s.source, routed: true})
 		}
 	}
+	b.said = append(b.said, rated...)
 	return out
 }
 
@@ -89,7 +91,7 @@ func markedFeeding(s seen) string {
 // saysFeeding reports whether a text has a word for what an amplifier does for its loudspeakers.
 func saysFeeding(text string) bool {
 	for word := range strings.FieldsSeq(text) {
-		if slices.Contains(wordClasses["feeding"], join.Fold(word)) {
+		if slices.Contains(feedingWords, join.Fold(word)) {
 			return true
 		}
 	}
@@ -120,7 +122,7 @@ func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAm
 		}
 		last.watts = watts
 	}
-	if len(words) > 0 && len(last.places) == 0 && slices.Contains(wordClasses["feeding"], join.Fold(words[0])) {
+	if len(words) > 0 && len(last.places) == 0 && slices.Contains(feedingWords, join.Fold(words[0])) {
 		last.verb, words = true, words[1:]
 	}
 	if len(words) == 0 {
@@ -165,7 +167,7 @@ func (b *builder) feederAhead(words []string, watts seen, others bool) int {
 	case notation.KeyLine, notation.KeyZone, notation.KeyChannel, notation.KeyControl:
 		return 0
 	}
-	verb := len(words) > 1 && slices.Contains(wordClasses["drives"], join.Fold(words[1]))
+	verb := len(words) > 1 && slices.Contains(drivesWords, join.Fold(words[1]))
 	if w := wattsOf(watts); w < leastAmplifier || !verb && !others {
 		return 0
 	}

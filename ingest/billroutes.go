@@ -52,7 +52,7 @@ func fedIn(text string) string {
 	for part := range strings.SplitSeq(text, ",") {
 		words := strings.Fields(part)
 		for i := 0; i+1 < len(words); i++ {
-			if slices.Contains(wordClasses["feeding"], join.Fold(words[i])) {
+			if slices.Contains(feedingWords, join.Fold(words[i])) {
 				return strings.Join(words[i+1:], " ")
 			}
 		}

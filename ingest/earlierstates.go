@@ -45,7 +45,7 @@ func (b *builder) keepEarlier(t *table, c *column, earlier []*column) {
 				v.Because = "“" + short(said) + "”"
 			}
 			r.Values[c.i], r.wordings[c.i] = v, r.wordings[e.i]
-			b.take(r.at(c), c.Field.String(), "what was there before", schedule.LikelierReading, "what a change leaves blank stays as it was")
+			b.take(r.at(c), c.Field.String(), "what was there before", schedule.LikelierReading, v.Because)
 			break
 		}
 	}

@@ -12,7 +12,7 @@ import (
 func (b *builder) outputForLines(s seen, segment, amp string, watts seen) (out []route) {
 	words := strings.Fields(segment)
 	for i := 1; i+1 < len(words); i++ {
-		if !slices.Contains(wordClasses["feeding"], join.Fold(words[i])) {
+		if !slices.Contains(feedingWords, join.Fold(words[i])) {
 			continue
 		}
 		tail := strings.Trim(strings.Join(words[i+1:], " "), " .:=–-")

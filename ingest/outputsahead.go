@@ -57,7 +57,7 @@ func (b *builder) outputAhead(s seen, words []string) (route, bool) {
 			continue
 		}
 		rest := words[n:]
-		for len(rest) > 1 && (slices.Contains(wordClasses["feeding"], join.Fold(rest[0])) || slices.Contains(servesWords, join.Fold(rest[0]))) {
+		for len(rest) > 1 && (slices.Contains(feedingWords, join.Fold(rest[0])) || slices.Contains(servesWords, join.Fold(rest[0]))) {
 			rest = rest[1:]
 		}
 		if place := b.placesIn(s, strings.Join(rest, " ")); place.had() {

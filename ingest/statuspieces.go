@@ -8,8 +8,6 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-var pieceWords = wordClasses["piece"]
-
 // ofAPiece reports whether a few words on the state of a device are said of a piece of it, without which it still
 // works: "Knob missing", "Abdeckung fehlt".
 func ofAPiece(text string) bool {
@@ -23,8 +21,6 @@ func ofAPiece(text string) bool {
 	}
 	return false
 }
-
-var occasionWords = wordClasses["occasion"]
 
 // goneWhen reports whether a short remark says on what occasion its row went, and nothing else: "bei Umbau demontiert",
 // "during the works removed". A figure, a piece or a control in it may be what went.

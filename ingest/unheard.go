@@ -32,7 +32,7 @@ func (b *builder) askUnheard() {
 // askUnheardOutputs asks about notes and titles that name outputs and of which nothing came, in a job where some
 // loudspeakers hang on none: "Upper hall - output 2".
 func (b *builder) askUnheardOutputs() {
-	if !slices.ContainsFunc(b.job.Loudspeakers, hangsNowhere) {
+	if !slices.ContainsFunc(b.job.Loudspeakers, func(l *schedule.Loudspeaker) bool { return l.Status == schedule.Installed && !hung(l) }) {
 		return
 	}
 	told := b.askedRows()
@@ -72,11 +72,6 @@ var feedingFields = map[string]bool{vocabulary.Channel.String(): true, vocabular
 
 // mostUnheard is the most such notes of a job that are asked about: more say the same of each other.
 const mostUnheard = 12
-
-// hangsNowhere reports whether an installed loudspeaker hangs on no output that is known.
-func hangsNowhere(l *schedule.Loudspeaker) bool {
-	return l.Status == schedule.Installed && l.Channel == nil && (l.Zone == nil || l.Zone.Channel == nil)
-}
 
 // namesOutput reports whether a word for an output stands in a text with a number or a letter behind it: "output 2".
 func namesOutput(text string) bool {

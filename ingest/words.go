@@ -115,6 +115,10 @@ var (
 	markedWords       = wordClasses["marked"]       // said of a thing's tag, in front of it
 	frameWords        = wordClasses["frame"]        // for an amplifier with all its outputs
 	unmarkedWords     = wordClasses["says nothing"] // said of a thing that shows no figure
+	feedingWords      = wordClasses["feeding"]      // between an amplifier and its places
+	drivesWords       = wordClasses["drives"]       // those that are said of no control
+	pieceWords        = wordClasses["piece"]        // of a device, without which it still works
+	occasionWords     = wordClasses["occasion"]     // in front of the occasion on which something went
 	togetherWords     = wordClasses["together"]     // behind places that share something
 )
 

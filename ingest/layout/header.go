@@ -347,10 +347,16 @@ func sentences(slots []slot) bool {
 
 // hasTick reports whether a cell is ticked: an "x" without the "y" that stands beside it over coordinates.
 func hasTick(slots []slot) bool {
-	is := func(list ...string) bool {
-		return slices.ContainsFunc(slots, func(s slot) bool { return slices.Contains(list, text(s.cell)) })
+	ticked := false
+	for _, s := range slots {
+		switch t := text(s.cell); {
+		case t == "y", t == "Y":
+			return false
+		case ticks[t]:
+			ticked = true
+		}
 	}
-	return is("x", "X", "✓", "✔", "√", "☑", "☒") && !is("y", "Y")
+	return ticked
 }
 
 // keysBelow reports whether the cells under the matched words are other header words, line after line: a block of keys and values.

@@ -291,10 +291,10 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
 	}
-	if (f == vocabulary.Tag || f == vocabulary.Item) && h.of(vocabulary.Item) > 0 && h.cells.lettered() {
-		if f == vocabulary.Item {
-			return sureWords
-		}
+	switch lettered := h.of(vocabulary.Item) > 0 && h.cells.lettered(); {
+	case lettered && f == vocabulary.Item:
+		return sureWords
+	case lettered && f == vocabulary.Tag:
 		return 0
 	}
 	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {

@@ -255,11 +255,14 @@ var reOhmsLast = regexp.MustCompile(`(?i)\d\s*(?:ohms?|Ω)\.?\s*$`)
 // reSlashNumber is a number or a date with strokes: "266/17", "08/11/2016".
 var reSlashNumber = regexp.MustCompile(`\b(?:\d{1,4}/\d{1,2}/\d{2,4}|\d{2,}/\d+|\d+/\d{2,})\b`)
 
+// reCommaUnit finds a decimal comma in a figure with its unit: "70,7 V".
+var reCommaUnit = regexp.MustCompile(`(\d),(\d+\s?(?:V|W|m|mm)\b)`)
+
 // titleParts parts a title at its marks, but not inside a number or a date.
 func titleParts(t string) []string {
 	const stroke, comma = "\x00", "\x01" // stand for those that part nothing
 	whole := reSlashNumber.ReplaceAllStringFunc(t, func(n string) string { return strings.ReplaceAll(n, "/", stroke) })
-	whole = strings.ReplaceAll(whole, "70,7", "70"+comma+"7") // "ligne 70,7 V"
+	whole = reCommaUnit.ReplaceAllString(whole, "${1}"+comma+"${2}")
 	var parts []string
 	for _, part := range reParts.Split(whole, -1) {
 		if part = strings.TrimSpace(strings.NewReplacer(stroke, "/", comma, ",").Replace(part)); part != "" {

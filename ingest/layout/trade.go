@@ -1,7 +1,6 @@
 package layout
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -11,9 +10,6 @@ import (
 
 // tradeLooks are the looks of what lines are tapped at.
 const tradeLooks = lookWatts | lookTapSaid | lookHiZ
-
-// reWattsIn finds watts within a text: "6 pendants @ 3.75W".
-var reWattsIn = regexp.MustCompile(`\d\s?(?:[wW]|[wW]att[si]?|WATTS?|VA)\b`)
 
 // tradeConcepts are what headers and titles of schedules speak of, and those of few other lists.
 var tradeConcepts = map[string]bool{"speaker": true, "amplifier": true, "tap": true, "transformer": true, "power": true}
@@ -40,7 +36,7 @@ func speaksOfTrade(sheets []*sheetReader, name string, s *vocabulary.Scorer) boo
 		for i := range sr.p.lines {
 			for _, sl := range sr.p.lines[i].slots {
 				w := sl.cell.says()
-				if w.read().look&lookDevice != 0 || reWattsIn.MatchString(w.line) {
+				if w.read().look&lookDevice != 0 || reLabelWatts.MatchString(w.line) {
 					told++
 				}
 				if w.read().look&tradeLooks != 0 || w.is(lineVoltage) {

@@ -7,8 +7,8 @@ import (
 	"slices"
 )
 
-// removeTree takes a folder away with all that is in it. Some file systems, as network drives of Windows, do not know the
-// call that os.RemoveAll makes there; then everything is removed one by one, the innermost first.
+// removeTree takes a folder away with all that is in it. Where the system refuses the call that os.RemoveAll makes, as
+// Wine 8 does, everything is removed one by one, the innermost first.
 func removeTree(dir string) {
 	if os.RemoveAll(dir) == nil {
 		return
