@@ -70,16 +70,21 @@ func (b *builder) ampsFeeding(s seen) []route {
 var ampMark = regexp.MustCompile(`(^|[;,.]\s*)(\pL{2,20}\.?\s+(?:\d{1,2}|[A-Z]\d{0,2}))(\s*[:=]\s*|\s+[-–]\s+)\pL`)
 
 // markedFeeding is a text in which marks stand for what amplifiers do, with a word in place of each: "Amp 1: nave,
-// choir" as "Amp 1 feeds nave, choir"; "" where no amplifier has such a mark, or places go by numbers, as lines and outputs do.
+// choir" as "Amp 1 feeds nave, choir", without what stands before the first; "" where no amplifier has such a mark, or
+// places go by numbers, as lines and outputs do.
 func markedFeeding(s seen) string {
 	var b, places strings.Builder
 	end := 0
 	for _, m := range ampMark.FindAllStringSubmatchIndex(s.text, -1) {
-		if notation.SpeaksOfAmplifier(s.text[m[4]:m[5]]) {
-			b.WriteString(s.text[end:m[5]] + " feeds ")
-			places.WriteString(s.text[end:m[4]])
-			end = m[7]
+		if !notation.SpeaksOfAmplifier(s.text[m[4]:m[5]]) {
+			continue
 		}
+		if end == 0 {
+			end = m[4]
+		}
+		b.WriteString(s.text[end:m[5]] + " feeds ")
+		places.WriteString(s.text[end:m[4]])
+		end = m[7]
 	}
 	places.WriteString(s.text[end:])
 	if end == 0 || anyDigit(wattsIn.ReplaceAllString(places.String(), "")) {

@@ -43,7 +43,7 @@ func TestAmplifiersBeforeMarks(t *testing.T) {
 	const list = "Zone | Qty | Tap\nNave | 4 | 6 W\nChoir | 2 | 3 W\nTower | 3 | 10 W"
 	fed := []string{"4 x 6 W zone Nave channel %[1]s 1 / 1", "2 x 3 W zone Choir channel %[1]s 1 / 1", "3 x 10 W zone Tower channel %[1]s 2 / 1"}
 	for _, c := range []struct{ word, note string }{
-		{"Amp", "Amp 1: Nave, Choir. Amp 2: Tower."}, {"Amp", "Amp 1 - Nave and Choir; Amp 2 - Tower"}, {"Amp", "Amp 1 = Nave, Choir; Amp 2 = Tower"},
+		{"Amp", "Amp 1: Nave, Choir. Amp 2: Tower."}, {"Amp", "job 19-0711 all 100 V, Amp 1: Nave, Choir. Amp 2: Tower."}, {"Amp", "Amp 1 - Nave and Choir; Amp 2 - Tower"}, {"Amp", "Amp 1 = Nave, Choir; Amp 2 = Tower"},
 		{"Verstärker", "Verstärker 1: Nave, Choir; Verstärker 2: Tower"}, {"Ampli", "Ampli 1 : Nave et Choir ; Ampli 2 : Tower"},
 		{"Amplificador", "Amplificador 1: Nave y Choir. Amplificador 2: Tower."}, {"Amplificatore", "Amplificatore 1: Nave e Choir; Amplificatore 2: Tower"},
 		{"Versterker", "Versterker 1: Nave en Choir; Versterker 2: Tower"},

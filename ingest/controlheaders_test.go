@@ -18,6 +18,18 @@ func TestHeadersThatRateControls(t *testing.T) {
 	}
 }
 
+// A remark beside a loudspeaker may rate its control otherwise than the header does; one of its load does not. Common
+// practice, no source.
+func TestRemarksThatRateTheControl(t *testing.T) {
+	for _, c := range []struct{ remark, want string }{
+		{"R2 is the big one, 24 W", "R2 24 W"}, {"R2 ist der große, 24 W", "R2 24 W"}, {"R2 est le grand, 24 W", "R2 24 W"}, {"R2 es el grande, 24 W", "R2 24 W"},
+		{"R2 è quello grande, 24 W", "R2 24 W"}, {"R2 is de grote, 24 W", "R2 24 W"}, {"R2 load 24 W", "R2 6 W"}, {"R2 stiff, was 24 W amplifier before", "R2 6 W"},
+	} {
+		j := wholeJob(t, "Slate Theatre, 100 V\n|\nRoom | Speakers | Tap | Volume control (6 W each) | Remarks\nST 1 | 1 | 3 W | R1 |\nKiln | 2 | 3 W | R2 | "+c.remark+"\nPorch | 4 | 1.5 W | |\nWeir | 1 | 3 W | R3 | ok")
+		want(t, c.remark, []string{controlsOf(j)}, []string{"R1 6 W x1, " + c.want + " x1, R3 6 W x1"})
+	}
+}
+
 // Controls without a name have one rating, and one that is named another. Two powers without names are asked.
 // Common practice, no source.
 func TestNotesThatRateControlsAtLarge(t *testing.T) {

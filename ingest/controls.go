@@ -64,8 +64,31 @@ func (b *builder) controlSaid(r *row, m *controlMention, z *schedule.Zone) *sche
 	setText(&c.Room, m.place.asText())
 	if m.rating.had() {
 		b.noteControlRating(c, m.rating)
+	} else if rating := ratingInRemark(r, c.Name); rating.had() {
+		b.noteControlRating(c, rating)
 	}
 	return c
+}
+
+// ratingInRemark is the only power in a remark of a row that names the row's control by its tag and speaks of nothing else:
+// "R11 is the big one, 24 W".
+func ratingInRemark(r *row, name string) seen {
+	if !isTag(name) {
+		return seen{}
+	}
+	for s := range r.every(vocabulary.Notes) {
+		if len(s.text) > longestSpoken || len(notation.PowersIn(s.text, notation.Auto)) != 1 || loadWords.in(join.Fold(s.text)) {
+			continue
+		}
+		if d := vocabulary.DeviceIn(s.text); d != vocabulary.NoDevice && d != vocabulary.ControlDevice {
+			continue
+		}
+		named := slices.ContainsFunc(wordsAt(s.text), func(w [2]int) bool { return join.Key(s.text[w[0]:w[1]]) == join.Key(name) })
+		if watts, _ := cutWatts(s, s.text); named && watts.had() {
+			return watts
+		}
+	}
+	return seen{}
 }
 
 // controlsByRoom are the zones of a table whose rooms differ in whether they have a

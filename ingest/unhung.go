@@ -28,7 +28,7 @@ func (b *builder) askUnhung() {
 	for _, sheet := range sheets {
 		l, rows := first[sheet], "this row"
 		if n := count[sheet]; n > 1 {
-			rows = "these " + itoa(n) + " rows, from here on,"
+			rows = "these " + itoa(n) + " rows, from here on"
 		}
 		b.ask(l.At, "channel", "nothing that was understood says what feeds the loudspeakers of "+rows+": on which outputs do they hang?", "the load of the outputs")
 	}
