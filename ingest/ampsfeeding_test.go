@@ -58,3 +58,13 @@ func TestAmplifiersBeforeMarks(t *testing.T) {
 	j := wholeJob(t, "St Bride hall 100 V\n|\n"+list+"\n|\nAmp 1: Nave")
 	want(t, "one place", describe(j), []string{"4 x 6 W zone Nave", "2 x 3 W zone Choir", "3 x 10 W zone Tower"})
 }
+
+// What a note hangs on amplifiers and another rates belongs together, though no row names an amplifier. Common practice, no source.
+func TestNotesFeedAndRateAmplifiers(t *testing.T) {
+	const list = "\n|\nZone | Qty | Tap\nNave | 4 | 6 W\nChoir | 2 | 3 W\nTower | 3 | 10 W\n|\n"
+	for _, c := range []struct{ feeds, rates string }{
+		{"Amp A1: Nave, Choir. Amp A2: Tower.", "Amp A1 120 W, amp A2 60 W"}, {"Verstärker A1 speist Nave und Choir, Verstärker A2 Tower", "Verstärker A1 120 W, Verstärker A2 60 W"},
+	} {
+		want(t, c.feeds, ratedOutputs(wholeJob(t, "St Bride hall 100 V\n"+c.feeds+list+c.rates)), []string{"A1 / 1 120 W", "A2 / 1 60 W"})
+	}
+}

@@ -144,9 +144,10 @@ func (b *builder) keepSaid() {
 		named = unworded
 	}
 	only := len(known) == 0 && len(named) == 1
+	fed := b.ampsFed()
 	b.said = slices.DeleteFunc(b.said, func(s said) bool {
 		k := b.ampNames.Find(s.ampText()).Key
-		if s.Name == "" || known[k] || only && named[k] || b.feedsKnown(&s) {
+		if s.Name == "" || known[k] || fed[k] || only && named[k] || b.feedsKnown(&s) {
 			return false
 		}
 		if s.Worded && s.W > 0 && len(known) == 0 {
@@ -246,6 +247,17 @@ func (b *builder) feedsKnown(s *said) bool {
 		}
 	}
 	return len(s.Zones) > 0 || len(b.waysOwned(s)) > 0
+}
+
+// ampsFed are the keys of the amplifiers that notes hang places on.
+func (b *builder) ampsFed() map[string]bool {
+	fed := make(map[string]bool)
+	for i := range b.routes {
+		if r := &b.routes[i]; r.named && r.outlet.amp != "" {
+			fed[b.ampNames.Find(r.outlet.amp).Key] = true
+		}
+	}
+	return fed
 }
 
 // ampsInTables are the keys of the amplifiers that rows name.
