@@ -111,10 +111,11 @@ func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAm
 	amps = slices.Clone(amps)
 	if n := b.feederAhead(words, watts, len(amps) > 0); n > 0 {
 		a := feedingAmp{name: strings.Join(words[max(0, n-2):n], " "), watts: watts}
-		if !notation.SpeaksOfAmplifier(a.name) {
+		worded := notation.SpeaksOfAmplifier(a.name)
+		if !worded {
 			a.name = words[n-1]
 		}
-		a.verb = len(amps) > 0 && amps[len(amps)-1].verb && watts.had()
+		a.verb = len(amps) > 0 && amps[len(amps)-1].verb && (watts.had() || worded) // "amp 1 feeds the hall, amp 2 the yard"
 		amps, watts, words = append(amps, a), seen{}, words[n:]
 	}
 	if len(amps) == 0 {
