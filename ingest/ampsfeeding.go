@@ -73,6 +73,9 @@ var ampMark = regexp.MustCompile(`(^|[;,.]\s*)(\pL{2,20}\.?\s+(?:\d{1,2}|[A-Z]\d
 // choir" as "Amp 1 feeds nave, choir", without what stands before the first; "" where no amplifier has such a mark, or
 // places go by numbers, as lines and outputs do.
 func markedFeeding(s seen) string {
+	if !strings.ContainsAny(s.text, ":=-–") {
+		return ""
+	}
 	var b, places strings.Builder
 	end := 0
 	for _, m := range ampMark.FindAllStringSubmatchIndex(s.text, -1) {

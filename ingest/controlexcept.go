@@ -57,6 +57,9 @@ func cutExcept(text string) (head, tail string, ok bool) {
 
 // cutRated parts a text behind its first power, where more follows: "Controls are rated 10 W" and "VC-5 is rated 35 W".
 func cutRated(text string) (head, tail string, ok bool) {
+	if !anyDigit(text) {
+		return "", "", false
+	}
 	m := wattsIn.FindStringSubmatchIndex(text)
 	if m == nil {
 		return "", "", false

@@ -17,6 +17,9 @@ var reTimes = regexp.MustCompile(`^\d{1,3}\s*[x×*@]\s*\d{1,3}(?:[.,]\d{1,2})?$`
 // its header says so of cells that look alike for other things: "6x3" below
 // "Loudspeakers (qty x W)".
 func (h *heading) countsWithWatts() {
+	if !strings.ContainsAny(h.words, "xX×*@") {
+		return
+	}
 	m := reTimesUnit.FindStringSubmatch(h.words)
 	if m == nil || vocabulary.NewScorer().Header(m[1]).Best().Field != vocabulary.Quantity {
 		return

@@ -22,6 +22,9 @@ func (h *heading) underHead() (head, sub string) {
 	case 0:
 		return "", ""
 	case 1:
+		if !strings.HasSuffix(h.parts[0], ")") {
+			return "", ""
+		}
 		if m := reUnitBehind.FindStringSubmatch(h.parts[0]); m != nil {
 			return m[1], m[2]
 		}

@@ -106,6 +106,9 @@ func (h *heading) ratesControls(s *vocabulary.Scorer) bool {
 
 // namesRatedControls reports whether header words are those of a column of controls, with a power behind them.
 func namesRatedControls(s *vocabulary.Scorer, words string) bool {
+	if !anyDigit(words) {
+		return false
+	}
 	m := reRatedHeader.FindStringSubmatch(words)
 	if m == nil {
 		return false
@@ -291,10 +294,10 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 	if said == 0 && h.unit != "" && vocabulary.Fits(f, h.unit) < 1 {
 		e -= 0.8 // whatever the cells look like, the header's unit is another's
 	}
-	switch lettered := h.of(vocabulary.Item) > 0 && h.cells.lettered(); {
-	case lettered && f == vocabulary.Item:
-		return sureWords
-	case lettered && f == vocabulary.Tag:
+	if (f == vocabulary.Item || f == vocabulary.Tag) && h.of(vocabulary.Item) > 0 && h.cells.lettered() {
+		if f == vocabulary.Item {
+			return sureWords
+		}
 		return 0
 	}
 	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {

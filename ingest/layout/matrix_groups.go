@@ -21,24 +21,33 @@ func groupField(label string) vocabulary.Field {
 	return vocabulary.Unknown
 }
 
+// groupIn takes a cell apart into the parts of reGroup, nil where it is no group.
+func groupIn(t string) []string {
+	if t == "" || t[0] != '(' && (t[0] < '0' || t[0] > '9') {
+		return nil
+	}
+	return reGroup.FindStringSubmatch(t)
+}
+
 // groupLabels counts the cells of a strip that name outputs, lines or places and
 // stand over groups, and over what an output gives: labels rather than data.
 func groupLabels(s *strip, below []line) int {
 	labels, groups := 0, 0
 	for _, sl := range s.slots {
-		if groupField(sl.cell.line()) == vocabulary.Unknown {
-			continue
-		}
-		fits := true
+		n, fits := 0, true
 		for i := range below {
 			switch c := below[i].at(sl.col); {
 			case c.blank(), lookOf(c)&(lookMissing|lookWatts) != 0, lookOf(c)&lookNumber != 0 && saysWatts(&below[i]):
-			case reGroup.MatchString(text(c)):
-				groups++
+			case groupIn(text(c)) != nil:
+				n++
 			default:
 				fits = false
 			}
 		}
+		if n == 0 && !fits || groupField(sl.cell.line()) == vocabulary.Unknown {
+			continue
+		}
+		groups += n
 		if fits {
 			labels++
 		}
@@ -85,7 +94,7 @@ func (f *finder) groupsAcross(cols []*heading) *crosstab {
 		field := groupField(h.parts[len(h.parts)-1])
 		groups, others := 0, 0
 		for k, t := range h.cells.texts {
-			m := reGroup.FindStringSubmatch(t)
+			m := groupIn(t)
 			if m == nil {
 				if label, _ := cols[0].cells.in(h.cells.lines[k]); h.cells.looks[k]&(lookNumber|lookWatts) != 0 && ofWatts(label) {
 					others++ // what the output gives, or what hangs on it together
