@@ -206,8 +206,7 @@ func controlLists(tables []*table) {
 		}
 	}
 	for _, t := range tables {
-		if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Types ||
-			t.has(vocabulary.Tag) || t.has(vocabulary.Quantity) || t.has(vocabulary.TotalWatts) {
+		if !t.mayListControls() {
 			continue
 		}
 		names := t.byField[vocabulary.Control]
@@ -233,11 +232,31 @@ func controlLists(tables []*table) {
 		if names[0].Field != vocabulary.Control {
 			t.become(names[0], vocabulary.Control, "its cells are controls that other rows name")
 		}
-		for _, c := range t.byField[vocabulary.Tap] {
-			t.become(c, vocabulary.ControlWatts, "a list of controls: its watts are what they carry")
-			break
+		if t.has(vocabulary.ControlWatts) {
+			continue
+		}
+		for _, f := range []vocabulary.Field{vocabulary.Tap, vocabulary.ChannelWatts, vocabulary.FrameWatts, vocabulary.RatedWatts} {
+			if cols := t.byField[f]; len(cols) > 0 {
+				t.become(cols[0], vocabulary.ControlWatts, "a list of controls: its watts are what they carry")
+				break
+			}
 		}
 	}
+}
+
+// mayListControls reports whether a table may be a list of controls: one without loudspeakers, or without
+// amplifiers and outputs of its own.
+func (t *table) mayListControls() bool {
+	switch t.kind {
+	case layout.Loudspeakers, layout.Mixed, layout.Types:
+	case layout.Amplifiers, layout.Channels:
+		if t.has(vocabulary.Amplifier) || t.has(vocabulary.Channel) || t.has(vocabulary.Circuit) {
+			return false
+		}
+	default:
+		return false
+	}
+	return !t.has(vocabulary.Tag) && !t.has(vocabulary.Quantity) && !t.has(vocabulary.TotalWatts)
 }
 
 // columnsOf are the columns of a table, headed by a word for something else, whose cells

@@ -23,7 +23,7 @@ func placesOfItems(t *Table) {
 	var parts [][]int // the records of each item, itself first
 	below := map[int]bool{}
 	for i := range t.Records {
-		if !describesPieces(t, i, describe, count) {
+		if !describesPieces(t, i, describe, count) || t.Records[i].Values[place].Text != "" { // who says where it is stands beside the rows below
 			continue
 		}
 		list, sum := []int{i}, 0.0
