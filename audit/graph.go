@@ -20,12 +20,13 @@ type graph struct {
 	runRows map[*schedule.Cable][]int
 	runCtl  map[*schedule.Cable]int
 	targets map[string][]int // singles by what they feed
+	along   map[*schedule.Loudspeaker]string
 }
 
 // A place is one point that cables meet at. Positions are -1 for what it is not.
 type place struct {
 	channel, control, zone, row int
-	text                        string // a joint, as written
+	text                        string // a joint, or the tag of one of several in a row, as written
 	joins                       []int
 	asTo                        bool // some cable leads to it
 }
@@ -58,6 +59,7 @@ func newGraph(c *circuit) *graph {
 			g.runCtl[k.Run] = i
 		}
 	}
+	g.ranAlong()
 	var chains, unclear []*schedule.Cable
 	for _, k := range c.job.Cables {
 		if k.Status != schedule.Installed {
@@ -247,7 +249,7 @@ func (g *graph) between(k *schedule.Cable, rows []int) {
 			from = g.part(ch)
 		}
 	}
-	if to >= 0 && g.places[to].text != "" && from >= 0 && g.places[from].channel >= 0 {
+	if to >= 0 && g.places[to].joint() && from >= 0 && g.places[from].channel >= 0 {
 		if in := g.roomRows(k, g.places[from].channel); len(in) > 0 {
 			g.addSingle(single{k: k, members: in, channel: g.places[from].channel}, "room\x1f"+zoneKey(k.Zone)+"\x1f"+folded(k.To.Text.Value))
 			return // it leads from the rack to a room
@@ -260,7 +262,7 @@ func (g *graph) between(k *schedule.Cable, rows []int) {
 func (g *graph) end(e, other schedule.End, k *schedule.Cable) int {
 	switch {
 	case e.Loudspeaker != nil:
-		return g.part(e.Loudspeaker)
+		return g.device(e)
 	case e.Control != nil:
 		return g.part(e.Control)
 	case e.Zone != nil:

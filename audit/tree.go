@@ -48,7 +48,11 @@ func (g *graph) trees() []*network {
 		start, channel := g.lostRoot(root, seen)
 		nets := g.fromRoot(start, seen, at)
 		for _, n := range nets {
-			g.adopt(n, start, channel)
+			ch := channel
+			if ch == several {
+				ch = g.branchChannel(start, n)
+			}
+			g.adopt(n, start, ch)
 		}
 		out = append(out, nets...)
 	}
@@ -113,11 +117,37 @@ func (g *graph) behindControl(p int) bool {
 	return false
 }
 
+// several stands for a channel where rows hang on more than one.
+const several = -2
+
+// oneChannel is the channel of what hangs together, where ch is that of one more of its places; -1 for none.
+func oneChannel(channel, ch int) int {
+	switch {
+	case ch < 0 || channel == ch:
+		return channel
+	case channel == -1:
+		return ch
+	}
+	return several
+}
+
+// branchChannel is the channel that the rows of one branch behind a root share, -1 if there is none: several lines may
+// start at a rack that is called by its place.
+func (g *graph) branchChannel(root int, n *network) int {
+	channel := g.placeChannel(&g.places[root])
+	if n.tree == nil {
+		return -1 // a ring
+	}
+	for i := range n.tree.nodes {
+		channel = oneChannel(channel, g.placeChannel(&g.places[n.tree.nodes[i].place]))
+	}
+	return channel
+}
+
 // lostRoot picks where a network without a channel starts: at an end that no
-// cable leads to, as written; and the channel that its rows share, if any.
+// cable leads to, as written; and the channel that its rows hang on, -1 for none.
 func (g *graph) lostRoot(start int, seen []bool) (root, channel int) {
-	channel, clash := -1, false
-	root = start
+	root, channel = start, -1
 	best := 4
 	visited := map[int]bool{start: true}
 	queue := []int{start}
@@ -128,7 +158,7 @@ func (g *graph) lostRoot(start int, seen []bool) (root, channel int) {
 		rank := 3
 		switch {
 		case n.asTo:
-		case n.text != "":
+		case n.joint():
 			rank = 0
 		case n.control >= 0:
 			rank = 1
@@ -138,11 +168,7 @@ func (g *graph) lostRoot(start int, seen []bool) (root, channel int) {
 		if rank < best {
 			root, best = p, rank
 		}
-		ch := g.placeChannel(n)
-		clash = clash || ch >= 0 && channel >= 0 && ch != channel
-		if ch >= 0 {
-			channel = ch
-		}
+		channel = oneChannel(channel, g.placeChannel(n))
 		for _, j := range n.joins {
 			o := g.joins[j].a + g.joins[j].b - p
 			if !visited[o] && !seen[o] {
@@ -150,9 +176,6 @@ func (g *graph) lostRoot(start int, seen []bool) (root, channel int) {
 				queue = append(queue, o)
 			}
 		}
-	}
-	if clash {
-		channel = -1
 	}
 	return root, channel
 }
@@ -186,7 +209,7 @@ func (g *graph) adopt(n *network, start, channel int) {
 	}
 	n.setChannel(g.c, channel)
 	switch {
-	case p.text != "":
+	case p.joint():
 		ch := g.c.job.Channels[channel]
 		g.c.assumed = append(g.c.assumed, schedule.Assumption{At: n.line.At, Field: "from", Written: p.text, TakenAs: ch.Label(),
 			How: schedule.Computed, Because: "the loudspeakers on this cable hang on it"})
@@ -196,7 +219,7 @@ func (g *graph) adopt(n *network, start, channel int) {
 		n.line.Incomplete = "the run to its first place is not listed"
 	}
 	g.c.solveTree(n)
-	if p.text == "" && n.judged.Known {
+	if !p.joint() && n.judged.Known {
 		n.judged.High = math.Inf(1)
 	}
 }

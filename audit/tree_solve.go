@@ -210,7 +210,7 @@ func (c *circuit) kindOf(n *network, b *branch) string {
 	switch {
 	case p.control >= 0:
 		return "control"
-	case p.row >= 0 || p.zone >= 0:
+	case p.text == "" && (p.row >= 0 || p.zone >= 0):
 		return "loudspeaker"
 	}
 	return "joint"
