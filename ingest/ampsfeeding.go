@@ -112,13 +112,18 @@ func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAm
 	watts, text := cutWatts(s, part)
 	words := strings.Fields(strings.Trim(text, " ,.()"))
 	amps = slices.Clone(amps)
-	if n := b.feederAhead(words, watts, len(amps) > 0); n > 0 {
+	if n := b.feederAhead(words, watts, amps); n > 0 {
 		a := feedingAmp{name: strings.Join(words[max(0, n-2):n], " "), watts: watts}
 		worded := notation.SpeaksOfAmplifier(a.name)
 		if !worded {
 			a.name = words[n-1]
 		}
-		a.verb = len(amps) > 0 && amps[len(amps)-1].verb && (watts.had() || worded) // "amp 1 feeds the hall, amp 2 the yard"
+		if len(amps) > 0 && amps[len(amps)-1].verb { // "amp 1 feeds the hall, amp 2 the yard"
+			a.verb = watts.had() || worded || nextCode(amps, a.name)
+			if last := amps[len(amps)-1].name; !worded && nextCode(amps, a.name) {
+				a.name = last[:strings.LastIndexByte(last, ' ')+1] + a.name // called by the same word
+			}
+		}
 		amps, watts, words = append(amps, a), seen{}, words[n:]
 	}
 	if len(amps) == 0 {
@@ -153,8 +158,8 @@ func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAm
 
 // feederAhead is the number of words at the beginning that name an amplifier, 0 if they name none: "Amplifier A1",
 // "the amp 2"; or its code alone, where it is known, or a rating stands beside it and behind it a verb that is
-// said of no control, or nothing but places where others went before.
-func (b *builder) feederAhead(words []string, watts seen, others bool) int {
+// said of no control, or nothing but places where others went before, or where it goes on from their codes.
+func (b *builder) feederAhead(words []string, watts seen, before []feedingAmp) int {
 	skipped := 0
 	for len(words) > 2 && slices.Contains(articleWords, join.Fold(words[0])) {
 		words, skipped = words[1:], skipped+1
@@ -167,7 +172,7 @@ func (b *builder) feederAhead(words []string, watts seen, others bool) int {
 	}
 	code := words[0]
 	switch k := join.Key(code); {
-	case b.namesAmp(code):
+	case b.namesAmp(code), len(words) > 1 && nextCode(before, code):
 		return skipped + 1
 	case b.places.lines[k], b.placesIn(watts, code).had(), len(b.dir.devices[k]) > 0, b.dir.controls[k]:
 		return 0
@@ -177,10 +182,21 @@ func (b *builder) feederAhead(words []string, watts seen, others bool) int {
 		return 0
 	}
 	verb := len(words) > 1 && slices.Contains(drivesWords, join.Fold(words[1]))
-	if w := wattsOf(watts); w < leastAmplifier || !verb && !others {
+	if w := wattsOf(watts); w < leastAmplifier || !verb && len(before) == 0 {
 		return 0
 	}
 	return skipped + 1
+}
+
+// nextCode reports whether a code goes on from that of the amplifier before, which feeds something: "A2" behind "A1 feeds the hall".
+func nextCode(before []feedingAmp, code string) bool {
+	if len(before) == 0 || !before[len(before)-1].verb {
+		return false
+	}
+	last := before[len(before)-1].name
+	last = last[strings.LastIndexByte(last, ' ')+1:]
+	letters := strings.TrimRight(code, "0123456789")
+	return letters != "" && letters != code && letters == strings.TrimRight(last, "0123456789") && code != last
 }
 
 // leastAmplifier is what a code that nothing else calls an amplifier has to give, to be taken for one: common practice,

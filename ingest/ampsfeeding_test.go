@@ -13,6 +13,8 @@ func TestSentencesOfAmplifiersThatFeedPlaces(t *testing.T) {
 		{"codes with ratings", "100 V system. ZK1 (240 W) feeds Nave and Choir, ZK2 (120 W) Tower", "ZK1 ZK1 ZK2"},
 		{"a word for amplifiers", "Amplifier ZK1 (240 W, 100 V) supplies the Nave and the Choir; amplifier ZK2, 120 W, feeds the Tower", "ZK1 ZK1 ZK2"},
 		{"and between them", "ZK1 (240 W) feeds Nave and Choir and ZK2 (120 W) feeds Tower", "ZK1 ZK1 ZK2"},
+		{"codes that go on", "Verstärker ZK1 speist Nave und Choir, ZK2 Tower", "ZK1 ZK1 ZK2"},
+		{"codes that go on in French", "L'ampli ZK1 alimente Nave et Choir, ZK2 Tower", "ZK1 ZK1 ZK2"},
 		{"the rest", "Verstärker ZK1 (240 W) speist Nave, Verstärker ZK2 (120 W) speist den Rest", "ZK1 ZK2 ZK2"},
 		{"in French", "L'ampli ZK1 (240 W) alimente Nave et Choir, l'ampli ZK2 (120 W) alimente Tower", "ZK1 ZK1 ZK2"},
 		{"a control that serves", "ZK1 (36 W) serves Nave, ZK2 (36 W) serves Tower", "- - -"},

@@ -1,14 +1,23 @@
 package notation
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // AmplifiersNamed are the names and numbers that stand behind words for amplifiers in a text, each once: "1" and "2"
-// of "Amp 1 feeds the nave, amp 2 the tower".
+// of "Amp 1 feeds the nave, amp 2 the tower"; and codes that go on from one of them: "A2" of "Amp A1 feeds the nave, A2
+// the tower".
 func AmplifiersNamed(s string) []string {
 	tokens := lex(Clean(s), Point)
 	var out []string
 	for i := 0; i < len(tokens); i++ {
 		e, n, ok := words("name").at(tokens, i)
+		if code, _ := nameCode(tokens, i); !ok && len(out) > 0 && goesOn(out[0], code) && !slices.Contains(out, code) {
+			if _, _, other := words("name").at(tokens, i-1); !other {
+				out = append(out, code)
+			}
+		}
 		if !ok || !e.sure || e.kind != string(KeyAmplifier) || i+n >= len(tokens) {
 			continue
 		}
@@ -24,4 +33,10 @@ func AmplifiersNamed(s string) []string {
 		}
 	}
 	return out
+}
+
+// goesOn reports whether a code has the letters of another and a number of its own: "A2" behind "A1".
+func goesOn(first, code string) bool {
+	letters := strings.TrimRight(first, "0123456789")
+	return letters != "" && letters != first && code != letters && strings.TrimRight(code, "0123456789") == letters
 }
