@@ -217,6 +217,9 @@ func (f *finder) readTitle(t string) []Fact {
 			facts = append(facts, Fact{Field: vocabulary.Revision, Text: m[2], Key: m[1]})
 			continue
 		}
+		if field == vocabulary.Amplifier && onlyOutput(part) {
+			field = vocabulary.Channel
+		}
 		if feeders[field] {
 			part = strings.TrimPrefix(part, reBehind.FindString(part)) // "fed by Amp 1"
 		}
@@ -240,6 +243,12 @@ func (f *finder) readTitle(t string) []Fact {
 		facts = []Fact{{Text: t}}
 	}
 	return facts
+}
+
+// onlyOutput reports whether a part names an output by its word, and no amplifier but by its own: "amp ch1".
+func onlyOutput(part string) bool {
+	c, err := notation.ParseChannel(part)
+	return err == nil && c.Amplifier == "" && len(c.Channels) == 1
 }
 
 // countsOutputs reports whether a title says how many outputs an amplifier has and what each
