@@ -122,11 +122,40 @@ func cutControl(s string) (control, rest string) {
 		if vocabulary.DeviceIn(head) == vocabulary.ControlDevice {
 			continue // cut further ahead, or a sentence about the control itself
 		}
-		if vocabulary.DeviceIn(tail) == vocabulary.ControlDevice || notation.KeyOf(notation.ParseControlCell(tail).Name).Kind == notation.KeyControl {
+		if vocabulary.DeviceIn(tail) == vocabulary.ControlDevice || wattsOfControl(tail) || notation.KeyOf(notation.ParseControlCell(tail).Name).Kind == notation.KeyControl {
 			return tail, head
 		}
 	}
 	return "", s
+}
+
+// wattsOfControl reports whether words are a power and a word for controls: "10 W control", "control, 10 W".
+func wattsOfControl(s string) bool {
+	rest := strings.TrimSpace(rePhraseW.ReplaceAllString(s, " "))
+	return rest != s && notation.IsControlWord(strings.Trim(rest, " ,;.()"))
+}
+
+// toldControl reports whether a line is a control with its power, and nothing of loudspeakers: "volume control 50 W in the booth".
+func toldControl(words string) bool {
+	return vocabulary.DeviceIn(words) == vocabulary.ControlDevice && len(rePhraseW.FindAllString(words, 2)) == 1 && !reToldSays.MatchString(words)
+}
+
+// besideTold reports whether a line below a title is of what stands beside its loudspeakers: their control, or their cable.
+func besideTold(words string) bool { return toldControl(words) || toldCable(words) != "" }
+
+// reOneLength finds lengths in words: "60 m", "200 ft".
+var reOneLength = regexp.MustCompile(`(?i)\b\d{1,4}(?:[.,]\d{1,2})?\s?(?:m|mtrs?|metros?|metri|metres?|mètres?|meters?|ft|feet)\b`)
+
+// toldCable is the length in a line that is a cable with its size and one length: "cable 2.5 mm² 60 m"; else "".
+func toldCable(words string) string {
+	lengths := reOneLength.FindAllString(words, 2)
+	if len(lengths) != 1 || vocabulary.DeviceIn(words) != vocabulary.CableDevice {
+		return ""
+	}
+	if _, _, sized := notation.ConductorIn(words, notation.Auto); !sized {
+		return ""
+	}
+	return lengths[0]
 }
 
 // told reads the lines of a sheet without tables. It returns nil when they are no such list.
@@ -155,6 +184,9 @@ func (f *finder) told() (*Table, grid.Range) {
 	}
 	for first > 0 && lines[first-1].n == lines[first].n-1 && f.toldTitle(&read[first-1]) {
 		first--
+	}
+	for last+1 < len(lines) && lines[last+1].n == lines[last].n+1 && besideTold(read[last+1].words) {
+		last++
 	}
 	read = read[first : last+1]
 	strange := 0
@@ -221,6 +253,12 @@ func (f *finder) buildTold(read []toldLine) (*Table, grid.Range) {
 			}
 			stack = push(stack, facts, fresh)
 			r.Sections, fresh = facts, true
+		case len(stack) > 0 && besideTold(said.words):
+			r.Values = []Value{{Cell: l.slots[0].cell.Cell, At: r.At, Text: said.words, How: schedule.Stated, Because: "in the line"}}
+			one := phraseRow{Record: r}
+			made.put(&one, vocabulary.Quantity, toldCable(said.words))
+			t.Records = append(t.Records, one.Record)
+			continue
 		case rePhraseW.MatchString(said.words) && vocabulary.DeviceIn(said.words) == vocabulary.LoudspeakerDevice:
 			r.Class, r.Reason = Unclear, "a sentence that was not understood"
 		default:
