@@ -209,6 +209,7 @@ func (b *builder) build() *schedule.Job {
 	b.askUnheardOutputs()
 	b.askUnheardRemarks()
 	b.askUncounted()
+	b.askMoreOutputs()
 	b.job.Assumptions = b.assumptions()
 	b.job.Refused = b.refused()
 	b.job.Questions = b.asked()
