@@ -25,6 +25,7 @@ func harmonise(tables []*table) {
 		t.amplifierColumns()
 		t.describedAmps()
 		t.numberedChannels()
+		t.measuredLines()
 		t.zonesInTitles()
 		t.namesOfValues()
 		t.linesBesideOutputs()

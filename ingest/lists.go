@@ -259,6 +259,20 @@ func linesAsItems(tables []*table) {
 	}
 }
 
+// measuredLines takes numbers of rows for lines where the header is a word for both and the impedance of each row is told,
+// as a line has one: "Line | Area | Speakers | Tap | Impedance measured".
+func (t *table) measuredLines() {
+	if t.has(vocabulary.Circuit) || t.has(vocabulary.Channel) || !t.has(vocabulary.Measured) && !t.has(vocabulary.Impedance) {
+		return
+	}
+	for _, c := range t.byField[vocabulary.Item] {
+		if join.HasWord(join.Cable, c.Header) {
+			t.become(c, vocabulary.Circuit, "each row has an impedance, as lines have")
+			return
+		}
+	}
+}
+
 // amplifierColumns takes columns of a list of loudspeakers for the amplifiers
 // where no other column has them: one whose header has a word for an amplifier,
 // or for a rack whose outputs are numbered anew in each.

@@ -300,6 +300,9 @@ func (h *heading) gain(f vocabulary.Field) float64 {
 		}
 		return 0
 	}
+	if f == vocabulary.Override && said == 0 {
+		return 0 // yes and no may answer anything
+	}
 	if f == vocabulary.Quantity && said == 0 && knownByNumber[h.top] && top >= sureWords {
 		return 0 // "Bldg 2": the numbers are those of buildings, however small
 	}

@@ -135,9 +135,36 @@ func wattsOfControl(s string) bool {
 	return rest != s && notation.IsControlWord(strings.Trim(rest, " ,;.()"))
 }
 
-// toldControl reports whether a line is a control with its power, and nothing of loudspeakers: "volume control 50 W in the booth".
+// toldControl reports whether a line is a control with its power, and tells of nothing else but where it is:
+// "volume control 50 W in the booth", not "attenuator 15 W for the referees" or "attenuator shop 15 W".
 func toldControl(words string) bool {
-	return vocabulary.DeviceIn(words) == vocabulary.ControlDevice && len(rePhraseW.FindAllString(words, 2)) == 1 && !reToldSays.MatchString(words)
+	rest := rePhraseW.ReplaceAllString(words, "")
+	if rest == words || anyDigit(rest) || vocabulary.DeviceIn(words) != vocabulary.ControlDevice {
+		return false
+	}
+	for word := range strings.FieldsSeq(rest) {
+		switch word = strings.Trim(vocabulary.Fold(word), " ,;.()"); {
+		case toldWhere[word]:
+			return true
+		case word != "" && !notation.IsControlWord(word) && vocabulary.DeviceIn(word) != vocabulary.ControlDevice && !toldOfControls[word]:
+			return false
+		}
+	}
+	return true
+}
+
+// toldWhere are words in front of where something is, toldOfControls what controls are called besides.
+var (
+	toldWhere      = wordSet("in inside at by near behind im am bei beim hinter dans au chez pres derriere en junto detras nel nella nell al presso dietro bij naast achter")
+	toldOfControls = wordSet("vol volume local wall lokal lokaler mural murale local locale da parete de pared di de wand x a one 1 ein un una uno een")
+)
+
+func wordSet(s string) map[string]bool {
+	m := make(map[string]bool)
+	for w := range strings.FieldsSeq(s) {
+		m[w] = true
+	}
+	return m
 }
 
 // besideTold reports whether a line below a title is of what stands beside its loudspeakers: their control, or their cable.
