@@ -138,6 +138,7 @@ func (b *builder) build() *schedule.Job {
 	b.findControlsBelow()
 	b.cableBooks()
 	b.outputsOfCables()
+	b.itemsWithLetters()
 	b.zonesAsOutputs()
 	b.outputTables()
 	b.bareTitles()
