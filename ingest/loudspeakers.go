@@ -59,7 +59,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 	l.Room = r.said(vocabulary.Room)
 	l.Mounting = r.own(vocabulary.Mounting).asText()
 	if r.kind != zoneRow {
-		l.Tag = r.own(vocabulary.Tag).asText()
+		l.Tag = r.speakerTag().asText()
 		l.Tags = r.tagList()
 		if zone == nil {
 			zone = b.zoneOf(r)
@@ -168,7 +168,7 @@ func (b *builder) loudspeakers(r *row, zone *schedule.Zone) []*schedule.Loudspea
 
 // tagList are the single tags of a row, which may name several or a range.
 func (r *row) tagList() []string {
-	tag := r.own(vocabulary.Tag).asText()
+	tag := r.speakerTag().asText()
 	if !tag.Had() {
 		return nil
 	}

@@ -16,6 +16,11 @@ import (
 // says no more: "Output A - 120 W", "PA1 2 outputs, 160 W each".
 func (o *outlet) cutRating(text string, s seen) string {
 	name := text
+	if title, rating := ratedTitle(text); title != "" && s.col == nil {
+		o.rating = s
+		o.rating.text, o.rating.cell = rating, nil
+		return title
+	}
 	if m := findRatingBehind(text); m != nil {
 		o.rating = s
 		o.rating.text, o.rating.cell = m[2], nil
@@ -26,6 +31,21 @@ func (o *outlet) cutRating(text string, s seen) string {
 		o.rating.text = outputs + " x " + o.rating.text
 	}
 	return name
+}
+
+// ratedTitle parts a title that counts the outputs of an amplifier and says what each gives, in whatever words:
+// "Endstufe V1: zwei Kanäle mit je 300 W" is "Endstufe V1" and "2 x 300 W".
+func ratedTitle(text string) (name, rating string) {
+	list, err := notation.ParseRatingSentence(text, notation.Auto)
+	if err != nil || len(list) != 1 {
+		return "", ""
+	}
+	s := &list[0]
+	i := strings.Index(text, s.Name)
+	if s.Name == "" || i < 0 || !s.Worded || !s.PerOutput || s.Outputs < 2 || s.W == 0 || len(s.Ways) > 0 || s.Doubts != 0 {
+		return "", ""
+	}
+	return text[:i+len(s.Name)], itoa(s.Outputs) + " x " + plain(s.W) + " W"
 }
 
 // cutCopula takes the verb off the end of what a rating is said of: "amp 1 is", "l'ampli 1 a", but

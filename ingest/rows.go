@@ -36,6 +36,7 @@ type table struct {
 	runsRepeat    int                        // how the lengths of its rows repeat: see runsRepeated
 	which         []int                      // the places of its records that rows are made for; nil: all
 	tagCount      map[string]int             // how often each tag stands in it; nil until asked for
+	lettered      bool                       // its items have letters, and are the tags of its loudspeakers: see itemsWithLetters
 	tagStems      map[string]bool            // what tags of its loudspeakers begin with; nil until asked for
 	items         map[string][]*row          // by number of the item; nil until asked for
 	itemLists     *bool                      // whether its items are lists of numbers; nil until asked for

@@ -12,12 +12,15 @@ func TestPlaceInTitles(t *testing.T) {
 	for title, want := range map[string]string{
 		"CONTROL PANEL SCHEDULE - MEREWATER ROWING CENTRE": "MEREWATER ROWING CENTRE", "Regelaarlijst en luidsprekers Plantage Oudewater": "Plantage Oudewater",
 		"Glasshouse 6 heads": "Glasshouse 6",
-		"Bibliothèque communale - métré récapitulatif":            "Bibliothèque communale",
-		"Plantentuin Oost - heraanleg kassen":                     "Plantentuin Oost",
-		"Winter garden - loudspeaker schedule":                    "Winter garden",
-		"Winter garden - north wing - as built":                   "Winter garden - north wing",
-		"Stiftung Erlenau - Eisbahn - Bestand":                    "Eisbahn",
-		"Lautsprecherliste":                                       "",
+		"Bibliothèque communale - métré récapitulatif": "Bibliothèque communale",
+		"Plantentuin Oost - heraanleg kassen":          "Plantentuin Oost",
+		"Winter garden - loudspeaker schedule":         "Winter garden",
+		"Winter garden - north wing - as built":        "Winter garden - north wing",
+		"Stiftung Erlenau - Eisbahn - Bestand":         "Eisbahn",
+		"Lautsprecherliste":                            "",
+		"Change Order 11 - Paging speakers":            "",
+		"Wijziging 4 - omroep":                         "", "Variante n. 2 - altoparlanti": "", "Avenant 3 - haut-parleurs": "", "Modificado 2 - altavoces": "",
+		"Change order 11 - Fernhill Garage": "Fernhill Garage", "Änderungsauftrag 5 - Betriebshof Nordfeld": "Betriebshof Nordfeld",
 		"LEISTUNGSVERZEICHNIS Bootshalle am Wehr":                 "Bootshalle am Wehr",
 		"Serre du lac - relevé des HP":                            "Serre du lac",
 		"Fundación Arroyo - planetario - altavoces":               "planetario",
@@ -94,7 +97,7 @@ func TestKeyedNumber(t *testing.T) {
 		"PA and music, 100V line. Contract 5120": "5120", "Bid no. 44-17": "44-17", "Auftrags-Nr. 4471, 100-V-Linie": "4471", "Works order 6640": "6640",
 		"Dossier 2011-B-07": "2011-B-07", "Obra 15/206": "15/206", "Affaire n° 2217": "2217", "Commessa: EM-77": "EM-77", "Werknr. 20164": "20164", "JOB # 08-226": "08-226",
 		"WINTER GARDEN   PROJ 2217-04   70.7V": "2217-04", "Prj 33-9 Fern Lodge": "33-9", "Commessa n. 1290/B - linea 100 V": "1290/B", "Project: Winter garden": "", "order 3 knobs": "", "job 1": "",
-		"Proposal no. 3341 - Fern Lodge": "3341", "Arbeitsauftrag 5518": "5518", "Ordre de travail 5518": "5518", "OT 5518": "5518", "Propuesta N° 3341": "3341", "Preventivo n. 77/19": "77/19", "Voorstel nr. 3341": "3341", "OT a las 10": "", "Ref 7713/C": "", "Projekt Halle 2": "",
+		"Proposal no. 3341 - Fern Lodge": "3341", "Arbeitsauftrag 5518": "5518", "Ordre de travail 5518": "5518", "OT 5518": "5518", "Propuesta N° 3341": "3341", "Preventivo n. 77/19": "77/19", "Voorstel nr. 3341": "3341", "OT a las 10": "", "Comm. 2207": "2207", "Comm. n. 2207/B": "2207/B", "Aff. n° 5518": "5518", "Opdr. 5518": "5518", "Comms room 12": "", "Ref 7713/C": "", "Projekt Halle 2": "",
 	} {
 		if got := keyedNumber(text, false); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)

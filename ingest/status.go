@@ -78,6 +78,10 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				b.ask(s.source.At, "status", "“"+short(s.text)+"”: is that another one, beside what this row lists? The row is counted as installed.", "whether the row counts as load")
 				continue
 			}
+			if f == vocabulary.Notes && r.goneOnDay(s.text) {
+				b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” tells the day")
+				return schedule.Removed
+			}
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
@@ -227,45 +231,6 @@ func (b *builder) toFit(r *row, s seen) schedule.Status {
 	}
 	b.take(s, "status", "not yet installed", schedule.LikelierReading, because)
 	return schedule.Future
-}
-
-// fewToFit reports whether a small part of the rows of a table, in cells of remarks
-// or states, say that they are to be fitted: the list is of what is there.
-func (t *table) fewToFit() bool {
-	if t.toFit == 0 {
-		rows, said := 0, 0
-		for _, r := range t.rows {
-			if r.Class != layout.Device {
-				continue
-			}
-			rows++
-			for _, f := range []vocabulary.Field{vocabulary.Status, vocabulary.Notes} {
-				if s := r.own(f); notation.MentionsStatus(s.text, notation.StatusToFit) {
-					said++
-					break
-				}
-			}
-		}
-		t.toFit = 1
-		if rows >= 4 && 4*said <= rows {
-			t.toFit = 2
-		}
-	}
-	return t.toFit == 2
-}
-
-// saysInstalled reports whether a row of the table is installed in so many words.
-func (t *table) saysInstalled() bool {
-	if t.installed == 0 {
-		t.installed = 1
-		for _, r := range t.rows {
-			if s := r.own(vocabulary.Status); notation.MentionsStatus(s.text, notation.StatusInstalled) {
-				t.installed = 2
-				break
-			}
-		}
-	}
-	return t.installed == 2
 }
 
 // statusInCell looks for a status in a cell that may say something else too. A

@@ -9,6 +9,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/vocabulary"
 )
 
 // figuresOfDate are the figures of a day, a month or a year: "3/14/21", "03.2019", "14.1.", "2022", "'21";
@@ -41,6 +42,22 @@ func stateWithDate(text string) schedule.Status {
 		return schedule.Installed
 	}
 	return found
+}
+
+// monthFirst is a day behind its month, which can be no other number of a month: "8/14".
+var monthFirst = regexp.MustCompile(`\b(?:0?[1-9]|1[0-2])/(1[3-9]|2\d|3[01])(?:/(?:20)?\d\d)?\b`)
+
+// goneOnDay reports whether a remark says that its row went on a day behind its month, "taken down 8/14, hole
+// patched", where the row counts fewer: else it may be 8 of 14.
+func (r *row) goneOnDay(text string) bool {
+	m := monthFirst.FindStringSubmatchIndex(text)
+	if m == nil {
+		return false
+	}
+	day, _ := strconv.Atoi(text[m[2]:m[3]])
+	quantity := r.own(vocabulary.Quantity).text
+	count, _ := strconv.Atoi(quantity[:len(quantity)-len(strings.TrimLeft(quantity, "0123456789"))])
+	return count < day && stateWithDate(text[:m[0]]+text[m[1]:]) == schedule.Removed
 }
 
 // speaksOfSome reports whether words speak of some loudspeakers of a row rather than of

@@ -24,6 +24,22 @@ func TestStatesWithDates(t *testing.T) {
 	}
 }
 
+// A day behind its month may be some of several where the row counts as many. Common practice, no source.
+func TestDaysBehindMonths(t *testing.T) {
+	for _, c := range []struct {
+		count, remark, state string
+	}{
+		{"1", "taken down 8/14, hole patched, not coming back", " removed"}, {"6", "removed 10/22/2021", " removed"}, {"2", "pulled, taken down 8/31", " removed"},
+		{"14", "taken down 8/14, they squeal a bit now and then", ""}, {"2", "taken down 8/14, put back by us on the wall 9/20", ""},
+	} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | "+c.count+" | 15 | A | "+c.remark+"\nAmp A: 60 W")
+		want(t, c.remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", c.count + " x 15 W zone Yard channel A / 1" + c.state})
+		if c.state == "" && len(j.Questions) == 0 {
+			t.Errorf("%s: not asked", c.remark)
+		}
+	}
+}
+
 // A help point of a list of assets is no loudspeaker. Common practice, no source.
 func TestHelpPoints(t *testing.T) {
 	for _, kind := range []string{"HELP_POINT", "Notrufsäule", "Borne d'appel", "Poste SOS", "Colonnina SOS", "Noodzuil"} {

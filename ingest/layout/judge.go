@@ -144,7 +144,7 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	}
 	q := have[vocabulary.Quantity]
 	c.counted = q != nil && q.Confidence >= 0.6 && columnFigures(t, vocabulary.Quantity)
-	if c.counted && wattsInWords(t) {
+	if c.counted && wattsInWords(t) || q != nil && t.Confidence <= 0.3 && groupsInCounts(t) {
 		c.power = true
 	}
 	if have[vocabulary.Price] != nil && (!c.counted || isPriceList(s, t.Sheet)) && !slices.ContainsFunc(placeFields, func(f vocabulary.Field) bool { return have[f] != nil }) {

@@ -35,6 +35,13 @@ func wattsInWords(t *Table) bool {
 	return hits >= 2 && 3*hits >= rows
 }
 
+// groupsInCounts reports whether the counts of a list are groups of loudspeakers with their watts: "8 horns @ 30 W".
+func groupsInCounts(t *Table) bool {
+	hits, rows := inWords(t, func(f vocabulary.Field) bool { return f == vocabulary.Quantity },
+		func(text string) bool { return classWithin(text)&(classDevice|classMounting) != 0 })
+	return hits >= 2 && 3*hits >= rows
+}
+
 // equipmentInWords reports whether rows of a table describe amplifiers or controls
 // with their powers: beside other tables of a schedule it rates what they name.
 func equipmentInWords(t *Table) bool {

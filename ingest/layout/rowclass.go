@@ -105,6 +105,9 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 	}
 	other := false
 	for _, s := range slots {
+		if classAhead(strings.Fields(s.cell.folded()))&classDitto != 0 {
+			return false // "Ditto, showers" is what the row above is
+		}
 		switch b.field(s.col) {
 		case vocabulary.Describe, vocabulary.Kind, vocabulary.Model:
 			k, others := lookOf(s.cell), b.cols[b.index[s.col-b.d.from]].cells

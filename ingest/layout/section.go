@@ -121,6 +121,9 @@ func (f *finder) readTitle(t string) []Fact {
 	if countsOutputs(t) {
 		return []Fact{{Field: vocabulary.Amplifier, Text: t}}
 	}
+	if amp := withoutAmpLead(t); ratesOne(amp) {
+		return []Fact{{Field: vocabulary.Amplifier, Text: amp}}
+	}
 	if output, place, ok := outputOfPlace(t); ok {
 		return []Fact{output, place}
 	}
@@ -249,13 +252,6 @@ func (f *finder) readTitle(t string) []Fact {
 func onlyOutput(part string) bool {
 	c, err := notation.ParseChannel(part)
 	return err == nil && c.Amplifier == "" && len(c.Channels) == 1
-}
-
-// countsOutputs reports whether a title says how many outputs an amplifier has and what each
-// gives, and nothing else: "AMP 1, 2 channels of 120 W".
-func countsOutputs(t string) bool {
-	list, err := notation.ParseRatingSentence(t, notation.Auto)
-	return err == nil && len(list) == 1 && list[0].Name != "" && list[0].Worded && list[0].Outputs > 1 && len(list[0].Ways) == 0 && list[0].W > 0 && list[0].Doubts == 0
 }
 
 // reOhmsLast finds a part that is an impedance: "measured 310 ohm", "Z 130 Ohm".

@@ -1,0 +1,85 @@
+package ingest
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"lineaudit/audit/schedule"
+	"lineaudit/ingest/vocabulary"
+)
+
+// oneAmpOfOutputs gives all outputs to one amplifier without a name where a single list tells of them, its header
+// says that they are those of an amplifier ("Amp output", "Uscita amplificatore (W)"), they are numbered or
+// lettered through (1 to 4, P1 to P3, A and B), and nothing in the file names an amplifier or speaks of several.
+func (b *builder) oneAmpOfOutputs() {
+	if len(b.job.Amplifiers) > 0 || len(b.job.Channels) < 2 || len(b.loose) > 0 ||
+		slices.ContainsFunc(b.said, func(s said) bool { return s.Name != "" || s.Amplifiers > 1 }) ||
+		slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return c.Amplifier != nil || len(c.Bridged) > 0 || c.Pair }) {
+		return
+	}
+	var of *column
+	for _, t := range b.tables {
+		names := b.outputsListed(t)
+		if len(names) == 0 {
+			continue
+		}
+		c := t.outputsOfAmplifier()
+		if of != nil || c == nil || len(names) != len(b.job.Channels) || !throughout(names) {
+			return
+		}
+		of = c
+	}
+	if of == nil {
+		return
+	}
+	header := seen{text: of.Header, field: vocabulary.Amplifier}
+	header.source = schedule.Source{At: b.job.Channels[0].At, Written: of.Header, How: schedule.FromTitle}
+	b.ampOfAll(&said{source: header.source}, "")
+	b.take(header, "amplifier", fmt.Sprintf("one amplifier of %d outputs", len(b.job.Channels)), schedule.LikelierReading,
+		"the header speaks of the outputs of an amplifier, and none is named")
+}
+
+// outputsListed are the outputs of the rows of a list of them, in its order, each once.
+func (b *builder) outputsListed(t *table) []string {
+	var names []string
+	had := make(map[string]bool)
+	for _, r := range t.rows {
+		if r.out != "" || !r.used || r.kind != channelRow && r.kind != amplifierRow && r.kind != zoneRow {
+			continue
+		}
+		for _, c := range b.outletOf(r).channels {
+			if id := channelID(c); !had[id] {
+				had[id] = true
+				names = append(names, id)
+			}
+		}
+	}
+	return names
+}
+
+// outputsOfAmplifier is the column of a table whose header speaks of outputs of an amplifier, nil if none does.
+func (t *table) outputsOfAmplifier() *column {
+	for _, f := range []vocabulary.Field{vocabulary.Channel, vocabulary.ChannelWatts, vocabulary.Circuit, vocabulary.Amplifier} {
+		for _, c := range t.byField[f] {
+			concepts := vocabulary.NewScorer().Concepts(publicAddress.ReplaceAllString(c.Header, ""))
+			if slices.Contains(concepts, "amplifier") && slices.Contains(concepts, "channel") {
+				return c
+			}
+		}
+	}
+	return nil
+}
+
+// throughout reports whether names are numbered or lettered through from the first: "1", "2", "3" or "p1", "p2" or "a", "b".
+func throughout(names []string) bool {
+	stem := strings.TrimRight(names[0], "0123456789")
+	for i, name := range names {
+		number, ok := strings.CutPrefix(name, stem)
+		if (!ok || number != strconv.Itoa(i+1)) && strings.ToUpper(name) != letterOf(strconv.Itoa(i+1)) {
+			return false
+		}
+	}
+	return len(names) > 1
+}
