@@ -54,6 +54,7 @@ func harmonise(tables []*table) {
 	byNames(tables)
 	controlsWithTags(tables)
 	controlLists(tables)
+	equipmentOfCables(tables)
 	outputLists(tables)
 	countedOutputs(tables)
 	linesAsItems(tables)

@@ -27,6 +27,8 @@ type table struct {
 	// outdated: its sheet says that it is no longer valid, and another sheet is.
 	outdated bool
 	names    map[string][]valueName
+	// controlsAmong are the keys of the controls that it lists among amplifiers; see equipmentOfCables.
+	controlsAmong map[string]bool
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
