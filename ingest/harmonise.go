@@ -63,6 +63,7 @@ func harmonise(tables []*table) {
 	for _, t := range tables {
 		t.outputList()
 		t.remarksLast()
+		t.remarksOnControls()
 	}
 }
 

@@ -63,6 +63,8 @@ func kindOf(r *row) deviceKind {
 		return amplifierRow
 	case words == loudspeakerRow:
 		return loudspeakerRow
+	case words == controlRow && r.t.kind == layout.Mixed && tapLike && filled(vocabulary.Quantity) && behindDescribed(r):
+		return loudspeakerRow
 	case words == controlRow && r.t.kind == layout.Mixed:
 		return controlRow
 	case words == amplifierRow && r.t.kind == layout.Mixed:
