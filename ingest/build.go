@@ -135,6 +135,7 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 // build makes the job.
 func (b *builder) build() *schedule.Job {
 	b.outdatedSheets()
+	b.namedFrames()
 	b.findControlsBelow()
 	b.cableBooks()
 	b.outputsOfCables()
@@ -187,6 +188,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(controlRow, b.addControl)
 	b.each(loudspeakerRow, b.addLoudspeakers)
 	b.nearEnds()
+	b.nearPlaces()
 	b.zoneGroups()
 	b.each(channelRow, b.addChannelCable)
 	b.each(amplifierRow, b.addChannelCable)

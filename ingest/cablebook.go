@@ -30,6 +30,11 @@ func (b *builder) cableBooks() {
 		}
 		if near, far := t.chainedPlaces(); far != nil {
 			t.follow(near, far)
+			t.branchesAt(near, far)
+			continue
+		}
+		if near, far := t.placesFromTags(); far != nil {
+			t.branchesAt(near, far)
 			continue
 		}
 		from, to := t.endColumns()

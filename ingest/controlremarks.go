@@ -78,6 +78,9 @@ func splitControl(text string) (head, tail string) {
 		tail = strings.Trim(text[at+1:], " )")
 		first, _, _ := strings.Cut(tail, " ")
 		behind := withWords.begins(join.Fold(first)) && (mark != ' ' || controlNext(tail)) || mark == '(' && notation.IsControlWord(first)
+		if (mark == ',' || mark == ';') && !anyDigit(text[:at]) && ratesControl(tail) { // "ceiling, knob of 10 W behind the till"
+			return strings.TrimSpace(text[:at]), tail
+		}
 		if !behind || vocabulary.DeviceIn(tail) != vocabulary.ControlDevice && !namesRatedControl(tail) {
 			continue
 		}
@@ -129,8 +132,11 @@ func controlIn(r *row, s seen) controlMention {
 	}
 	list, err := notation.ParseControls(volumeBy(s.text), notation.Auto)
 	if countWords(s.text) > mostRemark && (err != nil || list[0].Name == "") {
-		if head, _, ok := cutAny(s.text, ",", ";", " - "); ok && !notation.OneForEach(s.text) { // "wall control 50 W, serves nothing but the hall"
+		if head, rest, ok := cutAny(s.text, ",", ";", " - "); ok && !notation.OneForEach(s.text) { // "wall control 50 W, serves nothing but the hall"
 			s.text = head
+			if !ratesControl(head) && !anyDigit(head) && ratesControl(rest) { // "ceiling, volume control of 10 W behind the till"
+				s.text = rest
+			}
 			return controlIn(r, s)
 		}
 	}

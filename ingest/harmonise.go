@@ -55,6 +55,7 @@ func harmonise(tables []*table) {
 	byNames(tables)
 	controlsWithTags(tables)
 	controlLists(tables)
+	equipmentOfCables(tables)
 	outputLists(tables)
 	countedOutputs(tables)
 	linesAsItems(tables)
@@ -63,6 +64,7 @@ func harmonise(tables []*table) {
 	for _, t := range tables {
 		t.outputList()
 		t.remarksLast()
+		t.remarksOnControls()
 	}
 }
 

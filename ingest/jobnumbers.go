@@ -15,6 +15,10 @@ import (
 // numberValue is a number behind a word for it: "no. 5120", ": 2011-B-07", "NBG/PA/118", "2016.118".
 var numberValue = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*((?:[A-Za-z]{1,6}[-/.]){0,3}[A-Za-z]{0,4}[-/]?\d[\w/-]*(?:\.\d[\w/-]*)*)`)
 
+// letteredNumber is a number behind letters of its own, at the end of what is said: "WV 1187" of "Wartungsvertrag
+// WV 1187". Letters before a year alone are no part of a number.
+var letteredNumber = regexp.MustCompile(`^\s*(?:no\.?|nr\.?|n°|nº|n\.|num\.?|number|#)?\s*[:.#=]?\s*([a-z]{1,4} \d{3,}(?:[-/]\d+)*)\s*(?:$|[,;()|]|[-–] )`)
+
 // pageOfPages is the number of a page of several: "1/3", behind a word that numbers documents too.
 var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)
 
@@ -42,6 +46,9 @@ func keyedNumber(text string, weak bool) string {
 				continue
 			}
 			m := numberValue.FindStringSubmatch(folded[from:])
+			if m == nil && !weak {
+				m = withLetters(text, folded[from:])
+			}
 			if m == nil || weak && pageOfPages.MatchString(m[1]) || digitsIn(m[1]) < 2 && strings.Count(m[1], "/") < 2 || notation.KeyOf(m[1]).Kind == notation.KeyLoudspeaker {
 				continue
 			}
@@ -52,6 +59,25 @@ func keyedNumber(text string, weak bool) string {
 	}
 	return strings.TrimRight(best, "/-_")
 }
+
+// withLetters finds a number of capital letters and figures at the start of a folded part of a text.
+func withLetters(text, folded string) []string {
+	m := letteredNumber.FindStringSubmatch(folded)
+	if m == nil {
+		return nil
+	}
+	letters, digits, _ := strings.Cut(m[1], " ")
+	if strings.ToUpper(letters) != asWritten(text, m[1])[:len(letters)] || yearAlone.MatchString(digits) || numberWords[letters] {
+		return nil
+	}
+	return m
+}
+
+// yearAlone is a year and nothing more.
+var yearAlone = regexp.MustCompile(`^(?:19|20)\d\d$`)
+
+// numberWords are words for a number, never letters of one.
+var numberWords = map[string]bool{"no": true, "nr": true, "n": true, "num": true, "rev": true}
 
 func digitsIn(s string) int {
 	n := 0

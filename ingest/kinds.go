@@ -63,6 +63,8 @@ func kindOf(r *row) deviceKind {
 		return amplifierRow
 	case words == loudspeakerRow:
 		return loudspeakerRow
+	case words == controlRow && r.t.kind == layout.Mixed && tapLike && filled(vocabulary.Quantity) && behindDescribed(r):
+		return loudspeakerRow
 	case words == controlRow && r.t.kind == layout.Mixed:
 		return controlRow
 	case words == amplifierRow && r.t.kind == layout.Mixed:
@@ -79,8 +81,13 @@ func kindOf(r *row) deviceKind {
 }
 
 // controlAmongAmps is the name of a control in the column of names of a list of amplifiers:
-// "POT1" below "AMP2", where the header does not speak of amplifiers.
+// "POT1" below "AMP2", where the header does not speak of amplifiers, or one that cables lead to and from.
 func controlAmongAmps(r *row) seen {
+	if len(r.t.controlsAmong) > 0 {
+		if s := r.own(vocabulary.Amplifier); s.had() && r.t.controlsAmong[s.key()] {
+			return s
+		}
+	}
 	if s := r.own(vocabulary.Amplifier); r.t.kind == layout.Amplifiers && s.col != nil && !join.HasWord(join.Amplifier, s.col.Header) && notation.KeyOf(s.text).Kind == notation.KeyControl && isTag(s.text) {
 		return s
 	}

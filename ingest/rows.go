@@ -27,11 +27,14 @@ type table struct {
 	// outdated: its sheet says that it is no longer valid, and another sheet is.
 	outdated bool
 	names    map[string][]valueName
+	// controlsAmong are the keys of the controls that it lists among amplifiers; see equipmentOfCables.
+	controlsAmong map[string]bool
 	// sectionAs is the field of section titles that say nothing but a name.
 	sectionAs vocabulary.Field
 
 	shares        bool                       // a note says that its taps are shares of the rated power
 	fromColumn    *column                    // near ends of the cables that lead to its loudspeakers; nil if none
+	placesFrom    *column                    // such ends where they are the places of loudspeakers, and lines branch at them; nil if none
 	onLine        map[string]lineCount       // rows and lengths of each line; nil until asked for
 	runsRepeat    int                        // how the lengths of its rows repeat: see runsRepeated
 	which         []int                      // the places of its records that rows are made for; nil: all

@@ -25,3 +25,23 @@ func TestWhenALoudspeakerWasTakenAway(t *testing.T) {
 		}
 	}
 }
+
+// A remark that begins with a figure says that some of its row are gone, however often: the row counts, aloud.
+// Common practice, no source.
+func TestSomeOfARowAreGone(t *testing.T) {
+	for _, c := range []struct {
+		remark string
+		gone   bool
+	}{
+		{"1 is missing since the works, removed", false}, {"1 LS fehlt seit Umbau, entfällt", false}, {"1 HP manque, supprimé", false}, {"1 altavoz desmontado, eliminado", false}, {"1 diffusore mancante, eliminato", false},
+		{"1 luidspreker ontbreekt, vervallen", false}, {"fehlt seit Umbau, entfällt", true},
+	} {
+		j := wholeJob(t, "Station, loudspeakers 100 V\n|\nLine | Area | Qty | W each | Remarks\n1 | Hall | 8 | 3 | "+c.remark+"\n2 | Yard | 4 | 6 |\n3 | Dock | 4 | 6 |")
+		if got := j.Loudspeakers[0].Status.String() != "installed"; got != c.gone {
+			t.Errorf("%s: %v", c.remark, j.Loudspeakers[0].Status)
+		}
+		if len(j.Questions) == 0 && !c.gone {
+			t.Errorf("%s: no question", c.remark)
+		}
+	}
+}

@@ -25,10 +25,11 @@ func stateOfCount(text string) schedule.Status {
 
 // statesAgree is the state that stands alone behind others in a short remark, where each
 // of them keeps a part from loading its line: "add alternate 2 - not installed". Words with other meanings
-// say the same as the last: "prévus en 2024, pas encore posés".
+// say the same as the last: "prévus en 2024, pas encore posés". A figure ahead may mean that some of its row
+// are: "1 is missing since the works, dropped".
 func statesAgree(text string) schedule.Status {
 	list := notation.Statuses(text)
-	if len(list) < 2 || countWords(text) > 2*fewWords {
+	if len(list) < 2 || text[0] >= '0' && text[0] <= '9' || countWords(text) > 2*fewWords {
 		return schedule.Installed
 	}
 	last := list[len(list)-1]

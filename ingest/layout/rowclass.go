@@ -66,7 +66,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 			named++
 		}
 	}
-	if named == 1 && figures >= 1 && figures+named+silent == len(slots) && len(b.cols) >= 3 && b.labelledSum(slots) {
+	if named == 1 && figures >= 1 && figures+named+silent == len(slots) && len(b.cols) >= 3 && b.labelledSum(slots) && !(b.remarked(slots) && i+1 < len(b.lines) && !b.gapAfter(i)) {
 		return Total, "the sums of the rows above"
 	}
 	if b.few(slots) {
@@ -320,6 +320,9 @@ func (b *bodyReader) sumsUp(slots []slot) bool {
 // above: two figures must do so, or one over three rows or more, or over two where the name stands among
 // figures, as "Load" below taps. Sums count from the beginning as well.
 func (b *bodyReader) labelledSum(slots []slot) bool {
+	if b.sumsOfEach(slots) {
+		return false
+	}
 	proven, addends, least := 0, 0, 3
 	for _, s := range slots {
 		i := b.index[s.col-b.d.from]

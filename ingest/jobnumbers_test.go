@@ -1,0 +1,18 @@
+package ingest
+
+import "testing"
+
+// Numbers of jobs with letters of their own, and those of reports where nothing else numbers the job. Common practice, no source.
+func TestLetteredAndReportNumbers(t *testing.T) {
+	for _, c := range []struct{ title, want string }{
+		{"Wartungsvertrag WV 1187", "WV 1187"}, {"Contract PA 5120, 2023", "PA 5120"}, {"Progetto n. BG 520", "BG 520"}, {"Contrat n° MA 2210/3", "MA 2210/3"},
+		{"GZ 17/0342", "17/0342"}, {"Geschäftszahl: 2021-118", "2021-118"},
+		{"Rapporto n. 88/2021", "88/2021"}, {"Report no. 4417", "4417"}, {"Prüfbericht Nr. 4417", "4417"}, {"Rapport n° 4417", "4417"}, {"Informe n.º 88/2021", "88/2021"}, {"Keuringsrapport nr. 4417", "4417"},
+		{"Projekt ELA 2016", ""}, {"Project PA 100 V", ""}, {"Job no 4417, report no. 12", "4417"},
+	} {
+		j := wholeJob(t, "Ice hall | | "+c.title+"\n|\nRoom | Qty | Tap\nHall | 4 | 6 W\nYard | 2 | 15 W")
+		if j.Number.Value != c.want {
+			t.Errorf("%s: number %q, want %q", c.title, j.Number.Value, c.want)
+		}
+	}
+}
