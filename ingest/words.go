@@ -80,6 +80,7 @@ var (
 	offWords          = wordClasses["off"]
 	loadWords         = wordClasses["loaded"]
 	articleWords      = wordClasses["article"]
+	onTheWords        = wordClasses["on the"] // prepositions that hold an article
 	copulaWords       = wordClasses["copula"]
 	beingWords        = wordClasses["being"]   // between a thing and its state
 	belongsWords      = wordClasses["belongs"] // "outputs of A1"
