@@ -78,6 +78,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				b.ask(s.source.At, "status", "“"+short(s.text)+"”: is that another one, beside what this row lists? The row is counted as installed.", "whether the row counts as load")
 				continue
 			}
+			if status := b.stateUntapped(r, s, f); status != schedule.Installed {
+				return status
+			}
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
