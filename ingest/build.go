@@ -198,6 +198,7 @@ func (b *builder) build() *schedule.Job {
 	b.zonesOfWays()
 	b.applyBlocks()
 	b.oneFrame()
+	b.headedFrame()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

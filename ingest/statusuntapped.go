@@ -13,6 +13,9 @@ func (b *builder) stateUntapped(r *row, s seen, f vocabulary.Field) schedule.Sta
 	if f != vocabulary.Notes && f != vocabulary.Describe || s.text == "" || anyDigit(s.text) || countWords(s.text) > 2*fewWords || ofAPiece(s.text) {
 		return schedule.Installed
 	}
+	if f == vocabulary.Describe && stateOfDescribed(s.text) != schedule.Installed {
+		return schedule.Installed // it is said by itself
+	}
 	if r.own(vocabulary.Tap).text != "" || r.own(vocabulary.Status).text != "" || r.kind != loudspeakerRow {
 		return schedule.Installed
 	}
