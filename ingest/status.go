@@ -195,6 +195,10 @@ func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said b
 		b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” under “"+short(s.col.Header)+"”")
 		return schedule.Removed, true
 	}
+	if notation.AnswerOf(s.text) == notation.No && worksWords.in(join.Fold(strings.Trim(s.col.Header, "¿? "))) {
+		b.askFaulty(s)
+		return schedule.Installed, true
+	}
 	if notation.AnswerOf(s.text) != notation.No || !thereWords.in(join.Fold(s.col.Header)) {
 		return schedule.Installed, false
 	}

@@ -7,7 +7,7 @@ import (
 )
 
 // stateUntapped is the state that a remark or a description says among other words, of a row
-// without a tap and without a state in a column for it, where nearly all other rows have taps: "horn
+// without a tap and without a state in a column for it, where most rows have taps: "horn
 // removed, the cable is still there", "caja de repuesto, sin montar". It is taken aloud.
 func (b *builder) stateUntapped(r *row, s seen, f vocabulary.Field) schedule.Status {
 	if f != vocabulary.Notes && f != vocabulary.Describe || s.text == "" || anyDigit(s.text) || countWords(s.text) > 2*fewWords || ofAPiece(s.text) {
@@ -29,16 +29,16 @@ func (b *builder) stateUntapped(r *row, s seen, f vocabulary.Field) schedule.Sta
 			found = status
 		}
 	}
-	if found == schedule.Installed || !r.t.nearlyTapped() {
+	if found == schedule.Installed || !r.t.mostlyTapped() {
 		return schedule.Installed
 	}
 	b.take(s, "status", found.String(), schedule.LikelierReading, "“"+short(s.text)+"”, and no tap is written, as in the other rows")
 	return found
 }
 
-// nearlyTapped reports whether at least three of four rows of loudspeakers have something written
+// mostlyTapped reports whether at least two of three rows of loudspeakers have something written
 // in the column of taps.
-func (t *table) nearlyTapped() bool {
+func (t *table) mostlyTapped() bool {
 	if t.tapped == 0 {
 		rows, tapped := 0, 0
 		for _, r := range t.rows {
@@ -51,7 +51,7 @@ func (t *table) nearlyTapped() bool {
 			}
 		}
 		t.tapped = 1
-		if tapped >= 3 && 4*tapped >= 3*rows {
+		if tapped >= 3 && 3*tapped >= 2*rows {
 			t.tapped = 2
 		}
 	}

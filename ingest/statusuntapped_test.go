@@ -50,3 +50,16 @@ func TestMeasuredVolts(t *testing.T) {
 		}
 	}
 }
+
+// A loudspeaker that does not sound may still load its line. Common practice, no source.
+func TestLoudspeakersThatDoNotSound(t *testing.T) {
+	for _, c := range []struct{ head, yes, no string }{
+		{"Working?", "yes", "no"}, {"Funktioniert?", "ja", "nein"}, {"Fonctionne ?", "oui", "non"}, {"¿Suena?", "sí", "no"}, {"Suona?", "sì", "no"}, {"Werkt?", "ja", "nee"},
+	} {
+		j := wholeJob(t, "Yard\n100 V\n|\nNo. | Where | What | Tap | "+c.head+"\n1 | Arena | horn | 10 W | "+c.yes+"\n2 | Aisle | box | 3 W | "+c.no+"\n3 | Office | ceiling speaker | 3 W | "+c.yes)
+		want(t, c.head, describe(j), []string{"1 x 10 W zone Arena", "1 x 3 W zone Aisle", "1 x 3 W zone Office"})
+		if got := strings.Join(asked(j), "; "); got != "E6 status" {
+			t.Errorf("%s: asked %q", c.head, got)
+		}
+	}
+}
