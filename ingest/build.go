@@ -202,6 +202,7 @@ func (b *builder) build() *schedule.Job {
 	b.applyBlocks()
 	b.oneFrame()
 	b.oneAmpOfOutputs()
+	b.headedFrame()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

@@ -7,6 +7,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -218,6 +219,9 @@ func (b *builder) addControl(r *row) {
 			continue
 		}
 		r.out, r.used = "", true
+		if r.Reason == layout.GuessedControl {
+			b.take(name, "control", c.Name, schedule.LikelierReading, layout.GuessedControl)
+		}
 		b.fillControl(r, c, zone, len(list))
 		for _, z := range zones {
 			if len(zones) > 1 && z.Control == nil {

@@ -48,7 +48,7 @@ var (
 	statementEnd  = regexp.MustCompile(`\s*[;\n]\s*|[\p{L}\d)]{4}\.\s+|\d\s?[wWvV]\)?\.\s+`) // no full stop of an abbreviation
 	wattsIn       = regexp.MustCompile(`(?i)\(?\s*(?:max\.?\s*)?(\d+(?:[.,]\d+)?\s*k?W(?:atts?)?)\b(?:\s*maxi?\b\.?)?(?:\s*@?\s*\d+(?:[.,]\d+)?\s*V\b)?\s*\)?`)
 	routeMark     = regexp.MustCompile(`\s*(?:=>|->|→|=|:)\s*`)
-	routeWord     = regexp.MustCompile(`(?i)^(?:(?:on|is|are|ist|sind|est|sont|es|son|è|sono|zijn|hang|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+)+`)
+	routeWord     = regexp.MustCompile(`(?i)^(?:(?:on|is|are|ist|sind|est|sont|es|son|è|sono|zijn|hang|hangs|hängt|hängen|hangt|hangen|goes|läuft|laufen|geht|gehen|va|vont|van|vanno|loopt|lopen|to|from|via|off|an|auf|von|über|sur|par|vers|en|por|a|su|da|op|aan|van|hangs on|fed by|fed from|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+)+`)
 	isWord        = regexp.MustCompile(`(?i)\s+(?:is|are|rated|ist|sind|est|sont|es|son|è|sono|zijn|de|da|di|à|of|mit|van|con)$`)
 	joinerAhead   = regexp.MustCompile(`(?i)^(?:and|und|et|y|e|en)\s+`)
 	segmentEnd    = regexp.MustCompile(`\s*[,;]\s*`)
@@ -450,29 +450,11 @@ func (b *builder) feedIn(s seen, text string) *outlet {
 	if text == "" {
 		return nil
 	}
-	o := &outlet{at: s, ampAt: s}
-	if known, ok := b.splitKnown(text); ok {
-		o.amp, o.channels, o.bridged = known.Amplifier, known.Channels, known.Bridged
+	if o := b.feedCalled(s, text); o != nil {
 		return o
 	}
-	if name := (&outlet{}).cutRating(text, s); b.namesAmp(name) || name != text && notation.KeyOf(name).Kind == notation.KeyAmplifier { // its rating is read where sentences are
-		o.amp = ownCode(name)
-		return o
+	if rest := cutOnThe(text); rest != text {
+		return b.feedCalled(s, rest)
 	}
-	c := b.channelRef(text)
-	if !c.ok {
-		return nil
-	}
-	switch notation.KeyOf(text).Kind {
-	case notation.KeyChannel, notation.KeyAmplifier, notation.KeyLine:
-	default:
-		if !b.wordedOutput(text) {
-			return nil
-		}
-	}
-	o.amp, o.channels, o.bridged = c.ref.Amplifier, slices.Clone(c.ref.Channels), c.ref.Bridged
-	if o.amp != "" {
-		o.amp = withKindWord(text, o.amp)
-	}
-	return o
+	return nil
 }

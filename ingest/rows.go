@@ -47,6 +47,7 @@ type table struct {
 	ampsApart     *bool                      // see ampsStandSomewhere; nil until asked for
 	ranges        int                        // whether its tags with hyphens are ranges: 0 not decided, 1 yes, 2 no
 	toFit         int8                       // whether few rows are to be fitted: 0 not asked, 1 no, 2 yes
+	tapped        int8                       // whether most rows have taps: 0 not asked, 1 no, 2 yes
 	described     map[string]map[string]bool // items of amplifiers by what describes them; see describedTwice
 	numbers       map[string]bool            // the numbers of its items; nil until asked for
 	endings       map[string][]*row          // rows of loudspeakers by the place that ends their descriptions; nil until asked for

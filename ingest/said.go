@@ -51,9 +51,14 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 			}
 		}
 		for _, c := range row {
-			if !whole {
-				out = append(out, sentence(c.text, c.at)...)
+			if whole {
+				continue
 			}
+			list := unitSentence(c.text, c.at)
+			if len(list) == 0 {
+				list = sentence(c.text, c.at)
+			}
+			out = append(out, list...)
 		}
 	}
 	return out

@@ -148,6 +148,7 @@ func (t *table) fillRows(which []int) {
 func (t *table) copyFor(which []int, shared bool) *table {
 	n := *t
 	n.tagCount, n.tagStems, n.ranges, n.itemLists, n.zoneOutputs, n.bothCount, n.installed, n.runsRepeat, n.knownStates, n.roomControls, n.shared = nil, nil, 0, nil, nil, 0, 0, 0, nil, nil, shared
+	n.toFit, n.tapped = 0, 0
 	n.rows, n.which, n.naming, n.hangs = nil, which, nil, nil
 	return &n
 }

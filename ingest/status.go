@@ -82,6 +82,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” tells the day")
 				return schedule.Removed
 			}
+			if status := b.stateUntapped(r, s, f); status != schedule.Installed {
+				return status
+			}
 			if status := b.statusInCell(s, f); status != schedule.Installed {
 				return status
 			}
@@ -195,6 +198,10 @@ func (b *builder) statusOfAnswer(r *row, s seen) (status schedule.Status, said b
 	if slices.Contains(outWords, join.Fold(s.text)) { // "out" beside "in"
 		b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” under “"+short(s.col.Header)+"”")
 		return schedule.Removed, true
+	}
+	if notation.AnswerOf(s.text) == notation.No && worksWords.in(join.Fold(strings.Trim(s.col.Header, "¿? "))) {
+		b.askFaulty(s)
+		return schedule.Installed, true
 	}
 	if notation.AnswerOf(s.text) != notation.No || !thereWords.in(join.Fold(s.col.Header)) {
 		return schedule.Installed, false

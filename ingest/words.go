@@ -80,6 +80,7 @@ var (
 	offWords          = wordClasses["off"]
 	loadWords         = wordClasses["loaded"]
 	articleWords      = wordClasses["article"]
+	onTheWords        = wordClasses["on the"] // prepositions that hold an article
 	copulaWords       = wordClasses["copula"]
 	beingWords        = wordClasses["being"]   // between a thing and its state
 	belongsWords      = wordClasses["belongs"] // "outputs of A1"
@@ -104,6 +105,7 @@ var (
 	pastWords         = wordClasses["past"]
 	orderingWords     = wordClasses["ordering"] // said of lists of what is to be bought
 	thereWords        = wordClasses["there"]    // said over answers: whether a part is there
+	worksWords        = wordClasses["works"]    // said over answers: whether a part does its work
 	subjectWords      = wordClasses["subject"]
 	restWords         = wordClasses["rest"]
 	hangsWords        = wordClasses["hangs"]        // what loudspeakers do on outputs

@@ -233,7 +233,13 @@ func (tr *tree) upright(t *Table) []*Table {
 	hangs.Field, hangs.RunnerUp, hangs.Confidence = vocabulary.Ignored, vocabulary.Unknown, 0.9
 	hangs.Evidence = "names the row that a row hangs on"
 	t.Columns[tr.name].Field = vocabulary.Tag
+	guessed := tr.guessControls(t)
 	tr.classify()
+	for _, i := range guessed {
+		if r := &tr.records[i]; r.Class == Device {
+			r.Reason = GuessedControl
+		}
+	}
 	lists := map[Kind]*Table{}
 	var out []*Table
 	for i := range tr.records {

@@ -120,7 +120,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		if col == r.Col1+1 && r.Col2-r.Col1 < 3 {
 			continue
 		}
-		cells, matched := 0, 0
+		cells, matched, again := 0, 0, 0
 		values, stray := 0, 0 // cells on lines with a header, and on those without
 		var seen []vocabulary.Field
 		tapped := false
@@ -132,6 +132,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			}
 			cells++
 			if c.folded() == above {
+				again++
 				continue // a place that goes on, "Main house" above "Main house", heads no line
 			}
 			above = c.folded()
@@ -150,7 +151,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 				tapped = tapped || h.field == vocabulary.Quantity || h.field == vocabulary.Length || slices.Contains(powerFields, h.field) || wattsAlong(lines[i].between(col+1, r.Col2))
 			}
 		}
-		if cells == 0 || stray > values {
+		if cells == 0 || stray > values || again > 1 && 3*again >= cells { // kinds of devices, one below the other
 			continue
 		}
 		share := float64(matched) / float64(cells)

@@ -199,6 +199,10 @@ func fit(f Field, unit string) float64 {
 			return 0.15
 		}
 		return 0.6
+	case Measured, MeasuredLoad:
+		if unit == "V" { // what a meter says of the line itself
+			return 0
+		}
 	}
 	return 0.3
 }
