@@ -202,7 +202,6 @@ func (b *builder) build() *schedule.Job {
 	b.applyBlocks()
 	b.oneFrame()
 	b.oneAmpOfOutputs()
-	b.headedFrame()
 	b.link()
 	b.billedCables()
 	b.leaveOut()

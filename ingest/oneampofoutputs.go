@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -16,7 +17,8 @@ import (
 func (b *builder) oneAmpOfOutputs() {
 	if len(b.job.Amplifiers) > 0 || len(b.job.Channels) < 2 || len(b.loose) > 0 ||
 		slices.ContainsFunc(b.said, func(s said) bool { return s.Name != "" || s.Amplifiers > 1 }) ||
-		slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return c.Amplifier != nil || len(c.Bridged) > 0 || c.Pair }) {
+		slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return c.Amplifier != nil || len(c.Bridged) > 0 || c.Pair }) ||
+		slices.ContainsFunc(b.spoken, func(s spoken) bool { return speaksOfAmplifier.Of(s.text, 0) || frameWords.in(join.Fold(s.text)) }) {
 		return
 	}
 	var of *column
@@ -41,7 +43,7 @@ func (b *builder) oneAmpOfOutputs() {
 		"the header speaks of the outputs of an amplifier, and none is named")
 }
 
-// outputsListed are the outputs of the rows of a list of them, in its order, each once.
+// outputsListed are the outputs of the rows of a list of them, in its order; one of them where it comes twice.
 func (b *builder) outputsListed(t *table) []string {
 	var names []string
 	had := make(map[string]bool)
@@ -50,10 +52,12 @@ func (b *builder) outputsListed(t *table) []string {
 			continue
 		}
 		for _, c := range b.outletOf(r).channels {
-			if id := channelID(c); !had[id] {
-				had[id] = true
-				names = append(names, id)
+			id := channelID(c)
+			if had[id] {
+				return []string{id} // of another amplifier, or another line
 			}
+			had[id] = true
+			names = append(names, id)
 		}
 	}
 	return names
