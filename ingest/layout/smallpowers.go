@@ -33,8 +33,12 @@ func smallPowers(cols []*heading, base []worth) {
 	base[powers][vocabulary.Tap] = max(base[powers][vocabulary.Tap], headerScore)
 }
 
-// mostlySmall reports whether most powers of a column are less than any output gives.
+// mostlySmall reports whether most powers of a column are less than any output gives. Counts with powers, "4 x 3 W", say by
+// themselves what they are.
 func mostlySmall(s *sample) bool {
+	if s.share(lookCountWatts) > 0 {
+		return false
+	}
 	small, powers := 0, 0
 	for _, text := range s.texts {
 		v, ok := factor(text)

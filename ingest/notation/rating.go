@@ -254,7 +254,7 @@ func (r *ratingReading) read() (Rating, error) {
 // "Amplifier 1, 120 W".
 func (r *ratingReading) firstIsNumber(first, next RatedOutput) bool {
 	numbered := r.items[0].code == codeNumber && len(r.items) > 1 && r.items[1].code == ','
-	return numbered && next.W >= 4*first.W && (first.W < smallestRating || r.named && first.W <= mostNumbered)
+	return numbered && next.Channels == 0 && next.W >= 4*first.W && (first.W < smallestRating || r.named && first.W <= mostNumbered)
 }
 
 // What amplifiers and controls are rated at is at least smallestRating in lists of several ratings, in W, and their numbers in
