@@ -376,7 +376,7 @@ func (b *builder) readConductor(c *schedule.Cable, s seen, f vocabulary.Field) b
 
 // addChannelCable enters the cable that a list of outputs states beside them.
 func (b *builder) addChannelCable(r *row) {
-	if r.kind == amplifierRow && len(b.outletOf(r).channels) == 0 {
+	if r.kind == amplifierRow && len(b.outletOf(r).channels) == 0 && !b.ampWithCable(r) {
 		return
 	}
 	list := b.channelsOf(r)

@@ -38,3 +38,23 @@ func (b *builder) controlOfRoom(c *schedule.Control, ofZone []*schedule.Loudspea
 	b.take(s, "loudspeakers behind the control", c.Room.Value, schedule.LikelierReading, "the control is for that room of the zone, and the others have none")
 	return true
 }
+
+// controlsOfTheirRooms hangs the loudspeakers of a zone behind its several controls, where each control is for another room
+// of the zone in which there are some: "Volume control 12 W, reading corner" and "Volume control 6 W, staff room".
+func (b *builder) controlsOfTheirRooms(controls []*schedule.Control, ofZone []*schedule.Loudspeaker) {
+	inRoom := make(map[string]bool)
+	for _, l := range ofZone {
+		inRoom[join.Key(l.Room.Value)] = inRoom[join.Key(l.Room.Value)] || l.Status == schedule.Installed
+	}
+	taken := make(map[string]bool)
+	for _, c := range controls {
+		key := join.Key(c.Room.Value)
+		if n, counted := c.Count.Exact(); key == "" || !inRoom[key] || taken[key] || counted && n > 1 {
+			return
+		}
+		taken[key] = true
+	}
+	for _, c := range controls {
+		b.controlOfRoom(c, ofZone)
+	}
+}

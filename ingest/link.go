@@ -143,40 +143,6 @@ func (b *builder) controlsOfRooms() {
 	}
 }
 
-// controlsOfZones hangs a zone on the one control whose row names the zone,
-// where neither the zone nor its loudspeakers name any.
-func (b *builder) controlsOfZones() {
-	of := make(map[*schedule.Zone][]*schedule.Control)
-	for _, c := range b.job.Controls {
-		if c.Zone != nil && c.Status == schedule.Installed {
-			of[c.Zone] = append(of[c.Zone], c)
-		}
-	}
-	named, in := make(map[*schedule.Zone]bool), make(map[*schedule.Zone][]*schedule.Loudspeaker)
-	for _, l := range b.job.Loudspeakers {
-		in[l.Zone] = append(in[l.Zone], l)
-		if l.Control != nil || b.origin[l].saysNoControl() {
-			named[l.Zone] = true
-		}
-	}
-	for _, z := range b.job.Zones {
-		if z.Control != nil || named[z] || len(in[z]) == 0 || len(of[z]) != 1 {
-			continue
-		}
-		if n, ok := of[z][0].Count.Exact(); ok && n > 1 {
-			c := of[z][0]
-			b.ask(c.At, "control", itoa(int(n))+" controls "+c.Name+" in zone "+z.Name+": which loudspeakers hang behind each?", "the load of each of these controls")
-			continue
-		}
-		if b.controlOfRoom(of[z][0], in[z]) {
-			continue
-		}
-		z.Control = of[z][0]
-		s := seen{source: schedule.Source{At: z.Control.At, Written: z.Control.Name}}
-		b.take(s, "loudspeakers behind the control", "zone "+z.Name, schedule.Computed, "the only control of the zone, and its loudspeakers name none")
-	}
-}
-
 // controlsOfChannels hangs the loudspeakers of an output, if none of them names
 // a control, behind the one that its row names. Where other rows name other zones
 // of the output, the control of a row is that of its own.

@@ -102,6 +102,7 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	placesDescribed(considered, base)
 	feedsAreControls(considered, base)
 	powersWithoutControls(considered, base)
+	smallPowers(considered, base)
 	about := subject(considered, title)
 	if about == "" && numberedControls(considered, title, base) {
 		about = Controls

@@ -19,10 +19,13 @@ var (
 // soundConcepts are the concepts in headers and titles that only lists of loudspeakers and amplifiers have.
 var soundConcepts = []string{"speaker", "amplifier", "tap", "transformer", "paging"}
 
-// speaksOfSound reports whether one of the headers of a table does.
+// speaksOfSound reports whether one of the headers of a table does. A word for taps that means something else here does not:
+// "Stand", 1 to 3, of a fan.
 func speaksOfSound(t *Table, s *vocabulary.Scorer) bool {
 	return slices.ContainsFunc(t.Columns, func(c Column) bool {
-		return c.Field == vocabulary.Amplifier || c.Field == vocabulary.TapList || slices.ContainsFunc(s.Concepts(c.Header), func(k string) bool { return slices.Contains(soundConcepts, k) })
+		return c.Field == vocabulary.Amplifier || c.Field == vocabulary.TapList || slices.ContainsFunc(s.Concepts(c.Header), func(k string) bool {
+			return slices.Contains(soundConcepts, k) && !(k == "tap" && (c.Field == vocabulary.Revision || c.Field == vocabulary.Status))
+		})
 	})
 }
 
@@ -58,7 +61,35 @@ func onMains(t *Table, sr *sheetReader) bool {
 }
 
 // otherTrade reports whether a table without a word for loudspeakers, amplifiers or taps, and without the
-// voltage of a line, is of another trade: by powers per metre, or by the voltage of the mains above it.
+// voltage of a line, is of another trade: by powers per metre, by the voltage of the mains above it, or by a title
+// over powers that are no taps.
 func otherTrade(t *Table, sr *sheetReader, s *vocabulary.Scorer) bool {
-	return !speaksOfSound(t, s) && aboutWords(s, t.Sheet) == 0 && (perLength(t) || onMains(t, sr))
+	return !speaksOfSound(t, s) && aboutWords(s, t.Sheet) == 0 && (perLength(t) || onMains(t, sr) || titledForeign(t, sr) && oddPowers(t))
+}
+
+// titledForeign reports whether a line above a table names what belongs to another trade, "Inventory of ventilation", and
+// none of those lines has a word for loudspeakers or what belongs to them.
+func titledForeign(t *Table, sr *sheetReader) bool {
+	named := false
+	for i := range sr.p.lines[:min(len(sr.p.lines), linesJudged)] {
+		l := &sr.p.lines[i]
+		if l.n >= t.Range.Row1 {
+			break
+		}
+		for _, sl := range l.slots {
+			w := sl.cell.says()
+			if w.is(aboutLines) {
+				return false
+			}
+			named = named || len(w.line) <= 120 && w.is(foreignWords)
+		}
+	}
+	return named
+}
+
+// oddPowers reports whether a table has powers most of which no line transformer is usually tapped at: 85 W.
+func oddPowers(t *Table) bool {
+	return slices.ContainsFunc(powerFields, func(f vocabulary.Field) bool {
+		return columnFigures(t, f) && lookShare(t, f, lookTapUsual|lookTapValue) <= 0.5
+	})
 }

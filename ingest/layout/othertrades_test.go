@@ -35,6 +35,55 @@ func TestOtherTrades(t *testing.T) {
 			Halle | Leuchte | 4 | 20 | E2 | |
 			Gang | Einbau | 6 | 15 | E3 | V2 | 500
 			Hof | Lampe | 10 | 10 | E4 | |`, false},
+		{"ventilation in Dutch", `
+			School de Hei, inventaris ventilatie
+			Zone | Lokaal | Aantal units | Vermogen per unit (W) | Stand | Kanaal | Regelaar
+			Onderbouw | Lokaal 1 | 1 | 85 | 2 | K1 | R1
+			Onderbouw | Lokaal 2 | 1 | 85 | 2 | K1 | R2
+			Bovenbouw | Aula | 3 | 120 | 3 | K4 | R6
+			Algemeen | Toiletten | 4 | 25 | 1 | K5 |`, false},
+		{"ventilation", `
+			School of the Moor, ventilation units
+			Zone | Room | Number of units | Power per unit (W) | Channel | Controller
+			Infants | Room 1 | 1 | 85 | K1 | R1
+			Infants | Room 2 | 1 | 85 | K1 | R2
+			Juniors | Hall | 3 | 120 | K4 | R6
+			All | Lavatories | 4 | 25 | K5 |`, false},
+		{"ventilation in German", `
+			Schule am Moor, Lüftungsgeräte
+			Zone | Raum | Anzahl | Leistung je Gerät (W) | Kanal | Regler
+			Unten | Raum 1 | 1 | 85 | K1 | R1
+			Unten | Raum 2 | 1 | 85 | K1 | R2
+			Oben | Aula | 3 | 120 | K4 | R6
+			Alle | WC | 4 | 25 | K5 |`, false},
+		{"ventilation in French", `
+			École de la lande, inventaire de la ventilation
+			Zone | Local | Nombre | Puissance unitaire (W) | Canal | Régleur
+			Bas | Salle 1 | 1 | 85 | K1 | R1
+			Bas | Salle 2 | 1 | 85 | K1 | R2
+			Haut | Aula | 3 | 120 | K4 | R6
+			Tous | WC | 4 | 25 | K5 |`, false},
+		{"ventilation in Spanish", `
+			Colegio del páramo, ventilación
+			Zona | Sala | Cantidad | Potencia unitaria (W) | Canal | Regulador
+			Baja | Aula 1 | 1 | 85 | K1 | R1
+			Baja | Aula 2 | 1 | 85 | K1 | R2
+			Alta | Salón | 3 | 120 | K4 | R6
+			Toda | Aseos | 4 | 25 | K5 |`, false},
+		{"ventilation in Italian", `
+			Scuola della brughiera, ventilazione
+			Zona | Locale | Quantità | Potenza unitaria (W) | Canale | Regolatore
+			Bassa | Aula 1 | 1 | 85 | K1 | R1
+			Bassa | Aula 2 | 1 | 85 | K1 | R2
+			Alta | Salone | 3 | 120 | K4 | R6
+			Tutta | Bagni | 4 | 25 | K5 |`, false},
+		{"loudspeakers in a building for ventilation", `
+			Building of the ventilation plant
+			Zone | Room | Number | Power each (W) | Channel | Controller
+			Low | Room 1 | 1 | 6 | K1 | R1
+			Low | Room 2 | 1 | 3 | K1 | R2
+			High | Hall | 3 | 10 | K4 | R6
+			All | Passage | 4 | 1.5 | K5 |`, true},
 		{"the mains above loudspeakers", `
 			Boathouse PA, supply 230 V
 			Zone | Line | Watts | Control | Control (W)

@@ -35,7 +35,7 @@ func (f *finder) headerStrips(l *line, below []line, atBreak bool) []strip {
 			small := len(s.slots) == 1 || len(out[n-1].slots) == 1
 			wordy := s.data == 0 && out[n-1].data == 0
 			if wordy && (is[i] || outIs[n-1]) && bridgedBelow(l, below, out[n-1].to, s.from) ||
-				near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) && !f.keyedBy(&s, out[:n-1]) {
+				near && wordy && (is[i] || outIs[n-1]) && (small || is[i] && outIs[n-1]) && !f.separate(&out[n-1], &s, l, below) && !f.keyedBy(&s, out[:n-1]) && !f.partedLikewise(&s, out) {
 				out[n-1] = f.joinStrips(l, out[n-1], s)
 				outIs[n-1] = true
 				continue
@@ -105,6 +105,18 @@ func (f *finder) keyedBy(s *strip, earlier []strip) bool {
 	return slices.ContainsFunc(earlier, func(e strip) bool {
 		return slices.ContainsFunc(e.slots, func(x slot) bool { return x.cell.folded() == first })
 	})
+}
+
+// partedLikewise reports whether a header stands as far from the one before it as that one from another table, and would do for
+// a table by itself: "Amplifier | Watts", "Control | Watts" and "Zone | Cable | Length", with a blank column between each two.
+func (f *finder) partedLikewise(s *strip, earlier []strip) bool {
+	n := len(earlier)
+	if n < 2 {
+		return false
+	}
+	before, last := &earlier[n-2], &earlier[n-1]
+	return last.from-before.to == s.from-last.to && len(s.slots) > 1 && len(last.slots) > 1 && len(before.slots) > 1 &&
+		f.worthATable(s) && f.worthATable(last) && f.worthATable(before)
 }
 
 // separate decides whether two headers beside each other belong to two tables.

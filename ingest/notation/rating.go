@@ -207,6 +207,9 @@ func (r *ratingReading) read() (Rating, error) {
 			return Rating{}, err
 		}
 		bare = bare && !hasUnit
+		if n := len(out.Outputs); n > 0 && hasUnit && r.firstIsNumber(out.Outputs[0], o) {
+			return Rating{}, ErrNotUnderstood
+		}
 		out.Outputs = append(out.Outputs, o)
 		if r.at == len(r.items) {
 			break
@@ -246,6 +249,20 @@ func (r *ratingReading) read() (Rating, error) {
 	}
 	return out, nil
 }
+
+// firstIsNumber reports whether the first of several ratings is the number of what is rated rather than another rating:
+// "Amplifier 1, 120 W".
+func (r *ratingReading) firstIsNumber(first, next RatedOutput) bool {
+	numbered := r.items[0].code == codeNumber && len(r.items) > 1 && r.items[1].code == ','
+	return numbered && next.Channels == 0 && next.W >= 4*first.W && (first.W < smallestRating || r.named && first.W <= mostNumbered)
+}
+
+// What amplifiers and controls are rated at is at least smallestRating in lists of several ratings, in W, and their numbers in
+// schedules are at most mostNumbered: common practice, no source.
+const (
+	smallestRating = 5
+	mostNumbered   = 12
+)
 
 // output reads one rating: an optional count of channels, a power, and what is
 // said of them on either side.
@@ -318,7 +335,7 @@ func (r *ratingReading) output() (o RatedOutput, hasUnit bool, err error) {
 			r.at++
 			o.Channels = int(r.items[r.at].value)
 		case codeUnit:
-			if havePower || r.peek(1) != codeNumber { // W: 250
+			if havePower || r.peek(1) != codeNumber || strings.EqualFold(it.token.text, "v") { // W: 250, but not V1
 				return o, false, ErrNotUnderstood
 			}
 			r.items[r.at+1].code = codePower

@@ -103,7 +103,7 @@ func TestParseRating(t *testing.T) {
 		"70V": ErrNotUnderstood, "A-7.5W-100": ErrNotUnderstood, "€ 250": ErrNotUnderstood, "+44 20 7946 0958": ErrNotUnderstood,
 		"020 7946 0958": ErrNotUnderstood, "12.05.2021": ErrNotUnderstood, "250 W 500 W": ErrNotUnderstood,
 		"99999999 W": ErrTooLarge, "250 - 500 W": ErrNotUnderstood, "(250 W": ErrNotUnderstood, "CL3P": ErrNotUnderstood,
-		"AMP 1": ErrNotUnderstood, "2 ea": ErrNotUnderstood, "1/2": ErrNotUnderstood, "120'": ErrNotUnderstood, "+5": ErrNotUnderstood,
+		"V1, 120 W": ErrNotUnderstood, "Amplifier 5, 120 W": ErrNotUnderstood, "V2 / 60 W": ErrNotUnderstood, "AMP 1": ErrNotUnderstood, "2 ea": ErrNotUnderstood, "1/2": ErrNotUnderstood, "120'": ErrNotUnderstood, "+5": ErrNotUnderstood,
 	} {
 		if got, err := ParseRating(in, Auto); !errors.Is(err, want) {
 			t.Errorf("ParseRating(%q) = %+v, %v; want %v", in, got, err, want)

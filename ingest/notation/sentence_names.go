@@ -216,6 +216,9 @@ func (c *clauseReading) amplifier() bool {
 	if ok && e.sure && e.kind == string(KeyChannel) && n > 1 && isAmplifierWord(c.tokens[c.at].text) {
 		n, named = 1, true // amp output 120 W
 	}
+	if central := c.centralUnit(); central > 0 {
+		n, named = central, true
+	}
 	if !named {
 		if c.tokens[c.at].kind == wordToken && ratingCompound(c.tokens[c.at].text) { // Verstärkerleistung
 			c.last().worded = true
@@ -276,6 +279,22 @@ func (c *clauseReading) amplifier() bool {
 	}
 	c.at = next + quoted + taken
 	return true
+}
+
+// centralUnit is how many words for a central unit open the clause with a short name behind them, "Centrale CD con uscite
+// U1, U2", 0 for none. Elsewhere such a word may say which hall is meant.
+func (c *clauseReading) centralUnit() int {
+	if c.at > 0 {
+		return 0
+	}
+	_, n, ok := words("central").at(c.tokens, 0)
+	if !ok {
+		return 0
+	}
+	if _, taken := nameCode(c.tokens, n); taken == 0 {
+		return 0
+	}
+	return n
 }
 
 // numberSigns is how many signs for "number" stand from tokens[i] on.
