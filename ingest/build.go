@@ -135,7 +135,6 @@ func newBuilder(file string, opts *Options, p *part) *builder {
 // build makes the job.
 func (b *builder) build() *schedule.Job {
 	b.outdatedSheets()
-	b.namedFrames()
 	b.findControlsBelow()
 	b.cableBooks()
 	b.outputsOfCables()

@@ -54,11 +54,7 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 			if whole {
 				continue
 			}
-			list := unitSentence(c.text, c.at)
-			if len(list) == 0 {
-				list = sentence(c.text, c.at)
-			}
-			out = append(out, list...)
+			out = append(out, sentence(c.text, c.at)...)
 		}
 	}
 	return out
