@@ -209,9 +209,15 @@ func (t *table) bareNames(c *column) bool {
 	bare, cells := true, 0
 	t.eachText(c, func(text string) {
 		cells++
-		bare = bare && join.Parse(join.Zone, text).Bare()
+		bare = bare && (join.Parse(join.Zone, text).Bare() || initialled(c.Header, text))
 	})
 	return bare && cells > 0
+}
+
+// initialled reports whether a text is the first letter of a header and a number: "G1" below "Groep".
+func initialled(header, text string) bool {
+	text = strings.TrimSpace(text)
+	return len(text) > 1 && len(text) < 4 && header != "" && strings.EqualFold(text[:1], header[:1]) && isWhole(text[1:])
 }
 
 // eachText hands the texts of the devices in a column to do.

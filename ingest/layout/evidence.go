@@ -333,7 +333,7 @@ var profiles = [vocabulary.Fields]profile{
 	vocabulary.InsertionLoss: {[]clue{{lookDecibel, 1}, {lookNumber, 0.3}}, -0.6},
 	vocabulary.Temperature:   {[]clue{{lookDegrees, 1}, {lookNumber, 0.3}}, -0.6},
 	vocabulary.Price:         {[]clue{{lookMoney, 1}, {lookWatts | lookVolts | lookLength, -0.8}, {lookNumber, 0.3}}, -0.5},
-	vocabulary.Date:          {[]clue{{lookDate, 1}, {lookNumber, -0.3}}, -0.2},
+	vocabulary.Date:          {[]clue{{lookDate, 1}, {lookWatts | lookVolts | lookLength, -0.9}, {lookNumber, -0.3}}, -0.2},
 	vocabulary.Item:          {[]clue{{lookWhole, 0.5}, {lookNumber, 0.2}, {lookLetter, 0.1}}, -0.5},
 	vocabulary.Tag: {[]clue{{lookWatts | lookVolts | lookLength | lookOhm | lookMoney | lookPercent, -0.9}, {lookTagRange, 0.9}, {lookTag, 0.8}, {lookLong, -0.8}, {lookWhole, -0.3},
 		{lookNumber, -0.6}, {lookModel | lookLetter, 0.2}, {lookRoom, -0.3}}, -0.2},
