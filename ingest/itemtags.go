@@ -32,11 +32,22 @@ func (b *builder) itemsWithLetters() {
 				named++
 			}
 		}
-		if rows > 2 && named > 0 && len(stems) == 1 && !stems[""] {
+		if rows > 2 && named > 0 && !stems[""] && (len(stems) == 1 || t.outlined(stems)) {
 			t.become(cols[0], vocabulary.Item, "its rows of equipment are named otherwise")
 			t.lettered = true
 		}
 	}
+}
+
+// outlined reports whether each of some letters of items stands alone before a title: "B | Offices" above B1 and B2.
+func (t *table) outlined(stems map[string]bool) bool {
+	titles := 0
+	for _, r := range t.rows {
+		if letter, _, ok := strings.Cut(join.Fold(r.Text), " | "); ok && r.Class == layout.Title && stems[letter] {
+			titles++
+		}
+	}
+	return titles >= len(stems)
 }
 
 // headsItems reports whether a header is a word for the items of a bill.

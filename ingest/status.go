@@ -137,6 +137,9 @@ func (b *builder) statusOf(r *row) schedule.Status {
 		if b.headsOptions(f) {
 			return schedule.Future
 		}
+		if sparesWords.ahead(join.Fold(f.Text)) != "" {
+			return schedule.Spare
+		}
 		if f.Field == vocabulary.Room || f.Field == vocabulary.Zone || countWords(f.Text) > fewWords {
 			continue
 		}

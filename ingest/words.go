@@ -67,6 +67,7 @@ var (
 	musicWords        = wordClasses["music"]
 	pagingWords       = wordClasses["paging"]
 	rackEnds          = wordClasses["rackend"]
+	sparesWords       = wordList(wordClasses["spares"])
 	subWords          = wordClasses["sub"]
 	grandWords        = wordClasses["grand"]
 	subTotalWords     = wordClasses["sub total"]

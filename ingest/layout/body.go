@@ -195,7 +195,7 @@ func (b *bodyReader) emit() {
 		switch bl.class {
 		case Title:
 			from := b.d.from
-			if len(bl.slots) > 1 && b.field(bl.slots[0].col) == vocabulary.Item {
+			if len(bl.slots) > 1 && (b.field(bl.slots[0].col) == vocabulary.Item || bl.reason == letteredTitle) {
 				from = bl.slots[1].col
 			}
 			facts := b.fedPlaces(b.f.titleFacts(bl.l, from, b.d.to))

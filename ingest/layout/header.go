@@ -298,7 +298,7 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 			break
 		}
 	}
-	if next == nil || next.n > at+3 {
+	if next == nil || next.n > at+3 || outlines(s.slots, next) {
 		return false
 	}
 	if next.n > at+1 { // after a gap stands another header: this was none

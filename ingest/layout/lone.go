@@ -36,6 +36,9 @@ func (b *bodyReader) lone(bl *bodyLine, i int) (class Class, reason string, ok b
 	if len(bl.slots) == 2 && field == vocabulary.Item && (b.numberedTitle(bl.slots[1]) || b.headsChapter(bl.slots, i)) {
 		return Title, "a numbered title", true
 	}
+	if (field == vocabulary.Item || field == vocabulary.Tag) && b.headsOutline(bl.slots, i) {
+		return Title, letteredTitle, true
+	}
 	if s.cell.Kind != grid.String {
 		return "", "", false
 	}
@@ -174,6 +177,25 @@ func (b *bodyReader) headsLetters(slots []slot, i int) bool {
 	}
 	next := b.lines[i+1].l.at(slots[0].col)
 	return !next.blank() && strings.EqualFold(strings.Trim(next.line(), " .()"), "a")
+}
+
+// letteredTitle is the reason of a title that the letter of its items stands before.
+const letteredTitle = "a lettered title"
+
+// headsOutline reports whether a letter and words stand alone above items that the letter and a number count: "B | Offices"
+// above "B1", "C" above "C.1".
+func (b *bodyReader) headsOutline(slots []slot, i int) bool {
+	return i+1 < len(b.lines) && outlines(slots, b.lines[i+1].l)
+}
+
+// outlines is headsOutline for the slots of a line and the one below it.
+func outlines(slots []slot, below *line) bool {
+	if len(slots) != 2 || slots[1].cell.Kind != grid.String || len(below.slots) < 4 || below.at(slots[0].col).blank() {
+		return false
+	}
+	letter := strings.TrimRight(slots[0].cell.line(), " .)")
+	next, ok := strings.CutPrefix(below.at(slots[0].col).line(), letter)
+	return ok && len(letter) == 1 && letter[0] >= 'A' && letter[0] <= 'Z' && strings.TrimLeft(next, ".-") == "1"
 }
 
 // placeOfAmp reports whether a title is a place and the amplifier that feeds it: "POOL (amp AB, 240 W)".

@@ -23,7 +23,7 @@ var (
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|gebäudeteil|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)(?:[\s.#:-]+\w{1,12}|\d{1,3}\w?|(?-i:[A-Z])\d?)\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
-	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|derrière|hinter|über|tras|detrás de|dietro|achter|via|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
+	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|from|on|ab|an|von|vom|depuis|sur|desde|en|da|dal|dall[ao]|vanaf|van|aan|op|derrière|hinter|über|tras|detrás de|dietro|achter|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
 	reJobWord   = regexp.MustCompile(`(?i)^((?:(?:our |your )?(?:ref|réf|rif)\.?\s+(?:de |d'|di )?)?(?:job|wo|works? order|project|contract|projekt|auftrag|kommission|affaire|opération|chantier|projet|proyecto|obra|folio|expediente|expte|exp|progetto|commessa|cantiere|incarico|encargo|mission|orden(?: de trabajo)?|ordine(?: di lavoro)?|ordre(?: de travail)?|project|opdracht|werk)\.?(?:[\s-]*(?:no|nr|n|n°|nº|n\.º|núm|number|nummer|ref)\.?)?)[\s:#]+(\S*\d\S*)$`)

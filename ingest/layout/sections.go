@@ -21,7 +21,11 @@ func (b *bodyReader) plainField(above []Fact) vocabulary.Field {
 	}
 	for i := range b.lines {
 		if bl := &b.lines[i]; bl.class == Title {
-			switch sectionField(bl.slots[0].cell.line()) {
+			words := bl.slots[0]
+			if bl.reason == letteredTitle {
+				words = bl.slots[1]
+			}
+			switch sectionField(words.cell.line()) {
 			case vocabulary.Zone:
 				zone = true
 			case vocabulary.Room:
