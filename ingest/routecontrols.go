@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -178,7 +179,10 @@ func notUpper(r rune) bool { return !unicode.IsUpper(r) }
 // "Zones 1 and 3 share a 60 W control", where it has none.
 func (b *builder) controlServing(s seen) (carried, bool) {
 	watts, rest := cutWatts(s, s.text)
-	words := strings.Fields(rest)
+	words := strings.Fields(elided.ReplaceAllString(strings.TrimSpace(rest), "$1 "))
+	if len(words) > 2 && slices.Contains(articleWords, join.Fold(words[0])) { // "the control LR1"
+		words = words[1:]
+	}
 	name, n := b.controlAhead(words)
 	if name == "" && len(words) > 1 && watts.had() && b.freeTag(words[0]) && regulateWords.begins(join.Fold(strings.Join(words[1:], " "))) {
 		name, n = words[0], 1 // "K1 serves the hall, 40 W"
@@ -207,6 +211,9 @@ func (b *builder) controlServing(s seen) (carried, bool) {
 	}
 	return carried{}, false
 }
+
+// elided is an article without its vowel: "L'atténuateur".
+var elided = regexp.MustCompile(`^([Ll])['’]`)
 
 // controlAhead is the name of the control that words begin with, and how many
 // of them it takes: "VC 1", "Regler R2".

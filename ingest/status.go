@@ -51,6 +51,8 @@ func (b *builder) statusOf(r *row) schedule.Status {
 			b.askFaulty(s)
 		case notation.MentionsStatus(s.text, notation.StatusToFit):
 			return b.toFit(r, s)
+		case b.newLater(r, s):
+			return schedule.Future
 		default:
 			b.askAgainst(r, s)
 		}

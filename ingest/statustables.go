@@ -1,6 +1,9 @@
 package ingest
 
 import (
+	"strings"
+
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -45,4 +48,24 @@ func (t *table) saysInstalled() bool {
 		}
 	}
 	return t.installed == 2
+}
+
+// newLater reports whether a remark says that what a row calls new comes later, and counts none of its pieces:
+// "neu | kommt erst mit Bauabschnitt 3".
+func (b *builder) newLater(r *row, state seen) bool {
+	if list := notation.Statuses(state.text); len(list) != 1 || list[0].Kind != string(notation.StatusNew) {
+		return false
+	}
+	for s := range r.every(vocabulary.Notes) {
+		list := notation.Statuses(s.text)
+		later := len(list) > 0 && countWords(s.text) <= fewWords && strings.Trim(s.text[:1], "0123456789") != ""
+		for _, m := range list {
+			later = later && m.Sure && !m.Negated && m.Kind == string(notation.StatusFuture)
+		}
+		if later {
+			b.take(s, "status", "future", schedule.LikelierReading, "“"+short(s.text)+"” beside “"+short(state.text)+"”")
+			return true
+		}
+	}
+	return false
 }
