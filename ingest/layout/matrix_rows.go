@@ -76,6 +76,9 @@ func (f *finder) buildCrossed(d *draft, cols []*heading, x *crosstab) *Table {
 		c := &t.Columns[len(t.Columns)-1]
 		c.Unit, c.Volts, tapped = "W", x.volts(cols), false
 	}
+	if x.marks && (slices.Contains(dec.fields, vocabulary.Tap) || slices.Contains(dec.fields, vocabulary.Quantity)) {
+		tapped = false // what ticked outputs give
+	}
 	if tapped {
 		at, why := f.p.ref(first.at, first.col), fmt.Sprintf("the headers %s name powers", where)
 		if x.tapRow > 0 {

@@ -79,7 +79,10 @@ func (f *finder) tickedField(cols []*heading) vocabulary.Field {
 		label := h.parts[len(h.parts)-1]
 		of := valueField(label)
 		if of == vocabulary.Unknown && len(h.parts) > 1 {
-			of = placeOrType(f.s.Header(h.parts[0]).Best().Field)
+			over := f.s.Header(h.parts[0]).Best()
+			if of = placeOrType(over.Field); feeders[over.Field] && over.Score >= 0.5 {
+				of = over.Field // "Which amplifier" over "WET (240 W)" and "DRY (120 W)"
+			}
 		}
 		if best := f.s.Header(label).Best(); of == vocabulary.Unknown && !strings.ContainsAny(label, "%€$£?") && (best.Score < headerScore || placeNames[best.Field]) {
 			of = vocabulary.Zone // a name, of a place most likely

@@ -35,7 +35,10 @@ func cases() []typed.Case {
 		siteHands, commonwealth, handwerker, alps, maitrise, regies, vakmensen, bestekken, laymen, pliegos, cantieri,
 		firmsEnglish, firmsGerman, firmsFrench, firmsSpanish, firmsItalian, firmsDutch,
 		layoutsEnglish, layoutsGerman, layoutsFrench, layoutsSpanish, layoutsItalian, layoutsDutch,
-		tradesOffices, tradesService, tradesGerman, tradesItalian, tradesFrench1, tradesFrench2, tradesSpanish1, tradesSpanish2, tradesDutch1, tradesDutch2)
+		tradesOffices, tradesService, tradesGerman, tradesItalian, tradesFrench1, tradesFrench2, tradesSpanish1, tradesSpanish2, tradesDutch1, tradesDutch2,
+		sundryDutch, sundryEnglish, sundryFrench, sundryGerman, sundryGerman2, sundryItalian, sundrySpanish,
+		desksAlps, desksAmerica, desksBritain, desksGermany, desksItaly, tripsEs, tripsFr, tripsNl,
+		plainDutch, plainEnglish, plainFrench, plainGerman, plainItalian, plainSpanish)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
