@@ -43,6 +43,7 @@ func harmonise(tables []*table) {
 		t.placesOfJobs()
 	}
 	legendsOfItems(tables)
+	settingsOfItems(tables)
 	codesOfSites(tables)
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)

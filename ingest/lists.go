@@ -288,6 +288,10 @@ func (t *table) amplifierColumns() {
 		return
 	}
 	for _, c := range t.columns {
+		if t.callsAmplifiers(c) {
+			t.become(c, vocabulary.Amplifier, "its cells name amplifiers")
+			return
+		}
 		free := c.Field == vocabulary.Unknown || c.Field == vocabulary.Model || c.Field == vocabulary.Item || c.Field == vocabulary.Describe
 		if !free || join.HasWord(join.Loudspeaker, c.Header) || strings.ContainsAny(c.Header, "0123456789") || !t.namesFew(c) {
 			continue

@@ -29,10 +29,11 @@ func (b *builder) servedRoomNumbers(r *row) *service {
 	return v
 }
 
-// rowsOfRoomNumber are the rows of loudspeakers in the room of a number, with or without its name behind it.
+// rowsOfRoomNumber are the rows of loudspeakers in the room of a number, with or without its name behind it, which may
+// be cut short: "1.02 Meeting room", "1.02 M. room". The number of an item needs the name of its room.
 func (b *builder) rowsOfRoomNumber(text string) []*row {
 	numbers := b.rowsByRoomNumber()
-	if rows := numbers[join.Key(text)]; len(rows) > 0 {
+	if rows := numbers[join.Key(text)]; len(rows) > 0 && !slices.ContainsFunc(rows, (*row).numbersItem) {
 		return rows
 	}
 	number, name, ok := strings.Cut(strings.TrimSpace(text), " ")
@@ -41,33 +42,99 @@ func (b *builder) rowsOfRoomNumber(text string) []*row {
 	}
 	var out []*row
 	for _, o := range numbers[join.Key(strings.Trim(number, ",:;"))] {
-		if o.own(vocabulary.Room).key() == join.Key(strings.TrimLeft(name, " -–:")) {
+		if o.inRoomCalled(strings.TrimLeft(name, " -–:")) {
 			out = append(out, o)
 		}
 	}
 	return out
 }
 
-// rowsByRoomNumber are the rows of loudspeakers that count, by the key of the number of their room, where a list
-// has it beside the name.
+// rowsByRoomNumber are the rows of loudspeakers that count, by the key of the number of their room or item, where a
+// list has it beside the name of the room.
 func (b *builder) rowsByRoomNumber() map[string][]*row {
 	if b.roomNumbers != nil {
 		return b.roomNumbers
 	}
 	b.roomNumbers = make(map[string][]*row)
 	for _, t := range b.tables {
-		cols := t.byField[vocabulary.Item]
-		if len(cols) != 1 || !t.has(vocabulary.Room) || !numbersRooms(cols[0]) {
+		c := t.roomNumberColumn()
+		if c == nil {
 			continue
 		}
 		for _, r := range t.rows {
-			if number := r.at(cols[0]); r.kind == loudspeakerRow && r.out == "" && number.had() {
+			if number := r.at(c); r.kind == loudspeakerRow && r.out == "" && number.had() {
 				k := number.key()
 				b.roomNumbers[k] = append(b.roomNumbers[k], r)
 			}
 		}
 	}
 	return b.roomNumbers
+}
+
+// roomNumberColumn is the column of the numbers of rooms or items of a table beside one of the names of rooms, nil if
+// it has none.
+func (t *table) roomNumberColumn() *column {
+	if cols := t.byField[vocabulary.Item]; len(cols) == 1 && t.has(vocabulary.Room) {
+		return cols[0]
+	}
+	if cols := t.byField[vocabulary.Room]; len(cols) == 1 && t.onlyFigures(cols[0]) && slices.ContainsFunc(namesBesideNumbers, t.has) {
+		return cols[0]
+	}
+	return nil
+}
+
+// onlyFigures reports whether no cell of a column has a word in it, and one has a figure: "0.01", "-1.02", "E12".
+func (t *table) onlyFigures(c *column) bool {
+	figures, words := false, false
+	t.eachText(c, func(text string) {
+		figures = figures || anyDigit(text)
+		words = words || !anyDigit(text) || countWords(text) > 1
+	})
+	return figures && !words
+}
+
+// namesBesideNumbers are the fields of the columns in which the names of rooms may stand whose numbers are told as rooms.
+var namesBesideNumbers = []vocabulary.Field{vocabulary.Describe, vocabulary.Model, vocabulary.Unknown}
+
+// inRoomCalled reports whether a name is that of the room of a row, whose number stands beside it.
+func (r *row) inRoomCalled(name string) bool {
+	fields := []vocabulary.Field{vocabulary.Room}
+	if r.t.roomNumberColumn().Field == vocabulary.Room {
+		fields = namesBesideNumbers
+	}
+	for _, f := range fields {
+		for _, c := range r.t.byField[f] {
+			if sameCutShort(name, r.at(c).text) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// numbersItem reports whether the number that a row has beside its room is of its item, and not of the room.
+func (r *row) numbersItem() bool {
+	c := r.t.roomNumberColumn()
+	return c != nil && c.Field == vocabulary.Item && !numbersRooms(c)
+}
+
+// sameCutShort reports whether a name is another one, of whose words it may cut some short with a full stop:
+// "M. room" for "Meeting room".
+func sameCutShort(short, name string) bool {
+	if join.Key(short) == join.Key(name) {
+		return name != ""
+	}
+	words, whole := strings.Fields(join.Fold(short)), strings.Fields(join.Fold(name))
+	if len(words) != len(whole) || len(words) < 2 {
+		return false
+	}
+	for i, w := range words {
+		cut, stop := strings.CutSuffix(w, ".")
+		if w != whole[i] && !(stop && cut != "" && strings.HasPrefix(whole[i], cut)) {
+			return false
+		}
+	}
+	return true
 }
 
 // numbersRooms reports whether the header of a column speaks of rooms: its numbers are theirs.

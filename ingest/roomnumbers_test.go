@@ -20,6 +20,47 @@ func TestControlsByTheNumbersOfRooms(t *testing.T) {
 	}
 }
 
+// The name of the room behind its number may be cut short, and the number may be that of the item. Common practice, no source.
+func TestControlsByNumbersAndNames(t *testing.T) {
+	for _, c := range []struct{ name, sheet, controls string }{
+		{"Italian, codes of rooms below the title of the list", `
+## Diffusori
+Archivio di Stato, linea 100 V
+Elenco diffusori
+Cod. locale | Denominazione | Zona | Tipo | N. | W per diff.
+0.01 | Atrio | Z1 | plafone | 6 | 3
+0.02 | Sala studio grande | Z1 | colonna | 4 | 10
+-1.01 | Deposito | Z2 | tromba | 2 | 15
+## Regolatori
+Sigla | Locale | Potenza
+R1 | 0.01 Atrio | 35 W
+R2 | 0.02 S. studio grande | 50 W`, "R1 35 W x1, R2 50 W x1"},
+		{"English, items", `
+## Bill
+Granary hall PA, 100 V line
+Item | Description | Location | Qty | Tap
+C.1 | Ceiling loudspeaker | Ticket desk | 2 | 3 W
+C.2 | Ceiling loudspeaker | Cloakroom | 4 | 3 W
+## Controls
+Ref | Power | For
+D1 | 10 W | C.1 Ticket desk
+D2 | 24 W | C.2 Cloakroom`, "D1 10 W x1, D2 24 W x1"},
+		{"German, rooms with letters", `
+## Lautsprecher
+Rathaus, 100 V
+Raum | Bezeichnung | Anzahl | Stufe
+E01 | Foyer | 4 | 6 W
+E02 | Kleiner Sitzungssaal | 6 | 6 W
+## Regler
+Kennzeichen | Raum | Leistung
+LR1 | E02 Kl. Sitzungssaal | 60 W`, "LR1 60 W x1"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			want(t, "controls", []string{controlsOf(wholeJob(t, c.sheet))}, []string{c.controls})
+		})
+	}
+}
+
 // A number of a job may have full stops in it. Common practice, no source.
 func TestJobNumbersWithFullStops(t *testing.T) {
 	for _, c := range []struct{ title, want string }{

@@ -176,7 +176,7 @@ func (b *builder) columnsOfJob() {
 		for _, t := range b.tables {
 			for _, r := range t.rows {
 				s := r.own(x.field)
-				if r.Class != layout.Device || !s.had() {
+				if r.Class != layout.Device || !s.had() || x.field == vocabulary.Site && strings.IndexFunc(s.text, isLetter) < 0 { // an address in a network
 					continue
 				}
 				same = same && (!only.had() || s.key() == only.key())

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"strings"
 	"testing"
 
 	"lineaudit/audit/schedule"
@@ -162,6 +163,26 @@ func TestTownOverTheHouse(t *testing.T) {
 	} {
 		if j := wholeJob(t, title+list); j.Site.Value != site {
 			t.Errorf("%s: %s, want %s", title, j.Site.Value, site)
+		}
+	}
+}
+
+// An address in a network is no site. Common practice, no source.
+func TestAddressInANetworkIsNoSite(t *testing.T) {
+	for _, header := range []string{"Address", "Adresse", "Dirección", "Indirizzo", "Adres"} {
+		j := wholeJob(t, `
+## Cover
+Abbey library, loudspeakers
+## Speakers
+Room | Zone | Qty | Tap
+Hall | Z1 | 4 | 6 W
+Yard | Z2 | 2 | 15 W
+## Rack
+Amplifier | Channel | Zone | Channel power | `+header+`
+A1 | 1 | Z1 | 120 W | 192.168.8.21
+A1 | 2 | Z2 | 120 W |`)
+		if strings.HasPrefix(j.Site.Value, "192.") {
+			t.Errorf("%s: site %q", header, j.Site.Value)
 		}
 	}
 }

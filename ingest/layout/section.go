@@ -71,10 +71,10 @@ func readSection(t string) vocabulary.Field {
 	return vocabulary.Unknown
 }
 
-// reDayBehind finds a word with a day behind it: "Completed 8/14".
-var reDayBehind = regexp.MustCompile(`^(\pL{5,}) \d{1,2}/\d{1,2}(?:\D|$)`)
+// reDayBehind finds a word with a day or the number of a paper behind it: "Completed 8/14", "Quotation 88-21".
+var reDayBehind = regexp.MustCompile(`^(\pL{5,}) (?:\d{1,2}/\d{1,2}(?:\D|$)|[1-9]\d+-\d{2,}$)`)
 
-// isDayBehind reports whether a title begins with a word for no amplifier and what may be a day behind it.
+// isDayBehind reports whether a title begins with a word for no amplifier and what may be a day or a number behind it.
 func isDayBehind(t string) bool {
 	m := reDayBehind.FindStringSubmatch(t)
 	return m != nil && !notation.SpeaksOfAmplifier(m[1]) && !notation.SpeaksOfRack(m[1])
