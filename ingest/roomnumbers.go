@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -56,18 +57,54 @@ func (b *builder) rowsByRoomNumber() map[string][]*row {
 	}
 	b.roomNumbers = make(map[string][]*row)
 	for _, t := range b.tables {
-		cols := t.byField[vocabulary.Item]
-		if len(cols) != 1 || !t.has(vocabulary.Room) || !numbersRooms(cols[0]) {
-			continue
-		}
+		c := t.roomNumbers()
 		for _, r := range t.rows {
-			if number := r.at(cols[0]); r.kind == loudspeakerRow && r.out == "" && number.had() {
-				k := number.key()
+			if r.kind != loudspeakerRow || r.out != "" {
+				continue
+			}
+			number := numberAhead(r.own(vocabulary.Room).text)
+			if c != nil {
+				number = r.at(c).text
+			}
+			if k := join.Key(number); k != "" {
 				b.roomNumbers[k] = append(b.roomNumbers[k], r)
 			}
 		}
 	}
 	return b.roomNumbers
+}
+
+// numberedName is the number of a room before its name: "A01 aula", "0.12 - Store".
+var numberedName = regexp.MustCompile(`^(\pL{0,2}\d[\d.]{0,5}\pL?)(?:\s+[-–]|,)?\s+(\pL{3,}.*)$`)
+
+// numberAhead is the number before the name of a room, "" where there is none, or where it begins a list: "A02 to A07
+// classrooms".
+func numberAhead(text string) string {
+	m := numberedName.FindStringSubmatch(text)
+	if m == nil || anyDigit(m[2]) {
+		return ""
+	}
+	return m[1]
+}
+
+// roomNumbers is the column of the numbers of rooms beside their names, nil if there is none: "Room | Description"
+// over "0.01 | Hall" has its numbers below the word for rooms.
+func (t *table) roomNumbers() *column {
+	if !t.has(vocabulary.Room) {
+		return nil
+	}
+	if cols := t.byField[vocabulary.Item]; len(cols) > 0 {
+		if len(cols) == 1 && numbersRooms(cols[0]) {
+			return cols[0]
+		}
+		return nil
+	}
+	for _, c := range t.byField[vocabulary.Unknown] {
+		if numbersRooms(c) {
+			return c
+		}
+	}
+	return nil
 }
 
 // numbersRooms reports whether the header of a column speaks of rooms: its numbers are theirs.
