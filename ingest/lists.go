@@ -214,10 +214,16 @@ func (t *table) bareNames(c *column) bool {
 	return bare && cells > 0
 }
 
-// initialled reports whether a text is the first letter of a header and a number: "G1" below "Groep".
+// initialled reports whether a text is a number behind letters the first or the last of which begins a header:
+// "G1", "LG 1" and "LG-1" below "Groep".
 func initialled(header, text string) bool {
 	text = strings.TrimSpace(text)
-	return len(text) > 1 && len(text) < 4 && header != "" && strings.EqualFold(text[:1], header[:1]) && isWhole(text[1:])
+	letters := text[:len(text)-len(strings.TrimLeftFunc(text, isLetter))]
+	number := strings.TrimLeft(text[len(letters):], " -.")
+	if letters == "" || len(letters) > 3 || len(number) > 2 || !isWhole(number) || header == "" {
+		return false
+	}
+	return strings.EqualFold(letters[:1], header[:1]) || strings.EqualFold(letters[len(letters)-1:], header[:1])
 }
 
 // eachText hands the texts of the devices in a column to do.
@@ -288,7 +294,7 @@ func (t *table) amplifierColumns() {
 		return
 	}
 	for _, c := range t.columns {
-		if t.callsAmplifiers(c) {
+		if t.worded(c) {
 			t.become(c, vocabulary.Amplifier, "its cells name amplifiers")
 			return
 		}

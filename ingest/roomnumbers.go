@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -58,17 +59,33 @@ func (b *builder) rowsByRoomNumber() map[string][]*row {
 	b.roomNumbers = make(map[string][]*row)
 	for _, t := range b.tables {
 		c := t.roomNumberColumn()
-		if c == nil {
-			continue
-		}
 		for _, r := range t.rows {
-			if number := r.at(c); r.kind == loudspeakerRow && r.out == "" && number.had() {
-				k := number.key()
+			if r.kind != loudspeakerRow || r.out != "" {
+				continue
+			}
+			number, _ := numberAhead(r.own(vocabulary.Room).text)
+			if c != nil {
+				number = r.at(c).text
+			}
+			if k := join.Key(number); k != "" {
 				b.roomNumbers[k] = append(b.roomNumbers[k], r)
 			}
 		}
 	}
 	return b.roomNumbers
+}
+
+// numberedName is the number of a room before its name: "A01 aula", "0.12 - Store".
+var numberedName = regexp.MustCompile(`^(\pL{0,2}\d[\d.]{0,5}\pL?)(?:\s+[-–]|,)?\s+(\pL{3,}.*)$`)
+
+// numberAhead parts the number of a room from the name behind it, "" where there is none, or where it begins a list:
+// "A02 to A07 classrooms".
+func numberAhead(text string) (number, name string) {
+	m := numberedName.FindStringSubmatch(text)
+	if m == nil || anyDigit(m[2]) {
+		return "", ""
+	}
+	return m[1], m[2]
 }
 
 // roomNumberColumn is the column of the numbers of rooms or items of a table beside one of the names of rooms, nil if
@@ -79,6 +96,13 @@ func (t *table) roomNumberColumn() *column {
 	}
 	if cols := t.byField[vocabulary.Room]; len(cols) == 1 && t.onlyFigures(cols[0]) && slices.ContainsFunc(namesBesideNumbers, t.has) {
 		return cols[0]
+	}
+	if t.has(vocabulary.Room) && !t.has(vocabulary.Item) {
+		for _, c := range t.byField[vocabulary.Unknown] {
+			if numbersRooms(c) {
+				return c
+			}
+		}
 	}
 	return nil
 }
@@ -98,8 +122,13 @@ var namesBesideNumbers = []vocabulary.Field{vocabulary.Describe, vocabulary.Mode
 
 // inRoomCalled reports whether a name is that of the room of a row, whose number stands beside it.
 func (r *row) inRoomCalled(name string) bool {
+	c := r.t.roomNumberColumn()
+	if c == nil {
+		_, own := numberAhead(r.own(vocabulary.Room).text)
+		return sameCutShort(name, own)
+	}
 	fields := []vocabulary.Field{vocabulary.Room}
-	if r.t.roomNumberColumn().Field == vocabulary.Room {
+	if c.Field == vocabulary.Room {
 		fields = namesBesideNumbers
 	}
 	for _, f := range fields {
