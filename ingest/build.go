@@ -146,6 +146,7 @@ func (b *builder) build() *schedule.Job {
 	b.ampSections()
 	b.titlesBeside()
 	b.firstSections()
+	b.linesInTitles()
 	b.nameSections()
 	b.sheetZones()
 	b.sheetAmps()

@@ -104,17 +104,22 @@ func (t *table) devicesNotRooms() {
 		return
 	}
 	for _, c := range slices.Clone(t.byField[vocabulary.Room]) {
-		cells, devices := 0, 0
-		t.eachText(c, func(text string) {
-			cells++
-			if countWords(text) <= 2 && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.LoudspeakerDevice {
-				devices++
-			}
-		})
-		if cells >= 2 && devices == cells {
+		if t.allCells(c, func(text string) bool {
+			return countWords(text) <= 2 && !anyDigit(text) && vocabulary.DeviceIn(text) == vocabulary.LoudspeakerDevice
+		}) {
 			t.become(c, vocabulary.Describe, "its cells are words for loudspeakers")
 		}
 	}
+}
+
+// allCells reports whether a column has two cells or more and all of them are so.
+func (t *table) allCells(c *column, so func(text string) bool) bool {
+	cells, all := 0, true
+	t.eachText(c, func(text string) {
+		cells++
+		all = all && so(text)
+	})
+	return cells >= 2 && all
 }
 
 // mostlyWords is the least share of places that have no figure in their names.

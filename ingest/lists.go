@@ -272,9 +272,9 @@ func linesAsItems(tables []*table) {
 }
 
 // measuredLines takes numbers of rows for lines where the header is a word for both and the impedance of each row is told,
-// as a line has one: "Line | Area | Speakers | Tap | Impedance measured".
+// as a line has one: "Line | Area | Speakers | Tap | Impedance measured", "Line | Amp | Output | Impedance".
 func (t *table) measuredLines() {
-	if t.has(vocabulary.Circuit) || t.has(vocabulary.Channel) || !t.has(vocabulary.Measured) && !t.has(vocabulary.Impedance) {
+	if t.has(vocabulary.Circuit) || t.has(vocabulary.Channel) && !t.has(vocabulary.Amplifier) || !t.has(vocabulary.Measured) && !t.has(vocabulary.Impedance) {
 		return
 	}
 	for _, c := range t.byField[vocabulary.Item] {
@@ -299,7 +299,8 @@ func (t *table) amplifierColumns() {
 			return
 		}
 		free := c.Field == vocabulary.Unknown || c.Field == vocabulary.Model || c.Field == vocabulary.Item || c.Field == vocabulary.Describe
-		if !free || join.HasWord(join.Loudspeaker, c.Header) || strings.ContainsAny(c.Header, "0123456789") || !t.namesFew(c) {
+		if !free || join.HasWord(join.Loudspeaker, c.Header) || strings.ContainsAny(c.Header, "0123456789") || !t.namesFew(c) ||
+			c.Field == vocabulary.Describe && t.allCells(c, layout.SaysLoudspeaker) {
 			continue
 		}
 		switch {

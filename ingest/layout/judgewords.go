@@ -1,6 +1,10 @@
 package layout
 
-import "lineaudit/ingest/vocabulary"
+import (
+	"strings"
+
+	"lineaudit/ingest/vocabulary"
+)
 
 // What the words of a table say of the devices and powers in it.
 
@@ -75,4 +79,11 @@ func loudspeakersOnLines(t *Table) int {
 		}
 	}
 	return hits
+}
+
+// SaysLoudspeaker reports whether a short text is a word for a loudspeaker, or for how one is mounted, with no
+// number behind it: "horn", "ceiling".
+func SaysLoudspeaker(text string) bool {
+	return len(strings.Fields(text)) <= 2 && !anyDigit(text) &&
+		(classWithin(text)&(classDevice|classMounting) != 0 || vocabulary.DeviceIn(text) == vocabulary.LoudspeakerDevice)
 }
