@@ -56,6 +56,7 @@ func harmonise(tables []*table) {
 	byNames(tables)
 	controlsWithTags(tables)
 	controlLists(tables)
+	tagsOfControls(tables)
 	equipmentOfCables(tables)
 	outputLists(tables)
 	countedOutputs(tables)

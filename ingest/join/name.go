@@ -36,11 +36,11 @@ var kindWords = map[Kind]map[string]bool{
 	Amplifier: words("amp amps amplifier ampli amplificateur amplificador amplificatore verstaerker verstarker endstufe endstufen etapa finale " +
 		"versterker eindversterker eindtrap potencia poweramp pa power unit booster leistungsverstarker"),
 	Channel: words("channel ch chan output out op o p kanal kan ausgang ausg canal voie sortie salida canale uscita kanaal uitgang k line linie " +
-		"ligne linea lijn circuit cct kreis stromkreis"),
+		"ligne linea lijn lig lin ltg circ circuit cct kreis stromkreis"),
 	Control: words("vc vol volume control ctrl att attenuator vr lsr regler lautstarkeregler lautstarkesteller lautstaerkeregler lautstaerkesteller attenuateur " +
 		"potentiometre atenuador regulador mando attenuatore regolatore volumeregelaar regelaar steller reglage"),
 	Loudspeaker: words("ls spk spkr speaker loudspeaker lautsprecher ls hp hautparleur haut parleur altavoz altoparlante diffusore luidspreker lsp sp"),
-	Cable:       words("cable cbl kabel cavo run line linie ligne linea lijn circuit leitung kreis strang circuito kring"),
+	Cable:       words("cable cbl kabel cavo run line linie ligne linea lijn lig lin ltg circ circuit leitung kreis strang circuito kring"),
 	Room:        words("room rm raum local sala ruimte locale"),
 	Rack:        words("rack rk schrank baie armadio kast"),
 }
