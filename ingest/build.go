@@ -201,6 +201,7 @@ func (b *builder) build() *schedule.Job {
 	b.zonesOfWays()
 	b.applyBlocks()
 	b.oneFrame()
+	b.ampsByLetters()
 	b.oneAmpOfOutputs()
 	b.link()
 	b.billedCables()
