@@ -150,6 +150,9 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 	if have[vocabulary.Price] != nil && (!c.counted || isPriceList(s, t.Sheet)) && !slices.ContainsFunc(placeFields, func(f vocabulary.Field) bool { return have[f] != nil }) {
 		c.needs = false // a price list
 	}
+	if have[vocabulary.Price] != nil && have[vocabulary.TapList] != nil && have[vocabulary.Tap] == nil && isPriceList(s, t.Sheet) {
+		c.needs = false // one that tells which taps can be had, and the shelves
+	}
 	for _, col := range t.Columns {
 		if col.Confidence < 0.55 && t.Confidence > 0.3 {
 			// Understood by its cells alone: outputs of amplifiers prove something.
