@@ -47,10 +47,8 @@ func (t *table) listsSettings() (*column, map[string]*layout.Record) {
 	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Types || t.SheetHidden || len(t.byField[vocabulary.Tap]) != 1 {
 		return nil, nil
 	}
-	for _, f := range []vocabulary.Field{vocabulary.Quantity, vocabulary.Room, vocabulary.Floor, vocabulary.Building, vocabulary.TotalWatts, vocabulary.Describe, vocabulary.Model} {
-		if t.has(f) {
-			return nil, nil
-		}
+	if slices.ContainsFunc([]vocabulary.Field{vocabulary.Quantity, vocabulary.Room, vocabulary.Floor, vocabulary.Building, vocabulary.TotalWatts, vocabulary.Describe, vocabulary.Model}, t.has) {
+		return nil, nil
 	}
 	c := t.codeColumn()
 	if c == nil {
