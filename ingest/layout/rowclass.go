@@ -105,11 +105,11 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 	}
 	other := false
 	for _, s := range slots {
-		if classAhead(strings.Fields(s.cell.folded()))&classDitto != 0 {
-			return false // "Ditto, showers" is what the row above is
-		}
 		switch b.field(s.col) {
 		case vocabulary.Describe, vocabulary.Kind, vocabulary.Model:
+			if classesAhead.Of(s.cell.line(), 0)&classDitto != 0 {
+				return false // "Ditto, showers" is what the row above is
+			}
 			k, others := lookOf(s.cell), b.cols[b.index[s.col-b.d.from]].cells
 			if k&lookForeign != 0 && k&lookDevice == 0 && others.share(lookDevice) >= 0.4 {
 				return true // a luminaire among loudspeakers

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"sync"
 
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -87,6 +88,9 @@ func classAhead(words []string) class {
 	}
 	return c
 }
+
+// classesAhead remembers the classes of the words that texts begin with.
+var classesAhead = remember.New(2048, func(s string, _ int) class { return classAhead(strings.Fields(vocabulary.Fold(s))) })
 
 // classWithin returns the classes of the single words and neighbouring pairs of words of a text.
 func classWithin(s string) class { return classesIn.Of(s, 0) }
