@@ -69,3 +69,29 @@ cable,W2,from=loudspeaker:L1; to=loudspeaker:L1; length=150; area=2.5; reach=fro
 		}
 	}
 }
+
+// A cable to a loudspeaker in the middle of such a row ends where the row hangs, which is as far as it can be.
+func TestCableFromTheMiddleOfARow(t *testing.T) {
+	const job = `kind,name,says,want
+channel,A1/1,volts=100; rated=120,
+loudspeaker,L1,count=10; tap=6; channel=A1/1,
+loudspeaker,L2,tap=10; channel=A1/1,
+cable,W1,from=channel:A1/1; to=loudspeaker:L1; length=100; area=2.5; reach=from-to,
+cable,W2,from=loudspeaker:L1; to=loudspeaker:L1; length=150; area=2.5; reach=from-to,
+cable,W3,from=loudspeaker:L1; to=loudspeaker:L2; length=20; area=2.5; reach=from-to,
+`
+	j := parseCase(t, "middle", job).job
+	for i, tags := range [][2]string{{"", "HP 201"}, {"HP 201", "HP 210"}, {"HP 205", "HP 301"}} {
+		c := j.Cables[i]
+		if i > 0 {
+			c.From.Text = schedule.Said(tags[0], c.From.Text.Source.At)
+		}
+		c.To.Text = schedule.Said(tags[1], c.To.Text.Source.At)
+	}
+	r := Check(j, DefaultSettings())
+	if len(r.Lines) != 1 || r.Lines[0].Incomplete != "" {
+		t.Fatalf("lines %+v", r.Lines)
+	}
+	near(t, "length", r.Lines[0].LengthM.High, 270, 1e-12)
+	near(t, "load", r.Lines[0].LoadW.High, 70, 1e-12)
+}

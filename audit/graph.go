@@ -20,7 +20,7 @@ type graph struct {
 	runRows map[*schedule.Cable][]int
 	runCtl  map[*schedule.Cable]int
 	targets map[string][]int // singles by what they feed
-	along   map[*schedule.Loudspeaker]string
+	along   map[alongKey]int // near ends of cables along the loudspeakers of a row to their places, -1 before they are met
 }
 
 // A place is one point that cables meet at. Positions are -1 for what it is not.

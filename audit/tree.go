@@ -134,10 +134,10 @@ func oneChannel(channel, ch int) int {
 // branchChannel is the channel that the rows of one branch behind a root share, -1 if there is none: several lines may
 // start at a rack that is called by its place.
 func (g *graph) branchChannel(root int, n *network) int {
-	channel := g.placeChannel(&g.places[root])
 	if n.tree == nil {
 		return -1 // a ring
 	}
+	channel := g.placeChannel(&g.places[root])
 	for i := range n.tree.nodes {
 		channel = oneChannel(channel, g.placeChannel(&g.places[n.tree.nodes[i].place]))
 	}

@@ -194,9 +194,7 @@ func nextCode(before []feedingAmp, code string) bool {
 		return false
 	}
 	last := before[len(before)-1].name
-	last = last[strings.LastIndexByte(last, ' ')+1:]
-	letters := strings.TrimRight(code, "0123456789")
-	return letters != "" && letters != code && letters == strings.TrimRight(last, "0123456789") && code != last
+	return notation.GoesOn(last[strings.LastIndexByte(last, ' ')+1:], code)
 }
 
 // leastAmplifier is what a code that nothing else calls an amplifier has to give, to be taken for one: common practice,

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -46,10 +47,11 @@ func (b *builder) ampsByLetters() {
 	}
 	for _, c := range b.job.Channels {
 		m := letteredOutput.FindStringSubmatch(c.Name)
-		a := b.amps[m[1]]
+		key := join.Parse(join.Amplifier, m[1]).Full
+		a := b.amps[key]
 		if a == nil {
-			a = &schedule.Amplifier{At: c.At, Key: m[1], Name: m[1]}
-			b.amps[m[1]] = a
+			a = &schedule.Amplifier{At: c.At, Key: key, Name: m[1]}
+			b.amps[key] = a
 			b.job.Amplifiers = append(b.job.Amplifiers, a)
 		}
 		c.Amplifier, c.Name = a, m[2]

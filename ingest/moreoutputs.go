@@ -1,6 +1,10 @@
 package ingest
 
-import "lineaudit/audit/schedule"
+import (
+	"strings"
+
+	"lineaudit/audit/schedule"
+)
 
 // askMoreOutputs asks of amplifiers on which more outputs carry something than they are said to have: lines may share one.
 func (b *builder) askMoreOutputs() {
@@ -11,10 +15,10 @@ func (b *builder) askMoreOutputs() {
 		}
 	}
 	for _, a := range b.job.Amplifiers {
-		var names []string
+		used := 0
 		for _, c := range a.Channels {
 			if loaded[c] {
-				names = append(names, c.Name)
+				used++
 			}
 		}
 		n := b.slots[a.Key]
@@ -23,8 +27,8 @@ func (b *builder) askMoreOutputs() {
 				n = max(n, o.Channels)
 			}
 		}
-		if n > 1 && len(names) > n {
-			b.ask(a.At, "channel", "amplifier "+a.Name+" has "+itoa(n)+" outputs, and loudspeakers hang on "+itoa(len(names))+": which share an output?", "the load of the outputs")
+		if n > 1 && used > n {
+			b.ask(a.At, "channel", strings.TrimSpace("amplifier "+a.Name)+" has "+itoa(n)+" outputs, and loudspeakers hang on "+itoa(used)+": which share an output?", "the load of the outputs")
 		}
 	}
 }

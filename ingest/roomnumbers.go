@@ -59,6 +59,7 @@ func (b *builder) rowsByRoomNumber() map[string][]*row {
 	b.roomNumbers = make(map[string][]*row)
 	for _, t := range b.tables {
 		c := t.roomNumberColumn()
+		t.numbersRooms = c
 		for _, r := range t.rows {
 			if r.kind != loudspeakerRow || r.out != "" {
 				continue
@@ -122,7 +123,7 @@ var namesBesideNumbers = []vocabulary.Field{vocabulary.Describe, vocabulary.Mode
 
 // inRoomCalled reports whether a name is that of the room of a row, whose number stands beside it.
 func (r *row) inRoomCalled(name string) bool {
-	c := r.t.roomNumberColumn()
+	c := r.t.numbersRooms
 	if c == nil {
 		_, own := numberAhead(r.own(vocabulary.Room).text)
 		return sameCutShort(name, own)
@@ -143,7 +144,7 @@ func (r *row) inRoomCalled(name string) bool {
 
 // numbersItem reports whether the number that a row has beside its room is of its item, and not of the room.
 func (r *row) numbersItem() bool {
-	c := r.t.roomNumberColumn()
+	c := r.t.numbersRooms
 	return c != nil && c.Field == vocabulary.Item && !numbersRooms(c)
 }
 

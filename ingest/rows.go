@@ -35,6 +35,7 @@ type table struct {
 	shares        bool                       // a note says that its taps are shares of the rated power
 	fromColumn    *column                    // near ends of the cables that lead to its loudspeakers; nil if none
 	placesFrom    *column                    // such ends where they are the places of loudspeakers, and lines branch at them; nil if none
+	numbersRooms  *column                    // the numbers of its rooms or items beside the names of rooms: see rowsByRoomNumber; nil if none
 	onLine        map[string]lineCount       // rows and lengths of each line; nil until asked for
 	runsRepeat    int                        // how the lengths of its rows repeat: see runsRepeated
 	which         []int                      // the places of its records that rows are made for; nil: all

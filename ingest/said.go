@@ -51,10 +51,9 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 			}
 		}
 		for _, c := range row {
-			if whole {
-				continue
+			if !whole {
+				out = append(out, sentence(c.text, c.at)...)
 			}
-			out = append(out, sentence(c.text, c.at)...)
 		}
 	}
 	return out

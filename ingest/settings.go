@@ -18,6 +18,7 @@ var settingFields = []vocabulary.Field{vocabulary.Tap, vocabulary.TapVoltage, vo
 
 // settingsOfItems adds what lists of settings say of items to the lists of these, and makes lists of settings of them.
 func settingsOfItems(tables []*table) {
+	byCode := make(map[*table]map[string]*layout.Record) // of the lists that were asked
 	for _, s := range tables {
 		codes, at := s.listsSettings()
 		if codes == nil {
@@ -26,7 +27,7 @@ func settingsOfItems(tables []*table) {
 		var of *table
 		var items *column
 		for _, t := range tables {
-			c := t.itemsOfSettings(s, codes, at)
+			c := t.itemsOfSettings(s, codes, at, byCode)
 			if c != nil && of != nil {
 				of = nil // which one is not said
 				break
@@ -89,7 +90,7 @@ func (t *table) recordsByCode(c *column) map[string]*layout.Record {
 
 // itemsOfSettings is the column of a list without taps that has each code of a list of settings once, nil if it has
 // not. Bare numbers must be those of all its rows, below the same header.
-func (t *table) itemsOfSettings(s *table, codes *column, at map[string]*layout.Record) *column {
+func (t *table) itemsOfSettings(s *table, codes *column, at map[string]*layout.Record, byCode map[*table]map[string]*layout.Record) *column {
 	if t == s || t.kind != layout.Loudspeakers && t.kind != layout.Mixed && t.kind != layout.Zones || t.SheetHidden || t.statesTaps() || !t.has(vocabulary.Quantity) && !t.has(vocabulary.Room) {
 		return nil
 	}
@@ -97,7 +98,12 @@ func (t *table) itemsOfSettings(s *table, codes *column, at map[string]*layout.R
 	if c == nil {
 		return nil
 	}
-	items, bare := t.recordsByCode(c), true
+	items, asked := byCode[t]
+	if !asked {
+		items = t.recordsByCode(c)
+		byCode[t] = items
+	}
+	bare := true
 	for k := range at {
 		if items[k] == nil {
 			return nil

@@ -80,7 +80,7 @@ func (f *finder) tickedField(cols []*heading) vocabulary.Field {
 		of := valueField(label)
 		if of == vocabulary.Unknown && len(h.parts) > 1 {
 			over := f.s.Header(h.parts[0]).Best()
-			if of = placeOrType(over.Field); feeders[over.Field] && over.Score >= 0.5 {
+			if of = placeOrType(over.Field); feeders[over.Field] && over.Score >= headerScore {
 				of = over.Field // "Which amplifier" over "WET (240 W)" and "DRY (120 W)"
 			}
 		}

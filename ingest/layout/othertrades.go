@@ -37,10 +37,9 @@ func perLength(t *Table) bool {
 	})
 }
 
-// onMains reports whether a line above a table states the voltage of the mains, and none of those lines
-// has a word for loudspeakers or what belongs to them.
-func onMains(t *Table, sr *sheetReader) bool {
-	mains := false
+// titledBy reports whether a text above a table is so, and none there has a word for loudspeakers or what belongs to them.
+func titledBy(t *Table, sr *sheetReader, so func(w *wording) bool) bool {
+	titled := false
 	for i := range sr.p.lines[:min(len(sr.p.lines), linesJudged)] {
 		l := &sr.p.lines[i]
 		if l.n >= t.Range.Row1 {
@@ -54,10 +53,20 @@ func onMains(t *Table, sr *sheetReader) bool {
 			if w.is(aboutLines) {
 				return false
 			}
-			mains = mains || mainsVolts.MatchString(w.line)
+			titled = titled || so(w)
 		}
 	}
-	return mains
+	return titled
+}
+
+// onMains reports whether what stands above a table states the voltage of the mains.
+func onMains(t *Table, sr *sheetReader) bool {
+	return titledBy(t, sr, func(w *wording) bool { return mainsVolts.MatchString(w.line) })
+}
+
+// titledForeign reports whether what stands above a table names what belongs to another trade: "Inventory of ventilation".
+func titledForeign(t *Table, sr *sheetReader) bool {
+	return titledBy(t, sr, func(w *wording) bool { return w.is(foreignWords) })
 }
 
 // otherTrade reports whether a table without a word for loudspeakers, amplifiers or taps, and without the
@@ -65,26 +74,6 @@ func onMains(t *Table, sr *sheetReader) bool {
 // over powers that are no taps.
 func otherTrade(t *Table, sr *sheetReader, s *vocabulary.Scorer) bool {
 	return !speaksOfSound(t, s) && aboutWords(s, t.Sheet) == 0 && (perLength(t) || onMains(t, sr) || titledForeign(t, sr) && oddPowers(t))
-}
-
-// titledForeign reports whether a line above a table names what belongs to another trade, "Inventory of ventilation", and
-// none of those lines has a word for loudspeakers or what belongs to them.
-func titledForeign(t *Table, sr *sheetReader) bool {
-	named := false
-	for i := range sr.p.lines[:min(len(sr.p.lines), linesJudged)] {
-		l := &sr.p.lines[i]
-		if l.n >= t.Range.Row1 {
-			break
-		}
-		for _, sl := range l.slots {
-			w := sl.cell.says()
-			if w.is(aboutLines) {
-				return false
-			}
-			named = named || len(w.line) <= 120 && w.is(foreignWords)
-		}
-	}
-	return named
 }
 
 // oddPowers reports whether a table has powers most of which no line transformer is usually tapped at: 85 W.

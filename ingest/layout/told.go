@@ -143,28 +143,14 @@ func toldControl(words string) bool {
 		return false
 	}
 	for word := range strings.FieldsSeq(rest) {
-		switch word = strings.Trim(vocabulary.Fold(word), " ,;.()"); {
-		case toldWhere[word]:
+		switch word = strings.Trim(word, " ,;.()"); {
+		case classOf(word)&classWhere != 0:
 			return true
-		case word != "" && !notation.IsControlWord(word) && vocabulary.DeviceIn(word) != vocabulary.ControlDevice && !toldOfControls[word]:
+		case word != "" && !notation.IsControlWord(word) && vocabulary.DeviceIn(word) != vocabulary.ControlDevice && classOf(word)&classLocal == 0:
 			return false
 		}
 	}
 	return true
-}
-
-// toldWhere are words in front of where something is, toldOfControls what controls are called besides.
-var (
-	toldWhere      = wordSet("in inside at by near behind im am bei beim hinter dans au chez pres derriere en junto detras nel nella nell al presso dietro bij naast achter")
-	toldOfControls = wordSet("vol volume local wall lokal lokaler mural murale local locale da parete de pared di de wand x a one 1 ein un una uno een")
-)
-
-func wordSet(s string) map[string]bool {
-	m := make(map[string]bool)
-	for w := range strings.FieldsSeq(s) {
-		m[w] = true
-	}
-	return m
 }
 
 // besideTold reports whether a line below a title is of what stands beside its loudspeakers: their control, or their cable.

@@ -14,7 +14,7 @@ import (
 var wordsCSV string
 
 // A class is a set of words that cells are recognised by.
-type class uint32
+type class uint64
 
 // The classes of words.csv.
 const (
@@ -49,12 +49,14 @@ const (
 	classContract // what was agreed first
 	classChange   // what changes it
 	classOptional // over what may be ordered and is not counted: "Option, not in the total"
+	classWhere    // before where something is: "in the booth"
+	classLocal    // what controls are called besides: "wall", "local"
 )
 
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange, "optional": classOptional}
+	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange, "optional": classOptional, "where": classWhere, "local": classLocal}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {

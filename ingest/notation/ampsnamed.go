@@ -13,7 +13,7 @@ func AmplifiersNamed(s string) []string {
 	var out []string
 	for i := 0; i < len(tokens); i++ {
 		e, n, ok := words("name").at(tokens, i)
-		if code, _ := nameCode(tokens, i); !ok && len(out) > 0 && goesOn(out[0], code) && !slices.Contains(out, code) {
+		if code, _ := nameCode(tokens, i); !ok && len(out) > 0 && GoesOn(out[0], code) && !slices.Contains(out, code) {
 			if _, _, other := words("name").at(tokens, i-1); !other {
 				out = append(out, code)
 			}
@@ -35,8 +35,8 @@ func AmplifiersNamed(s string) []string {
 	return out
 }
 
-// goesOn reports whether a code has the letters of another and a number of its own: "A2" behind "A1".
-func goesOn(first, code string) bool {
+// GoesOn reports whether a code has the letters of another and a number of its own: "A2" behind "A1".
+func GoesOn(first, code string) bool {
 	letters := strings.TrimRight(first, "0123456789")
-	return letters != "" && letters != first && code != letters && strings.TrimRight(code, "0123456789") == letters
+	return letters != "" && letters != first && code != letters && code != first && strings.TrimRight(code, "0123456789") == letters
 }
