@@ -352,14 +352,19 @@ func unfed(r *row) bool {
 func controlGone(text string) bool { return statusAlone(text) == schedule.Removed }
 
 // anotherSpare reports whether the remark on a row that names its tap and what feeds it
-// speaks of a spare loudspeaker, which must be another: "spare horn in store".
+// speaks of a spare loudspeaker, which must be another: "spare horn in store", "spare one in the cupboard".
 func anotherSpare(r *row, text string) bool {
 	fed := r.own(vocabulary.Amplifier).had() || r.own(vocabulary.Channel).had() || r.own(vocabulary.Circuit).had()
-	if !fed || !r.own(vocabulary.Tap).had() || kindInWords(text) != loudspeakerRow {
+	if !fed || !r.own(vocabulary.Tap).had() {
 		return false
 	}
 	list := notation.Statuses(text)
-	return len(list) > 0 && list[0].Kind == string(notation.StatusSpare) && strings.HasPrefix(join.Fold(text), join.Fold(list[0].Text)+" ") && list[0].Text != text
+	if len(list) == 0 || list[0].Kind != string(notation.StatusSpare) || !strings.HasPrefix(join.Fold(text), join.Fold(list[0].Text)+" ") {
+		return false
+	}
+	next, _, _ := strings.Cut(strings.TrimSpace(text[len(list[0].Text):]), " ")
+	_, err := notation.ParseQuantity(next, notation.Auto)
+	return kindInWords(text) == loudspeakerRow || err == nil
 }
 
 // stateOfUnfed is the state with which the name of a place begins, "reserve in the

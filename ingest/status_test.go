@@ -31,6 +31,8 @@ func TestStatesOfRows(t *testing.T) {
 		{"two of which none stands alone", "room | tap[W] | notes", "Pier | 5 | 2 more planned for next year", schedule.Installed, true},
 		{"behind a control that is none", "room | tap[W] | control", "Pier | 5 | no - not connected any more", schedule.Removed, false},
 		{"another one, in a remark on one that is fed", "tag | tap[W] | channel | notes", "LS-1 | 5 | A1.1 | spare horn in store", schedule.Installed, true},
+		{"another one, counted in words", "tag | tap[W] | channel | notes", "LS-1 | 5 | A1.1 | spare one in cupboard", schedule.Installed, true},
+		{"another one, counted in German", "tag | tap[W] | channel | notes", "LS-1 | 5 | A1.1 | Reserve eine im Schrank", schedule.Installed, true},
 		{"a spare in a remark on one that nothing feeds", "tag | tap[W] | channel | notes", "LS-1 | 5 | | spare horn in store", schedule.Spare, false},
 		{"put away, en", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | In storage", schedule.Spare, false},
 		{"put away, de", "tag | tap[W] | channel | status", "LS-1 | 5 | A1.1 | Im Depot", schedule.Spare, false},
