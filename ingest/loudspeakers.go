@@ -489,8 +489,9 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 	return 0
 }
 
-// aheadOfName finds a small number in front of a word: "8 horns".
-var aheadOfName = regexp.MustCompile(`^(\d{1,3})\s+\pL{2}`)
+// aheadOfName finds a small number in front of a word, or of a size and a word: "8
+// horns", "6 - 8in ceiling", "4 6½" horns".
+var aheadOfName = regexp.MustCompile(`(?i)^(\d{1,3})\s+(?:[-–x]?\s*\d+[½¼¾]?(?:[.,/]\d+)?\s*(?:in|inch|inches|zoll|pouces?|pulgadas?|pollici|["”″]|''|cm)[ .-]+)?\pL{2}`)
 
 // countAhead is the number with which a description begins, 0 if there is none.
 func countAhead(text string) int {

@@ -112,6 +112,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if ch.col != nil && !amp.had() && r.kind != amplifierRow && b.isListedAmp(ch) {
 		amp, ch = ch, seen{} // "V1" below "hangs on", where a row lists V1
 	}
+	if ch.col != nil && !amp.had() && r.kind != amplifierRow && b.ampAmongOutputs(ch) {
+		amp, ch = ch, seen{}
+	}
 	line := b.lineOf(r)
 	if line != nil {
 		r.line = line
@@ -405,8 +408,8 @@ func (b *builder) wholeOutputsIn(s seen) bool {
 }
 
 // oneName reports whether "E-1" is the name of one output rather than output 1
-// of an amplifier E: there is no such amplifier, and all of the column begins
-// with that letter.
+// of an amplifier E: there is no such amplifier, all of the column begins
+// with that letter, and none says "E ch 2".
 func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
 	if !ref.Doubts.Has(notation.DateOrPair) || len(ref.Amplifier) != 1 || ref.Amplifier[0] < 'A' || b.namesAmp(ref.Amplifier) || ch.col == nil {
 		return false
@@ -416,11 +419,13 @@ func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
 		for _, r := range ch.t.rows {
 			s := r.at(ch.col)
 			if c := b.channelRef(s.text); s.had() && c.ok && c.ref.Amplifier != "" {
-				ch.col.before[join.Fold(c.ref.Amplifier)] = true
+				amp := join.Fold(c.ref.Amplifier)
+				ch.col.before[amp] = ch.col.before[amp] || !c.ref.Doubts.Has(notation.DateOrPair)
 			}
 		}
 	}
-	return len(ch.col.before) == 0 || len(ch.col.before) == 1 && ch.col.before[join.Fold(ref.Amplifier)]
+	sure, named := ch.col.before[join.Fold(ref.Amplifier)]
+	return len(ch.col.before) == 0 || len(ch.col.before) == 1 && named && !sure
 }
 
 // readAmp reads a cell or title that names an amplifier, and perhaps its

@@ -72,9 +72,11 @@ type column struct {
 	*layout.Column
 	i     int // its place in the records
 	style notation.Style
-	// before are the amplifiers that its cells name before an output, folded;
+	// before are the amplifiers that its cells name before an output, folded, and whether one surely does;
 	// nil until asked for.
 	before map[string]bool
+	// outputs is how its cells name outputs; nil until asked for.
+	outputs *outputsLook
 	// meant is what a note says that its cells mean, by key, and meantBy the note.
 	meant   map[string]string
 	meantBy string

@@ -128,6 +128,7 @@ func (b *builder) waysAreZones(s *said) {
 func (b *builder) keepSaid() {
 	known := b.ampsInTables()
 	b.ampsAsOutputs(known)
+	b.waysAreAmps(known)
 	worded, unworded := make(map[string]bool), make(map[string]bool)
 	for i := range b.said {
 		s := &b.said[i]
@@ -193,6 +194,17 @@ func (b *builder) ampsAsOutputs(known map[string]bool) {
 		if said && s.W > 0 && s.Outputs <= 1 && len(s.Ways) == 0 && anyDigit(s.Name) && b.looseOutputs()[channelID(s.Name)] && strings.ContainsFunc(s.Name, isLetter) {
 			s.Ways = []notation.NamedWatts{{Name: s.Name, W: s.W}}
 			s.Name, s.W, s.PerOutput = "", 0, false
+		}
+	}
+}
+
+// waysAreAmps takes what a sentence says of an output that is called like an amplifier of the
+// tables and no figure, "mixer 60 W", for said of that amplifier.
+func (b *builder) waysAreAmps(known map[string]bool) {
+	for i := range b.said {
+		s := &b.said[i]
+		if s.Name == "" && s.W == 0 && len(s.Ways) == 1 && !anyDigit(s.Ways[0].Name) && known[b.ampNames.Find(s.Ways[0].Name).Key] {
+			s.Name, s.W, s.Ways = s.Ways[0].Name, s.Ways[0].W, nil
 		}
 	}
 }

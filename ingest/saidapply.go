@@ -78,9 +78,24 @@ func (b *builder) numberedWays(s *said) bool {
 	})
 }
 
+// namedFirst sets the sentences that name their amplifier before those said of all.
+func (b *builder) namedFirst() {
+	var named, rest []said
+	for _, s := range b.said {
+		if s.Name != "" {
+			named = append(named, s)
+		} else {
+			rest = append(rest, s)
+		}
+	}
+	b.said = append(named, rest...)
+}
+
 // applySaid gives amplifiers and their channels what sentences say of them,
 // where nothing else does.
 func (b *builder) applySaid() {
+	b.namedFirst()
+	frames := b.framesBySize()
 	for i := range b.said {
 		s := &b.said[i]
 		at := seen{text: s.source.Written, field: vocabulary.ChannelWatts, source: s.source}
@@ -91,6 +106,11 @@ func (b *builder) applySaid() {
 			amps = []*schedule.Amplifier{a}
 		}
 		if s.Name == "" && b.otherwiseElsewhere(s) {
+			if a := frames[i]; a != nil {
+				b.applyTo(a, s, at)
+				b.take(at, "amplifier", a.Name, schedule.LikelierReading, "the only one that its outputs fit")
+				continue
+			}
 			b.applyOnSheet(s, at)
 			continue
 		}

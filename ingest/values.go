@@ -3,6 +3,7 @@ package ingest
 import (
 	"errors"
 	"math"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,6 +12,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
@@ -254,6 +256,10 @@ func (b *builder) rating(s seen) ([]notation.RatedOutput, seen) {
 	}
 	text, style := b.readable(&s, notDate)
 	r, err := notation.ParseRating(text, style)
+	if w, ok := wattsAhead(text, style); err != nil && ok {
+		b.take(s, s.field.String(), plain(w)+" W", schedule.LikelierReading, "the only figure of the cell, and a remark behind it")
+		return []notation.RatedOutput{{W: w}}, s
+	}
 	if err != nil {
 		b.misread(s, err)
 		return nil, s
@@ -266,6 +272,23 @@ func (b *builder) rating(s seen) ([]notation.RatedOutput, seen) {
 	}
 	b.doubt(s, text, r.Doubts)
 	return outputs, s
+}
+
+// remarkBehind finds words without a figure behind a power: "35 W att. by door", "10W, stuck".
+var remarkBehind = regexp.MustCompile(`^\d[\d.,]*\s?[wW](?:atts?)?(?:\s*[,;(/:–-]\s*|\s+)(\PN+)$`)
+
+// wattsAhead is the power with which a cell begins that goes on with a remark, which
+// speaks of no load and of no part of the power: "10W, stuck".
+func wattsAhead(text string, style notation.Style) (float64, bool) {
+	m := remarkBehind.FindStringSubmatch(text)
+	if m == nil || loadWords.in(join.Fold(m[1])) || len(notation.Statuses(m[1])) > 0 {
+		return 0, false
+	}
+	powers := notation.PowersIn(text, style)
+	if len(powers) != 1 {
+		return 0, false
+	}
+	return powers[0].W, true
 }
 
 // fraction reads a share: "20 %", or 0.2.

@@ -80,6 +80,7 @@ var (
 	modelWords        = wordClasses["model"]
 	offWords          = wordClasses["off"]
 	loadWords         = wordClasses["loaded"]
+	mixerWords        = wordClasses["mixer"]
 	articleWords      = wordClasses["article"]
 	onTheWords        = wordClasses["on the"] // prepositions that hold an article
 	copulaWords       = wordClasses["copula"]

@@ -63,8 +63,9 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	r := &sentenceReading{}
 	for _, clause := range clausesOf(text) {
 		clause = withoutStandby(clause)
-		tokens := splitFigures(lex(clause, style), style)
-		r.clause(tokens, clause)
+		for _, part := range ratedParts(clause, style) {
+			r.clause(splitFigures(lex(part, style), style), part)
+		}
 	}
 	out := r.finish()
 	if len(out) == 0 {
@@ -84,6 +85,29 @@ func withoutStandby(clause string) string {
 	}
 	return clause
 }
+
+// joinedAmps finds what joins two amplifiers in one breath: "4x100W amp + 60W mixer amp".
+var joinedAmps = regexp.MustCompile(`(?i)\s+(?:[+&/,]|and|und|et|y|e|en|plus)\s+|,\s+`)
+
+// ratedParts splits a clause that tells of several amplifiers without names, each with
+// its word and its one power; any other clause is left whole.
+func ratedParts(clause string, style Style) []string {
+	whole := []string{clause}
+	if !strings.ContainsAny(clause, "wW") {
+		return whole
+	}
+	parts := joinedAmps.Split(clause, -1)
+	for _, part := range parts {
+		if len(PowersIn(part, style)) != 1 || !SpeaksOfAmplifier(part) || ampNamed.MatchString(part) {
+			return whole
+		}
+	}
+	return parts
+}
+
+// ampNamed finds what may be the name of an amplifier: a letter or code with a figure, or
+// a letter alone.
+var ampNamed = regexp.MustCompile(`\b(?:\p{Lu}{1,4}[-. ]?\d{1,2}|[A-HK-UX-Z])\b(?:[^\pL]|$)|[=:]|\d\.\d`)
 
 // clausesOf splits a text at semicolons, line breaks and full stops.
 func clausesOf(text string) []string {

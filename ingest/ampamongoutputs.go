@@ -1,0 +1,63 @@
+package ingest
+
+import (
+	"strings"
+	"unicode/utf8"
+
+	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
+)
+
+// An outputsLook is how the cells of a column name outputs with their amplifiers.
+type outputsLook struct {
+	whole   int             // cells that name both: "A ch1", "B/2"
+	cells   int             // cells with text
+	letters bool            // their amplifiers are single letters, their outputs figures
+	seen    map[string]bool // amplifiers, folded
+}
+
+// outputsLook looks at a column of outputs, once.
+func (b *builder) outputsLook(ch seen) *outputsLook {
+	if l := ch.col.outputs; l != nil {
+		return l
+	}
+	l := &outputsLook{letters: true, seen: make(map[string]bool)}
+	ch.col.outputs = l
+	for _, r := range ch.t.rows {
+		s := r.at(ch.col)
+		if !s.had() {
+			continue
+		}
+		l.cells++
+		c := b.channelRef(s.text)
+		if !c.ok || c.ref.Amplifier == "" || len(c.ref.Channels) == 0 {
+			continue
+		}
+		l.whole++
+		l.seen[join.Fold(c.ref.Amplifier)] = true
+		if !isOneLetter(c.ref.Amplifier) || !anyDigit(c.ref.Channels[0]) {
+			l.letters = false
+		}
+	}
+	return l
+}
+
+// ampAmongOutputs reports whether a cell in a column most of whose cells name an
+// amplifier and its output ("A ch1") names an amplifier alone: "mixer amp", or "B"
+// where the others are letters with numbered outputs.
+func (b *builder) ampAmongOutputs(ch seen) bool {
+	text := tidy(ch.text)
+	if anyDigit(text) || !isOneLetter(text) && !notation.SpeaksOfAmplifier(text) && !mixerWords.in(join.Fold(text)) {
+		return false
+	}
+	l := b.outputsLook(ch)
+	if l.whole < 2 || 2*l.whole < l.cells {
+		return false
+	}
+	return !isOneLetter(text) || l.letters
+}
+
+// isOneLetter reports whether a name is a single letter: "A".
+func isOneLetter(name string) bool {
+	return utf8.RuneCountInString(name) == 1 && strings.ContainsFunc(name, isLetter)
+}
