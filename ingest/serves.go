@@ -83,6 +83,9 @@ func (b *builder) serviceOf(r *row) *service {
 		if v := b.listOfPlaces(s); v != nil {
 			return v
 		}
+		if v := b.shortPlace(r, s); v != nil {
+			return v
+		}
 	}
 	if r.kind == controlRow {
 		return b.placeMentioned(r)

@@ -334,27 +334,11 @@ func (b *builder) sheetZones() {
 	for _, t := range weak {
 		t.become(t.byField[vocabulary.Zone][0], vocabulary.Unknown, "the sheets name the zones")
 	}
-	count := make(map[string]int) // how many of the lists a title stands above
-	for _, t := range lists {
-		own := make(map[string]bool)
-		for _, f := range t.titles {
-			if f.Field == vocabulary.Unknown && !own[f.Text] {
-				own[f.Text] = true
-				count[f.Text]++
-			}
-		}
-	}
-	for _, t := range lists {
-		var name *layout.Fact
-		for i := range t.titles {
-			f := &t.titles[i]
-			if f.Field == vocabulary.Unknown && count[f.Text] == 1 && f.Key == "" && !inYear.MatchString(f.Text) && !deniesControl(f.Text) && (name == nil || f.At.Row > name.At.Row) {
-				name = f
-			}
-		}
+	for i, name := range namesOfSheets(lists) {
 		if name == nil {
 			continue
 		}
+		t := lists[i]
 		zone := *name
 		zone.Field = vocabulary.Zone
 		t.titles = append(slices.Clip(t.titles), zone)
