@@ -54,6 +54,7 @@ type builder struct {
 	unnamedAmps    map[schedule.Ref]unnamedAmp // by the cells of their titles
 	tapsAtVolts    []tapsAtVolts               // of rows whose line voltage was not known when they were read
 	zonesOnAmps    map[string][]string         // amplifier key -> its zones in turn; see outputOfZone
+	stoodIn        []*schedule.Control         // controls without tags that listed ones have replaced somewhere; see dropStandIns
 	itemRows       map[string][]*row           // rows of loudspeakers by item; see rowsByItem
 	roomNumbers    map[string][]*row           // rows of loudspeakers by the number of their room; nil until asked for
 	slots          map[string]int              // amplifier key -> number of its channels, when stated

@@ -131,6 +131,9 @@ func titlePlace(r *row, title seen) string {
 	return "row " + strconv.Itoa(int(title.source.At.Row))
 }
 
+// unnamedKey begins the keys of controls without a tag.
+const unnamedKey = "unnamed "
+
 // unnamedControl is the control of a zone or room that has no tag of its own.
 func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *schedule.Control {
 	place, placeKey := "", ""
@@ -148,7 +151,7 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 		place, placeKey = "row "+r.Rows.String(), "row "+r.At.String()
 	}
 	what := "control"
-	key := "unnamed " + placeKey
+	key := unnamedKey + placeKey
 	if m.model.had() {
 		what = m.model.text
 		key += " " + m.model.key()
@@ -161,6 +164,9 @@ func (b *builder) unnamedControl(r *row, m controlMention, z *schedule.Zone) *sc
 	}
 	return b.controlByKey(key, name, m.at.source.At)
 }
+
+// standsIn reports whether a control is one without a tag, known by its place alone.
+func standsIn(c *schedule.Control) bool { return c != nil && strings.HasPrefix(c.Key, unnamedKey) }
 
 // mergedBelow reports whether a cell of a row's table is merged over several rows.
 func (b *builder) mergedBelow(r *row, s seen) bool {

@@ -36,6 +36,7 @@ func harmonise(tables []*table) {
 		t.namesOfControls()
 		t.controlsNotJobs()
 		t.controlsByTheirCells()
+		t.headerlessAmps()
 		t.ratingsNotOutputs()
 		t.ratedOutputColumn()
 		t.ratingsOfRooms()

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"lineaudit/ingest/join"
@@ -13,7 +14,7 @@ import (
 // servedNumbers are the rows of loudspeakers whose items a row of an output or a control lists, nil if it lists none.
 func (b *builder) servedNumbers(r *row) *service {
 	cols := r.t.byField[vocabulary.Item]
-	if len(cols) != 1 || !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.Control}, r.t.has) || !r.t.listsItems(cols[0]) {
+	if len(cols) != 1 || !slices.ContainsFunc([]vocabulary.Field{vocabulary.Channel, vocabulary.Amplifier, vocabulary.Circuit, vocabulary.Control}, r.t.has) || !b.listsItems(r.t, cols[0]) {
 		return nil
 	}
 	s := r.at(cols[0])
@@ -21,25 +22,55 @@ func (b *builder) servedNumbers(r *row) *service {
 		return nil
 	}
 	v := &service{at: s}
-	items := b.rowsByItem()
 	for _, part := range listParts.Of(s.text, byWords) {
-		rows := items[join.Key(part)]
-		if len(rows) != 1 || rows[0].t == r.t {
-			return nil // of several lists, or of none
+		o := b.rowOfItem(r.t, part)
+		if o == nil {
+			return nil
 		}
-		v.rows = append(v.rows, rows[0])
+		v.rows = append(v.rows, o)
 	}
 	return v
 }
 
-// listsItems reports whether a cell of a column lists several numbers, which no number of its row does.
-func (t *table) listsItems(c *column) bool {
+// rowOfItem is the row of loudspeakers in another table that has an item, nil where none or several have it. Full stops
+// and blanks within do not matter: "2c" is "2.c".
+func (b *builder) rowOfItem(t *table, item string) *row {
+	items := b.rowsByItem()
+	rows := items[join.Key(item)]
+	if len(rows) == 0 {
+		rows = items[looseItem(item)]
+	}
+	if len(rows) != 1 || rows[0].t == t {
+		return nil // of several lists, or of none
+	}
+	return rows[0]
+}
+
+// looseItem is the key of an item of figures and letters without what stands between them, "" for any other; it cannot
+// be mistaken for a key.
+func looseItem(item string) string {
+	if !anyDigit(item) || !strings.ContainsFunc(item, isLetter) {
+		return ""
+	}
+	return "\x00" + strings.ToLower(strings.NewReplacer(".", "", " ", "", "-", "").Replace(item))
+}
+
+// listsItems reports whether the cells of a column are items of loudspeakers in other tables, rather than numbers of its own
+// rows: one lists several numbers, or each is such an item, with a letter in it or not counted on from row to row.
+func (b *builder) listsItems(t *table, c *column) bool {
 	if t.itemLists == nil {
-		t.itemLists = new(bool)
+		lists, all, cells, last := false, true, 0, 0
+		counted := true
 		t.eachText(c, func(text string) {
 			parts := listParts.Of(text, byWords)
-			*t.itemLists = *t.itemLists || len(parts) > 1 && !slices.ContainsFunc(parts, func(p string) bool { return p == "" || strings.Trim(p, "0123456789.") != "" })
+			lists = lists || len(parts) > 1 && !slices.ContainsFunc(parts, func(p string) bool { return p == "" || strings.Trim(p, "0123456789.") != "" })
+			all = all && !slices.ContainsFunc(parts, func(p string) bool { return b.rowOfItem(t, p) == nil })
+			n, err := strconv.Atoi(text)
+			counted = counted && err == nil && (cells == 0 || n == last+1)
+			cells, last = cells+1, n
 		})
+		lists = lists || all && cells > 1 && !counted
+		t.itemLists = &lists
 	}
 	return *t.itemLists
 }
@@ -54,6 +85,9 @@ func (b *builder) rowsByItem() map[string][]*row {
 					k := item.key()
 					if list := b.itemRows[k]; len(list) == 0 || list[len(list)-1].Rows != r.Rows || list[len(list)-1].t != r.t { // a row of several groups is one
 						b.itemRows[k] = append(list, r)
+						if loose := looseItem(item.text); loose != "" {
+							b.itemRows[loose] = append(b.itemRows[loose], r)
+						}
 					}
 				}
 			}

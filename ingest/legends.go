@@ -63,29 +63,36 @@ func (t *table) asLegend() *legendTable {
 	for _, c := range t.columns {
 		switch c.Field {
 		case vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Kind:
-		default:
-			continue
-		}
-		l := &legendTable{t: t, codes: c, speakers: make(map[string]bool)}
-		rows := 0
-		for i := range t.Records {
-			r := &t.Records[i]
-			if r.Class != layout.Device {
-				continue
+			return t.legendBy(c)
+		case vocabulary.Unknown: // "Code"
+			if l := t.legendBy(c); l != nil {
+				return l
 			}
-			text := r.Values[c.i].Text
-			rows++
-			if text == "" || len(text) > longestCode {
-				return nil
-			}
-			l.speakers[join.Key(text)] = t.setsTap(r)
 		}
-		if len(l.speakers) < 2 || len(l.speakers) != rows {
-			return nil
-		}
-		return l
 	}
 	return nil
+}
+
+// legendBy is a table as a legend of the codes in a column, nil where these do not differ or are no codes.
+func (t *table) legendBy(c *column) *legendTable {
+	l := &legendTable{t: t, codes: c, speakers: make(map[string]bool)}
+	rows := 0
+	for i := range t.Records {
+		r := &t.Records[i]
+		if r.Class != layout.Device {
+			continue
+		}
+		text := r.Values[c.i].Text
+		rows++
+		if text == "" || len(text) > longestCode {
+			return nil
+		}
+		l.speakers[join.Key(text)] = t.setsTap(r)
+	}
+	if len(l.speakers) < 2 || len(l.speakers) != rows {
+		return nil
+	}
+	return l
 }
 
 // setsTap reports whether a record has a tap, and no word for a control or an amplifier.
@@ -106,9 +113,10 @@ func (t *table) setsTap(r *layout.Record) bool {
 }
 
 // refersTo is the legend that a column of a list of places refers to, and that column; nil if none does. Most of
-// its cells are codes of one legend, of loudspeakers too, which it counts or repeats, and the list sets no taps itself.
+// its cells are codes of one legend, of loudspeakers too, which it counts or repeats. A list that sets taps itself repeats
+// them: the watts of the legend are what its types can be set to.
 func (t *table) refersTo(of map[string]*legendTable) (*legendTable, *column) {
-	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || t.has(vocabulary.Tap) || !t.has(vocabulary.Room) && !t.has(vocabulary.Zone) && !t.has(vocabulary.Floor) {
+	if t.kind != layout.Loudspeakers && t.kind != layout.Mixed || !t.has(vocabulary.Room) && !t.has(vocabulary.Zone) && !t.has(vocabulary.Floor) {
 		return nil, nil
 	}
 	for _, c := range t.columns {
@@ -129,7 +137,7 @@ func (t *table) refersTo(of map[string]*legendTable) (*legendTable, *column) {
 			}
 		})
 		for l, n := range hits { // no more than one has most of the cells
-			if n >= 2 && 10*n >= 8*cells && speakers[l] > 0 && (t.has(vocabulary.Quantity) || n > len(l.speakers)) && !t.sharesPlaces(l.t) {
+			if n >= 2 && 10*n >= 8*cells && speakers[l] > 0 && (t.has(vocabulary.Quantity) && !t.has(vocabulary.Tap) || n > len(l.speakers)) && !t.sharesPlaces(l.t) {
 				return l, c
 			}
 		}

@@ -28,7 +28,8 @@ type places struct {
 	// buildings are the rows of loudspeakers in each, by key; buildingWords those of the headers over them.
 	buildings     map[string][]*row
 	buildingWords []string
-	roomsZones    bool // no loudspeaker names a zone: its room stands for one
+	floors        map[string][]*row // the rows of loudspeakers by floors and buildings; nil before a note asks for them
+	roomsZones    bool              // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.

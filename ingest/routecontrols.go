@@ -148,7 +148,7 @@ func (b *builder) controlsIn(s seen) []carried {
 
 // tagGiven is the tag that a note gives the control of which it speaks, in front, in
 // brackets or behind a word such as "marked": "a volume control (VR1), 15 W", "a
-// 10 W attenuator marked SM"; "" if there is none.
+// 10 W attenuator marked SM", "it says LR on it"; "" if there is none.
 func (b *builder) tagGiven(text string) string {
 	if head, rest, ok := cutAny(text, "=", ":", " - ", " – "); ok && b.mayTagControl(head) && vocabulary.DeviceIn(rest) == vocabulary.ControlDevice {
 		return head // "K1 = volume control of the hall, 30 W"
@@ -160,7 +160,7 @@ func (b *builder) tagGiven(text string) string {
 	}
 	words := strings.Fields(text)
 	for i := range words[:max(0, len(words)-1)] {
-		if tag := strings.Trim(words[i+1], ".,;:()'\"“”"); slices.Contains(markedWords, join.Fold(words[i])) && b.mayTagControl(tag) {
+		if tag := strings.Trim(words[i+1], ".,;:()'\"“”"); b.mayTagControl(tag) && (slices.Contains(markedWords, join.Fold(words[i])) || slices.Contains(showsWords, join.Fold(words[i])) && b.rowsOfFloor(tag) == nil) {
 			return tag
 		}
 	}

@@ -210,6 +210,9 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.outputsAhead(s); len(list) > 0 {
 		return list
 	}
+	if list := b.numberedOutputs(s); len(list) > 0 {
+		return list
+	}
 	if m := findRouteMark(text); m != nil && routeMark.MatchString(text[m[1]:]) || m != nil && !b.placesIn(s, text[:m[0]]).had() {
 		// "Amplifier: zone 1 output 1, zone 2 output 2": a heading before the places
 		if head := text[:m[0]]; b.places.lines[join.Key(head)] || b.ampsHead(s, text) {

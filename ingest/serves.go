@@ -225,6 +225,7 @@ func (b *builder) applyServices() {
 			}
 		}
 	}
+	b.dropStandIns()
 }
 
 func (b *builder) applyService(r *row) {
@@ -280,7 +281,11 @@ func (b *builder) serve(v *service, channel *schedule.Channel, control *schedule
 			l.Channel = channel
 			b.servedBy(l, "channel", channel.Label(), v)
 		}
-		if control != nil && l.Control == nil && !b.origin[l].saysNoControl() {
+		ticked := control != nil && len(v.rows) > 0 && standsIn(l.Control) && !standsIn(control) // "x" beside the loudspeaker, its name in the list of controls
+		if control != nil && (l.Control == nil || ticked) && !b.origin[l].saysNoControl() {
+			if ticked {
+				b.stoodIn = append(b.stoodIn, l.Control)
+			}
 			l.Control = control
 			b.servedBy(l, "control", control.Name, v)
 		}
@@ -296,4 +301,28 @@ func (b *builder) servedBy(l *schedule.Loudspeaker, what, name string, v *servic
 	r := b.origin[l]
 	s := seen{t: r.t, source: schedule.Source{At: l.At, Written: v.at.text}}
 	b.take(s, what, name, schedule.Computed, "it serves “"+short(v.at.text)+"”")
+}
+
+// dropStandIns takes away the controls without tags that listed ones have replaced at all their loudspeakers, where nothing else
+// hangs on them.
+func (b *builder) dropStandIns() {
+	if len(b.stoodIn) == 0 {
+		return
+	}
+	drop := make(map[*schedule.Control]bool)
+	for _, c := range b.stoodIn {
+		drop[c] = true
+	}
+	for _, l := range b.job.Loudspeakers {
+		delete(drop, l.Control)
+	}
+	for _, c := range b.job.Controls {
+		delete(drop, c.Parent)
+	}
+	for _, c := range b.job.Cables {
+		for _, k := range []*schedule.Control{c.Control, c.From.Control, c.To.Control} {
+			delete(drop, k)
+		}
+	}
+	b.job.Controls = slices.DeleteFunc(b.job.Controls, func(c *schedule.Control) bool { return drop[c] })
 }

@@ -120,6 +120,7 @@ func (b *builder) demoteSummaries() {
 			}
 		}
 	}
+	b.pricesCountAgain(lists, shapes)
 }
 
 // mostKit is the most rows of a list of kit by type; what is longer is a list by place.
@@ -190,12 +191,13 @@ type listShape struct {
 	rows         int
 	zones, types map[string]bool
 	byZone       bool // each row another zone, no tags or models of single devices
-	noPlace      bool // no row says where
+	noPlace      bool // no row says where, or what feeds it
+	unplaced     bool // no row says where
 	placed       bool // every row says where
 }
 
 func shapeOf(t *table) listShape {
-	s := listShape{zones: make(map[string]bool), types: make(map[string]bool), noPlace: true, placed: true, byZone: true}
+	s := listShape{zones: make(map[string]bool), types: make(map[string]bool), noPlace: true, unplaced: true, placed: true, byZone: true}
 	for _, r := range t.rows {
 		if r.kind != loudspeakerRow || r.out != "" {
 			continue
@@ -211,6 +213,7 @@ func shapeOf(t *table) listShape {
 			s.byZone = false
 		}
 		s.zones[zone] = true
+		s.unplaced = s.unplaced && !z.had() && !r.say(vocabulary.Room).had()
 		if z.had() || r.say(vocabulary.Room).had() || r.say(vocabulary.Channel).had() || r.say(vocabulary.Control).had() {
 			s.noPlace = false
 		} else {

@@ -118,6 +118,7 @@ var (
 	sameWords         = wordClasses["same"]         // in front of what two rows share
 	markedWords       = wordClasses["marked"]       // said of a thing's tag, in front of it
 	frameWords        = wordClasses["frame"]        // for an amplifier with all its outputs
+	showsWords        = wordClasses["it shows"]     // said of what is written on a thing, in front of it
 	unmarkedWords     = wordClasses["says nothing"] // said of a thing that shows no figure
 	feedingWords      = wordClasses["feeding"]      // between an amplifier and its places
 	drivesWords       = wordClasses["drives"]       // those that are said of no control
