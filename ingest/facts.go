@@ -24,14 +24,16 @@ func (b *builder) jobFacts() {
 		}
 		switch f.Field {
 		case vocabulary.Job:
-			setText(&j.Name, s.asText())
+			if !onlyTitleWords(s.text) { // "Final documents of the works: loudspeakers"
+				setText(&j.Name, s.asText())
+			}
 		case vocabulary.JobNo:
 			if f.Key == "" && !j.Number.Had() {
 				b.take(s, "job number", s.text, schedule.LikelierReading, "a number in the title of the sheet")
 			}
 			setText(&j.Number, s.asText())
 		case vocabulary.Site, vocabulary.Building:
-			if f.Field == vocabulary.Site || !j.Site.Had() {
+			if f.Field == vocabulary.Site || !j.Site.Had() && !b.otherBuilding(f) {
 				setText(&j.Site, s.asText())
 			}
 		case vocabulary.Revision:
@@ -72,6 +74,8 @@ func (b *builder) jobFacts() {
 	b.columnsOfJob()
 	b.numberInNotes()
 	b.siteInTitle()
+	b.siteOfClient()
+	b.siteInNotes()
 }
 
 // A titleReader takes the titles of the tables of a sheet apart: hundreds of tables side

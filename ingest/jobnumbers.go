@@ -97,17 +97,37 @@ func asWritten(text, code string) string {
 	return strings.ToUpper(code)
 }
 
+// codeAlone is a code with figures and nothing else: "V20-318".
+var codeAlone = regexp.MustCompile(`^[A-Z]{0,4}[-/ ]?\d[\dA-Z]*(?:[-/]\d+)*$`)
+
+// numberBeside is the code in the cell beside a word for a document, at the start of a list of
+// texts: "Report | V20-318"; "" if there is none.
+func numberBeside(cells []spoken) string {
+	if len(cells) < 2 || cells[0].at.Sheet() != cells[1].at.Sheet() || cells[0].at.Row != cells[1].at.Row || !documentWords.in(join.Fold(strings.TrimRight(cells[0].text, " :"))) {
+		return ""
+	}
+	code := cells[1].text
+	if !codeAlone.MatchString(code) || digitsIn(code) < 3 || yearAlone.MatchString(code) || notation.KeyOf(code).Kind == notation.KeyLoudspeaker {
+		return ""
+	}
+	return code
+}
+
 // numberInNotes takes a job number behind a word for one in the texts above the
-// tables, where no key has it. A number that layout cut short is taken whole.
+// tables, where no key has it, else below them. A number that layout cut short is taken whole.
 func (b *builder) numberInNotes() {
 	top := b.firstRows()
 	had := b.job.Number.Value
-	for _, weak := range []bool{false, true} {
-		for _, s := range b.spoken {
-			if first := top[s.at.Sheet()]; first > 0 && int(s.at.Row) >= first || len(s.text) > longestSpoken {
+	for _, look := range []struct{ weak, below bool }{{}, {weak: true}, {below: true}} {
+		for i, s := range b.spoken {
+			first := top[s.at.Sheet()]
+			if below := first > 0 && int(s.at.Row) >= first; below != look.below || len(s.text) > longestSpoken {
 				continue
 			}
-			number := keyedNumber(s.text, weak)
+			number := keyedNumber(s.text, look.weak)
+			if number == "" && look.weak {
+				number = numberBeside(b.spoken[i:])
+			}
 			switch {
 			case number == "" || number == had:
 				continue

@@ -91,6 +91,9 @@ func nameJob(j *schedule.Job, file, sheet string, register bool) {
 		}
 	}
 	m := codeFirst.FindString(j.Name.Value)
+	if !strings.ContainsFunc(j.Name.Value[len(m):], isLetter) {
+		m = "" // "2010-77" is one number
+	}
 	if code := strings.Trim(m, "_ :–-"); m != "" && (!j.Number.Had() || j.Number.Value == code) && len(m) < len(j.Name.Value) { // "JX104 Winter garden"
 		j.Number = schedule.Text{Value: code, Source: j.Name.Source}
 		j.Number.How, j.Number.Because = schedule.Computed, "in front of the job's name"

@@ -21,6 +21,7 @@ var (
 	ownerWords = wordClasses["owner"] // words for the body that owns the place, or works there
 	workWords  = wordClasses["work"]  // words for the work that a job is
 	placeWords = wordClasses["place"] // words for kinds of places
+	asOfWords  = wordClasses["as of"] // words in front of the date of a list
 )
 
 // siteInTitle takes the place that a title of the first sheets names for the
@@ -187,6 +188,9 @@ func (b *builder) columnsOfJob() {
 			*x.to = only.asText()
 		}
 	}
+	if name := b.job.Name; name.Had() && !b.job.Number.Had() && anyDigit(name.Value) && countWords(name.Value) == 1 {
+		b.job.Number = name
+	}
 	b.siteOfBuilding()
 }
 
@@ -227,6 +231,7 @@ var (
 	dayWord       = regexp.MustCompile(`^\d{1,4}[./-]\d{1,2}[./-]\d{2,4}$`)
 	addressPhrase = regexp.MustCompile(`(?i)\bpublic\s+address\b`)
 	numberBehind  = regexp.MustCompile(`(?i)^(?:no|nr|n°|nº|n|num|ref|#)?[.:º°]*\s*[A-Z]{0,3}[-/]?\d[\d/.-]*[A-Z]?$`) // of a document, behind the word for it
+	numberAtEnd   = regexp.MustCompile(`(?i)\s(?:no|nr|n°|nº|n|num|ref|#)[.:º°]*\s*[A-Z]{0,3}[-/]?\d[\d/.-]*[A-Z]?$`)
 	codeFirst     = regexp.MustCompile(`^(?:[A-Z]{1,4}-?\d{2,6}|\d{3,6})[ _:–-]+`)
 )
 
@@ -250,8 +255,11 @@ func placeIn(title string) string { return placesInTitles.Of(title, 0) }
 var placesInTitles = remember.New(2048, func(title string, _ int) string { return findPlace(title) })
 
 func findPlace(title string) string {
-	if figureOfWatts.MatchString(title) || strings.HasPrefix(title, "[") {
-		return "" // what the system gives, or a picture
+	if strings.HasPrefix(title, "[") {
+		return "" // a picture
+	}
+	if figureOfWatts.MatchString(title) {
+		return placeBeforeWatts(title)
 	}
 	title = codeFirst.ReplaceAllString(strings.TrimSpace(figureOfVolts.ReplaceAllString(title, " ")), "")
 	title = onSitePhrase.ReplaceAllString(addressPhrase.ReplaceAllString(title, "PA"), " ")
@@ -262,8 +270,11 @@ func findPlace(title string) string {
 			continue
 		}
 		kept, clean := placeWordsOf(words)
-		if !clean && numberBehind.MatchString(strings.Join(kept, " ")) {
-			kept = nil // "Proposal no. 3341"
+		if asOfWords.ahead(join.Fold(part)) != "" && anyDigit(part) {
+			kept = nil // "as of May 2009"
+		}
+		if said := strings.Join(kept, " "); !clean && (numberBehind.MatchString(said) || numberAtEnd.MatchString(said) && !isPlace(said)) {
+			kept = nil // "Proposal no. 3341", "Record of periodic service no. 3306"
 		}
 		switch {
 		case len(kept) == 0 && len(parts) > 0:
@@ -278,6 +289,22 @@ func findPlace(title string) string {
 		}
 	}
 	return asPlace(parts)
+}
+
+// placeBeforeWatts is the place in front of what a title says of the system: "Fern Hall, job 4412,
+// one amplifier 240 W". Without a word for a place the words may be those of the system.
+func placeBeforeWatts(title string) string {
+	var before []string
+	for _, part := range titleBreaks.Split(title, -1) {
+		if figureOfWatts.MatchString(part) {
+			break
+		}
+		before = append(before, part)
+	}
+	if place := findPlace(strings.Join(before, " - ")); isPlace(place) {
+		return place
+	}
+	return ""
 }
 
 // placeWordsOf are the words of a part of a title between those for a list.
@@ -329,6 +356,9 @@ var wordsOfTitles = remember.New(8192, func(word string, _ int) bool {
 	folded := strings.Trim(join.Fold(word), ".,;:()&+'\"")
 	if folded == "" || dayWord.MatchString(folded) {
 		return true
+	}
+	if slices.Contains(placeWords, folded) {
+		return false // "Reitanlage", beside "Anlage"
 	}
 	for _, list := range []wordList{titleWords, workWords} {
 		for _, w := range list {

@@ -81,6 +81,8 @@ var (
 	offWords          = wordClasses["off"]
 	loadWords         = wordClasses["loaded"]
 	mixerWords        = wordClasses["mixer"]
+	documentWords     = wordClasses["document"]
+	clientWords       = wordClasses["client"]
 	articleWords      = wordClasses["article"]
 	onTheWords        = wordClasses["on the"] // prepositions that hold an article
 	copulaWords       = wordClasses["copula"]
