@@ -30,3 +30,37 @@ func TestLettersThatAreOutputs(t *testing.T) {
 		t.Errorf("%d amplifiers", len(list))
 	}
 }
+
+// A rating behind the tag of an amplifier is no part of its name; behind a word it tells two apart.
+// A cable that leads a circuit to its output needs no word for either. Common practice, no source.
+func TestRatedNamesAndCircuits(t *testing.T) {
+	j := wholeJob(t, `## A
+Ref | Location | Qty | Tap W | Circuit
+LS1 | Gallery | 6 | 6 | C1
+LS2 | Fern room | 4 | 3 | C2
+LS3 | Ticket hall | 2 | 10 | C3
+|
+## Amplifiers
+Amp | Output | Rated power | Circuits
+PA-A (2 x 120 W) | 1 | 120 W | C1
+| 2 | 120 W | C2
+PA-B | 1 | 60 W | C3
+|
+## Cables
+From | To | Circuit | Cable | Length m
+PA-A/1 | LS1 | C1 | 2.5 mm² | 85
+PA-A/2 | LS2 | C2 | 2.5 mm² | 60
+PA-B/1 | LS3 | C3 | 1.5 mm² | 40`)
+	want(t, "outputs", channelRatings(j), []string{"PA-A / 1 120 W ? V", "PA-A / 2 120 W ? V", "PA-B / 1 60 W ? V"})
+	want(t, "questions", asked(j), nil)
+}
+
+// Amplifiers that a column tells by a word and their watts are each their own. Common practice, no source.
+func TestAmplifiersCalledByWatts(t *testing.T) {
+	for _, c := range [][2]string{{"Endstufe (120 W)", "Endstufe (60 W)"}, {"ampli 120 W", "ampli 60 W"}, {"120 W amp", "60 W amp"}, {"VERSTERKER 120 W", "VERSTERKER 60 W"}} {
+		j := wholeJob(t, "Room | Qty | Tap W | Amplifier\nHall | 4 | 6 | "+c[0]+"\nYard | 2 | 15 | "+c[1]+"\nGate | 2 | 15 | "+c[1])
+		want(t, c[0], channelRatings(j), []string{c[0] + " / 1 120 W ? V", c[1] + " / 1 60 W ? V"})
+	}
+	j := wholeJob(t, "Room | Qty | Tap W | Amplifier\nHall | 4 | 6 | Endstufe (120 W)\nYard | 2 | 15 | Endstufe\nGate | 2 | 15 | Endstufe")
+	want(t, "one", channelRatings(j), []string{"Endstufe / 1 120 W ? V"})
+}

@@ -192,6 +192,11 @@ func (b *builder) ampName(r *row) (name, other seen) {
 		return r.first(vocabulary.Describe, vocabulary.Kind), seen{}
 	}
 	name = all[0]
+	if m := findRatingBehind(name.text); m != nil {
+		if tag := strings.TrimRight(m[1], " ,;(/:–-"); isTag(tag) && (anyDigit(tag) || tagOfLetters.MatchString(tag)) {
+			name.text = tag // "V1 (2 x 120 W)"
+		}
+	}
 	if c := b.channelRef(name.text); c.ok && c.ref.Amplifier != "" && len(c.ref.Channels) > 0 && !c.ref.Doubts.Has(notation.DateOrPair) && !b.besideOutputs(name) && !(name.field == vocabulary.Tag && r.t.sharesStem(name.text)) {
 		name.text = withKindWord(name.text, c.ref.Amplifier) // "AMP 1 CH 2" is a channel of AMP 1
 	}

@@ -115,6 +115,9 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if ch.col != nil && !amp.had() && r.kind != amplifierRow && b.ampAmongOutputs(ch) {
 		amp, ch = ch, seen{}
 	}
+	if leads := b.dir.byRow[r]; leads != nil && r.kind == cableRow && ch.field == vocabulary.Circuit && !amp.had() {
+		return leads.outlet // "C1", of a cable from the output "PA-A/1"
+	}
 	line := b.lineOf(r)
 	if line != nil {
 		r.line = line
@@ -436,6 +439,10 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	}
 	text, _ := b.readable(&amp, notation.ChannelColumn)
 	rated := o.rating
+	if watts := b.calledByWatts(r, amp); watts.had() && o.amp == "" {
+		o.amp, o.ampAt, o.ampRated = tidy(text), amp, watts
+		return
+	}
 	text = o.cutRating(text, amp)
 	if text == "" {
 		return

@@ -75,6 +75,8 @@ type column struct {
 	// before are the amplifiers that its cells name before an output, folded, and whether one surely does;
 	// nil until asked for.
 	before map[string]bool
+	// wattsCalled are the powers by which its cells call amplifiers; nil until asked for.
+	wattsCalled map[string]bool
 	// outputs is how its cells name outputs; nil until asked for.
 	outputs *outputsLook
 	// meant is what a note says that its cells mean, by key, and meantBy the note.

@@ -3,6 +3,7 @@ package ingest
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -95,4 +96,47 @@ func (b *builder) ratesUnnamed(r *row, amp seen) bool {
 	amp.source.Written = amp.text
 	b.take(amp, "amplifier", "one amplifier of "+tidy(amp.text), schedule.LikelierReading, "the column rates it, and names none")
 	return true
+}
+
+// calledByWatts is the power in a cell of a column of amplifiers that calls an amplifier by it
+// and a word: "120 W amp", and "ampli 120 W" where another cell of the column says "ampli 60 W".
+// It holds nothing where the cell says more, or the word alone tells the amplifier.
+func (b *builder) calledByWatts(r *row, amp seen) seen {
+	if amp.col == nil || amp.field != vocabulary.Amplifier || r.kind != loudspeakerRow && r.kind != zoneRow {
+		return seen{}
+	}
+	watts, ahead := wordAndWatts(amp)
+	if !watts.had() || !ahead && !amp.t.differInWatts(amp.col) {
+		return seen{}
+	}
+	b.take(amp, "amplifier", tidy(amp.text), schedule.LikelierReading, "the column tells amplifiers by their watts")
+	return watts
+}
+
+// wordAndWatts is the only power in a text that is otherwise a word for an amplifier. ahead
+// reports whether the power goes first.
+func wordAndWatts(s seen) (watts seen, ahead bool) {
+	if !mayStateWatts(s.text) {
+		return seen{}, false
+	}
+	watts, rest := cutWatts(s, s.text)
+	rest = strings.Trim(rest, " ()[],;:–-")
+	named := slices.ContainsFunc(strings.Fields(rest), func(w string) bool { return !notation.SpeaksOfAmplifier(w) && !mixerWords.in(join.Fold(w)) })
+	if !watts.had() || rest == "" || anyDigit(rest) || named {
+		return seen{}, false
+	}
+	return watts, anyDigit(tidy(s.text)[:1])
+}
+
+// differInWatts reports whether cells of a column call amplifiers by one word and different powers.
+func (t *table) differInWatts(c *column) bool {
+	if c.wattsCalled == nil {
+		c.wattsCalled = make(map[string]bool)
+		for _, r := range t.rows {
+			if watts, _ := wordAndWatts(r.at(c)); watts.had() {
+				c.wattsCalled[watts.key()] = true
+			}
+		}
+	}
+	return len(c.wattsCalled) > 1
 }
