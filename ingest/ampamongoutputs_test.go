@@ -64,3 +64,24 @@ func TestAmplifiersCalledByWatts(t *testing.T) {
 	j := wholeJob(t, "Room | Qty | Tap W | Amplifier\nHall | 4 | 6 | Endstufe (120 W)\nYard | 2 | 15 | Endstufe\nGate | 2 | 15 | Endstufe")
 	want(t, "one", channelRatings(j), []string{"Endstufe / 1 120 W ? V"})
 }
+
+// A riser lists outputs with what they feed, and rates the amplifier in brackets behind its tag.
+// Common practice, no source.
+func TestRiserOfRatedAmplifiers(t *testing.T) {
+	j := wholeJob(t, `## Riser
+Amplifier | Chan | Feeds | Load (W) | Spare (W)
+AMP 1 (2-channel, 250W/ch) | A | Bowl east | 220 | 30
+| B | Bowl west | 220 | 30
+AMP 2 (2-channel, 120W/ch) | A | Concourse | 72 | 48
+| B | Lockers | 36 | 84
+|
+## Loudspeakers
+Area | Spkr type | No. | Tapping
+Bowl east | Horn | 11 | 20W
+Bowl west | Horn | 11 | 20W
+Concourse | Ceiling | 12 | 6W
+Lockers | Ceiling | 12 | 3W`)
+	want(t, "rows", describe(j), []string{"11 x 20 W zone Bowl east channel AMP 1 / A", "11 x 20 W zone Bowl west channel AMP 1 / B",
+		"12 x 6 W zone Concourse channel AMP 2 / A", "12 x 3 W zone Lockers channel AMP 2 / B"})
+	want(t, "outputs", channelRatings(j), []string{"AMP 1 / A 250 W ? V", "AMP 1 / B 250 W ? V", "AMP 2 / A 120 W ? V", "AMP 2 / B 120 W ? V"})
+}

@@ -36,6 +36,12 @@ func findRatingBehind(text string) []string {
 	if m != nil && onlyTimes.MatchString(m[1]) {
 		return nil // "2 x 250 W" alone
 	}
+	if m == nil {
+		return nil
+	}
+	if i := strings.LastIndexByte(m[1], '('); i > 0 && !strings.Contains(m[1][i:], ")") && strings.HasSuffix(text, ")") {
+		return []string{text, strings.TrimSpace(m[1][:i]), strings.TrimSuffix(text[i+1:], ")")} // "AMP 1 (2-channel, 250 W/ch)"
+	}
 	return m
 }
 

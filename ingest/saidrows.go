@@ -46,6 +46,9 @@ func (b *builder) sentenceRows() {
 					cells = append(cells, spoken{at: v.At, text: v.Text})
 				}
 			}
+			if listsOutput(r) {
+				continue
+			}
 			list := saidIn(cells, b.opts.watch)
 			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(cells[0].text, list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
 				b.said = append(b.said, list...)
@@ -53,6 +56,13 @@ func (b *builder) sentenceRows() {
 			}
 		}
 	}
+}
+
+// listsOutput reports whether a row lists an output of the amplifier that it names, with what it
+// feeds or carries: "AMP 1 (2-channel, 250 W/ch) | A | Bowl east | 220".
+func listsOutput(r *row) bool {
+	return r.own(vocabulary.Amplifier).col != nil && r.own(vocabulary.Channel).had() &&
+		(r.zoneText().had() || r.own(vocabulary.Room).had() || r.own(vocabulary.Load).had())
 }
 
 // statement is a name with a power: "POT-1: 30 W", "L2 = 2 x 60 W".
