@@ -117,6 +117,8 @@ func (b *builder) zoneGroups() {
 	for _, l := range b.job.Loudspeakers {
 		if l.Zone != nil {
 			listed[l.Zone] = true
+		} else if z := b.zones[b.zoneNames.Find(l.Room.Value).Key]; z != nil {
+			listed[z] = true // by a room that will be taken for its zone
 		}
 	}
 	for _, t := range b.tables {
