@@ -80,6 +80,10 @@ func (b *builder) statusOf(r *row) schedule.Status {
 				b.ask(s.source.At, "status", "“"+short(s.text)+"”: is that another one, beside what this row lists? The row is counted as installed.", "whether the row counts as load")
 				continue
 			}
+			if f == vocabulary.Notes && partOfRow(r, s.text) {
+				b.ask(s.source.At, "status", "“"+short(s.text)+"”: do fewer of this row load the line? All of them are counted.", "the load of this row")
+				continue
+			}
 			if f == vocabulary.Notes && r.goneOnDay(s.text) {
 				b.take(s, "status", "removed", schedule.LikelierReading, "“"+short(s.text)+"” tells the day")
 				return schedule.Removed
@@ -350,22 +354,6 @@ func unfed(r *row) bool {
 // controlGone reports whether all that a cell of a column of controls says is that
 // there is none any more: the loudspeaker is still there.
 func controlGone(text string) bool { return statusAlone(text) == schedule.Removed }
-
-// anotherSpare reports whether the remark on a row that names its tap and what feeds it
-// speaks of a spare loudspeaker, which must be another: "spare horn in store", "spare one in the cupboard".
-func anotherSpare(r *row, text string) bool {
-	fed := r.own(vocabulary.Amplifier).had() || r.own(vocabulary.Channel).had() || r.own(vocabulary.Circuit).had()
-	if !fed || !r.own(vocabulary.Tap).had() {
-		return false
-	}
-	list := notation.Statuses(text)
-	if len(list) == 0 || list[0].Kind != string(notation.StatusSpare) || !strings.HasPrefix(join.Fold(text), join.Fold(list[0].Text)+" ") {
-		return false
-	}
-	next, _, _ := strings.Cut(strings.TrimSpace(text[len(list[0].Text):]), " ")
-	_, err := notation.ParseQuantity(next, notation.Auto)
-	return kindInWords(text) == loudspeakerRow || err == nil
-}
 
 // stateOfUnfed is the state with which the name of a place begins, "reserve in the
 // cupboard", of a row that nothing feeds while something feeds all others.
