@@ -173,6 +173,7 @@ func (b *builder) build() *schedule.Job {
 	b.gatherDirectory()
 	b.gatherPlaces()
 	b.linesFed()
+	b.each(measurementRow, b.lineAhead)
 	b.hearNames()
 	b.routesOfAmps()
 	b.controlsBelow()

@@ -38,6 +38,7 @@ func harmonise(tables []*table) {
 		t.controlsByTheirCells()
 		t.headerlessAmps()
 		t.ratingsNotOutputs()
+		t.tapsOfAmplifiers()
 		t.ratedOutputColumn()
 		t.ratingsOfRooms()
 		t.unsureOutputs()

@@ -1,7 +1,10 @@
 package ingest
 
 import (
+	"strings"
+
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -48,4 +51,26 @@ func (b *builder) addMeasurement(r *row) {
 		return
 	}
 	r.used = true
+}
+
+// lineAhead sets the outlet of a measured line that is written with what it feeds, "1.1 Stand
+// east", where only its first word is what loudspeakers name.
+func (b *builder) lineAhead(r *row) {
+	for _, f := range []vocabulary.Field{vocabulary.Circuit, vocabulary.Channel} {
+		s := r.own(f)
+		name, rest, found := strings.Cut(tidy(s.text), " ")
+		name = strings.TrimRight(name, ":,-–")
+		if !s.had() || !found || rest == "" || !anyDigit(name) || b.dir.circuits[s.key()] || !b.dir.circuits[join.Key(name)] {
+			continue
+		}
+		s.text = name
+		o := &outlet{}
+		if line := b.dir.lines[s.key()]; line != nil && !line.several {
+			r.line, o = line, line.outlet
+		} else {
+			b.readChannel(o, s, r.say(vocabulary.Amplifier))
+		}
+		r.outlet = o
+		return
+	}
 }
