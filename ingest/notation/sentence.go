@@ -60,6 +60,7 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 	}
 	text = numberSign.ReplaceAllString(text, "$1")
 	text = powerWithOutput.ReplaceAllString(text, "etapa de $1")
+	text = bracketFirst(text, style)
 	r := &sentenceReading{}
 	for _, clause := range clausesOf(text) {
 		clause = withoutStandby(clause)
@@ -72,6 +73,19 @@ func parseRatingSentence(s string, style Style) ([]RatedAmplifier, error) {
 		return nil, fail(what, text, ErrNotUnderstood)
 	}
 	return out, nil
+}
+
+// lastBracket is a remark in brackets at the end of a sentence.
+var lastBracket = regexp.MustCompile(`^(.*\S)\s*\(([^()]*)\)\s*$`)
+
+// bracketFirst puts what brackets at the end of several ratings say of their amplifier in front of
+// them: "L1: 150 W; L2: 60 W (amplifier with 2 outputs)".
+func bracketFirst(text string, style Style) string {
+	m := lastBracket.FindStringSubmatch(text)
+	if m == nil || !SpeaksOfAmplifier(m[2]) || len(PowersIn(m[2], style)) > 0 || len(PowersIn(m[1], style)) < 2 || SpeaksOfAmplifier(m[1]) {
+		return text
+	}
+	return m[2] + "; " + m[1]
 }
 
 // withoutStandby leaves out what a clause says, behind a comma, of an amplifier

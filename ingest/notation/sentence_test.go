@@ -205,6 +205,8 @@ func TestParseRatingSentenceWritten(t *testing.T) {
 		// as many powers as outputs, in their order
 		"ampli 3 sorties : 60 W / 60 W / 30 W, 100V": "3x 100V 1=60W 2=60W 3=30W (powers of outputs taken in the order written)", "Verstärker 2 Ausgänge: 120/60 W": "2x 1=120W 2=60W (powers of outputs taken in the order written)",
 		"etapa con 2 salidas: 60 W y 60 W": "2x 1=60W 2=60W", "amp, 3 outputs, 120 W, 60 W": "3x 120W (watts of each output or of all together not certain) (another power is written beside it)",
+		// what all of them are, behind
+		"L1: 150 W; L2: 60 W; L3: 60 W (amplificatore a 3 uscite)": "3x; L1 150W; L2 60W; L3 60W", "Linie 1: 120 W, Linie 2: 60 W (Verstärker mit 2 Ausgängen)": "2x 1=120W 2=60W",
 		// several in one breath
 		"Rack in store. (1) 4x100W amp + (1) 60W mixer amp": "4x 100W each; 60W", "Verstärker 4 x 120 W und Mischverstärker 60 W": "4x 120W each; 60W", "un ampli 2 x 120 W, un ampli 60 W": "2x 120W each; 60W",
 		"G1 and G2 are 100 watt amplifiers, G3 and G4 are 60 watt amplifiers": "G1 100W; G2 100W; G3 60W; G4 60W", "E1 y E2 son etapas de 120 W, E3 es una etapa de 60 W": "E1 120W; E2 120W; E3 60W",
