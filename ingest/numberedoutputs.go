@@ -60,10 +60,18 @@ func bareOutput(text string) (number, rest string) {
 	return number, strings.TrimSpace(rest)
 }
 
-// rowsOfFloor are the rows of loudspeakers on the floor that a text names as the rows do, and nothing else.
+// rowsOfFloor are the rows of loudspeakers on the floor that a text names, as the rows do or in other words, and nothing else.
 func (b *builder) rowsOfFloor(text string) []*row {
 	if b.places.floors == nil {
 		b.places.floors = b.rowsOfFloors()
 	}
-	return b.places.floors[join.Key(cutOnThe(text))]
+	if rows := b.places.floors[join.Key(cutOnThe(text))]; len(rows) > 0 {
+		return rows
+	}
+	var rows []*row
+	list, _ := b.floorsIn(text)
+	for _, f := range list {
+		rows = append(rows, f.rows...)
+	}
+	return rows
 }

@@ -7,7 +7,7 @@ import "testing"
 func TestOutputsByNumber(t *testing.T) {
 	for _, c := range []struct{ head, outputs, control string }{
 		{"Floor | Room | Qty | Watts", "Amplifier has three outputs: 1 = UG, 2 = EG, 3 = OG", "Volume control in the Atrium only (36 W, it says LR on it)"},
-		{"Geschoss | Ort | Anzahl | Watt", "Verstärker hat drei Ausgänge: 1 = UG, 2 = EG, 3 = OG", "Regler nur im Atrium (36 W, steht LR drauf)"},
+		{"Geschoss | Ort | Anzahl | Watt", "Verstärker hat drei Ausgänge: 1 = Keller, 2 = Erdgeschoss, 3 = Obergeschoss", "Regler nur im Atrium (36 W, steht LR drauf)"},
 		{"Étage | Local | Qté | Watts", "L'amplificateur a trois sorties : 1 : UG, 2 : EG, 3 : OG", "Atténuateur seulement dans l'Atrium (36 W, il y a écrit LR dessus)"},
 		{"Planta | Sala | Cantidad | Vatios", "El amplificador tiene tres salidas: 1 = UG, 2 = EG, 3 = OG", "Regulador solo en el Atrium (36 W, pone LR encima)"},
 		{"Piano | Locale | Quantità | Watt", "Amplificatore con tre uscite: 1 UG, 2 EG, 3 OG", "Regolatore solo nell'Atrium (36 W, c'è scritto LR)"},

@@ -29,7 +29,10 @@ type places struct {
 	buildings     map[string][]*row
 	buildingWords []string
 	floors        map[string][]*row // the rows of loudspeakers by floors and buildings; nil before a note asks for them
-	roomsZones    bool              // no loudspeaker names a zone: its room stands for one
+	storeys       []*storey         // the floors of the loudspeakers, once they are known
+	storeysKnown  bool
+	onFloors      map[*column]map[*storey]int // how many rows of a list name each floor
+	roomsZones    bool                        // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.

@@ -86,6 +86,11 @@ func (b *builder) serviceOf(r *row) *service {
 		if v := b.shortPlace(r, s); v != nil {
 			return v
 		}
+		if r.kind == channelRow || r.kind == amplifierRow && s.field != vocabulary.Room {
+			if v := b.floorServed(r, s); v != nil {
+				return v
+			}
+		}
 	}
 	if r.kind == controlRow {
 		return b.placeMentioned(r)
