@@ -22,6 +22,7 @@ type places struct {
 	roomNames    *join.Set
 	texts        map[string]seen     // zones and rooms by their folded names
 	initials     map[string][]string // the names of zones by the first letters of their words
+	plain        map[string][]seen   // zones and rooms by their folded names without small words
 	called       map[string]seen     // the same without what stands in brackets behind; nothing where several would be called so
 	doubled      map[string]bool     // keys of zones of which each building has its own
 	columns      map[*table]*column  // what placeColumn found

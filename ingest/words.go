@@ -131,7 +131,8 @@ var (
 	thirdFloorWords   = wordClasses["third floor"]
 	upperFloorWords   = wordClasses["upper floor"] // whichever is above the ground, or one with a number
 	lowerFloorWords   = wordClasses["lower floor"]
-	levelWords        = wordClasses["level"] // for floors that have numbers
+	smallWords        = wordClasses["small word"] // within names of places, which they do not tell apart
+	levelWords        = wordClasses["level"]      // for floors that have numbers
 )
 
 // Whether texts have words of a class, as is asked of many.
