@@ -99,6 +99,9 @@ func (b *builder) serviceOf(r *row) *service {
 				return v
 			}
 		}
+		if v := b.zoneInOtherWords(r, s); v != nil {
+			return v
+		}
 	}
 	if r.kind == controlRow {
 		return b.placeMentioned(r)

@@ -12,9 +12,10 @@ import (
 // Small words tell no places apart: "Bureau chef de bassin" is the "Bureau du chef de bassin".
 
 // withoutSmallWords is a folded text without its articles and the like: "bureau chef bassin". A letter that stands alone
-// may tell places apart ("Salle D") and goes only with its apostrophe ("Salle d'attente").
+// may tell places apart ("Salle D") and goes only with its apostrophe ("Salle d'attente"). "Quai n° 1" is "quai 1".
 func withoutSmallWords(text string) string {
 	folded := strings.ReplaceAll(strings.ReplaceAll(join.Fold(tidy(text)), "’", "'"), "'", "' ")
+	folded = numberSign.ReplaceAllString(folded, "$1")
 	words := strings.Fields(folded)
 	words = slices.DeleteFunc(words, func(w string) bool { return slices.Contains(smallWords, w) })
 	return strings.Join(words, " ")
