@@ -28,3 +28,16 @@ func TestOutputsByNumberOfRooms(t *testing.T) {
 	j = wholeJob(t, list+"Outputs: 1 = green lamp, 2 = red lamp")
 	want(t, "lamps", describe(j), []string{"2 x 3 W zone Store", "4 x 3 W zone Foyer", "1 x 1.5 W zone Shop"})
 }
+
+// Letters of outputs are no amplifiers, whatever stands ahead of them.
+func TestOutputsByLetter(t *testing.T) {
+	const list = "Fern School - loudspeakers\n|\nRoom | Qty | Watts\nStore | 2 | 3\nFoyer | 4 | 3\n|\n"
+	for _, note := range []string{
+		"Outputs: A = Store, B = Foyer", "Amplifier outputs: A = Store, B = Foyer", "Outputs A = Store, B = Foyer", "Amplifier: A = Store, B = Foyer",
+		"Verstärker, Ausgänge: A = Store, B = Foyer", "Sorties de l'amplificateur : A = Store, B = Foyer",
+		"Salidas del amplificador: A = Store, B = Foyer", "Uscite dell'amplificatore: A = Store, B = Foyer", "Uitgangen versterker: A = Store, B = Foyer",
+	} {
+		j := wholeJob(t, list+note)
+		want(t, note, describe(j), []string{"2 x 3 W zone Store channel A", "4 x 3 W zone Foyer channel B"})
+	}
+}
