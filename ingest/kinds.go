@@ -50,6 +50,9 @@ func kindOf(r *row) deviceKind {
 		}
 		return typeRow
 	case layout.Measurements:
+		if r.own(vocabulary.ChannelWatts).had() && r.own(vocabulary.Channel).had() && r.own(vocabulary.Zone).had() {
+			return channelRow // it says what the output is, too
+		}
 		return measurementRow
 	}
 	words := wordKind(r)

@@ -20,16 +20,22 @@ type places struct {
 	zones, rooms map[string]bool // by key, number and title
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
-	texts        map[string]seen     // zones and rooms by their folded names
-	initials     map[string][]string // the names of zones by the first letters of their words
-	called       map[string]seen     // the same without what stands in brackets behind; nothing where several would be called so
-	doubled      map[string]bool     // keys of zones of which each building has its own
-	columns      map[*table]*column  // what placeColumn found
+	texts        map[string]seen            // zones and rooms by their folded names
+	initials     map[string][]string        // the names of zones by the first letters of their words
+	byWord       map[string][]string        // names of zones by the words in them
+	named        map[*column]map[string]int // how many rows of a list name each zone
+	plain        map[string][]seen          // zones and rooms by their folded names without small words
+	called       map[string]seen            // the same without what stands in brackets behind; nothing where several would be called so
+	doubled      map[string]bool            // keys of zones of which each building has its own
+	columns      map[*table]*column         // what placeColumn found
 	// buildings are the rows of loudspeakers in each, by key; buildingWords those of the headers over them.
 	buildings     map[string][]*row
 	buildingWords []string
 	floors        map[string][]*row // the rows of loudspeakers by floors and buildings; nil before a note asks for them
-	roomsZones    bool              // no loudspeaker names a zone: its room stands for one
+	storeys       []*storey         // the floors of the loudspeakers, once they are known
+	storeysKnown  bool
+	onFloors      map[*column]map[*storey]int // how many rows of a list name each floor
+	roomsZones    bool                        // no loudspeaker names a zone: its room stands for one
 }
 
 // gatherPlaces finds the names of places, and whether rooms stand for zones.

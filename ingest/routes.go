@@ -94,9 +94,10 @@ func (b *builder) hearRoutes() {
 			b.carried = append(b.carried, b.controlsIn(at)...)
 			if list := b.routesIn(at); len(list) > 0 {
 				b.routes = append(b.routes, list...)
-				if slices.ContainsFunc(list, func(r route) bool { return r.named }) {
-					b.said = slices.DeleteFunc(b.said, func(x said) bool { return x.source.At == s.at && !x.routed }) // the same, read once
-				}
+				named := slices.ContainsFunc(list, func(r route) bool { return r.named })
+				b.said = slices.DeleteFunc(b.said, func(x said) bool { // the same, read once
+					return x.source.At == s.at && !x.routed && (named || x.namesOutput(list))
+				})
 			}
 		}
 	}

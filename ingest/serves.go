@@ -77,13 +77,29 @@ func (b *builder) serviceOf(r *row) *service {
 		if !s.had() || s.field == vocabulary.To && r.kind == cableRow {
 			continue
 		}
-		if allWords.in(join.Fold(s.text)) && countWords(s.text) <= 3 && !namesPlace(b.places.zones, join.Zone, s.text) {
-			return &service{at: s, all: true}
+		if allWords.in(join.Fold(s.text)) && !namesPlace(b.places.zones, join.Zone, s.text) {
+			if v := b.wholePlace(r, s); v != nil {
+				return v
+			}
+			if countWords(s.text) <= 3 {
+				return &service{at: s, all: true}
+			}
 		}
 		if v := b.listOfPlaces(s); v != nil {
 			return v
 		}
 		if v := b.shortPlace(r, s); v != nil {
+			return v
+		}
+		if v := b.placeButSmallWords(s); v != nil {
+			return v
+		}
+		if r.kind == channelRow || r.kind == amplifierRow && s.field != vocabulary.Room {
+			if v := b.floorServed(r, s); v != nil {
+				return v
+			}
+		}
+		if v := b.zoneInOtherWords(r, s); v != nil {
 			return v
 		}
 	}

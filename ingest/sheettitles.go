@@ -11,9 +11,9 @@ import (
 type titleCount map[vocabulary.Field]map[string]int
 
 // countTitles counts the titles of lists that may be names of their own: plain
-// ones, and those that name buildings.
+// ones, and those that name buildings or floors.
 func countTitles(lists []*table) titleCount {
-	count := titleCount{vocabulary.Unknown: {}, vocabulary.Building: {}}
+	count := titleCount{vocabulary.Unknown: {}, vocabulary.Building: {}, vocabulary.Floor: {}}
 	for _, t := range lists {
 		own := make(map[layout.Fact]bool)
 		for _, f := range t.titles {
@@ -41,8 +41,8 @@ func (t *table) nameOfSheet(f vocabulary.Field, count titleCount) *layout.Fact {
 }
 
 // namesOfSheets are the zones that sheets are named after: plain titles, and beside
-// these what reads like a building ("Yard + school" beside "Block A", "Block B").
-// Sheets that are all buildings are buildings.
+// these what reads like a building ("Yard + school" beside "Block A", "Block B") or a floor ("Planta baja" beside "Planta alta").
+// Sheets that are all buildings are buildings, or floors where all are floors.
 func namesOfSheets(lists []*table) []*layout.Fact {
 	count := countTitles(lists)
 	names := make([]*layout.Fact, len(lists))
@@ -54,6 +54,9 @@ func namesOfSheets(lists []*table) []*layout.Fact {
 	for i, t := range lists {
 		if some && names[i] == nil {
 			names[i] = t.nameOfSheet(vocabulary.Building, count)
+		}
+		if some && names[i] == nil {
+			names[i] = t.nameOfSheet(vocabulary.Floor, count)
 		}
 	}
 	return names

@@ -127,6 +127,14 @@ var (
 	pieceWords        = wordClasses["piece"]        // of a device, without which it still works
 	occasionWords     = wordClasses["occasion"]     // in front of the occasion on which something went
 	togetherWords     = wordClasses["together"]     // behind places that share something
+	groundFloorWords  = wordClasses["ground floor"]
+	firstFloorWords   = wordClasses["first floor"]
+	secondFloorWords  = wordClasses["second floor"]
+	thirdFloorWords   = wordClasses["third floor"]
+	upperFloorWords   = wordClasses["upper floor"] // whichever is above the ground, or one with a number
+	lowerFloorWords   = wordClasses["lower floor"]
+	smallWords        = wordClasses["small word"] // within names of places, which they do not tell apart
+	levelWords        = wordClasses["level"]      // for floors that have numbers
 )
 
 // Whether texts have words of a class, as is asked of many.
