@@ -24,6 +24,7 @@ func harmonise(tables []*table) {
 		t.chainColumns()
 		t.amplifierColumns()
 		t.describedAmps()
+		t.outputsDescribed()
 		t.numberedChannels()
 		t.measuredLines()
 		t.zonesInTitles()
