@@ -107,6 +107,7 @@ func (b *builder) addAmplifier(r *row) {
 			}
 		}
 		b.addAmpRating(r, a)
+		b.ampHeaderVolts(name, a)
 		if len(b.outletOf(r).channels) > 0 {
 			list := b.channelsAt(r, a)
 			for _, c := range list {

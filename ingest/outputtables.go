@@ -165,10 +165,15 @@ func (t *table) ratedOutputColumn() {
 // often repeats, off its row.
 func (b *builder) sparesFeedNothing() {
 	for _, t := range b.tables {
-		if t.kind != layout.Channels && t.kind != layout.Amplifiers {
+		switch t.kind {
+		case layout.Channels, layout.Amplifiers, layout.Mixed:
+		default:
 			continue
 		}
 		for _, r := range t.rows {
+			if t.kind == layout.Mixed && r.kind != amplifierRow && r.kind != channelRow {
+				continue
+			}
 			if r.out != "" || r.status != schedule.Spare && !slices.ContainsFunc(slices.Collect(r.every(vocabulary.Notes)), func(s seen) bool { return readSpare(s.text) }) {
 				continue
 			}

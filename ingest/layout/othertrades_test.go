@@ -77,6 +77,48 @@ func TestOtherTrades(t *testing.T) {
 			Bassa | Aula 2 | 1 | 85 | K1 | R2
 			Alta | Salone | 3 | 120 | K4 | R6
 			Tutta | Bagni | 4 | 25 | K5 |`, false},
+		{"lights of a panel in Spanish", `
+			Teatro del Páramo - cuadro C-3 alumbrado
+			Circuito | Zona | Punto de luz | Uds | W/ud | W total
+			C1 | Platea | aplique led | 14 | 6 | 84
+			C1 | Platea | baliza de escalón | 32 | 1,5 | 48
+			C2 | Taquilla | downlight | 2 | 10 | 20
+			C3 | Escenario | luz de servicio | 8 | 15 | 120`, false},
+		{"lights of a panel in Italian", `
+			Teatro della brughiera, quadro Q3
+			Circuito | Zona | Punto luce | Q.tà | W cad. | W totali
+			C1 | Platea | segnapasso | 14 | 6 | 84
+			C1 | Platea | faretto | 32 | 1,5 | 48
+			C2 | Cassa | corpo illuminante | 2 | 10 | 20
+			C3 | Scena | plafoniera led | 8 | 15 | 120`, false},
+		{"lights of a panel in French", `
+			Théâtre de la lande, tableau T3
+			Circuit | Zone | Point lumineux | Qté | W unitaire | W total
+			C1 | Salle | spot led | 14 | 6 | 84
+			C1 | Salle | balisage lumineux | 32 | 1,5 | 48
+			C2 | Caisse | downlight | 2 | 10 | 20
+			C3 | Scène | réglette | 8 | 15 | 120`, false},
+		{"lights of a panel in German", `
+			Theater am Moor, Verteiler V3
+			Kreis | Zone | Brennstelle | Anzahl | W je Stück | W gesamt
+			C1 | Saal | Downlight | 14 | 6 | 84
+			C1 | Saal | Notleuchte | 32 | 1,5 | 48
+			C2 | Kasse | Leuchte | 2 | 10 | 20
+			C3 | Bühne | Lampe | 8 | 15 | 120`, false},
+		{"lights of a panel in Dutch", `
+			Theater op de hei, kast K3
+			Groep | Zone | Lichtpunt | Aantal | W per stuk | W totaal
+			C1 | Zaal | inbouwspot | 14 | 6 | 84
+			C1 | Zaal | tredeverlichting | 32 | 1,5 | 48
+			C2 | Kassa | downlight | 2 | 10 | 20
+			C3 | Toneel | armatuur | 8 | 15 | 120`, false},
+		{"lights of a panel", `
+			Theatre on the moor, panel P3
+			Circuit | Zone | Light point | Qty | W each | W total
+			C1 | Stalls | downlight | 14 | 6 | 84
+			C1 | Stalls | spotlight | 32 | 1.5 | 48
+			C2 | Desk | luminaire | 2 | 10 | 20
+			C3 | Stage | light fittings | 8 | 15 | 120`, false},
 		{"loudspeakers in a building for ventilation", `
 			Building of the ventilation plant
 			Zone | Room | Number | Power each (W) | Channel | Controller

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/ingest/notation"
@@ -114,10 +115,15 @@ func placeIn(t string) string {
 	for _, re := range []*regexp.Regexp{rePlaceIn, rePlaceAt} {
 		for _, m := range re.FindAllStringSubmatch(t, -1) {
 			place := strings.TrimRight(strings.TrimSpace(m[1]), " .")
-			if !anyDigit(place) && vocabulary.DeviceIn(place) == vocabulary.NoDevice && !reFullPower.MatchString(m[0]) {
+			if !anyDigit(place) && vocabulary.DeviceIn(place) == vocabulary.NoDevice && !reFullPower.MatchString(m[0]) && !isWholeState(place) {
 				return place
 			}
 		}
 	}
 	return ""
+}
+
+// isWholeState reports whether words say what has become of a device and nothing else: "reserve", behind "in".
+func isWholeState(t string) bool {
+	return slices.ContainsFunc(notation.Statuses(t), func(s notation.Mention) bool { return len(s.Text) == len(t) })
 }

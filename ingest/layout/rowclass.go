@@ -98,7 +98,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 }
 
 // otherEquipment reports whether a line of a list of loudspeakers names
-// equipment that loads no line, and no power, or a device of another trade.
+// equipment that loads no line, and no power but its own ("Power supply | 150 W"), or a device of another trade.
 func (b *bodyReader) otherEquipment(slots []slot) bool {
 	if b.t.Kind != Loudspeakers && b.t.Kind != Mixed {
 		return false
@@ -119,7 +119,7 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 	for _, s := range slots {
 		t := s.cell.line()
 		switch b.field(s.col) {
-		case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.RatedWatts, vocabulary.ChannelWatts, vocabulary.ControlWatts, vocabulary.FrameWatts:
+		case vocabulary.Tap, vocabulary.TotalWatts, vocabulary.ControlWatts:
 			if !isMissing(t) && t != "0" {
 				return false
 			}
@@ -128,6 +128,9 @@ func (b *bodyReader) otherEquipment(slots []slot) bool {
 			case vocabulary.OtherDevice:
 				other = len(strings.Fields(t)) <= wordsOfName // "I could not read the switch" names none
 			case vocabulary.NoDevice:
+				if k := lookOf(s.cell); b.t.Kind == Mixed && k&lookForeign != 0 && k&lookDevice == 0 && len(strings.Fields(t)) <= wordsOfName {
+					other = true // the ventilation of a rack
+				}
 			default:
 				return false
 			}

@@ -114,7 +114,15 @@ func (f *finder) fact(key, value string) Fact {
 	if field == vocabulary.Job && anyDigit(value) && (!strings.Contains(value, " ") || !reNameWord.MatchString(value)) {
 		field = vocabulary.JobNo
 	}
+	if field == vocabulary.Zone && namesBoth(key, value) {
+		value = key + " - " + value // "Zone 1: Hall"
+	}
 	return Fact{Field: field, Text: value, Key: key}
+}
+
+// namesBoth reports whether a key numbers a zone and its value names it in words: other tables may call it by either.
+func namesBoth(key, value string) bool {
+	return sectionField(key) == vocabulary.Zone && sectionField(value) == vocabulary.Unknown && !anyDigit(value) && reNameWord.MatchString(value)
 }
 
 // keyField is the field that a key of a title block means.
