@@ -198,6 +198,9 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.linesTogether(s); len(list) > 0 {
 		return list
 	}
+	if list := b.linesOnAmps(s); len(list) > 0 {
+		return list
+	}
 	if list := b.allOnOne(s); len(list) > 0 {
 		return list
 	}
