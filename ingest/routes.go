@@ -201,6 +201,9 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.linesOnAmps(s); len(list) > 0 {
 		return list
 	}
+	if list := b.outputsToLines(s); len(list) > 0 {
+		return list
+	}
 	if list := b.allOnOne(s); len(list) > 0 {
 		return list
 	}
