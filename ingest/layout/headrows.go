@@ -264,7 +264,7 @@ func (f *finder) isGroupRow(d *draft, l, head *line) bool {
 			}
 		}
 	}
-	if f.titleAndSubject(d, l, head) || f.keyedLine(l) {
+	if f.titleAndSubject(d, l, head) || f.titleAndSheet(d, l, head) || f.keyedLine(l) {
 		return false
 	}
 	spread, matched, volts := 0, 0, 0
@@ -321,6 +321,23 @@ func (f *finder) titleAndSubject(d *draft, l, head *line) bool {
 		}
 	}
 	return f.header(l.slots[0].cell).score < headerScore
+}
+
+// titleAndSheet reports whether the first line of a sheet has a title at the left, which is no word for a column, and
+// the name of the sheet at the right, over headers that need no groups: each is understood, and none comes twice.
+func (f *finder) titleAndSheet(d *draft, l, head *line) bool {
+	if len(l.slots) != 2 || l.n != f.p.lines[0].n || l.slots[0].col != d.from || len(head.slots) < 4 || f.header(l.slots[0].cell).score >= headerScore ||
+		vocabulary.Fold(f.p.sheet) != l.slots[1].cell.folded() {
+		return false
+	}
+	seen := make(map[string]bool)
+	for _, s := range head.between(d.from, d.to) {
+		if seen[s.cell.folded()] || f.header(s.cell).score < headerScore {
+			return false
+		}
+		seen[s.cell.folded()] = true
+	}
+	return true
 }
 
 // isTitleLine reports whether a line above a header is a title of the table.
