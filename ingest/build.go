@@ -150,6 +150,7 @@ func (b *builder) build() *schedule.Job {
 	b.firstSections()
 	b.linesInTitles()
 	b.nameSections()
+	b.fedSheets()
 	b.sheetZones()
 	b.sheetAmps()
 	b.findUnnamedAmps()
