@@ -33,6 +33,7 @@ type builder struct {
 	controlLines  [][]spoken                 // the lines of lists of controls below titles
 	controlPlaces [][]spoken                 // lines of a place and a power below such titles
 	spokenLines   []spokenLine               // what rows of cells say of the cables of lines
+	ampsOfLines   map[string][]string        // see lineAmps; nil until asked for
 	units         lengthEvidence
 
 	zoneNames, ampNames, controlNames *join.Set
@@ -149,6 +150,7 @@ func (b *builder) build() *schedule.Job {
 	b.firstSections()
 	b.linesInTitles()
 	b.nameSections()
+	b.fedSheets()
 	b.sheetZones()
 	b.sheetAmps()
 	b.findUnnamedAmps()

@@ -199,6 +199,12 @@ func (b *builder) routesIn(s seen) []route {
 	if list := b.linesTogether(s); len(list) > 0 {
 		return list
 	}
+	if list := b.linesOnAmps(s); len(list) > 0 {
+		return list
+	}
+	if list := b.outputsToLines(s); len(list) > 0 {
+		return list
+	}
 	if list := b.allOnOne(s); len(list) > 0 {
 		return list
 	}

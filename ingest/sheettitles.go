@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
 )
@@ -44,6 +45,9 @@ func (t *table) nameOfSheet(f vocabulary.Field, count titleCount) *layout.Fact {
 // these what reads like a building ("Yard + school" beside "Block A", "Block B") or a floor ("Planta baja" beside "Planta alta").
 // Sheets that are all buildings are buildings, or floors where all are floors.
 func namesOfSheets(lists []*table) []*layout.Fact {
+	if names := namedAgain(lists); names != nil {
+		return names
+	}
 	count := countTitles(lists)
 	names := make([]*layout.Fact, len(lists))
 	some := false
@@ -57,6 +61,26 @@ func namesOfSheets(lists []*table) []*layout.Fact {
 		}
 		if some && names[i] == nil {
 			names[i] = t.nameOfSheet(vocabulary.Floor, count)
+		}
+	}
+	return names
+}
+
+// namedAgain are the names of sheets where each list has that of its sheet again in a cell of its own above it, which
+// may be a floor or a building: "Museum, works | | Basement" on the sheet "Basement"; nil where one has not.
+func namedAgain(lists []*table) []*layout.Fact {
+	names := make([]*layout.Fact, len(lists))
+	for i, t := range lists {
+		sheet := join.Key(t.Sheet)
+		for k := range t.titles {
+			f := &t.titles[k]
+			named := f.Field == vocabulary.Unknown || f.Field == vocabulary.Floor || f.Field == vocabulary.Building
+			if named && f.Key == "" && f.Cell != nil && join.Key(f.Text) == sheet && join.Key(f.Cell.Text) == sheet {
+				names[i] = f
+			}
+		}
+		if names[i] == nil {
+			return nil
 		}
 	}
 	return names

@@ -19,3 +19,27 @@ func TestSheetsCalledLikeBuildings(t *testing.T) {
 			"C-01 1 x 10 W zone " + names[2] + " channel M1 / 3", "C-02 1 x 10 W zone " + names[2] + " channel M1 / 3"})
 	}
 }
+
+// Sheets with the title of the job at the left and their own name again at the right, over headers of one line: the
+// name is no group of columns, and the zone of its list, also where it is a floor. Common practice, no source.
+func TestTitleAtTheLeftAndNameOfTheSheetAtTheRight(t *testing.T) {
+	for _, c := range []struct{ title, heads, a, b, c string }{
+		{"Mining museum of Arrow Valley (works MM-09)", "Room | Name | No. of speakers | W each | Line", "Basement", "Ground floor", "Upper floor"},
+		{"Museo Minero de Arroyohondo (obra MM-09)", "Local | Nombre | Nº altavoces | W cada uno | Línea", "Planta sótano", "Planta baja", "Planta alta"},
+		{"Schule am Anger (Auftrag MM-09)", "Raum | Bezeichnung | Anzahl Lautsprecher | W | Linie", "Haus Nord", "Haus Süd", "Hof"},
+		{"Museo dei minerali (commessa MM-09)", "Cod. locale | Locale | N. diffusori | W cad. | Linea", "Piano terra", "Piano rialzato", "Ammezzato"},
+	} {
+		list := func(name, n string) string {
+			return "\n## " + name + "\n" + c.title + " | | | " + name + "\n" + c.heads + "\n" + n + ".01 | Archive | 2 | 3 | " + n + "\n" + n + ".02 | Offices | 5 | 6 | " + n + "\n" + n + ".03 | Balcony | 2 | 10 | " + n
+		}
+		j := wholeJob(t, list(c.a, "1")+list(c.b, "2")+list(c.c, "3"))
+		var zones []string
+		for _, z := range j.Zones {
+			zones = append(zones, z.Name)
+		}
+		want(t, c.title, zones, []string{c.a, c.b, c.c})
+		if n := len(j.Loudspeakers); n != 9 {
+			t.Errorf("%s: %d rows", c.title, n)
+		}
+	}
+}

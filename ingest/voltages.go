@@ -148,6 +148,7 @@ func (b *builder) voltsInPassing() {
 		}
 	}
 	for _, t := range b.tables {
+		t.voltsInHeaders(hear)
 		for _, r := range t.rows {
 			for _, f := range wordFields {
 				for _, c := range t.byField[f] {
