@@ -393,44 +393,6 @@ func (b *builder) withoutRack(text string) string {
 	return text
 }
 
-// wholeOutputsIn reports whether other cells of the column name an amplifier of
-// the job with its output.
-func (b *builder) wholeOutputsIn(s seen) bool {
-	if s.col == nil || len(b.dir.amps) == 0 {
-		return false
-	}
-	whole, asked := b.dir.wholeOutputs[s.col]
-	if !asked {
-		whole = slices.ContainsFunc(s.t.rows, func(r *row) bool {
-			_, known := b.splitKnown(r.at(s.col).text)
-			return known
-		})
-		b.dir.wholeOutputs[s.col] = whole
-	}
-	return whole
-}
-
-// oneName reports whether "E-1" is the name of one output rather than output 1
-// of an amplifier E: there is no such amplifier, all of the column begins
-// with that letter, and none says "E ch 2".
-func (b *builder) oneName(ref notation.ChannelRef, ch seen) bool {
-	if !ref.Doubts.Has(notation.DateOrPair) || len(ref.Amplifier) != 1 || ref.Amplifier[0] < 'A' || b.namesAmp(ref.Amplifier) || ch.col == nil {
-		return false
-	}
-	if ch.col.before == nil {
-		ch.col.before = make(map[string]bool)
-		for _, r := range ch.t.rows {
-			s := r.at(ch.col)
-			if c := b.channelRef(s.text); s.had() && c.ok && c.ref.Amplifier != "" {
-				amp := join.Fold(c.ref.Amplifier)
-				ch.col.before[amp] = ch.col.before[amp] || !c.ref.Doubts.Has(notation.DateOrPair)
-			}
-		}
-	}
-	sure, named := ch.col.before[join.Fold(ref.Amplifier)]
-	return len(ch.col.before) == 0 || len(ch.col.before) == 1 && named && !sure
-}
-
 // readAmp reads a cell or title that names an amplifier, and perhaps its
 // channel too.
 func (b *builder) readAmp(o *outlet, r *row, amp seen) {
