@@ -105,6 +105,25 @@ func (f *finder) placesByOutputs(slots []slot) bool {
 	return slots[1].cell.says().is(outputLabel) && slots[2].cell.says().is(outputLabel)
 }
 
+// placesByPowers reports whether the first line is the header of counts of places by what their
+// loudspeakers are set to: "Area | Amplifier | 1.5 W | 3 W | 6 W". The places below it, "Workshop",
+// "Offices", may be words of headers too.
+func (f *finder) placesByPowers(lines []line, r grid.Range) bool {
+	slots := lines[0].between(r.Col1, r.Col2)
+	if len(slots) < 3 || !crossedPlaces[f.header(slots[0].cell).field] {
+		return false
+	}
+	from := slices.IndexFunc(slots, func(s slot) bool { return s.cell.says().is(onlyFigure) })
+	if from < 1 {
+		return false
+	}
+	powers := slots[from:]
+	if to := slices.IndexFunc(powers, func(s slot) bool { return !s.cell.says().is(onlyFigure) }); to >= 0 {
+		powers = powers[:to]
+	}
+	return len(powers) >= 2 && !wattsAlong(powers) && valueLabels(&strip{slots: powers}, lines[1:]) == len(powers)
+}
+
 // keyColumn decides whether a block is a transposed table and which column
 // holds its header. more is set for a block that may go on with one above.
 func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
@@ -112,7 +131,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		return 0, false
 	}
 	lines := f.p.within(r.Row1, r.Row2)
-	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) {
+	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) || f.placesByPowers(lines, r) {
 		return 0, false
 	}
 	best, bestShare, bestDistinct := 0, 0.0, 0
