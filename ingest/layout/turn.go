@@ -185,6 +185,9 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 	for i := range lines[:min(3, len(lines))] {
 		s := strip{slots: lines[i].between(r.Col1, r.Col2), from: r.Col1, to: r.Col2}
 		f.weigh(&s)
+		if i == 0 && len(s.slots) >= 4 && s.matched == len(s.slots) && s.distinct >= 3 {
+			return 0, false // "Item | Qty | Unit price | Extended" holds no values
+		}
 		if len(s.slots) > 1 && s.distinct >= bestDistinct && s.distinct >= 3 && float64(s.matched)/float64(len(s.slots)) >= bestShare-0.1 {
 			return 0, false
 		}
