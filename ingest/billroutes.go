@@ -100,8 +100,8 @@ func (b *builder) rowsOfFloors() map[string][]*row {
 	return out
 }
 
-// ampCode is the short code of an amplifier: "A", "AMP-G", "V-2", "LB-V1", but not the model "QX-480".
-var ampCode = regexp.MustCompile(`^(?:[A-Z]|\p{Lu}{1,4}-(?:[A-Z]|\d{1,2}|\p{Lu}\d{1,2}))$`)
+// ampCode is the short code of an amplifier: "A", "AMP-G", "V-2", "LB-V1", "LV1", but not the model "QX-480".
+var ampCode = regexp.MustCompile(`^(?:[A-Z]|\p{Lu}{1,4}-(?:[A-Z]|\d{1,2}|\p{Lu}\d{1,2})|\p{Lu}{2,3}1?\d)$`)
 
 // codeOfAmp is the code behind the word for an amplifier in a text that states its watts, where its
 // row does not: "AMP-G" of "Amplifier AMP-G, 120 W"; "" if there is none.

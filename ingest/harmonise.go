@@ -48,6 +48,7 @@ func harmonise(tables []*table) {
 	}
 	legendsOfItems(tables)
 	settingsOfItems(tables)
+	speakerNumbers(tables)
 	codesOfSites(tables)
 	placesHangTogether(tables)
 	ratingsOfSplitLists(tables)

@@ -307,7 +307,7 @@ func (b *builder) ownControlName(r *row) seen {
 		return ctl
 	}
 	if d := r.own(vocabulary.Describe); d.had() { // "Volume control VC-2, 100 W"
-		if name := notation.ParseControlCell(d.text).Name; name != d.text && (plainTag(name) || codeOfBuilding.MatchString(name)) {
+		if name := tagAheadOfKind(notation.ParseControlCell(d.text).Name); name != d.text && (plainTag(name) || codeOfBuilding.MatchString(name)) {
 			d.text, d.cell = name, nil
 			return d
 		}
@@ -316,6 +316,16 @@ func (b *builder) ownControlName(r *row) seen {
 		return item
 	}
 	return seen{}
+}
+
+// tagAheadOfKind is the tag ahead of the words for a control in its name, "VC-1" of "VC-1 volume control"; any
+// other name stays as it is.
+func tagAheadOfKind(name string) string {
+	tag, kind, ok := strings.Cut(name, " ")
+	if ok && plainTag(tag) && anyDigit(tag) && !anyDigit(kind) && vocabulary.DeviceIn(kind) == vocabulary.ControlDevice {
+		return tag
+	}
+	return name
 }
 
 // codeOfBuilding is the tag of a device behind the letters of its building: "LB-R1".

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"slices"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/vocabulary"
@@ -36,13 +37,34 @@ func (b *builder) pricesCountAgain(lists []*table, shapes []listShape) {
 				fmt.Sprintf("a sheet of prices counts %d, the lists by place %d", priced, listed))
 		}
 		demote(t, typeRow)
+		b.ampsPricedAgain(t)
 	}
 }
 
-// counted is how many loudspeakers the rows of a table count, and the first of these counts.
+// ampsPricedAgain makes types of the amplifiers and controls of a sheet of prices where another table names these
+// with their ratings.
+func (b *builder) ampsPricedAgain(prices *table) {
+	amps, controls := false, false
+	for _, t := range b.tables {
+		if t == prices || t.has(vocabulary.Price) {
+			continue
+		}
+		amps = amps || t.has(vocabulary.Amplifier) && (t.has(vocabulary.ChannelWatts) || t.has(vocabulary.FrameWatts) || t.has(vocabulary.RatedWatts))
+		controls = controls || slices.ContainsFunc(t.rows, func(r *row) bool { return r.kind == controlRow && r.out == "" })
+	}
+	for _, r := range prices.rows {
+		if r.kind == amplifierRow && amps || r.kind == controlRow && controls {
+			r.kind = typeRow
+		}
+	}
+}
+
+// counted is how many loudspeakers the rows of a table count, and the first of these counts. Where rows speak of
+// loudspeakers, others that count hours and feet do not matter.
 func (t *table) counted() (n int, first seen) {
+	worded := slices.ContainsFunc(t.rows, (*row).inWords)
 	for _, r := range t.rows {
-		if r.kind != loudspeakerRow || r.out != "" {
+		if r.kind != loudspeakerRow || r.out != "" || worded && t.has(vocabulary.Price) && !r.inWords() {
 			continue
 		}
 		if s := r.own(vocabulary.Quantity); !s.had() {
@@ -52,4 +74,11 @@ func (t *table) counted() (n int, first seen) {
 		}
 	}
 	return n, first
+}
+
+// inWords reports whether a row calls its device a loudspeaker.
+func (r *row) inWords() bool {
+	return slices.ContainsFunc([]vocabulary.Field{vocabulary.Describe, vocabulary.Item, vocabulary.Kind, vocabulary.Model}, func(f vocabulary.Field) bool {
+		return vocabulary.DeviceIn(r.own(f).text) == vocabulary.LoudspeakerDevice
+	})
 }

@@ -103,8 +103,9 @@ func decide(cols []*heading, title map[Kind]float64, products []product) decisio
 	feedsAreControls(considered, base)
 	powersWithoutControls(considered, base)
 	smallPowers(considered, base)
+	devicesInWords(considered, base)
 	about := subject(considered, title)
-	if about == "" && numberedControls(considered, title, base) {
+	if numbersBehindControls(considered, base) || about == "" && numberedControls(considered, title, base) {
 		about = Controls
 	}
 	c.about = about

@@ -205,14 +205,15 @@ var feedFields = []vocabulary.Field{vocabulary.Channel, vocabulary.From, vocabul
 
 // feedsAreControls takes a column of what feeds each row, or what it is wired to, for the controls
 // where every cell names one or says that there is none: "vc 1", "direct". What stands under a word for
-// amplifiers beside their outputs are amplifiers, though they may be called like controls: "LV1".
+// amplifiers alone, or beside their outputs, are amplifiers, though they may be called like controls:
+// "LV1", "RV1 (120 W)".
 func feedsAreControls(cols []*heading, base []worth) {
 	all := setting(cols)
 	if all.claimed(vocabulary.Control) {
 		return
 	}
 	for i, h := range cols {
-		if all.claimed(vocabulary.Channel) && slices.Contains(vocabulary.NewScorer().Concepts(h.words), "amplifier") {
+		if concepts := vocabulary.NewScorer().Concepts(h.words); slices.Contains(concepts, "amplifier") && (all.claimed(vocabulary.Channel) || h.top == vocabulary.Amplifier && !slices.Contains(concepts, "control")) {
 			continue
 		}
 		feeds := slices.ContainsFunc(feedFields, func(f vocabulary.Field) bool { return h.of(f) > 0 })

@@ -105,6 +105,25 @@ func (f *finder) placesByOutputs(slots []slot) bool {
 	return slots[1].cell.says().is(outputLabel) && slots[2].cell.says().is(outputLabel)
 }
 
+// placesByPowers reports whether the first line is the header of counts of places by what their
+// loudspeakers are set to: "Area | Amplifier | 1.5 W | 3 W | 6 W". The places below it, "Workshop",
+// "Offices", may be words of headers too.
+func (f *finder) placesByPowers(lines []line, r grid.Range) bool {
+	slots := lines[0].between(r.Col1, r.Col2)
+	if len(slots) < 3 || !crossedPlaces[f.header(slots[0].cell).field] {
+		return false
+	}
+	from := slices.IndexFunc(slots, func(s slot) bool { return s.cell.says().is(onlyFigure) })
+	if from < 1 {
+		return false
+	}
+	powers := slots[from:]
+	if to := slices.IndexFunc(powers, func(s slot) bool { return !s.cell.says().is(onlyFigure) }); to >= 0 {
+		powers = powers[:to]
+	}
+	return len(powers) >= 2 && !wattsAlong(powers) && valueLabels(&strip{slots: powers}, lines[1:]) == len(powers)
+}
+
 // keyColumn decides whether a block is a transposed table and which column
 // holds its header. more is set for a block that may go on with one above.
 func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
@@ -112,7 +131,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		return 0, false
 	}
 	lines := f.p.within(r.Row1, r.Row2)
-	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) {
+	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) || f.placesByPowers(lines, r) {
 		return 0, false
 	}
 	best, bestShare, bestDistinct := 0, 0.0, 0
@@ -166,6 +185,9 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 	for i := range lines[:min(3, len(lines))] {
 		s := strip{slots: lines[i].between(r.Col1, r.Col2), from: r.Col1, to: r.Col2}
 		f.weigh(&s)
+		if i == 0 && len(s.slots) >= 4 && s.matched == len(s.slots) && s.distinct >= 3 {
+			return 0, false // "Item | Qty | Unit price | Extended" holds no values
+		}
 		if len(s.slots) > 1 && s.distinct >= bestDistinct && s.distinct >= 3 && float64(s.matched)/float64(len(s.slots)) >= bestShare-0.1 {
 			return 0, false
 		}
