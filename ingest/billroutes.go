@@ -26,15 +26,19 @@ func (b *builder) routesOfAmps() {
 			if r.kind != amplifierRow || r.out != "" || !s.had() {
 				continue
 			}
-			place := fedIn(s.text)
-			if place == "" || b.outletOf(r).had() {
+			parts := fedIn(s.text)
+			if len(parts) == 0 || b.outletOf(r).had() {
 				continue
 			}
 			if floors == nil {
 				floors = b.rowsOfFloors()
 			}
 			name, _ := b.ampName(r)
-			if v := b.placesFed(s, place, floors); v != nil && name.had() {
+			var v *service
+			for n := len(parts); n > 0 && v == nil; n-- { // what stands behind the places may be something else
+				v = b.placesFed(s, strings.Join(parts[:n], ", "), floors)
+			}
+			if v != nil && name.had() {
 				b.routes = append(b.routes, route{service: *v, named: true, outlet: outlet{amp: name.text, ampAt: name, at: name}})
 				if !v.rest && r.zoneText().col == nil {
 					r.feeds = v // not the chapter that it stands in
@@ -44,21 +48,28 @@ func (b *builder) routesOfAmps() {
 	}
 }
 
-// fedIn is what a description says that an amplifier feeds: "the dome" of "Amplifier A, 250 W, feeds the dome"; "" if nothing.
-func fedIn(text string) string {
+// fedIn is what a description says that an amplifier feeds, and the parts behind it: "the dome" of "Amplifier A, 250 W, feeds
+// the dome", "the hall", "the shop and the office" and "wall rack" of "Amp 2 for the hall, the shop and the office, wall rack";
+// nothing if it says nothing of it.
+func fedIn(text string) []string {
 	if len(text) > longestSpoken {
-		return ""
+		return nil
 	}
-	for part := range strings.SplitSeq(text, ",") {
+	parts := strings.Split(text, ",")
+	for i, part := range parts {
 		words := strings.Fields(part)
-		for i := 0; i+1 < len(words); i++ {
-			if slices.Contains(feedingWords, join.Fold(words[i])) {
-				return strings.Join(words[i+1:], " ")
+		for j := 0; j+1 < len(words); j++ {
+			if slices.Contains(feedingWords, join.Fold(words[j])) {
+				parts[i] = strings.Join(words[j+1:], " ")
+				return parts[i:min(len(parts), i+mostPlacesFed)]
 			}
 		}
 	}
-	return ""
+	return nil
 }
+
+// mostPlacesFed is the most places between commas that one amplifier may be said to feed.
+const mostPlacesFed = 8
 
 // placesFed is what the words for places behind such a verb mean: all the rest, zones or rooms, or the
 // rows of a floor; nil if no row names it.

@@ -27,7 +27,7 @@ func (b *builder) itemsWithLetters() {
 				continue
 			}
 			rows++
-			stems[strings.TrimRight(join.Fold(s.text), "0123456789")] = true
+			stems[strings.TrimRight(join.Fold(s.text), "0123456789.- ")] = true
 			if namesItself(r.own(vocabulary.Describe).text) {
 				named++
 			}

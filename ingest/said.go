@@ -198,15 +198,26 @@ func (b *builder) ampsAsOutputs(known map[string]bool) {
 	}
 }
 
-// waysAreAmps takes what a sentence says of an output that is called like an amplifier of the
-// tables and no figure, "mixer 60 W", for said of that amplifier.
+// waysAreAmps takes what a sentence says of outputs that are called like amplifiers of the tables,
+// by a word or without a figure, for said of these: "mixer 60 W", "amplifier A: 120 W, amplifier B: 60 W".
 func (b *builder) waysAreAmps(known map[string]bool) {
-	for i := range b.said {
-		s := &b.said[i]
-		if s.Name == "" && s.W == 0 && len(s.Ways) == 1 && !anyDigit(s.Ways[0].Name) && known[b.ampNames.Find(s.Ways[0].Name).Key] {
-			s.Name, s.W, s.Ways = s.Ways[0].Name, s.Ways[0].W, nil
+	var out []said
+	for _, s := range b.said {
+		other := func(w notation.NamedWatts) bool {
+			return !notation.SpeaksOfAmplifier(w.Name) && (anyDigit(w.Name) || !known[b.ampNames.Find(w.Name).Key])
+		}
+		if s.Name != "" || s.W > 0 || len(s.Ways) == 0 || slices.ContainsFunc(s.Ways, other) {
+			out = append(out, s)
+			continue
+		}
+		for _, w := range s.Ways {
+			one := s
+			one.Name, one.W, one.Ways, one.Worded = w.Name, w.W, nil, true
+			b.ampNames.Refer(one.ampText())
+			out = append(out, one)
 		}
 	}
+	b.said = out
 }
 
 // looseOutputs are the outputs that rows name without an amplifier.

@@ -183,3 +183,15 @@ func TestGroupsThatAreZones(t *testing.T) {
 	j = wholeJob(t, zones+"Versterker 1: groep A (200W)")
 	want(t, "of one zone", describe(j)[1:], []string{"6 x 6 W zone B", "6 x 3 W zone C"})
 }
+
+// What hangs on amplifiers by their words and letters is rated one by one. Common practice, no source.
+func TestAmplifiersByWordAndLetter(t *testing.T) {
+	for _, amp := range []string{"versterker", "amplifier", "Verstärker", "ampli", "etapa", "finale"} {
+		j := wholeJob(t, "Ruimte | Luidsprekers | Ingesteld op | Aangesloten op\nBinnenbak | 4 hoorns | 10 W | "+amp+" A\nBuitenbak | 4 hoorns | 15 W | "+amp+" A\nStalgang | 5 kastjes | 3 W | "+amp+
+			" B\n|\n"+strings.ToUpper(amp[:1])+amp[1:]+" A: 120 W, "+amp+" B: 60 W, 100 V. De foyer heeft een regelaar van 20 W.")
+		got := channelRatings(j)
+		if len(got) != 2 || !strings.HasSuffix(got[0], "A / 1 120 W 100 V") || !strings.HasSuffix(got[1], "B / 1 60 W 100 V") {
+			t.Errorf("%s: %q", amp, got)
+		}
+	}
+}

@@ -312,6 +312,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		f.part(t, again)
 	}
 	placesOfItems(t)
+	f.kindsOfTitles(t)
 	taggedLists(t)
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)

@@ -6,8 +6,8 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// Titles of floors that name what feeds each are what the list is parted by: they are its zones where other titles of the
-// same rank are none of floors, "HALL, output 2" between "GROUND FLOOR, output 1" and "FIRST FLOOR, output 3".
+// Titles of floors are what the list is parted by, and its zones, where other titles of the same rank are none of floors:
+// "HALL, output 2" between "GROUND FLOOR, output 1" and "FIRST FLOOR, output 3", "Grounds" below the rows of "First floor".
 
 // floorsAsZones takes the floors of titles for zones where some rows stand below the title of a floor, others below that
 // of a zone, none below both, and each title names an amplifier or an output too.
@@ -16,6 +16,10 @@ func floorsAsZones(t *Table) {
 		if f := t.Columns[i].Field; f == vocabulary.Zone || f == vocabulary.Floor {
 			return
 		}
+	}
+	if zonesBesideFloors(t) {
+		floorTitlesToZones(t)
+		return
 	}
 	floors, zones := false, false
 	for i := range t.Records {
@@ -30,16 +34,55 @@ func floorsAsZones(t *Table) {
 		}
 		floors, zones = floors || floor >= 0, zones || zone >= 0
 	}
-	if !floors || !zones {
-		return
+	if floors && zones {
+		floorTitlesToZones(t)
 	}
+}
+
+// floorTitlesToZones makes the floors of titles zones; below a title that is a zone already the floor before it has ended.
+func floorTitlesToZones(t *Table) {
 	for i := range t.Records {
 		r := &t.Records[i]
-		if k := sectionOf(r, vocabulary.Floor); k >= 0 {
-			r.Sections = slices.Clone(r.Sections)
-			r.Sections[k].Field = vocabulary.Zone
+		k := sectionOf(r, vocabulary.Floor)
+		if k < 0 {
+			continue
+		}
+		r.Sections = slices.Clone(r.Sections)
+		if sectionOf(r, vocabulary.Zone) >= 0 {
+			r.Sections = slices.Delete(r.Sections, k, k+1)
+			continue
+		}
+		r.Sections[k].Field = vocabulary.Zone
+	}
+}
+
+// zonesBesideFloors reports whether titles that are but a name, a floor or a zone without a number, part the list: loudspeakers
+// stand right below each of several floors, and no zone stands at the head of a floor.
+func zonesBesideFloors(t *Table) bool {
+	floors, zones := 0, 0
+	last := -1 // of the titles that nothing stands below yet
+	for i := range t.Records {
+		r := &t.Records[i]
+		switch {
+		case r.Class == Title && (len(r.Sections) != 1 || last >= 0):
+			return false
+		case r.Class == Title:
+			last = i
+		case r.Class == Device && len(r.Sections) == 0:
+			return false
+		case r.Class == Device && last >= 0:
+			switch title := &t.Records[last].Sections[0]; {
+			case title.Field == vocabulary.Floor:
+				floors++
+			case title.Field == vocabulary.Zone && !anyDigit(title.Text):
+				zones++
+			default:
+				return false
+			}
+			last = -1
 		}
 	}
+	return floors > 1 && zones > 0
 }
 
 // sectionOf is where a title of the field stands among those in force for a row; -1 if there is none.
