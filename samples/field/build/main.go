@@ -38,7 +38,11 @@ func cases() []typed.Case {
 		tradesOffices, tradesService, tradesGerman, tradesItalian, tradesFrench1, tradesFrench2, tradesSpanish1, tradesSpanish2, tradesDutch1, tradesDutch2,
 		sundryDutch, sundryEnglish, sundryFrench, sundryGerman, sundryGerman2, sundryItalian, sundrySpanish,
 		desksAlps, desksAmerica, desksBritain, desksGermany, desksItaly, tripsEs, tripsFr, tripsNl,
-		plainDutch, plainEnglish, plainFrench, plainGerman, plainItalian, plainSpanish)
+		plainDutch, plainEnglish, plainFrench, plainGerman, plainItalian, plainSpanish,
+		ledgersEnglish, ledgersGerman, ledgersFrench, ledgersSpanish, ledgersItalian, ledgersDutch,
+		bindersEnglish, bindersGerman, bindersFrench, bindersSpanish, bindersItalian, bindersDutch,
+		branchesEnglish, branchesGerman, branchesFrench, branchesSpanish, branchesItalian, branchesDutch,
+		errandsEnglish, errandsGerman, errandsFrench, errandsSpanish, errandsItalian, errandsDutch)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
