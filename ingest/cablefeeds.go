@@ -31,6 +31,8 @@ func (b *builder) feedsOfCables() {
 			at = c.To.Loudspeaker
 		case c.To.Control != nil:
 			at = c.To.Control
+		case c.To.Zone != nil:
+			at = c.To.Zone
 		default:
 			continue
 		}
@@ -53,6 +55,9 @@ func (b *builder) feedsOfCables() {
 	}
 	for _, l := range b.job.Loudspeakers {
 		f := feedOf(l, into, feeds)
+		if b.outputOf(f) == nil && f.control == nil && l.Zone != nil && into[l.Zone] != nil {
+			f = feedOf(l.Zone, into, feeds)
+		}
 		if b.outputOf(f) != nil && l.Channel == nil && !l.FeedUnread && !b.origin[l].namesFeed() && (l.Zone == nil || l.Zone.Channel == nil) {
 			l.Channel = f.channel
 			b.ledTo(l, "channel", f.channel.Label())
@@ -86,6 +91,8 @@ func feedOf(part any, into map[any]*schedule.Cable, feeds map[any]*cableFeed) *c
 			at = c.From.Loudspeaker
 		} else if c.From.Control != nil {
 			at = c.From.Control
+		} else if c.From.Zone != nil {
+			at = c.From.Zone
 		} else {
 			end = &cableFeed{channel: c.From.Channel, amplifier: c.From.Amplifier}
 			break

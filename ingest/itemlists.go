@@ -95,3 +95,22 @@ func (b *builder) rowsByItem() map[string][]*row {
 	}
 	return b.itemRows
 }
+
+// itemsBehindWords are the rows of loudspeakers of the row's own list whose items stand behind a word for what is served:
+// "Waiting room, for A.2", where items have letters.
+func (b *builder) itemsBehindWords(r *row, text string) []*row {
+	var out []*row
+	words := strings.Fields(text)
+	for i := 1; i < len(words); i++ {
+		item := strings.Trim(words[i], ",;:()")
+		if !slices.Contains(feedingWords, join.Fold(words[i-1])) || !anyDigit(item) || !strings.ContainsFunc(item, isLetter) {
+			continue
+		}
+		for _, o := range b.rowsByItem()[join.Key(item)] {
+			if o.t == r.t {
+				out = append(out, o)
+			}
+		}
+	}
+	return out
+}

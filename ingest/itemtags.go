@@ -11,7 +11,7 @@ import (
 )
 
 // itemsWithLetters takes a column of tags for one of items in a bill that numbers all its rows through with the letters
-// of their section ("W1", "W2" below "Item"), where the words of an amplifier or a control name it otherwise: item W1
+// of their section ("W1", "W2" or "W.1" below "Item"), where the words of an amplifier or a control name it otherwise: item W1
 // is "Amplifier PA1, four outputs", item W9 "Attenuator VC1 for item W7".
 func (b *builder) itemsWithLetters() {
 	for _, t := range b.tables {

@@ -272,7 +272,7 @@ func (b *builder) feedsKnown(s *said) bool {
 	return len(s.Zones) > 0 || len(b.waysOwned(s)) > 0
 }
 
-// ampsFed are the keys of the amplifiers that notes hang places on.
+// ampsFed are the keys of the amplifiers that notes hang places on, and of those whose outputs cables lead from.
 func (b *builder) ampsFed() map[string]bool {
 	fed := make(map[string]bool)
 	for i := range b.routes {
@@ -280,6 +280,13 @@ func (b *builder) ampsFed() map[string]bool {
 			fed[b.ampNames.Find(r.outlet.amp).Key] = true
 		}
 	}
+	b.each(cableRow, func(r *row) {
+		if from := r.own(vocabulary.From); b.nearOutput(from) {
+			if amp := b.channelRef(from.text).ref.Amplifier; amp != "" {
+				fed[b.ampNames.Find(amp).Key] = true
+			}
+		}
+	})
 	return fed
 }
 

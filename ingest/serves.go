@@ -141,6 +141,9 @@ func (b *builder) servedItems(r *row) *service {
 				}
 			}
 		}
+		if len(v.rows) == 0 && c.Field != vocabulary.Describe {
+			v.rows = b.itemsBehindWords(r, s.text)
+		}
 		if len(v.rows) > 0 {
 			return &v
 		}

@@ -6,11 +6,12 @@ import (
 	"lineaudit/ingest/vocabulary"
 )
 
-// Titles of floors are what the list is parted by, and its zones, where other titles of the same rank are none of floors:
-// "HALL, output 2" between "GROUND FLOOR, output 1" and "FIRST FLOOR, output 3", "Grounds" below the rows of "First floor".
+// Titles of floors are what the list is parted by, and its zones, where each names what feeds it: "HALL, output 2" between
+// "GROUND FLOOR, output 1" and "FIRST FLOOR, output 3"; or where others of the same rank are no floors: "Grounds" below the
+// rows of "First floor".
 
-// floorsAsZones takes the floors of titles for zones where some rows stand below the title of a floor, others below that
-// of a zone, none below both, and each title names an amplifier or an output too.
+// floorsAsZones takes the floors of titles for zones where each row stands below the title of a floor or of a zone, none
+// below both, and each title names an amplifier or an output too; or where zonesBesideFloors.
 func floorsAsZones(t *Table) {
 	for i := range t.Columns {
 		if f := t.Columns[i].Field; f == vocabulary.Zone || f == vocabulary.Floor {
@@ -21,7 +22,7 @@ func floorsAsZones(t *Table) {
 		floorTitlesToZones(t)
 		return
 	}
-	floors, zones := false, false
+	floors := false
 	for i := range t.Records {
 		r := &t.Records[i]
 		if r.Class != Device {
@@ -32,9 +33,9 @@ func floorsAsZones(t *Table) {
 		if min(floor, zone) >= 0 || place < 0 || !slices.ContainsFunc(r.Sections, func(s Fact) bool { return feeders[s.Field] && s.At == r.Sections[place].At }) {
 			return
 		}
-		floors, zones = floors || floor >= 0, zones || zone >= 0
+		floors = floors || floor >= 0
 	}
-	if floors && zones {
+	if floors {
 		floorTitlesToZones(t)
 	}
 }
