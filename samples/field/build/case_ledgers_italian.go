@@ -68,28 +68,28 @@ C104|AR1|ZD4|2x1,5 mm² rame FG29|30
 		k.Bold("A1:E1")
 		return c.File
 	}, Truth: func(t *typed.Truth) {
-		t.Is("B14", "Biblioteca civica di Montaldo", "four sheets; two header rows; channels 1.1 of A1; zones ZD1 and ZD 1; attenuators by room number and a shortened name; total without a word")
+		t.Is("B14", "Biblioteca civica di Montaldo", "four sheets; two header rows; output 1.1 of A1 is its output 1; zones ZD1 and ZD 1; attenuators by room number and a shortened name; total without a word")
 		t.Revision("3", false)
-		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD1; amplifier=A1; channel=1.1", `rows|room|count|tap_w|control
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD1; amplifier=A1; channel=1", `rows|room|count|tap_w|control
 3|Atrio|6|3|
 4|Prestiti e ritorni|4|3|
 5|Emeroteca|6|1.5|AT.1
 6|Servizi|2|1.5|`)
-		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD2; amplifier=A1; channel=1.2", `rows|room|count|tap_w|control
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD2; amplifier=A1; channel=2", `rows|room|count|tap_w|control
 7|Sala lettura grande|6|10|
 8|Sala ragazzi|4|6|AT.2
 9|Corridoio|3|3|`)
-		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD3; amplifier=A1; channel=1.3", `rows|room|count|tap_w|control
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD3; amplifier=A1; channel=3", `rows|room|count|tap_w|control
 10|Sala conferenze|6|6|AT.3
 11|Uffici|4|1.5|AT.4`)
-		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD4; amplifier=A1; channel=1.4", `rows|room|count|tap_w
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100; zone=ZD4; amplifier=A1; channel=4", `rows|room|count|tap_w
 12|Deposito libri|3|15
 13|Rampa|1|15`)
 		t.Channels("line_v=100; rated_w=120; amplifier=A1", `channel|load_w
-1.1|42
-1.2|93
-1.3|42
-1.4|60`)
+1|42
+2|93
+3|42
+4|60`)
 		t.Amplifiers("", `amplifier|load_w
 A1|237`)
 		t.Controls("", `control|zone|rated_w|load_w
