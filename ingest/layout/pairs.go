@@ -187,6 +187,9 @@ func (f *finder) twins(cols []*heading) *pairing {
 	ofTypes := !slices.ContainsFunc(p.labels, func(l string) bool { _, metric := typeAhead(l + " x"); return metric == "" })
 	if ofTypes {
 		p.field = vocabulary.Model
+		if first, _, _ := strings.Cut(p.metrics[0], " "); len(p.metrics) == 1 && first == "w" {
+			return nil // "Horn 15 W", "Horn 6 W": a figure and its unit belong together
+		}
 	}
 	for l, label := range p.labels {
 		if ofTypes {
