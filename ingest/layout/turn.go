@@ -159,6 +159,15 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
 				h = f.headerOf(wordingOf(strings.TrimRight(c.line(), ": ")))
 			}
+			if f.countsAtTap(c, lines[i].between(col+1, r.Col2)) {
+				values += len(lines[i].between(col+1, r.Col2))
+				matched++
+				tapped = true
+				if !slices.Contains(seen, vocabulary.Quantity) {
+					seen = append(seen, vocabulary.Quantity)
+				}
+				continue
+			}
 			if h.score < headerScore {
 				stray += len(lines[i].between(col+1, r.Col2))
 			} else {
@@ -224,6 +233,17 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 	}
 	return best, devices >= 2
+}
+
+// countsAtTap reports whether a line of a transposed table counts the loudspeakers of one tap: "HP 15 W | 6 | 6".
+func (f *finder) countsAtTap(label cell, counts []slot) bool {
+	if len(counts) > 1 && f.header(counts[0].cell).field == vocabulary.Quantity {
+		counts = counts[1:] // the unit: "HP 15 W | nb | 6 | 6"
+	}
+	if len(counts) == 0 || vocabulary.DeviceIn(label.line()) != vocabulary.LoudspeakerDevice || len(notation.PowersIn(label.line(), notation.Auto)) != 1 {
+		return false
+	}
+	return !slices.ContainsFunc(counts, func(s slot) bool { return lookOf(s.cell)&(lookSmall|lookCount) == 0 })
 }
 
 // namedAcross are the fields of which two lines may give each its power.
