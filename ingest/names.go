@@ -89,7 +89,7 @@ func (b *builder) collectRow(r *row) {
 		b.collectZone(r)
 	} else if r.kind.serves() {
 		b.collectService(r)
-	} else if z := b.placeText(r); z.had() && r.kind != typeRow {
+	} else if z := b.placeText(r); z.had() && r.kind != typeRow && !(r.kind == controlRow && b.roomInZone(z) != nil) {
 		b.zoneNames.Add(z.text, 0)
 		if n := r.zoneNumber(z); n != "" {
 			b.zoneNames.Alias(z.text, n, 0)

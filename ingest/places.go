@@ -26,6 +26,7 @@ type places struct {
 	named        map[*column]map[string]int // how many rows of a list name each zone
 	plain        map[string][]seen          // zones and rooms by their folded names without small words
 	called       map[string]seen            // the same without what stands in brackets behind; nothing where several would be called so
+	inZones      map[string][]*row          // rows of loudspeakers by zone and room
 	doubled      map[string]bool            // keys of zones of which each building has its own
 	columns      map[*table]*column         // what placeColumn found
 	// buildings are the rows of loudspeakers in each, by key; buildingWords those of the headers over them.

@@ -57,6 +57,11 @@ func (b *builder) serviceOf(r *row) *service {
 		if v := b.servedRoomNumbers(r); v != nil {
 			return v
 		}
+		for _, s := range []seen{r.own(vocabulary.Zone), r.own(vocabulary.To)} {
+			if v := b.roomInZone(s); v != nil {
+				return v
+			}
+		}
 	}
 	cells := []seen{r.zoneText()}
 	if !cells[0].had() {
