@@ -79,6 +79,7 @@ type builder struct {
 	parents        []parentText
 	onChannel      []channelControl
 	mergedControls map[*column]map[schedule.Ref]bool      // cells of controls that are merged over several rows
+	standElsewhere map[columnOfPlaces]bool                // columns that say where controls can be reached, not what they carry
 	zonesListed    map[*schedule.Channel][]*schedule.Zone // that rows of outputs name
 	roomSpeakers   map[string]*schedule.Loudspeaker       // by room, nil where there are several; nil until asked for
 	looseTags      map[string][]*schedule.Loudspeaker     // tags without the word for a loudspeaker; nil until asked for

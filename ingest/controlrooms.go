@@ -12,7 +12,7 @@ import (
 // they are and some are in another; ok is false where they do not.
 func (b *builder) controlOfRoom(c *schedule.Control, ofZone []*schedule.Loudspeaker) (ok bool) {
 	key := join.Key(c.Room.Value)
-	if key == "" || key == join.Key(c.Zone.Name) {
+	if key == "" || key == join.Key(c.Zone.Name) || b.standElsewhere[placeColumn(c)] {
 		return false
 	}
 	var in []*schedule.Loudspeaker
@@ -37,6 +37,36 @@ func (b *builder) controlOfRoom(c *schedule.Control, ofZone []*schedule.Loudspea
 	s := seen{source: schedule.Source{At: c.At, Written: c.Name}}
 	b.take(s, "loudspeakers behind the control", c.Room.Value, schedule.LikelierReading, "the control is for that room of the zone, and the others have none")
 	return true
+}
+
+// A columnOfPlaces is a column of a sheet that says where controls are.
+type columnOfPlaces struct {
+	sheet schedule.Sheet
+	col   int32
+}
+
+func placeColumn(c *schedule.Control) columnOfPlaces {
+	return columnOfPlaces{c.Room.At.On(), c.Room.At.Col}
+}
+
+// placesOfControls finds the columns of places in which some control of a zone is at a place where the zone has no
+// loudspeaker: they say where controls can be reached, not what they carry. "R1 | Z1 | Lodge", though Z1 is two halls.
+func (b *builder) placesOfControls(of map[*schedule.Zone][]*schedule.Control, in map[*schedule.Zone][]*schedule.Loudspeaker) {
+	b.standElsewhere = make(map[columnOfPlaces]bool)
+	for z, controls := range of {
+		if len(in[z]) == 0 {
+			continue
+		}
+		rooms := make(map[string]bool)
+		for _, l := range in[z] {
+			rooms[join.Key(l.Room.Value)] = true
+		}
+		for _, c := range controls {
+			if c.Room.How == schedule.Stated && !rooms[join.Key(c.Room.Value)] && join.Key(c.Room.Value) != join.Key(z.Name) {
+				b.standElsewhere[placeColumn(c)] = true
+			}
+		}
+	}
 }
 
 // controlsOfTheirRooms hangs the loudspeakers of a zone behind its several controls, where each control is for another room

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -41,5 +42,19 @@ func TestControlsOfTheWholeChapter(t *testing.T) {
 		if got := controlsOf(j); len(j.Controls) != 1 || j.Loudspeakers[1].Control != j.Controls[0] && (j.Loudspeakers[1].Zone == nil || j.Loudspeakers[1].Zone.Control != j.Controls[0]) {
 			t.Errorf("%q: %s", where, got)
 		}
+	}
+}
+
+// A list of controls says where each can be reached: the only control of a zone carries all of it. Common practice, no source.
+func TestControlsThatStandElsewhere(t *testing.T) {
+	for _, c := range []struct{ control, place string }{
+		{"Volume control", "Location"}, {"Regler", "Standort"}, {"Atténuateur", "Emplacement"}, {"Regulador", "Situación"}, {"Attenuatore", "Ubicazione"}, {"Regelaar", "Plaats"},
+	} {
+		list := "## A\nRef. | Zone | Room | Qty | Tap\nA1 | Z1 | Grove | 6 | 6 W\nA2 | Z1 | Press | 4 | 6 W\nA3 | Z2 | Entry | 4 | 3 W\nA4 | Z2 | Tickets | 2 | 1.5 W\n" +
+			"## B\n" + c.control + " | Zone | W | " + c.place + "\nR1 | Z1 | 100 | %s\nR2 | Z2 | 24 | Tickets\n"
+		j := wholeJob(t, fmt.Sprintf(list, "Lodge"))
+		want(t, c.control, describe(j), []string{"A1 6 x 6 W zone Z1 control R1", "A2 4 x 6 W zone Z1 control R1", "A3 4 x 3 W zone Z2 control R2", "A4 2 x 1.5 W zone Z2 control R2"})
+		j = wholeJob(t, fmt.Sprintf(list, "Press")) // each in a room of its zone: they may be for these
+		want(t, c.control+", rooms", describe(j), []string{"A1 6 x 6 W zone Z1", "A2 4 x 6 W zone Z1 control R1", "A3 4 x 3 W zone Z2", "A4 2 x 1.5 W zone Z2 control R2"})
 	}
 }

@@ -22,6 +22,7 @@ func (b *builder) controlsOfZones() {
 			named[l.Zone] = true
 		}
 	}
+	b.placesOfControls(of, in)
 	for _, z := range b.job.Zones {
 		if z.Control == nil && !named[z] && len(of[z]) > 1 {
 			b.controlsOfTheirRooms(of[z], in[z])

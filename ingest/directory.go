@@ -141,6 +141,7 @@ func (b *builder) gatherDirectory() {
 			b.dir.ownControls[c.key()] = true
 		}
 	})
+	b.gatherOnTheWay()
 	b.each(amplifierRow, b.knowAmps)
 	b.each(channelRow, b.knowAmps)
 	b.said = without(b.said, func(s said) bool { // "AT1 = 60 W", of a control that remarks name

@@ -43,6 +43,7 @@ func harmonise(tables []*table) {
 		t.tapsOfAmplifiers()
 		t.ratedOutputColumn()
 		t.ratingsOfRooms()
+		t.ratingsOfOutputs()
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}

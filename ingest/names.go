@@ -298,6 +298,14 @@ func (b *builder) ownControlName(r *row) seen {
 			return s // as other rows name it
 		}
 	}
+	d := r.own(vocabulary.Describe) // "Volume control VC-2, 100 W"
+	described := describedControl(d.text)
+	if described != "" {
+		d.text, d.cell = described, nil
+	}
+	if described != "" && b.dir.controls[d.key()] {
+		return d
+	}
 	switch {
 	case tag.had() && ctl.had() && notation.KeyOf(tag.text).Kind != notation.KeyControl && notation.KeyOf(ctl.text).Kind == notation.KeyControl:
 		return ctl
@@ -306,11 +314,8 @@ func (b *builder) ownControlName(r *row) seen {
 	case ctl.had():
 		return ctl
 	}
-	if d := r.own(vocabulary.Describe); d.had() { // "Volume control VC-2, 100 W"
-		if name := tagAheadOfKind(notation.ParseControlCell(d.text).Name); name != d.text && (plainTag(name) || codeOfBuilding.MatchString(name)) {
-			d.text, d.cell = name, nil
-			return d
-		}
+	if described != "" {
+		return d
 	}
 	if item := r.own(vocabulary.Item); dottedItem.MatchString(item.text) {
 		return item

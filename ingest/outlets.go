@@ -165,6 +165,8 @@ func (b *builder) findOutlet(r *row) *outlet {
 	if ch.spare() {
 		ch = seen{}
 	}
+	amp.text, _, _ = b.cutControl(amp.text)
+	ch.text, _, _ = b.cutControl(ch.text)
 	if ch.had() {
 		b.readChannel(o, ch, amp)
 		b.lineAsOutput(r, ch)

@@ -102,7 +102,8 @@ func groupsAsOutputs(t *table, tables []*table) {
 
 // groupsAsLines takes groups for lines where a list gives each, beside the output
 // that feeds it, and their header is a word for a line too: "Groep | Versterker |
-// Uitgang". The loudspeakers name their places themselves.
+// Uitgang". The loudspeakers name their places themselves, and a list of cables may
+// name nothing else: "Groep | Kabel | Lengte".
 func groupsAsLines(tables []*table) {
 	lines := make(map[string]bool)
 	for _, t := range tables {
@@ -118,7 +119,7 @@ func groupsAsLines(tables []*table) {
 	for _, t := range tables {
 		for _, c := range slices.Clone(t.byField[vocabulary.Zone]) {
 			list := t.kind == layout.Channels || t.kind == layout.Amplifiers
-			if lines[headerKey(c)] && !t.has(vocabulary.Circuit) && (list || t.has(vocabulary.Room)) {
+			if lines[headerKey(c)] && !t.has(vocabulary.Circuit) && (list || t.kind == layout.Cables || t.has(vocabulary.Room)) {
 				t.become(c, vocabulary.Circuit, "a list of amplifiers gives the output of each")
 			}
 		}
