@@ -27,6 +27,7 @@ type builder struct {
 	looseIDs      map[string]bool            // outputs that rows name without an amplifier; nil until asked for
 	bare          []bareRating               // what sentences rate by name and watts alone
 	spoken        []spoken                   // the texts outside the tables
+	lineRows      map[string][]*row          // see rowsByLine
 	outside       []layout.Outside           // the rows that belong to no table
 	routes        []route                    // what they say of places and outputs
 	carried       []carried                  // what they say of controls

@@ -81,6 +81,10 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
 				return 0
 			}
+			if c := piecesAhead(n.text); c > 0 && !r.t.has(vocabulary.Quantity) {
+				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)
+				return 0
+			}
 			if c := countAhead(n.text); c > 0 && n.col != nil && r.t.countsAhead(n.col) {
 				b.take(n, "quantity", itoa(c), schedule.LikelierReading, "each description begins with a count")
 				l.Count = schedule.Exactly(schedule.Pieces(c), n.source)

@@ -326,7 +326,18 @@ func (b *builder) voltsInTitles() {
 			notes = append(notes, schedule.Exactly(schedule.Volts(v), schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}))
 		}
 	}
-	for _, list := range [][]schedule.Quantity[schedule.Volts]{titles, notes} {
+	var front []schedule.Quantity[schedule.Volts] // lines of a front sheet that is no list: "System | Public address, all lines 100 V"
+	for i := range b.outside {
+		o := &b.outside[i]
+		if o.Class != layout.NoDevice || len(o.Text) > longestSpoken {
+			continue
+		}
+		if text := strings.ReplaceAll(o.Text, " | ", ", "); ofAllLines(text) {
+			v, _, _ := notation.LineVoltageIn(text)
+			front = append(front, schedule.Exactly(schedule.Volts(v), schedule.Source{At: o.At, Written: o.Text, How: schedule.FromTitle}))
+		}
+	}
+	for _, list := range [][]schedule.Quantity[schedule.Volts]{titles, notes, front} {
 		if len(list) == 0 {
 			continue
 		}
@@ -341,11 +352,17 @@ func (b *builder) voltsInTitles() {
 }
 
 // ofAllLines reports whether some sentence of a note that names a line voltage
-// speaks of no amplifier: "All speakers on 70 V. Amp A: 2 outputs."
+// speaks of no amplifier: "All speakers on 70 V. Amp A: 2 outputs." Behind a comma
+// it speaks of all: "Public address, all speaker lines 100 V".
 func ofAllLines(note string) bool {
 	for sentence := range strings.SplitSeq(note, ". ") {
 		if _, general, ok := notation.LineVoltageIn(sentence); ok && general && !notation.SpeaksOfAmplifier(sentence) {
 			return true
+		}
+		for part := range strings.SplitSeq(sentence, ", ") {
+			if _, general, ok := notation.LineVoltageIn(part); ok && general && allWords.begins(join.Fold(part)) && !notation.SpeaksOfAmplifier(part) {
+				return true
+			}
 		}
 	}
 	return false

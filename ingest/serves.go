@@ -47,6 +47,9 @@ func (b *builder) serviceOf(r *row) *service {
 	if v := b.servedNumbers(r); v != nil {
 		return v
 	}
+	if v := b.actedOn(r); v != nil {
+		return v
+	}
 	if r.kind == controlRow {
 		if v := b.servedItems(r); v != nil {
 			return v

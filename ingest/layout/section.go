@@ -146,7 +146,11 @@ func (f *finder) readTitle(t string) []Fact {
 	if m := reJobWord.FindStringSubmatch(t); m != nil && len(m[2]) >= shortestNumber {
 		return []Fact{{Field: vocabulary.JobNo, Text: m[2], Key: m[1]}} // "Expte. OB-2019/027" is one number
 	}
-	if output, place, ok := feederAndPlace(t); ok {
+	output, place, ok := outputAtPlace(t)
+	if !ok {
+		output, place, ok = feederAndPlace(t)
+	}
+	if ok {
 		return []Fact{{Field: vocabulary.Channel, Text: output}, {Text: place}}
 	}
 	if joints.Of(t, 0) && !placesBeside(t) {

@@ -88,6 +88,16 @@ func fromAmplifier(t string) string {
 	return t
 }
 
+// outputAtPlace takes a title apart whose two parts are an output by its number alone and a place that has a number
+// of its own: "OUTPUT 1 - PLATFORM 1", "Ausgang 2 – Gleis 2".
+func outputAtPlace(t string) (output, place string, ok bool) {
+	parts := titleParts(t)
+	if len(parts) != 2 || reChOnly.FindString(parts[0]) != parts[0] || !rePlaceNumber.MatchString(parts[1]) || feeders[sectionField(parts[1])] || sectionField(parts[1]) == vocabulary.Control {
+		return "", "", false
+	}
+	return parts[0], parts[1], vocabulary.DeviceIn(parts[1]) == vocabulary.NoDevice
+}
+
 // feederAndPlace takes a title without marks apart: "amp 1 ch 2 exhibits 100w"
 // is the output "amp 1 ch 2 (100w)" and the place "exhibits".
 func feederAndPlace(t string) (output, place string, ok bool) {
