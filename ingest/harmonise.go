@@ -69,6 +69,7 @@ func harmonise(tables []*table) {
 	linesAsItems(tables)
 	groupsAsLines(tables)
 	linesOfZones(tables)
+	linesByPlace(tables)
 	for _, t := range tables {
 		t.outputList()
 		t.remarksLast()
