@@ -54,6 +54,7 @@ func harmonise(tables []*table) {
 	ratingsOfSplitLists(tables)
 	constantZones(tables)
 	zoneAmplifiers(tables)
+	ampsAsTypes(tables)
 	ratingsByRows(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
