@@ -319,7 +319,7 @@ func byHeader(tables []*table) {
 	for _, t := range tables {
 		for _, c := range t.columns {
 			f := known[headerKey(c)]
-			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) {
+			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) || t.namesOwnControls(c, tables) {
 				continue
 			}
 			t.become(c, f, "the same header means "+f.String()+" in another table")
