@@ -55,6 +55,7 @@ func harmonise(tables []*table) {
 	ratingsOfSplitLists(tables)
 	constantZones(tables)
 	zoneAmplifiers(tables)
+	ampsAsTypes(tables)
 	ratingsByRows(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
@@ -70,6 +71,7 @@ func harmonise(tables []*table) {
 	linesAsItems(tables)
 	groupsAsLines(tables)
 	linesOfZones(tables)
+	linesByPlace(tables)
 	for _, t := range tables {
 		t.outputList()
 		t.remarksLast()
@@ -318,7 +320,7 @@ func byHeader(tables []*table) {
 	for _, t := range tables {
 		for _, c := range t.columns {
 			f := known[headerKey(c)]
-			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) {
+			if c.Field != vocabulary.Unknown && c.Confidence >= unsureHeader || f == vocabulary.Unknown || f == c.Field || t.has(f) || t.namesOwnControls(c, tables) {
 				continue
 			}
 			t.become(c, f, "the same header means "+f.String()+" in another table")
