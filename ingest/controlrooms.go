@@ -62,6 +62,9 @@ func (b *builder) placesOfControls(of map[*schedule.Zone][]*schedule.Control, in
 			rooms[join.Key(l.Room.Value)] = true
 		}
 		for _, c := range controls {
+			if allOfItWords.ahead(join.Fold(c.Room.Value)) != "" {
+				continue // "whole zone" is what it carries
+			}
 			if c.Room.How == schedule.Stated && !rooms[join.Key(c.Room.Value)] && join.Key(c.Room.Value) != join.Key(z.Name) {
 				b.standElsewhere[placeColumn(c)] = true
 			}

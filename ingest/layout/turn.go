@@ -135,6 +135,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		return 0, false
 	}
 	best, bestShare, bestDistinct := 0, 0.0, 0
+	zonesAcross := slices.ContainsFunc(lines[0].between(r.Col1, r.Col2), func(s slot) bool { return notation.KeyOf(s.cell.line()).Kind == notation.KeyZone }) // a matrix of models by zones
 	for _, col := range []int{r.Col1, r.Col1 + 1} {
 		if col == r.Col1+1 && r.Col2-r.Col1 < 3 {
 			continue
@@ -159,7 +160,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			if strings.HasSuffix(text(c), ":") { // "Tap:" heads a line as well
 				h = f.headerOf(wordingOf(strings.TrimRight(c.line(), ": ")))
 			}
-			if f.countsAtTap(c, lines[i].between(col+1, r.Col2)) {
+			if !zonesAcross && f.countsAtTap(c, lines[i].between(col+1, r.Col2)) {
 				values += len(lines[i].between(col+1, r.Col2))
 				matched++
 				tapped = true
