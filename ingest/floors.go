@@ -89,7 +89,7 @@ func (b *builder) storeys() []*storey {
 	b.each(loudspeakerRow, func(r *row) {
 		s := r.say(vocabulary.Floor)
 		k := join.Fold(tidy(s.text))
-		if !s.had() || r.out != "" || byText[k] == nil && len(b.places.storeys) > mostAlike {
+		if !s.had() || byText[k] == nil && len(b.places.storeys) > mostAlike {
 			return
 		}
 		if byText[k] == nil {

@@ -2,13 +2,15 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/vocabulary"
 )
 
-// aheadOfPieces finds a small number with a word for pieces in front of more words: "2 no. cabinets", "3 Stk. Decke".
-var aheadOfPieces = regexp.MustCompile(`(?i)^(\d{1,3})\s*(?:nos?\.?|off|pcs?\.?|pieces|st\.?|stk\.?|stück|pièces|pces?\.?|uds?\.?|unid\.?|unidades|pzas?\.?|piezas|pz\.?|pezzi|stuks?)\s+(?:of\s+|de\s+|di\s+)?(\pL{2}.*)$`)
+// aheadOfWord finds a small number in front of a word, perhaps one for pieces, and of more words: "2 no. cabinets".
+var aheadOfWord = regexp.MustCompile(`^(\d{1,3})\s*(\pL+)\.?\s+(?:(?:of|de|di)\s+)?(\pL{2}.*)$`)
 
 // piecesAhead is the number of pieces with which the description of a loudspeaker begins, 0 if there is none: "2 no. cabinets"
 // are two, even among descriptions that are not counted.
@@ -16,11 +18,11 @@ func piecesAhead(text string) int {
 	if text == "" || text[0] < '0' || text[0] > '9' {
 		return 0
 	}
-	m := aheadOfPieces.FindStringSubmatch(text)
-	if m == nil {
+	m := aheadOfWord.FindStringSubmatch(text)
+	if m == nil || !slices.Contains(piecesWords, join.Fold(m[2])) {
 		return 0
 	}
-	if d := vocabulary.DeviceIn(m[2]); d != vocabulary.LoudspeakerDevice && d != vocabulary.NoDevice {
+	if d := vocabulary.DeviceIn(m[3]); d != vocabulary.LoudspeakerDevice && d != vocabulary.NoDevice {
 		return 0
 	}
 	n, _ := strconv.Atoi(m[1])

@@ -30,7 +30,7 @@ func (t *table) ratingsOfOutputs() {
 			own++
 		}
 	}
-	if rated >= 2 && without+own == rated || 2*without > rated {
+	if rated >= 2 && (without+own == rated || 2*without > rated) {
 		t.become(cols[0], vocabulary.ChannelWatts, "outputs without a control have it")
 		t.kind = layout.Channels
 	}

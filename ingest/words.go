@@ -81,6 +81,7 @@ var (
 	offWords          = wordClasses["off"]
 	loadWords         = wordClasses["loaded"]
 	mixerWords        = wordClasses["mixer"]
+	piecesWords       = wordClasses["pieces"] // that a number counts
 	documentWords     = wordClasses["document"]
 	clientWords       = wordClasses["client"]
 	articleWords      = wordClasses["article"]
