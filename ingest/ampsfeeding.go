@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
@@ -49,21 +50,53 @@ func (b *builder) ampsFeeding(s seen) []route {
 	var out []route
 	var rated []said
 	for _, a := range amps {
-		place := service{at: s, rest: len(a.places) == 1 && restWords.in(join.Fold(a.places[0]))}
-		if !place.rest {
-			place = b.placesIn(s, strings.Join(a.places, ", "))
-		}
-		if !place.had() {
+		list := b.fedByOne(s, a)
+		if len(list) == 0 {
 			return nil
 		}
 		name := ownCode(a.name)
-		out = append(out, route{service: place, outlet: outlet{amp: name, at: s, ampAt: s}, named: true, watts: a.watts})
+		out = append(out, list...)
 		if a.watts.had() {
 			rated = append(rated, said{RatedAmplifier: notation.RatedAmplifier{Name: name, W: wattsOf(a.watts), Worded: true}, source: s.source, routed: true})
 		}
 	}
 	b.said = append(b.said, rated...)
 	return out
+}
+
+// fedByOne hangs what an amplifier of such a sentence feeds on it: places, the rest, or lines that rows name.
+func (b *builder) fedByOne(s seen, a feedingAmp) []route {
+	fed := strings.Join(a.places, ", ")
+	on := outlet{amp: ownCode(a.name), at: s, ampAt: s}
+	place := service{at: s, rest: len(a.places) == 1 && restWords.in(join.Fold(a.places[0]))}
+	if !place.rest {
+		place = b.placesIn(s, fed)
+	}
+	if place.had() {
+		return []route{{service: place, outlet: on, named: true, watts: a.watts}}
+	}
+	lines := b.listOfLines(fed)
+	if len(lines) > 1 {
+		a.watts = seen{} // of all its lines together
+	}
+	var out []route
+	for _, line := range lines {
+		o := on
+		o.channels = []string{line}
+		out = append(out, route{line: line, service: service{at: s}, outlet: o, named: true, watts: a.watts})
+	}
+	return out
+}
+
+// listOfLines are the lines that a text names and nothing else, one or several: "L1", "L2 + L3", "lines 1 and 2".
+func (b *builder) listOfLines(text string) []string {
+	if lines := b.linesNamed(text); len(lines) > 0 {
+		return lines
+	}
+	if line := b.lineNamed(text); line != "" && strings.ContainsFunc(text, unicode.IsLetter) {
+		return []string{line}
+	}
+	return nil
 }
 
 // ampMark finds the name of an amplifier with a mark behind it and words behind that: "Amp 1: nave", "; amp 2 = tower".
@@ -149,7 +182,11 @@ func (b *builder) addFeeding(amps []feedingAmp, s seen, part string) []feedingAm
 		}
 		place = strings.Join(words, " ")
 	}
-	if !last.verb || saysFeeding(place) && !b.places.zones[join.Parse(join.Zone, place).Full] || !restWords.in(join.Fold(place)) && !b.placesIn(s, place).had() {
+	if !last.verb || saysFeeding(place) && !b.places.zones[join.Parse(join.Zone, place).Full] {
+		return nil
+	}
+	known := restWords.in(join.Fold(place)) || b.placesIn(s, place).had() || len(b.listOfLines(strings.Join(append(slices.Clip(last.places), place), ", "))) > 0
+	if !known {
 		return nil
 	}
 	last.places = append(slices.Clip(last.places), place)

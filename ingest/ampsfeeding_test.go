@@ -70,3 +70,26 @@ func TestNotesFeedAndRateAmplifiers(t *testing.T) {
 		want(t, c.feeds, ratedOutputs(wholeJob(t, "St Bride hall 100 V\n"+c.feeds+list+c.rates)), []string{"A1 / 1 120 W", "A2 / 1 60 W"})
 	}
 }
+
+// Rows of cells say what an amplifier gives and which lines it feeds; a label stands at the first of them alone. What
+// several lines get is of all of them. Common practice, no source.
+func TestAmplifiersForLines(t *testing.T) {
+	const list = "Line | Room | Qty | Tap\nL1 | Dome | 12 | 6 W\nL2 | Foyer | 6 | 3 W\nL3 | Yard | 3 | 15 W\n|\n"
+	fed := []string{"12 x 6 W zone Dome channel V1 / L1", "6 x 3 W zone Foyer channel V2 / L2", "3 x 15 W zone Yard channel V2 / L3"}
+	for _, note := range []string{
+		"Amplifiers: | V1 | 120 W | for L1\n| V2 | 60 W | for L2 + L3",
+		"Verstärker | V1 | 120 W | für L1\n| V2 | 60 W | für L2 und L3",
+		"Amplificador V1 (120 W) para L1, amplificador V2 (60 W) para L2 y L3",
+		"Versterker: V1 120 W voor L1\nVersterker: V2 60 W voor L2 en L3",
+		"Ampli V1, 120 W, pour L1\nAmpli V2, 60 W, pour lignes L2 et L3",
+		"L'amplificatore V1 (120 W) alimenta L1, V2 (60 W) alimenta L2, L3",
+	} {
+		j := wholeJob(t, "Planetarium of Seeberg 100 V\n|\n"+list+note)
+		want(t, note, describe(j), fed)
+		var rated []string
+		for _, c := range j.Channels {
+			rated = append(rated, c.Name+" "+show(c.Rated))
+		}
+		want(t, note+": ratings", rated, []string{"L1 120", "L2 ?", "L3 ?"})
+	}
+}

@@ -214,7 +214,7 @@ var measuredText = regexp.MustCompile(`(?i)^[<>~≈ ]*\d+(?:[.,]\d+)?\s*(?:Ω|oh
 // stands with it.
 func pairField(key, value string) vocabulary.Field {
 	c := vocabulary.Score(key)
-	if len(c) > 0 && c[0].Score >= pairScore {
+	if len(c) > 0 && c[0].Score >= pairScore && (c[0].Field != vocabulary.LineVoltage || !pureRating(value)) { // "V2 | 60 W"
 		return c[0].Field
 	}
 	p, err := notation.ParseConductor(value, notation.Auto, notation.HintNone)

@@ -73,7 +73,11 @@ func (b *builder) hearRoutes() {
 				b.carried = append(b.carried, c)
 			}
 			b.lineInRow(b.spoken[i:n])
-			if list := b.routesAcross(b.spoken[i:n]); len(list) > 0 {
+			list := b.routesAcross(b.spoken[i:n])
+			if len(list) == 0 {
+				list = b.feedingAcross(b.spoken[i:n])
+			}
+			if len(list) > 0 {
 				b.routes, together = append(b.routes, list...), n
 			}
 		}
@@ -170,6 +174,27 @@ func (b *builder) routesAcross(cells []spoken) []route {
 		out = append(out, b.routesIn(seen{text: statement, source: schedule.Source{At: cells[0].at, Written: whole, How: schedule.FromTitle}})...)
 	}
 	return out
+}
+
+// feedingAcross reads a row of cells that says what an amplifier feeds: "Amplifiers: | V1 | 120 W | for L1".
+func (b *builder) feedingAcross(cells []spoken) []route {
+	if len(cells) < 2 || !notation.SpeaksOfAmplifier(cells[0].text) {
+		return nil
+	}
+	var texts []string
+	for _, c := range cells {
+		texts = append(texts, c.text)
+	}
+	whole := strings.Join(texts, " ")
+	if len(whole) > longestSpoken {
+		return nil
+	}
+	at := schedule.Source{At: cells[0].at, Written: whole, How: schedule.FromTitle}
+	list := b.ampsFeeding(seen{text: whole, source: at})
+	if len(list) > 0 {
+		b.said = slices.DeleteFunc(b.said, func(x said) bool { return x.source.At == at.At && !x.routed })
+	}
+	return list
 }
 
 // statements divides a note.

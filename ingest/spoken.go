@@ -7,7 +7,9 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
+	"lineaudit/ingest/notation"
 )
 
 // spokenOn gathers the texts on a sheet that stand in no table: those of its
@@ -33,7 +35,11 @@ func spokenOn(s *layout.Sheet) []spoken {
 		add(f.At, text)
 	}
 	for i := range s.Facts {
-		fact(&s.Facts[i])
+		if f := &s.Facts[i]; goesOnBeside(f) {
+			add(f.At, f.Key+": "+f.Text)
+		} else {
+			fact(f)
+		}
 	}
 	for _, t := range s.Tables {
 		for i := range t.Titles {
@@ -59,7 +65,47 @@ func spokenOn(s *layout.Sheet) []spoken {
 	}
 	slices.SortStableFunc(cells, func(x, y spoken) int { return x.at.Compare(y.at) })
 	numberNotes(cells)
-	return cells
+	return carryLabels(cells)
+}
+
+// goesOnBeside reports whether the value of a key goes on in the cells beside its own: "Amplifiers: | V1 | 120 W". Behind a
+// dash stands what other lines of its block say.
+func goesOnBeside(f *layout.Fact) bool {
+	return f.Key != "" && f.Cell != nil && strings.HasPrefix(f.Text, f.Cell.Text+" ") && !strings.HasPrefix(f.Text, f.Cell.Text+" - ")
+}
+
+// carryLabels repeats a label in front of the rows below that go on under what stands beside it: "Amplifiers: | V1 |
+// 120 W" and below it "| V2 | 60 W".
+func carryLabels(cells []spoken) []spoken {
+	var out []spoken
+	var label, beside spoken // beside it: the first cell that it speaks of
+	for i, c := range cells {
+		first := i == 0 || cells[i-1].at.Row != c.at.Row || cells[i-1].at.Sheet() != c.at.Sheet()
+		switch {
+		case !first:
+		case beside.at.Row > 0 && c.at == beside.at.On().Cell(int(beside.at.Row)+1, int(beside.at.Col)):
+			out = append(out, spoken{at: c.at, text: label.text})
+			beside = c
+		default:
+			label, beside = spoken{}, spoken{}
+			if word, _, ok := strings.Cut(c.text, ":"); ok && labels(word) { // a key is told with its value, at the cell of that
+				label, beside = spoken{text: word + ":"}, c
+			} else if i+1 < len(cells) && cells[i+1].at.Row == c.at.Row && cells[i+1].at.Sheet() == c.at.Sheet() && labels(c.text) {
+				label, beside = c, cells[i+1]
+			}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// labels reports whether a cell is a word for amplifiers or controls and nothing else: "Amplifiers:".
+func labels(text string) bool {
+	word := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(text), ":"))
+	if strings.ContainsAny(word, " ") || anyDigit(word) {
+		return false
+	}
+	return notation.SpeaksOfAmplifier(word) || notation.IsControlWord(join.Fold(word))
 }
 
 // noteNumber is the number of a note in a list, before its text.

@@ -12,13 +12,13 @@ import (
 // A note about cables may list the length of each place, with one size for all and another for
 // some: "Cable: 2C x 1.5 sq.mm. Zone-1 - 85 m, Zone-2 - 140 m, Zone-3 - 320 m (2C x 2.5 sq.mm)".
 
-// placeLength is a place with the length of its cable behind it, and perhaps its size in brackets.
-var placeLength = regexp.MustCompile(`(?i)([\pL\d][\pL\d '/-]*?)\s*[-–:=]\s*(\d+(?:[.,]\d+)?\s*(?:m|mtrs?|met(?:re|er|ro)s?|metri|ft|feet|')\.?)(?:\s*\(([^()]*)\))?(?:[,;.]|$)`)
+// placeLength is a place or a line with the length of its cable behind it, and perhaps its size in brackets.
+var placeLength = regexp.MustCompile(`(?i)([\pL\d][\pL\d '/-]*?)\s*(?:[-–:=~≈]|\s)\s*(?:(?:about|approx|ca|circa|etwa|ungef|env|environ|unos|aprox|ongeveer|ong)\b\.?\s*|[~≈]\s*)?(\d+(?:[.,]\d+)?\s*(?:m|mtrs?|met(?:re|er|ro)s?|metri|ft|feet|')\.?)(?:\s*\(([^()]*)\))?(?:[,;.]|\s[-–]\s|$)`)
 
-// lengthsSaid reads such a note; it reports whether it is one: two places at least, all of which
-// rows name.
+// lengthsSaid reads such a note; it reports whether it is one: two places or lines at least, all of
+// which rows name.
 func (b *builder) lengthsSaid(s spoken) bool {
-	if !anyDigit(s.text) || !join.HasWord(join.Cable, s.text) {
+	if !anyDigit(s.text) || !join.HasWord(join.Cable, s.text) && !cablesWords.in(join.Fold(s.text)) {
 		return false
 	}
 	found := placeLength.FindAllStringSubmatchIndex(s.text, -1)
@@ -37,11 +37,15 @@ func (b *builder) lengthsSaid(s spoken) bool {
 	all := sized(s.text[:found[0][0]])
 	var lines []spokenLine
 	for _, m := range found {
-		place := b.placesIn(at, s.text[m[2]:m[3]])
-		if len(place.zones) != 1 || len(place.rooms)+len(place.tags)+len(place.rows) > 0 {
+		name := s.text[m[2]:m[3]]
+		line := spokenLine{name: spoken{at: s.at, text: name}, length: at, size: all}
+		if place := b.placesIn(at, name); len(place.zones) == 1 && len(place.rooms)+len(place.tags)+len(place.rows) == 0 {
+			line.zone = place.zones[0]
+		} else if named := b.lineNamed(name); named != "" {
+			line.key, line.name.text = join.Key(named), named
+		} else {
 			return false
 		}
-		line := spokenLine{name: spoken{at: s.at, text: s.text[m[2]:m[3]]}, zone: place.zones[0], length: at, size: all}
 		line.length.text = s.text[m[4]:m[5]]
 		if m[6] >= 0 {
 			line.size = sized(s.text[m[6]:m[7]])

@@ -71,3 +71,18 @@ func TestNotesOfLengths(t *testing.T) {
 		}
 	}
 }
+
+// A note lists the lengths of lines, with a word for "about" or none. Common practice, no source.
+func TestNotesOfLengthsOfLines(t *testing.T) {
+	for _, note := range []string{
+		"Leitungen alle 2x1,5; L1 ca. 85 m, L2 ca. 140 m", "All cables 2 x 1.5 mm²: L1 85 m, L2 about 140 m", "Câbles 2x1,5 mm² : L1 env. 85 m, L2 env. 140 m",
+		"Cable 2x1,5 mm²: L1 unos 85 m, L2 unos 140 m", "Cavi 2x1,5: L1 circa 85 m, L2 circa 140 m", "Kabels 2x1,5: L1 ong. 85 m, L2 ong. 140 m",
+	} {
+		j := wholeJob(t, "Garden - speakers 100 V\n|\nLine | Place | Qty | W\nL1 | Gate | 2 | 15\nL2 | Pond | 4 | 6\n|\n"+note)
+		var got []string
+		for _, k := range j.Cables {
+			got = append(got, show(k.Length)+" m "+show(k.Area)+" mm²")
+		}
+		want(t, note, got, []string{"85 m 1.5 mm²", "140 m 1.5 mm²"})
+	}
+}

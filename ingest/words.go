@@ -113,6 +113,7 @@ var (
 	worksWords        = wordClasses["works"]    // said over answers: whether a part does its work
 	subjectWords      = wordClasses["subject"]
 	restWords         = wordClasses["rest"]
+	cablesWords       = wordClasses["cables"]       // said of all that follow
 	hangsWords        = wordClasses["hangs"]        // what loudspeakers do on outputs
 	loudspeakersWords = wordClasses["loudspeakers"] // any of them, of no kind
 	alsoWords         = wordClasses["also"]
