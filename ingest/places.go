@@ -21,7 +21,7 @@ type places struct {
 	lines        map[string]bool // by key: what rows of loudspeakers name as line or output
 	roomNames    *join.Set
 	texts        map[string]seen            // zones and rooms by their folded names
-	initials     map[string][]string        // the names of zones by the first letters of their words
+	initials     map[initialsOf][]string    // the names of places by the first letters of their words
 	byWord       map[string][]string        // names of zones by the words in them
 	named        map[*column]map[string]int // how many rows of a list name each zone
 	plain        map[string][]seen          // zones and rooms by their folded names without small words

@@ -279,6 +279,7 @@ func (b *builder) controlsByPlace(s seen) []carried {
 		text, worded, headed = rest, true, true
 	}
 	var out []carried
+	var unknown []string // items of places that no row has
 	for _, segment := range segments(text) {
 		watts, rest := cutWatts(s, segment)
 		words := strings.Fields(strings.Trim(rest, " .()–-"))
@@ -288,6 +289,9 @@ func (b *builder) controlsByPlace(s seen) []carried {
 			}
 			if sureStatus(segment) != schedule.Installed && len(out) > 0 {
 				continue // "third one spare"
+			}
+			if headed && n >= 0 && len(out) > 0 && !anyDigit(segment) && (notation.Denies(segment) || notation.AnswerOf(words[0]) == notation.No || notation.AnswerOf(words[n]) == notation.No) {
+				continue // "none elsewhere"
 			}
 			return nil
 		}
@@ -305,7 +309,14 @@ func (b *builder) controlsByPlace(s seen) []carried {
 		served, _ := cutServes(strings.Join(words[from:], " "))
 		place := b.placesIn(s, served)
 		if !place.had() {
-			return nil
+			place = b.placeInShort(s, served)
+		}
+		if !place.had() {
+			if !headed || name != "" {
+				return nil
+			}
+			unknown = append(unknown, strings.TrimSpace(segment))
+			continue
 		}
 		c := carried{watts: watts, at: place, controls: []string{name}, unnamed: name == ""}
 		if name == "" {
@@ -313,11 +324,14 @@ func (b *builder) controlsByPlace(s seen) []carried {
 		}
 		out = append(out, c)
 	}
-	if !worded || len(out) < 2 {
+	if !worded || len(out)+len(unknown) < 2 || len(out) == 0 {
 		return nil
 	}
 	for _, c := range out {
 		b.controlNames.Add(c.controls[0], 0)
+	}
+	for _, item := range unknown {
+		b.ask(s.source.At, "control", "“"+short(item)+"” in “"+short(s.text)+"”: which loudspeakers hang behind this control?", "the load of this control")
 	}
 	return out
 }

@@ -109,6 +109,9 @@ func (b *builder) hearRoutes() {
 		for _, z := range c.at.zones {
 			b.zoneNames.Refer(z)
 		}
+		for _, room := range c.at.rooms {
+			b.places.roomNames.Refer(room)
+		}
 	}
 	for _, line := range b.spokenLines {
 		if line.zone != "" {

@@ -33,7 +33,7 @@ func (b *builder) shortPlace(r *row, s seen) *service {
 		if !strings.ContainsFunc(part, isLetter) {
 			continue
 		}
-		list := b.zonesBeginning(part)
+		list := b.placesBeginning(vocabulary.Zone, part)
 		if len(list) > mostAlike {
 			return nil
 		}
@@ -57,22 +57,46 @@ func (b *builder) shortPlace(r *row, s seen) *service {
 // wordOfPlace reports whether a folded word is one for a kind of place, said in full.
 func wordOfPlace(word string) bool { return placeWords.in(word) }
 
-// zonesBeginning are the names of zones whose words begin with the same letters
+// placeInShort is the one zone or room whose name a text of a note cuts short; it names nothing where there is none or
+// are several.
+func (b *builder) placeInShort(s seen, text string) service {
+	if len(text) > longestTitle || !strings.ContainsFunc(text, isLetter) {
+		return service{}
+	}
+	cut := func(field vocabulary.Field) []string {
+		list := b.placesBeginning(field, text)
+		if len(list) > mostAlike {
+			return nil
+		}
+		return slices.DeleteFunc(slices.Clone(list), func(name string) bool { return !join.Shortens(text, name, wordOfPlace) })
+	}
+	v := service{at: s, zones: cut(vocabulary.Zone), rooms: cut(vocabulary.Room)}
+	if len(v.zones)+len(v.rooms) != 1 {
+		return service{}
+	}
+	b.take(s, "place", strings.Join(append(v.zones, v.rooms...), ""), schedule.LikelierReading, "the only place whose name is “"+short(text)+"” in short")
+	return v
+}
+
+// placesBeginning are the names of zones or of rooms whose words begin with the same letters
 // as those of a text, in the order of letters, one for each key.
-func (b *builder) zonesBeginning(text string) []string {
+func (b *builder) placesBeginning(field vocabulary.Field, text string) []string {
 	if b.places.initials == nil {
-		b.places.initials = make(map[string][]string)
+		b.places.initials = make(map[initialsOf][]string)
 		for _, k := range sortedKeys(b.places.texts) {
 			place := b.places.texts[k]
-			if place.field != vocabulary.Zone {
-				continue
-			}
-			i := join.Initials(place.text)
+			i := initialsOf{place.field, join.Initials(place.text)}
 			list := b.places.initials[i]
 			if !slices.ContainsFunc(list[max(0, len(list)-1):], func(name string) bool { return join.Key(name) == join.Key(place.text) }) {
 				b.places.initials[i] = append(list, place.text)
 			}
 		}
 	}
-	return b.places.initials[join.Initials(text)]
+	return b.places.initials[initialsOf{field, join.Initials(text)}]
+}
+
+// An initialsOf is a kind of place with the first letters of the words of a name.
+type initialsOf struct {
+	field    vocabulary.Field
+	initials string
 }

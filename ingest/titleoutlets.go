@@ -84,6 +84,9 @@ func (b *builder) titleOutlet(r *row) *outlet {
 					o.channels, o.at, o.bridged = inner.channels, inner.at, inner.bridged
 				}
 			}
+			if inner := innermostLine(r.Sections[i+1:]); len(o.channels) == 0 && line == "" {
+				line = inner
+			}
 			if len(o.channels) == 0 && line != "" && !b.shareOutput(o.amp) {
 				o.channels = []string{line}
 				if !o.ampRated.had() { // it stands behind the amplifier, which may have several lines
@@ -94,6 +97,16 @@ func (b *builder) titleOutlet(r *row) *outlet {
 		}
 	}
 	return nil
+}
+
+// innermostLine is the line that the innermost of some titles names, "" if none does: "Line A" below "Amp 2 (2 x 120 W)".
+func innermostLine(titles []layout.Fact) string {
+	for i := len(titles) - 1; i >= 0; i-- {
+		if f := &titles[i]; f.Field == vocabulary.Circuit && f.Key == "" && notation.KeyOf(f.Text).Kind == notation.KeyLine {
+			return tidy(f.Text)
+		}
+	}
+	return ""
 }
 
 // calledAmp is what a part of a title calls an amplifier by one word behind that for it:

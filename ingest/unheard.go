@@ -17,7 +17,15 @@ import (
 // reads the audit must not take it that there is none.
 func (b *builder) askUnheard() {
 	told := b.toldRows()
+	rated := make(map[schedule.Ref]int) // controls by the row that rates them
+	for _, c := range b.job.Controls {
+		rated[rowOf(c.Rated.At)]++
+	}
+	asked := b.askedRows()
 	for _, s := range b.spoken {
+		if n := rated[rowOf(s.at)]; n > 0 && !asked[rowOf(s.at)] && len(s.text) <= longestSpoken && listsControls(s.text) > n {
+			b.ask(s.at, "control", "“"+short(s.text)+"” rates more controls than were understood: where do the others hang?", "the load of these controls")
+		}
 		if told[rowOf(s.at)] || len(s.text) > longestSpoken || len(notation.PowersIn(s.text, notation.Auto)) == 0 {
 			continue
 		}
@@ -27,6 +35,16 @@ func (b *builder) askUnheard() {
 		told[rowOf(s.at)] = true
 		b.ask(s.at, "control", "“"+short(s.text)+"” speaks of a control: which loudspeakers hang behind it, and what may it carry?", "the load of this control")
 	}
+}
+
+// listsControls is how many powers stand behind a word for controls at the head of a note, 0 where none is there:
+// "Knobs: hall 24 W, yard 12 W".
+func listsControls(text string) int {
+	head, rest, ok := strings.Cut(text, ":")
+	if !ok || anyDigit(head) || !notation.IsControlWord(head) {
+		return 0
+	}
+	return len(notation.PowersIn(rest, notation.Auto))
 }
 
 // askUnheardOutputs asks about notes and titles that name outputs and of which nothing came, in a job where some

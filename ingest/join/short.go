@@ -16,6 +16,10 @@ func Shortens(text, name string, whole func(word string) bool) bool {
 		if x[i].text == y[i].text {
 			continue
 		}
+		if kindWords[Room][x[i].text] && kindWords[Room][y[i].text] {
+			shorter = true // "Training rm" for "Training room"
+			continue
+		}
 		if x[i].digits || y[i].digits || whole(x[i].text) || !shortWord(x[i].text, y[i].text) {
 			return false
 		}

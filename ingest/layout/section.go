@@ -23,6 +23,7 @@ var (
 	reBuilding  = regexp.MustCompile(`(?i)^(building|bldg|block|gebäude|gebäudeteil|haus|bâtiment|edificio|gebouw|pavilion|pavillon|paviljoen)(?:[\s.#:-]+\w{1,12}|\d{1,3}\w?|(?-i:[A-Z])\d?)\b`)
 	reWattsOnly = regexp.MustCompile(`(?i)^(max\.?\s*)?\d+([.,]\d+)?\s*(w|watts?|va)\.?(\s*max\.?)?$`)
 	reRatedOnly = regexp.MustCompile(`(?i)^(?:\d{1,2}\s*[x×]\s*)?\d+(?:[.,]\d+)?\s*(?:w|watts?|va)\.?(?:\s*(?:@|at|an|bei|/|,)?\s*\d{2,3}(?:[.,]\d)?\s*v(?:olts?)?\.?)?$`)
+	reBareTimes = regexp.MustCompile(`^\d{1,2}\s*[x×]\s*\d{2,4}$`) // what outputs give, without its unit
 	reBehind    = regexp.MustCompile(`(?i)^(?:behind|via|through|off|from|on|ab|an|von|vom|depuis|sur|desde|en|da|dal|dall[ao]|vanaf|van|aan|op|derrière|hinter|über|tras|detrás de|dietro|achter|fed (?:from|by)|gespeist (?:von|aus)|aliment[ée]e?s? par|alimentad[oa]s? (?:por|desde)|alimentat[oaie] d(?:a|al|all[ao'])|gevoed (?:door|van(?:uit)?))\s+`)
 	reSeveral   = regexp.MustCompile(`(?i)\d+\s*[x×]\s*\d+([.,]\d+)?\s*w|\b(outputs?|ways|voies|uscite|salidas|ausgänge|wege|groepen|uitgangen|channels|kanäle)\b`)
 	reShortTag  = regexp.MustCompile(`^\p{L}{1,4}[- ]?\d{0,2}$`)
@@ -170,6 +171,11 @@ func (f *finder) readTitle(t string) []Fact {
 				verb, place = "feeds", strings.TrimSpace(list)
 			}
 			switch {
+			case field == vocabulary.Unknown && feeders[last.Field] && onlyLooks(part):
+				return // "Amp 1 (the old grey one, 100 W)"
+			case field == vocabulary.Unknown && last.Field == vocabulary.Amplifier && reBareTimes.MatchString(part):
+				last.Text += " - " + part
+				return
 			case last.Field == vocabulary.Amplifier && field == vocabulary.Channel:
 				last.Field = vocabulary.Channel
 				last.Text += " / " + part

@@ -141,3 +141,14 @@ func namesAmpByLetters(t string) bool {
 	m := reLetteredAmp.FindStringSubmatch(t)
 	return m != nil && m[1] != strings.ToUpper(m[1]) && notation.SpeaksOfAmplifier(m[1])
 }
+
+// onlyLooks reports whether all words of a text tell how old a thing is or what colour it has: "old grey one".
+func onlyLooks(t string) bool {
+	words := strings.Fields(t)
+	for _, w := range words {
+		if classOf(w)&(classAge|classFinish) == 0 {
+			return false
+		}
+	}
+	return len(words) > 0
+}

@@ -202,6 +202,9 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 			return 0, false
 		}
 	}
+	if wattsDown(lines, best+1, r.Col2) {
+		return 0, false
+	}
 	// A second column of keys makes it a block of keys and values.
 	for col := best + 1; col <= r.Col2; col++ {
 		if col == best+1 && f.unitColumn(lines, col) {
@@ -234,6 +237,26 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		}
 	}
 	return best, devices >= 2
+}
+
+// wattsDown reports whether a column holds a power in each of its cells, three at least: a column of an upright table, since
+// a device on its side has one power among other things.
+func wattsDown(lines []line, from, to int) bool {
+	for col := from; col <= to; col++ {
+		cells, watts := 0, 0
+		for i := range lines {
+			if c := lines[i].at(col); !c.blank() {
+				cells++
+				if lookOf(c)&lookWatts != 0 {
+					watts++
+				}
+			}
+		}
+		if cells >= 3 && watts == cells {
+			return true
+		}
+	}
+	return false
 }
 
 // countsAtTap reports whether a line of a transposed table counts the loudspeakers of one tap: "HP 15 W | 6 | 6".

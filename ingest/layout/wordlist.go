@@ -46,6 +46,7 @@ const (
 	classRevision
 	classExtra    // before what belongs to a device: "with bracket"
 	classFinish   // its colour, or how it is supplied: "white", "complete"
+	classAge      // how old a thing is: "new", "the old one"
 	classContract // what was agreed first
 	classChange   // what changes it
 	classOptional // over what may be ordered and is not counted: "Option, not in the total"
@@ -56,7 +57,7 @@ const (
 var classNames = map[string]class{"total": classTotal, "note": classNote, "ditto": classDitto, "missing": classMissing,
 	"status": classStatus, "mounting": classMounting, "yes": classYes, "material": classMaterial, "floor": classFloor,
 	"use": classUse, "device": classDevice, "cable": classCable, "hiz": classHiZ, "foreign": classForeign,
-	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "contract": classContract, "change": classChange, "optional": classOptional, "where": classWhere, "local": classLocal}
+	"later": classLater, "earlier": classEarlier, "planned": classPlanned, "no": classNo, "piece": classPiece, "no piece": classNoPiece, "blank": classBlank, "feeds": classFeeds, "behind": classBehind, "past": classPast, "also": classAlso, "revision": classRevision, "extra": classExtra, "finish": classFinish, "age": classAge, "contract": classContract, "change": classChange, "optional": classOptional, "where": classWhere, "local": classLocal}
 
 // wordList is words.csv by folded word, read once.
 var wordList = sync.OnceValue(func() map[string]class {
