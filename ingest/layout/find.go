@@ -56,7 +56,7 @@ func (f *finder) drafts() []*draft {
 				continue
 			}
 			over := overlapping(active, s.from, s.to)
-			if over != nil && f.continuesRows(over, &s, strips, i) {
+			if over != nil && f.continuesRows(over, &s, strips, i) || f.saysOfPlaces(i, &s) {
 				continue
 			}
 			if over != nil && s.from > over.from+1 && len(l.between(over.from, s.from-1)) >= 2 && s.distinct >= 2 {

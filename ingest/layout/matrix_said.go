@@ -3,9 +3,11 @@ package layout
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -21,7 +23,7 @@ type saidLine struct {
 
 // saidOfPlaces are the fields that such a line may state.
 var saidOfPlaces = [vocabulary.Fields]bool{vocabulary.Channel: true, vocabulary.Amplifier: true, vocabulary.ChannelWatts: true, vocabulary.Circuit: true,
-	vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true}
+	vocabulary.Tap: true, vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true}
 
 // saidLines finds the lines at either end of a body whose label is a header
 // word for what belongs to a place, and returns the lines between them.
@@ -34,10 +36,13 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		words := slots[0].cell.line()
 		h := f.s.Header(words)
 		best := h.Best()
-		if powerOfAny[best.Field] && l == &body[0] && (overGroups(slots, body[1:]) || allOverTicks(slots[1:], body[1:])) {
+		if powerOfAny[best.Field] && (l == &body[0] && (overGroups(slots, body[1:]) || allOverTicks(slots[1:], body[1:])) || l == &body[len(body)-1] && overGroups(slots, body[:len(body)-1])) {
 			best.Field = vocabulary.ChannelWatts // of what stands across: the groups have their own, and ticks have none
 		}
 		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
+			return false
+		}
+		if best.Field == vocabulary.Tap && slices.ContainsFunc(slots[1:], func(s slot) bool { return lookOf(s.cell)&(lookNumber|lookWatts) == 0 }) {
 			return false
 		}
 		if (best.Field == vocabulary.Control || best.Field == vocabulary.Amplifier) && lookOf(slots[1].cell)&lookNumber != 0 {
@@ -59,6 +64,99 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		body = body[:len(body)-1]
 	}
 	return said, body
+}
+
+// saysOfPlaces reports whether line i says something of the places that stand across further up in the same block:
+// "Amplifier | Amp A | Amp A | Amp B" below "Room | Line 1 | Line 2 | Line 3" and some lines of counts.
+func (f *finder) saysOfPlaces(i int, s *strip) bool {
+	l := &f.p.lines[i]
+	slots := l.between(s.from, s.to)
+	if len(slots) < 3 {
+		return false
+	}
+	if h := f.header(slots[0].cell); h.score < headerScore || !saidOfPlaces[h.field] || anyDigit(slots[0].cell.line()) {
+		return false
+	}
+	for _, s := range slots[1:] {
+		if f.header(s.cell).score >= headerScore && !namesOrRates(s.cell) {
+			return false
+		}
+	}
+	gaps := 0
+	for n := i - 1; n >= max(0, i-mostAbove); n-- {
+		if gap := f.p.lines[n+1].n - f.p.lines[n].n - 1; gap > 0 {
+			gaps++
+			if gap > 1 || gaps > 1 {
+				return false
+			}
+		}
+		if placesAcross(f.p.lines[n].between(slots[1].col, s.to)) >= len(slots)-1 {
+			return i-n > 2
+		}
+	}
+	return false
+}
+
+// withSaid joins a block of lines that all say something of the places across with the block above, where one blank line
+// stands between them.
+func (f *finder) withSaid(blocks []grid.Range) []grid.Range {
+	var out []grid.Range
+	for _, r := range blocks {
+		last := len(out) - 1
+		if last < 0 || r.Row1 != out[last].Row2+2 || r.Col1 != out[last].Col1 || r.Col2 > out[last].Col2 || !f.saidBlock(out[last], r) {
+			out = append(out, r)
+			continue
+		}
+		out[last].Row2 = r.Row2
+	}
+	return out
+}
+
+// saidBlock reports whether all lines of a block say something of the places that stand across at the top of the one above.
+func (f *finder) saidBlock(above, r grid.Range) bool {
+	heads, lines := f.p.within(above.Row1, above.Row2), f.p.within(r.Row1, r.Row2)
+	if len(heads) < 3 || len(lines) > mostSaid {
+		return false
+	}
+	places := 0
+	for i := range heads[:min(3, len(heads))] {
+		places = max(places, placesAcross(heads[i].between(r.Col1+1, r.Col2)))
+	}
+	for i := range lines {
+		slots := lines[i].between(r.Col1, r.Col2)
+		h := f.header(slots[0].cell)
+		if slots[0].col != r.Col1 || len(slots) < 3 || len(slots)-1 > places || h.score < headerScore || !saidOfPlaces[h.field] && !powerOfAny[h.field] || anyDigit(slots[0].cell.line()) {
+			return false
+		}
+	}
+	return places > 1
+}
+
+// mostSaid is the most lines that say something of the places of a matrix.
+const mostSaid = 12
+
+// mostAbove is the most lines of counts between places across and what is said of them.
+const mostAbove = 60
+
+// placesAcross is how many of some cells name lines, zones or outputs.
+func placesAcross(slots []slot) int {
+	n := 0
+	for _, s := range slots {
+		switch notation.KeyOf(s.cell.line()).Kind {
+		case notation.KeyLine, notation.KeyZone, notation.KeyChannel:
+			n++
+		}
+	}
+	return n
+}
+
+// namesOrRates reports whether a cell is a tag, a figure or a rating rather than a word.
+func namesOrRates(c cell) bool {
+	if lookOf(c)&(lookTag|lookAmp|lookNumber|lookWatts|lookLetter) != 0 || notation.KeyOf(c.line()).Kind != notation.KeyNone {
+		return true
+	}
+	_, last, ok := strings.Cut(c.line(), " ")
+	return ok && len(last) == 1 && last == strings.ToUpper(last) // "Fin. A"
 }
 
 // powerOfAny are the fields of words for a power that do not say whose it is.

@@ -131,7 +131,7 @@ func (sr *sheetReader) readPlan() {
 // tables without a header.
 func (sr *sheetReader) readRest() {
 	none := len(sr.tables) == 0
-	blocks := sr.p.blocks(maxRest)
+	blocks := sr.f.withSaid(sr.p.blocks(maxRest))
 	if none {
 		for _, run := range sr.f.titledBlocks(blocks) {
 			if t, area := sr.f.bare(run.area, run.heads); t != nil {

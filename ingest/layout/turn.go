@@ -16,7 +16,7 @@ const maxTurned = 80
 func (sr *sheetReader) readTurned() {
 	var last *placed // the transposed table just above, which a block after a blank line may go on with
 	lastKey := 0
-	for _, r := range sr.p.blocks(maxTurned) {
+	for _, r := range sr.f.withSaid(sr.p.blocks(maxTurned)) {
 		sr.watch.Step()
 		r = sr.f.dropTitles(r)
 		if sr.f.namesOverPowers(r) { // a table of its own, whatever stands above
