@@ -23,7 +23,7 @@ type saidLine struct {
 
 // saidOfPlaces are the fields that such a line may state.
 var saidOfPlaces = [vocabulary.Fields]bool{vocabulary.Channel: true, vocabulary.Amplifier: true, vocabulary.ChannelWatts: true, vocabulary.Circuit: true,
-	vocabulary.Tap: true, vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true}
+	vocabulary.Tap: true, vocabulary.Control: true, vocabulary.ControlWatts: true, vocabulary.Length: true, vocabulary.Gauge: true, vocabulary.LineVoltage: true, vocabulary.Zone: true, vocabulary.CableType: true}
 
 // saidLines finds the lines at either end of a body whose label is a header
 // word for what belongs to a place, and returns the lines between them.
@@ -38,6 +38,11 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 		best := h.Best()
 		if powerOfAny[best.Field] && (l == &body[0] && (overGroups(slots, body[1:]) || allOverTicks(slots[1:], body[1:])) || l == &body[len(body)-1] && overGroups(slots, body[:len(body)-1])) {
 			best.Field = vocabulary.ChannelWatts // of what stands across: the groups have their own, and ticks have none
+		}
+		if best.Score >= headerScore && besidePlaces[best.Field] && len(body) > 3 {
+			best.Field = vocabulary.Ignored
+			said = append(said, saidLine{n: l.n, label: slots[0], words: words, unit: h.Unit, field: best.Field})
+			return true
 		}
 		if best.Score < headerScore || !saidOfPlaces[best.Field] || anyDigit(words) {
 			return false
@@ -65,6 +70,10 @@ func (f *finder) saidLines(d *draft, body []line) (said []saidLine, rest []line)
 	}
 	return said, body
 }
+
+// besidePlaces are the fields of what comes of the counts and taps of a place, or was measured there.
+var besidePlaces = [vocabulary.Fields]bool{vocabulary.Load: true, vocabulary.TotalWatts: true, vocabulary.MeasuredLoad: true, vocabulary.Measured: true,
+	vocabulary.Headroom: true, vocabulary.Impedance: true}
 
 // saysOfPlaces reports whether line i says something of the places that stand across further up in the same block:
 // "Amplifier | Amp A | Amp A | Amp B" below "Room | Line 1 | Line 2 | Line 3" and some lines of counts.

@@ -96,14 +96,20 @@ func (f *finder) dropNotes(r grid.Range, key int) grid.Range {
 	return r
 }
 
-// placesByOutputs reports whether cells are the header of places across outputs: "Zone | Output 1 | Output 2". Below
+// placesByOutputs reports whether cells are the header of places across outputs or lines: "Zone | Output 1 | Output 2". Below
 // each other in a transposed table, outputs would be the names of zones.
 func (f *finder) placesByOutputs(slots []slot) bool {
 	if len(slots) < 3 || !crossedPlaces[f.header(slots[0].cell).field] || f.header(slots[0].cell).field == vocabulary.Channel {
 		return false
 	}
+	if corner := f.header(slots[0].cell).field; corner != vocabulary.Circuit && isLine(slots[1].cell) && isLine(slots[2].cell) {
+		return true
+	}
 	return slots[1].cell.says().is(outputLabel) && slots[2].cell.says().is(outputLabel)
 }
+
+// isLine reports whether a cell names a line: "Line 1".
+func isLine(c cell) bool { return notation.KeyOf(c.line()).Kind == notation.KeyLine }
 
 // placesByPowers reports whether the first line is the header of counts of places by what their
 // loudspeakers are set to: "Area | Amplifier | 1.5 W | 3 W | 6 W". The places below it, "Workshop",
