@@ -42,3 +42,16 @@ func TestDrawnBesideFound(t *testing.T) {
 		}
 	}
 }
+
+// Only the counts may differ, beside one column of watts. Common practice, no source.
+func TestCountsDrawnBesideCountsFound(t *testing.T) {
+	for _, heads := range []string{"Room | Qty drawn | Qty found", "Raum | Stk. laut Plan | Stk. gezählt", "Local | Nb plan | Nb relevé", "Sala | Uds. plano | Uds. comprobadas",
+		"Locale | Q.tà progetto | Q.tà rilevata", "Ruimte | Aantal tekening | Aantal geteld", "Room | Qty found | Qty drawn"} {
+		table := "Hall | 4 | 4 | 15\nPit | 1 | 0 | 10\nStore | 3 | 2 | 6\nDock | 2 | 3 | 3"
+		if heads == "Room | Qty found | Qty drawn" {
+			table = "Hall | 4 | 4 | 15\nPit | 0 | 1 | 10\nStore | 2 | 3 | 6\nDock | 3 | 2 | 3"
+		}
+		j := wholeJob(t, "Loudspeaker survey, 100 V\n|\n"+heads+" | W\n"+table)
+		want(t, heads, describe(j), []string{"4 x 15 W zone Hall", "2 x 6 W zone Store", "3 x 3 W zone Dock"})
+	}
+}

@@ -30,7 +30,7 @@ func (f *finder) surveyed(cols []*heading) {
 		counts = counts || field == vocabulary.Quantity
 		fields, rests = append(fields, field), append(rests, rest)
 	}
-	if !counts || !watts {
+	if !counts || !watts || len(rests) == 1 && f.s.Header(rests[0]).Best().Field != vocabulary.Quantity { // "LS soll | LS ist"
 		return
 	}
 	for k, rest := range rests {
@@ -39,7 +39,7 @@ func (f *finder) surveyed(cols []*heading) {
 		words := is.words
 		is.reword(f.s, rest)
 		is.words = words
-		if fields[k] == vocabulary.Quantity {
+		if fields[k] == vocabulary.Quantity && is.top != vocabulary.Quantity {
 			is.forced, is.aside = vocabulary.Quantity, "what was found, beside what is drawn"
 		}
 		was.forced, was.aside = vocabulary.Ignored, "what was found stands beside it"
@@ -94,10 +94,12 @@ func sharedWords(a, b *heading) string {
 		}
 		return ""
 	}
-	others := strings.Fields(vocabulary.Fold(b.words))
-	var shared []string
-	for w := range strings.FieldsSeq(vocabulary.Fold(a.words)) {
-		if slices.Contains(others, w) && wordList()[w]&(ofStages|classEarlier) == 0 {
+	var others, shared []string
+	for w := range strings.FieldsSeq(b.words) {
+		others = append(others, vocabulary.Fold(w))
+	}
+	for w := range strings.FieldsSeq(a.words) {
+		if slices.Contains(others, vocabulary.Fold(w)) && classOf(w)&(ofStages|classEarlier) == 0 {
 			shared = append(shared, w)
 		}
 	}
