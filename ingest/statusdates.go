@@ -27,11 +27,13 @@ func stateWithDate(text string) schedule.Status {
 		return schedule.Installed
 	}
 	found := schedule.Installed
-	for part := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' }) {
+	for part := range strings.FieldsFuncSeq(strings.NewReplacer(" - ", "; ", " – ", "; ").Replace(text), func(r rune) bool { return r == ',' || r == ';' }) {
 		status := statusAlone(withoutDate(part))
 		switch {
 		case status == schedule.Installed && anyDigit(part), status != schedule.Installed && found != schedule.Installed && status != found:
 			return schedule.Installed // "1 of 3, taken down 14/1"
+		case status == schedule.Installed && wordList(wordClasses["back again"]).in(join.Fold(part)) && !notation.Denies(part):
+			return schedule.Installed // "taken down last summer, put back since"
 		case status == schedule.Installed && (speaksOfSome(part) || notation.MentionsStatus(part, notation.StatusInstalled)):
 			return schedule.Installed
 		case status != schedule.Installed:
@@ -69,7 +71,7 @@ func speaksOfSome(part string) bool {
 }
 
 // withoutDate takes a date off the front or the end of a few words, and the word that
-// leads to it: "taken down 14/1", "demontiert im Mai 2022", "déposé le 11 mars".
+// leads to it: "taken down 14/1", "demontiert im Mai 2022", "déposé le 11 mars", "was taken down last summer".
 func withoutDate(text string) string {
 	words := strings.Fields(text)
 	first, last := 0, len(words) // a day is told by its month, which goes before it or after
@@ -98,8 +100,8 @@ func isDayOfMonth(words []string, i int) bool {
 // dayOfMonth is the number of a day: "11", "3rd", "1er".
 var dayOfMonth = regexp.MustCompile(`^(?:[1-9]|[12]\d|3[01])(?:st|nd|rd|th|er|de|º|°)?$`)
 
-// isWordOfDate reports whether a word is the figures of a date, a month, or a word in
-// front of them.
+// isWordOfDate reports whether a word is the figures of a date, a month, a season or the like, a word in
+// front of them, or one that only makes a sentence of a state: "last summer", "has been".
 func isWordOfDate(word string) bool {
 	folded := strings.Trim(join.Fold(word), ".()")
 	if figuresOfDate.MatchString(folded) {
@@ -110,7 +112,7 @@ func isWordOfDate(word string) bool {
 		second, _ := strconv.Atoi(m[2])
 		return first > second && first > 0 && first <= 31
 	}
-	if slices.Contains(wordClasses["date link"], folded) {
+	if slices.Contains(wordClasses["date link"], folded) || slices.Contains(wordClasses["time told"], folded) || slices.Contains(wordClasses["it was"], folded) {
 		return true
 	}
 	return isMonth(word)

@@ -1,6 +1,10 @@
 package ingest
 
-import "testing"
+import (
+	"testing"
+
+	"lineaudit/audit/schedule"
+)
 
 // A remark that says when a loudspeaker was taken away, or beside what was wrong with it that it was, leaves the
 // row out; one that may be of some of several is asked about. Common practice, no source.
@@ -47,5 +51,22 @@ func TestHelpPoints(t *testing.T) {
 		if n := len(j.Loudspeakers); n != 2 {
 			t.Errorf("%s: %d rows of loudspeakers", kind, n)
 		}
+	}
+}
+
+// A sentence of a state, with a season or the like, and what is left there says the same as the state. Common practice, no source.
+func TestStatesToldInSentences(t *testing.T) {
+	for _, remark := range []string{"taken down last summer - wire capped in the box", "has been removed", "wurde letzten Sommer demontiert, Leitung liegt noch", "ist demontiert",
+		"a été déposé l'été dernier – câble laissé en attente de rien", "est déposé", "fue retirado el verano pasado, queda el cable", "ya está desmontado", "è stato rimosso l'estate scorsa - resta il cavo",
+		"sono stati rimossi", "is weggehaald", "werd vorig jaar verwijderd - kabel hangt nog", "for later, conduit only", "a futuro, solo está el tubo", "für später, nur das Rohr liegt", "pour plus tard, seule la gaine est là",
+		"per il futuro, c'è solo il tubo", "voor later, alleen de buis ligt er"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		if n := len(j.Loudspeakers); n == 2 && j.Loudspeakers[1].Status == schedule.Installed || len(j.Questions) > 0 {
+			t.Errorf("%s: %v, asked %v", remark, describe(j), asked(j))
+		}
+	}
+	for _, remark := range []string{"one taken down last summer", "taken down last summer, put back since", "cover removed last summer", "two are removed"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1"})
 	}
 }

@@ -267,6 +267,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		return f.buildCrossed(d, among, x)
 	}
 	f.contractStates(cols)
+	f.surveyed(cols)
 	leftCounts(cols)
 	moved := f.changedGroups(cols)
 	paired, again := f.twins(cols), repeated(cols)

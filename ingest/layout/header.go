@@ -284,8 +284,8 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 		return false
 	}
 	f.weigh(s)
-	ticked := tickLabels(s, below)
-	labels := max(valueLabels(s, below), outputLabels(s, below), ticked, groupLabels(s, below), changeLabels(s))
+	ticked, stages := tickLabels(s, below), stageLabels(s, below)
+	labels := max(valueLabels(s, below), outputLabels(s, below), ticked, groupLabels(s, below), changeLabels(s), stages)
 	n := len(s.slots) - labels
 	s.data -= min(s.data, labels)
 	if n < 2 && labels == 0 || s.distinct == 0 || s.matched < 3 && sentences(s.slots) {
@@ -327,8 +327,8 @@ func (f *finder) isHeader(s *strip, at int, below []line, atBreak bool) bool {
 	default:
 		return false
 	}
-	if 2*ticked > len(s.slots) {
-		return true // ticks are no values of keys
+	if 2*ticked > len(s.slots) || stages > 0 {
+		return true // neither ticks nor headers under headings are values of keys
 	}
 	return !f.keysBelow(s, below) || s.matched == n && s.distinct >= 3
 }

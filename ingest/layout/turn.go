@@ -137,7 +137,7 @@ func (f *finder) keyColumn(r grid.Range, more bool) (int, bool) {
 		return 0, false
 	}
 	lines := f.p.within(r.Row1, r.Row2)
-	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) || f.placesByPowers(lines, r) {
+	if f.placesByOutputs(lines[0].between(r.Col1, r.Col2)) || f.placesByPowers(lines, r) || headsStages(lines[0].between(r.Col1, r.Col2), lines[1:]) {
 		return 0, false
 	}
 	best, bestShare, bestDistinct := 0, 0.0, 0
