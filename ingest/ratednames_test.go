@@ -9,7 +9,7 @@ func TestRatedNamesAndControlsInOneCell(t *testing.T) {
 		{"Building | Place | Qty | W each | Circuit", "Place | Device | Circuit\n1 | Amplifier VA (120 W) | 1\n2 | Amplifier VB (60 W) | 2", "Volume controls outside the rack:\nRA (20 W) meeting\nRB (5 W) desk"},
 		{"Gebäude | Raum | Anzahl | W je Stück | Kreis", "HE | Gerät | Kreis\n1 | Verstärker VA, 120 W | 1\n2 | Verstärker VB, 60 W | 2", "Regler außerhalb des Schranks:\nRA 20 W meeting\nRB 5 W desk"},
 		{"Bâtiment | Local | Nombre | Watts | Ligne", "Place | Appareil | Ligne\n1 | Ampli VA (120 W) | 1\n2 | Ampli VB (60 W) | 2", "Atténuateurs :\nRA, 20 W, meeting\nRB, 5 W, desk"},
-		{"Edificio | Sala | Cantidad | W cada uno | Línea", "Puesto | Equipo | Línea\n1 | Etapa VA (120 W) | 1\n2 | Etapa VB (60 W) | 2", "Reguladores de volumen\nRA meeting (20 W)\nRB desk (5 W)"},
+		{"Edificio | Sala | Cantidad | W cada uno | Línea", "Posición | Equipo | Línea\n1 | Etapa VA (120 W) | 1\n2 | Etapa VB (60 W) | 2", "Reguladores de volumen\nRA meeting (20 W)\nRB desk (5 W)"},
 		{"Edificio | Locale | Quantità | W cadauno | Linea", "Posto | Apparecchio | Linea\n1 | Finale VA da 120 W | 1\n2 | Finale VB da 60 W | 2", "Regolatori:\nRA - 20 W - meeting\nRB - 5 W - desk"},
 		{"Gebouw | Plaats | Aantal | W per stuk | Lijn", "Plaats | Apparaat | Lijn\n1 | Versterker VA (120 W) | 1\n2 | Versterker VB (60 W) | 2", "Regelaars buiten de kast:\nRA (20 W) meeting\nRB (5 W) desk"},
 	} {

@@ -15,7 +15,7 @@ import (
 // reRatedName finds a rating behind a name, in brackets or not.
 var reRatedName = regexp.MustCompile(`(?i)^(.*?\pL.*?)\s*[\s(,:;–/-]\s*(?:(?:at|zu|mit|de|da|van|of|à)\s+)?((?:\d{1,2}\s*[x×]\s*)?\d{2,4}\s*w(?:att)?s?)\s*\)?$`)
 
-// ratedNames parts the ratings from the names of amplifiers in a table that has lines or outputs, and neither powers nor
+// ratedNames parts the ratings from the names of amplifiers in a table that has lines or outputs, and neither other powers nor
 // loudspeakers.
 func ratedNames(t *Table) {
 	if t.Kind == Cables || t.Matrix {
@@ -35,7 +35,7 @@ func ratedNames(t *Table) {
 	}
 	for i := range t.Columns {
 		c := t.Columns[i]
-		if c.Field != vocabulary.Amplifier && c.Field != vocabulary.Unknown && !describing[c.Field] || !t.ratesNames(i) {
+		if c.Field != vocabulary.Amplifier && c.Field != vocabulary.Unknown && !describing[c.Field] || !t.ratesNames(i) || t.otherPowers(i) {
 			continue
 		}
 		t.Kind = Amplifiers
@@ -75,6 +75,21 @@ func (t *Table) ratesNames(i int) bool {
 		n++
 	}
 	return n > 0
+}
+
+// otherPowers reports whether a device of a table states a power outside a column: "4 x 10 W" beside "V1 (120 W)".
+func (t *Table) otherPowers(i int) bool {
+	return slices.ContainsFunc(t.Records, func(r Record) bool {
+		if r.Class != Device {
+			return false
+		}
+		for k := range r.Values {
+			if k != i && rePhraseW.MatchString(r.Values[k].Text) {
+				return true
+			}
+		}
+		return false
+	})
 }
 
 // mostName is the most bytes of an amplifier's name.
