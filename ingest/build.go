@@ -76,7 +76,8 @@ type builder struct {
 	claims         claims
 	pending        []pendingTap
 	origin         map[*schedule.Loudspeaker]*row
-	modelColumns   map[*column]bool // control columns that hold models, not tags
+	modelColumns   map[*column]bool      // control columns that hold models, not tags
+	whereHung      map[string]*hungWhere // see oneInEach; nil until asked for
 	parents        []parentText
 	onChannel      []channelControl
 	mergedControls map[*column]map[schedule.Ref]bool      // cells of controls that are merged over several rows

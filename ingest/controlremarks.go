@@ -276,7 +276,7 @@ func (b *builder) controlReferred(r *row, s seen) controlMention {
 // gatherRemarked notes the tags that remarks of a row give controls.
 func (b *builder) gatherRemarked(r *row) {
 	for _, s := range b.remarksOf(r) {
-		if m := controlIn(r, s); m.any && isTag(m.name) && vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
+		if m := controlIn(r, s); m.any && isTag(m.name) && (volumeBy(s.text) != s.text || vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice) && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
 			b.dir.controls[join.Key(m.name)] = true
 		}
 		tag, watts := tagBehind(s.text)
@@ -341,12 +341,18 @@ func tagBehind(text string) (tag, watts string) {
 	return "", ""
 }
 
-// withoutAlso is a remark without a first word for one more of the same: "also on VR1".
+// withoutAlso is a remark without a first or last word for one more of the same: "also on VR1", "on VR1 as well".
 func withoutAlso(text string) string {
 	if first, rest, ok := strings.Cut(text, " "); ok && slices.Contains(alsoWords, join.Fold(first)) {
 		return strings.TrimSpace(rest)
 	}
-	return text
+	folded := join.Fold(text)
+	for _, word := range alsoWords {
+		if head, ok := strings.CutSuffix(folded, " "+word); ok && len(folded) == len(text) { // of several words
+			return strings.TrimRight(text[:len(head)], " ,")
+		}
+	}
+	return cutAlso(text)
 }
 
 // hasTagBehind reports whether tagBehind finds a tag.

@@ -1,6 +1,7 @@
 package ingest
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -69,8 +70,32 @@ func placeLine(cells []spoken) []spoken {
 	return cells
 }
 
-// withKeyApart parts the first cell of a line in two where it was read as a key: "AT1: 35 W".
+// ratedFirst and ratedLast are the only cell of a line that is a tag, a power and a place, in either order.
+var (
+	ratedFirst = regexp.MustCompile(`(?i)^(\S+(?: \d{1,3})??)[\s(,:=–-]+(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?\s*[,:=–-]?\s*(\pL.*)$`)
+	ratedLast  = regexp.MustCompile(`(?i)^(\S+(?: \d{1,3})?)[\s(,:=–-]+(\pL[^0-9]*?)\s*[(,:=–-]?\s*(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?$`)
+)
+
+// withKeyApart parts the first cell of a line in two where it was read as a key, "AT1: 35 W", and the only one in a tag,
+// a power and a place: "AT1 (35 W) shop", "AT1 shop, 35 W".
 func withKeyApart(cells []spoken) []spoken {
+	if len(cells) == 1 && mayStateWatts(cells[0].text) && len(cells[0].text) <= longestTitle {
+		for _, form := range []*regexp.Regexp{ratedFirst, ratedLast} {
+			m := form.FindStringSubmatch(strings.TrimRight(cells[0].text, "."))
+			if m == nil {
+				continue
+			}
+			m[1] = strings.TrimRight(m[1], "(,:=–-")
+			if !isTag(m[1]) {
+				continue
+			}
+			out := make([]spoken, 0, len(m)-1)
+			for _, text := range m[1:] {
+				out = append(out, spoken{at: cells[0].at, text: text})
+			}
+			return out
+		}
+	}
 	if tag, value, ok := strings.Cut(cells[0].text, ": "); ok {
 		cells = slices.Clone(cells)
 		cells[0].text = tag
@@ -92,7 +117,7 @@ func (b *builder) controlsBelow() {
 	for _, line := range b.controlLines {
 		tag := line[0].text
 		known := b.dir.controls[join.Key(tag)]
-		if !b.unusedTag(tag) && notation.KeyOf(tag).Kind != notation.KeyControl && !known {
+		if !b.isFree(tag) && notation.KeyOf(tag).Kind != notation.KeyControl && !known {
 			continue
 		}
 		c := carried{controls: []string{tag}}

@@ -180,6 +180,10 @@ func (b *builder) controlText(r *row) controlMention {
 	}
 	c.name = b.tagOfControl(t.Name)
 	if s.col != nil && saysOnlyWhere(s.text) && !anyDigit(c.name) {
+		if b.oneInEach(c.name) {
+			c.name = ""
+			return c
+		}
 		b.take(s, "control", c.name, schedule.LikelierReading, "where it hangs is all that is said of it")
 	}
 	if s.col == nil && t.Place != "" {

@@ -149,6 +149,24 @@ func (b *builder) floorServed(r *row, s seen) *service {
 	return v
 }
 
+// rowsOnFloors are the loudspeakers on the floors that a note names where they are on several: "Piano terra" of "Piano
+// terra: finale FA da 120 W".
+func (b *builder) rowsOnFloors(s seen, text string) (rows []*row) {
+	if len(b.storeys()) < 2 || len(text) > longestTitle {
+		return nil
+	}
+	list, byName := b.floorsIn(text)
+	var names []string
+	for _, f := range list {
+		rows = append(rows, f.rows...)
+		names = append(names, f.name)
+	}
+	if len(list) > 0 && !byName {
+		b.take(s, "floor", strings.Join(names, ", "), schedule.LikelierReading, "the floor of the loudspeakers that is called so too")
+	}
+	return rows
+}
+
 // floorsIn are the floors of the loudspeakers in a text that names nothing but floors, each once; nil where any part of it
 // is none, or may be several.
 func (b *builder) floorsIn(text string) (list []*storey, byName bool) {

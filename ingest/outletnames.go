@@ -81,11 +81,14 @@ func cutOutputs(name string) (rest, outputs string) {
 	return name, ""
 }
 
+// mostCapitals is the most letters of a code without a figure.
+const mostCapitals = 3
+
 // ownCode is the name of an amplifier without the word in front of a code of letters and
-// figures: "amplifier F1" is F1, "amp 1" stays.
+// figures, or of two or three capitals: "amplifier F1" is F1, "finale FA" is FA, "amp 1" stays.
 func ownCode(name string) string {
 	word, code, ok := strings.Cut(name, " ")
-	if ok && speaksOfAmplifier.Of(word, 0) && anyDigit(code) && !strings.Contains(code, " ") && isLetter(rune(code[0])) {
+	if ok && speaksOfAmplifier.Of(word, 0) && (anyDigit(code) || len(code) <= mostCapitals && isTag(code)) && !strings.Contains(code, " ") && isLetter(rune(code[0])) {
 		return code
 	}
 	return name

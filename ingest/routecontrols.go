@@ -240,9 +240,13 @@ func (b *builder) freeTag(word string) bool {
 
 // unusedTag is freeTag for a word that may be the tag of something else by its letters.
 func (b *builder) unusedTag(word string) bool {
+	return anyDigit(word) && strings.ContainsFunc(word, unicode.IsLetter) && b.isFree(word)
+}
+
+// isFree reports whether no amplifier, line or device goes by a short word.
+func (b *builder) isFree(word string) bool {
 	k := join.Key(word)
-	return len(word) <= longestTag && anyDigit(word) && strings.ContainsFunc(word, unicode.IsLetter) &&
-		!b.namesAmp(word) && !b.places.lines[k] && len(b.dir.devices[k]) == 0
+	return len(word) <= longestTag && !b.namesAmp(word) && !b.places.lines[k] && len(b.dir.devices[k]) == 0
 }
 
 // longestTag is the bytes of a tag in a note; what is longer is words.

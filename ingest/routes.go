@@ -442,7 +442,13 @@ func (b *builder) placesIn(s seen, text string) service {
 	if first, rest, ok := strings.Cut(text, " "); ok && len(first) <= 3 && slices.Contains(articleWords, join.Fold(first)) && !b.places.zones[join.Parse(join.Zone, text).Full] {
 		text = rest // "die Halle"
 	}
-	if n := join.Parse(join.Zone, text); !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
+	n := join.Parse(join.Zone, text)
+	if !b.places.zones[n.Full] && !b.places.rooms[n.Full] {
+		if rows := b.rowsOnFloors(s, text); len(rows) > 0 {
+			return service{at: s, rows: rows}
+		}
+	}
+	if !hasLongWord(text) && !b.places.zones[n.Full] && !b.places.rooms[n.Full] && notation.KeyOf(text).Kind != notation.KeyZone && !b.places.zones["="+n.Title] {
 		return service{} // "6 x" is no zone 6
 	}
 	s.text, s.field = text, vocabulary.Room

@@ -315,6 +315,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 	placesOfItems(t)
 	f.kindsOfTitles(t)
 	taggedLists(t)
+	ratedNames(t)
 	controlsAmongOutputs(t)
 	controlsInPlaces(t)
 	zonesInDescriptions(t)

@@ -2,7 +2,6 @@ package layout
 
 import (
 	"regexp"
-	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -20,7 +19,7 @@ var (
 )
 
 // A tagged is one loudspeaker of a cell.
-type tagged struct{ tag, watts string }
+type tagged struct{ tag, watts, remark string }
 
 // taggedIn are the loudspeakers of a text that holds nothing else.
 func taggedIn(t string) []tagged {
@@ -44,7 +43,7 @@ func readTagged(t string) []tagged {
 		if m == nil || sectionField(m[1]) != vocabulary.Unknown || classWithin(m[1])&classDevice != 0 {
 			return nil // "V1 120 W" is an amplifier, "Horn 15 W" a type
 		}
-		out = append(out, tagged{m[1], m[2]})
+		out = append(out, tagged{tag: m[1], watts: m[2]})
 	}
 	return out
 }
@@ -189,62 +188,4 @@ func (f *finder) planRecords(t *Table, l *line, label vocabulary.Field) {
 		base.Class, base.Reason, base.Values = Note, "a note", pad(nil, 3)
 		t.Records = append(t.Records, base)
 	}
-}
-
-// taggedLists takes apart the cells of a table without taps that list
-// loudspeakers with their watts: a row for each.
-func taggedLists(t *Table) {
-	if t.Kind == Cables || t.Matrix || slices.ContainsFunc(t.Columns, func(c Column) bool { return c.Field == vocabulary.Tap || c.Field == vocabulary.TotalWatts }) {
-		return
-	}
-	col, columns := -1, 0
-	for j := range t.Columns {
-		if c := &t.Columns[j]; feeders[c.Field] || c.Field == vocabulary.Control {
-			continue // "A1 60 W" under "Amp" is an amplifier
-		}
-		lists, rows, items := 0, 0, 0
-		for i := range t.Records {
-			if r := &t.Records[i]; r.Class == Device && r.Values[j].Text != "" {
-				rows++
-				if list := taggedIn(r.Values[j].Text); list != nil {
-					lists++
-					items += len(list)
-				}
-			}
-		}
-		if lists > 0 && items >= 2 && 10*lists >= 7*rows {
-			col = j
-			columns++
-		}
-	}
-	if columns != 1 {
-		return
-	}
-	of := &t.Columns[col]
-	of.Field, of.RunnerUp, of.Confidence, of.Evidence = vocabulary.Tag, vocabulary.Unknown, 0.8, "each cell lists tags with their watts"
-	for j := range t.Columns {
-		if j != col && t.Columns[j].Field == vocabulary.Tag {
-			t.Columns[j].Field = vocabulary.Unknown
-		}
-	}
-	t.Columns = append(t.Columns, Column{At: of.At, Header: of.Header, Field: vocabulary.Tap, Confidence: 0.8, Evidence: of.Evidence})
-	t.Kind, t.Matrix = Loudspeakers, true
-	var out []Record
-	for _, r := range t.Records {
-		r.Values = pad(r.Values, len(t.Columns))
-		list := taggedIn(r.Values[col].Text)
-		if r.Class != Device || list == nil {
-			out = append(out, r)
-			continue
-		}
-		from := r.Values[col]
-		for _, x := range list {
-			one := r
-			one.Values = slices.Clone(r.Values)
-			one.Values[col].Text, one.Values[col].Because = x.tag, "in the cell"
-			one.Values[len(one.Values)-1] = Value{Cell: from.Cell, At: from.At, Text: x.watts, How: schedule.Stated, Because: "in the cell"}
-			out = append(out, one)
-		}
-	}
-	t.Records = out
 }
