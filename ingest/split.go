@@ -87,6 +87,11 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 		tables = append(tables, sp.tables...)
 	}
 	harmonise(tables)
+	var notes []spoken
+	for _, sp := range all {
+		notes = append(notes, sp.spoken...)
+	}
+	ratedTags(notes, tables)
 	numberTitles(all)
 	for i := range all {
 		for _, t := range all[i].tables {
