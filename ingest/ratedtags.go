@@ -48,7 +48,7 @@ func (t *table) lacksControls() bool {
 // mayHoldControls reports whether a column is of names and not surely of other things.
 func (t *table) mayHoldControls(c *column) bool {
 	switch c.Field {
-	case vocabulary.Unknown, vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Describe, vocabulary.Kind, vocabulary.Notes:
+	case vocabulary.Unknown, vocabulary.Tag, vocabulary.Item, vocabulary.Model, vocabulary.Describe, vocabulary.Kind, vocabulary.Notes, vocabulary.Price:
 		return c.Confidence < unsureWords
 	}
 	return false
