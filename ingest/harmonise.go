@@ -30,6 +30,7 @@ func harmonise(tables []*table) {
 		t.zonesInTitles()
 		t.namesOfValues()
 		t.linesBesideOutputs()
+		t.cablesNotModels()
 		t.devicesNotRooms()
 		t.placesNotTags()
 		t.statusColumn()
