@@ -92,6 +92,7 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 		notes = append(notes, sp.spoken...)
 	}
 	ratedTags(notes, tables)
+	linesExplained(all, tables, w)
 	numberTitles(all)
 	for i := range all {
 		for _, t := range all[i].tables {
