@@ -37,6 +37,10 @@ func (b *builder) cableBooks() {
 			t.branchesAt(near, far)
 			continue
 		}
+		if near, far := t.placesOnOutputs(); far != nil {
+			t.placesFrom = near
+			continue
+		}
 		from, to := t.endColumns()
 		if from == nil || to == nil || !t.watted() || !t.leadsToDevices(from, to) {
 			continue

@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineaudit/audit/schedule"
@@ -100,10 +101,14 @@ func asWritten(text, code string) string {
 // codeAlone is a code with figures and nothing else: "V20-318".
 var codeAlone = regexp.MustCompile(`^[A-Z]{0,4}[-/ ]?\d[\dA-Z]*(?:[-/]\d+)*$`)
 
-// numberBeside is the code in the cell beside a word for a document, at the start of a list of
-// texts: "Report | V20-318"; "" if there is none.
-func numberBeside(cells []spoken) string {
-	if len(cells) < 2 || cells[0].at.Sheet() != cells[1].at.Sheet() || cells[0].at.Row != cells[1].at.Row || !documentWords.in(join.Fold(strings.TrimRight(cells[0].text, " :"))) {
+// numberBeside is the code in the cell beside a word for a job, where strong, or for a document, at the start of a list
+// of texts: "Quotation | P-77/21", "Report | V20-318"; "" if there is none.
+func numberBeside(cells []spoken, weak bool) string {
+	if len(cells) < 2 || cells[0].at.Sheet() != cells[1].at.Sheet() || cells[0].at.Row != cells[1].at.Row {
+		return ""
+	}
+	key := join.Fold(strings.TrimRight(cells[0].text, " :"))
+	if weak && !documentWords.in(key) || !weak && !slices.Contains(wordClasses["job key"], key) {
 		return ""
 	}
 	code := cells[1].text
@@ -125,8 +130,8 @@ func (b *builder) numberInNotes() {
 				continue
 			}
 			number := keyedNumber(s.text, look.weak)
-			if number == "" && look.weak {
-				number = numberBeside(b.spoken[i:])
+			if number == "" {
+				number = numberBeside(b.spoken[i:], look.weak)
 			}
 			switch {
 			case number == "" || number == had:

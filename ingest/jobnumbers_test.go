@@ -16,3 +16,16 @@ func TestLetteredAndReportNumbers(t *testing.T) {
 		}
 	}
 }
+
+// Numbers stand in the cell beside a word for a job too. Common practice, no source.
+func TestNumbersBesideWordsForJobs(t *testing.T) {
+	for _, c := range []struct{ title, want string }{
+		{"Quote no | Q-77/21", "Q-77/21"}, {"Angebot | A-77/21", "A-77/21"}, {"Devis n° | D-77/21", "D-77/21"}, {"Presupuesto: | P-77/21", "P-77/21"}, {"Preventivo | P-77/21 | | Impianto a 100 V", "P-77/21"}, {"Offerte | O-77/21", "O-77/21"},
+		{"Quote no | 2021", ""}, {"Preventivo | Sala 3", ""},
+	} {
+		j := wholeJob(t, "Ice hall\n"+c.title+"\n|\nRoom | Qty | Tap\nHall | 4 | 6 W\nYard | 2 | 15 W")
+		if j.Number.Value != c.want {
+			t.Errorf("%s: number %q, want %q", c.title, j.Number.Value, c.want)
+		}
+	}
+}

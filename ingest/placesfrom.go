@@ -30,6 +30,45 @@ func (t *table) placesFromTags() (from, to *column) {
 	return from, to
 }
 
+// placesOnOutputs are the columns of the two ends of cables from place to place whose rows name their outputs too, so that
+// what stands at the head of a line may be anything that is no place of the list: "Cabinet -> Pool north | A1/1", "Pool
+// north -> Pool south | A1/1"; nil if the table has none.
+func (t *table) placesOnOutputs() (from, to *column) {
+	if len(t.byField[vocabulary.From]) != 1 || len(t.byField[vocabulary.Room]) != 1 || t.has(vocabulary.To) || !t.has(vocabulary.Length) ||
+		!t.has(vocabulary.Channel) && !t.has(vocabulary.Circuit) || !t.watted() {
+		return nil, nil
+	}
+	from, to = t.byField[vocabulary.From][0], t.byField[vocabulary.Room][0]
+	far := t.endsIn(to)
+	output := make(map[string]string) // by place
+	outputOf := func(r *row) string {
+		return join.Key(r.own(vocabulary.Amplifier).text) + " " + join.Key(r.own(vocabulary.Channel).text) + " " + join.Key(r.own(vocabulary.Circuit).text)
+	}
+	for _, r := range t.rows {
+		if r.Class == layout.Device {
+			output[r.at(to).key()] = outputOf(r)
+		}
+	}
+	cells, chained := 0, 0
+	for _, r := range t.rows {
+		near := r.at(from)
+		if r.Class != layout.Device || !near.had() {
+			continue
+		}
+		cells++
+		if !far.names[near.key()] {
+			continue
+		}
+		if chained++; near.key() == r.at(to).key() || output[near.key()] != outputOf(r) {
+			return nil, nil // a cable does not lead on to another output
+		}
+	}
+	if !far.each || chained == 0 || chained == cells || float64(chained) < leastChained*float64(cells) {
+		return nil, nil
+	}
+	return from, to
+}
+
 // branchesAt keeps the near ends of cables from place to place where their lines do not run from row to row: "AC1 ->
 // Foyer", "Foyer -> Cloakroom", "Foyer -> Stairs".
 func (t *table) branchesAt(from, to *column) {

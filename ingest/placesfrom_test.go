@@ -30,3 +30,23 @@ func TestCablesThatBranchAtPlaces(t *testing.T) {
 		want(t, c.head, from, []string{"C1 AC1", "C2 Stalls right", "C3 AC1", "C4 Lobby", "C5 Lobby"})
 	}
 }
+
+// Cables from place to place whose rows name their outputs begin where they say, whatever the cabinet is called; a type
+// that names the size of conductors is that of a cable. Common practice, no source.
+func TestCablesFromPlaceToPlaceOnOutputs(t *testing.T) {
+	for _, head := range []string{"Cable | From | To | Type | Length m | No. of speakers | W each | Amp/Output", "Kabel | von | nach | Typ | Länge m | Anz. LS | W je LS | Verst./Ausg.",
+		"Câble | De | Vers | Type | Long. m | Nb HP | W par HP | Ampli/Sortie", "Cable | Desde | Hasta | Tipo | Longitud m | Nº altavoces | W c/u | Etapa/Salida",
+		"Cavo | Da | A | Tipo | Lungh. m | N. diffusori | W cad. | Ampl./Uscita", "Kabel | van | naar | Type | Lengte m | Aantal LS | W per LS | Verst./Uitgang"} {
+		j := wholeJob(t, "Lime baths, 100 V\n"+head+"\nC1 | Big cupboard | Pool north | XQ1 3x2,5 | 48 | 4 | 15 | V1/1\nC2 | Pool north | Pool south | XQ1 3x2,5 | 35 | 4 | 15 | V1/1\n"+
+			"C3 | Big cupboard | Lobby | XQ1 3x1,5 | 18 | 4 | 3 | V1/2\nC4 | Lobby | Till | XQ1 3x1,5 | 9 | 1 | 1,5 | V1/2\nC5 | Lobby | Stairs | XQ1 3x1,5 | 12 | 2 | 1,5 | V1/2\n\nV1: 2 x 240 W")
+		var from []string
+		for _, k := range j.Cables {
+			at := k.From.Text.Value
+			if k.From.Loudspeaker != nil {
+				at = "behind " + k.From.Loudspeaker.Room.Value
+			}
+			from = append(from, k.Name+" "+show(k.Length)+" m "+show(k.Area)+" mm² "+at)
+		}
+		want(t, head, from, []string{"C1 48 m 2.5 mm² Big cupboard", "C2 35 m 2.5 mm² behind Pool north", "C3 18 m 1.5 mm² Big cupboard", "C4 9 m 1.5 mm² behind Lobby", "C5 12 m 1.5 mm² behind Lobby"})
+	}
+}

@@ -87,6 +87,12 @@ func parts(reading *layout.Reading, names map[string][]valueName, w *watch.Watch
 		tables = append(tables, sp.tables...)
 	}
 	harmonise(tables)
+	var notes []spoken
+	for _, sp := range all {
+		notes = append(notes, sp.spoken...)
+	}
+	ratedTags(notes, tables)
+	linesExplained(all, tables, w)
 	numberTitles(all)
 	for i := range all {
 		for _, t := range all[i].tables {

@@ -115,6 +115,7 @@ func isPivotWord(t string) bool {
 // parts collects the header words of a column, the outermost group first.
 func (f *finder) parts(d *draft, h *heading) {
 	unit := ""
+	begins := false // a word above begins a group of its own, which those further left do not reach into
 	for i, n := range d.header {
 		l := f.p.within(n, n)
 		if len(l) == 0 {
@@ -126,7 +127,7 @@ func (f *finder) parts(d *draft, h *heading) {
 				if m.Row1 == n {
 					c, at = l[0].at(m.Col1), m.Col1
 				}
-			} else if !ok && i+1 < len(d.header) && !d.units[n] {
+			} else if !ok && i+1 < len(d.header) && !d.units[n] && !begins {
 				c, at = f.group(d, &l[0], i, h.col)
 			}
 		}
@@ -135,7 +136,7 @@ func (f *finder) parts(d *draft, h *heading) {
 			continue
 		}
 		if at == h.col {
-			h.at = n
+			h.at, begins = n, !d.units[n]
 		}
 		if d.units[n] {
 			if u := strings.Trim(t, " []()"); u != "-" && u != "–" {

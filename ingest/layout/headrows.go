@@ -152,6 +152,9 @@ func (f *finder) continues(d *draft, head, l *line, at int) bool {
 			return true
 		}
 	}
+	if f.powersBelow(d, head, at) {
+		return true
+	}
 	for _, s := range sub.slots {
 		if t := s.cell.line(); len(t) > 44 || len(strings.Fields(t)) > 6 {
 			return false

@@ -71,7 +71,7 @@ func judge(book *grid.Book, sheets []*sheetReader, s *vocabulary.Scorer) string 
 				t.drop = "part of a table, but the file is no schedule"
 			case !c.needs && !c.bare:
 				t.drop = "a table with nothing that an audit needs"
-			case c.foreign && c.score < 2:
+			case c.foreign && c.score < 2 && !ratesAmplifiers(t.t):
 				t.drop = "a table of other devices"
 			case c.score < 1 && !c.power && t.t.Kind != Cables && !equipmentInWords(t.t):
 				t.drop = "a table with nothing that an audit needs"

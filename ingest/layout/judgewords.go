@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"slices"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -54,6 +55,25 @@ func equipmentInWords(t *Table) bool {
 		return d == vocabulary.AmplifierDevice || d == vocabulary.ControlDevice
 	})
 	return hits > 0 && 3*hits >= rows
+}
+
+// ratesAmplifiers reports whether two rows of a table or more name amplifiers, with a figure under a header for powers:
+// what a rack holds, fans and players among it.
+func ratesAmplifiers(t *Table) bool {
+	hits := 0
+	for i := range t.Records[:min(len(t.Records), rowsJudged)] {
+		r := &t.Records[i]
+		amp, power := false, false
+		for j, c := range t.Columns {
+			v := r.Values[j].Text
+			amp = amp || describing[c.Field] && len(v) < 100 && vocabulary.DeviceIn(v) == vocabulary.AmplifierDevice
+			power = power || v != "" && (c.Unit == "W" || slices.Contains(powerFields, c.Field))
+		}
+		if r.Class == Device && amp && power {
+			hits++
+		}
+	}
+	return hits >= 2
 }
 
 // fewestOnLines is how many rows of loudspeakers of a line tell a list of them from one of everything that is insured.

@@ -63,7 +63,27 @@ func (f *finder) tapsAcross(cols []*heading) *crosstab {
 	}
 	f.crossedLabels(best, cols)
 	best.field = vocabulary.Tap
+	if !best.marks {
+		best.typesOverTaps(cols)
+	}
 	return best
+}
+
+// typesOverTaps takes the words over the powers of columns of counts for types where they differ from column to column:
+// "Type A", "ceiling 6\"" and "3 W", each in a row of its own.
+func (x *crosstab) typesOverTaps(cols []*heading) {
+	types, taps := make([]string, len(x.cols)), make([]string, len(x.cols))
+	known := make(map[string]bool)
+	for k, i := range x.cols {
+		parts := cols[i].parts
+		last := len(parts) - 1
+		types[k], taps[k] = strings.Join(parts[:last], " "), parts[last]
+		if types[k] == "" || known[types[k]] || !reOnlyWatts.MatchString(taps[k]) {
+			return
+		}
+		known[types[k]] = true
+	}
+	x.field, x.labels, x.taps = vocabulary.Model, types, taps
 }
 
 // powerGroup reports whether a group heading over a column speaks of powers or taps.
