@@ -20,10 +20,14 @@ type plane struct {
 	merges      []grid.Range
 	mergedAt    map[int][]int // line number -> indexes of merges that touch it
 	hiddenCols  []grid.Span
-	stackedAt   map[[2]int]int // line and column of the plane -> the sheet row, where lines were laid side by side
-	stackedCols int            // how many columns each of them has
-	glued       int            // the sheet column that the whole plane was pasted into as text, else 0
+	stackedAt   map[[2]int]int    // line and column of the plane -> the sheet row, where lines were laid side by side
+	stackedCols int               // how many columns each of them has
+	laidAt      map[[2]int]cellAt // line and column of the plane -> the sheet cell, where forms were laid out as a table
+	glued       int               // the sheet column that the whole plane was pasted into as text, else 0
 }
+
+// A cellAt is the row and the column of a cell of the sheet.
+type cellAt struct{ row, col int }
 
 // A line is one row (column, when turned) with its non-empty cells.
 type line struct {
@@ -210,6 +214,9 @@ func (p *plane) place(n, col int) (row, column int) {
 	}
 	if at, ok := p.stackedAt[[2]int{n, col}]; ok {
 		return at, (col-1)%p.stackedCols + 1
+	}
+	if at, ok := p.laidAt[[2]int{n, col}]; ok {
+		return at.row, at.col
 	}
 	if p.turned {
 		return col, n

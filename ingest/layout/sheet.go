@@ -84,6 +84,9 @@ func (sr *sheetReader) read() {
 	if p := sr.f.stacked(); p != nil {
 		sr.p, sr.f.p = p, p
 	}
+	if p := sr.f.keyForms(); p != nil {
+		sr.p, sr.f.p = p, p
+	}
 	sr.readCards()
 	sr.readTurned()
 	sr.readPlan()

@@ -146,3 +146,17 @@ func FuzzWords(f *testing.F) {
 		}
 	})
 }
+
+// Three watts are no third wire: "6 x 3W". A reading that this is an override hides that a control has none.
+func TestWattsAreNoWires(t *testing.T) {
+	for _, s := range []string{"6 x wall @ 3 W", "6 x 3W ceiling", "4W", "tapped 4 W"} {
+		if m := Override(s); len(m) > 0 {
+			t.Errorf("%q is taken for an override: %v", s, m)
+		}
+	}
+	for _, s := range []string{"VC 50 W 3-wire", "regulador 3 hilos", "4-Draht"} {
+		if len(Override(s)) == 0 {
+			t.Errorf("%q is no override", s)
+		}
+	}
+}
