@@ -50,7 +50,7 @@ func newPlane(file string, s *grid.Sheet) *plane {
 	p := &plane{file: file, sheet: s.Name, on: schedule.SheetOf(file, s.Name), hiddenCols: s.HiddenCols, merges: s.Merges}
 	total := 0
 	for i := range s.Rows {
-		total += len(s.Rows[i].Cells)
+		total += s.Rows[i].Len()
 	}
 	all := make([]slot, 0, total)
 	few := total <= manyCells
@@ -59,12 +59,12 @@ func newPlane(file string, s *grid.Sheet) *plane {
 	for i := range s.Rows {
 		row := &s.Rows[i]
 		from := len(all)
-		for j := range row.Cells {
-			if c := &row.Cells[j]; holds(c) {
-				s := slot{int(c.Col), cell{Cell: c}}
+		for c := range row.Cells() {
+			if holds(c.Cell) {
+				s := slot{c.Col, cell{Cell: c.Cell}}
 				if few {
-					last := &above[c.Col%int32(len(above))]
-					if t := now(c); *last == nil || (*last).text != t {
+					last := &above[c.Col%len(above)]
+					if t := now(c.Cell); *last == nil || (*last).text != t {
 						*last = wordingOf(t)
 					}
 					s.cell.said = *last
