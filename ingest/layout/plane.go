@@ -54,7 +54,7 @@ func newPlane(file string, s *grid.Sheet) *plane {
 	}
 	all := make([]slot, 0, total)
 	few := total <= manyCells
-	var above [64]*wording // of the first columns: many cells say the same as the one above
+	var above [64]cell // of the first columns: many cells say the same as the one above
 	p.lines = make([]line, 0, len(s.Rows))
 	for i := range s.Rows {
 		row := &s.Rows[i]
@@ -64,10 +64,13 @@ func newPlane(file string, s *grid.Sheet) *plane {
 				s := slot{c.Col, cell{Cell: c.Cell}}
 				if few {
 					last := &above[c.Col%len(above)]
-					if t := now(c.Cell); *last == nil || (*last).text != t {
-						*last = wordingOf(t)
+					if last.Cell != c.Cell {
+						last.Cell = c.Cell
+						if t := now(c.Cell); last.said == nil || last.said.text != t {
+							last.said = wordingOf(t)
+						}
 					}
-					s.cell.said = *last
+					s.cell.said = last.said
 				}
 				all = append(all, s)
 			}
