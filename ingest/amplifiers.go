@@ -352,7 +352,7 @@ func (b *builder) onlyChannel(r *row, o *outlet, a *schedule.Amplifier) []*sched
 			name = ch
 		}
 	}
-	if out := ratingInText(o.ampRated.text, notation.Auto); len(out) == 1 {
+	if out := ratingInText(o.ampRated.seen().text, notation.Auto); len(out) == 1 {
 		known = max(known, out[0].Channels) // "Amp A - 2 x 120 W"
 	}
 	if n := max(known, b.slots[a.Key]); n > 1 {

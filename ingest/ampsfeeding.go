@@ -8,6 +8,7 @@ import (
 
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 )
 
 // Notes say in a sentence which amplifier feeds which places: "Amplifier A1 (240 W) feeds the hall and the stage,
@@ -28,7 +29,7 @@ var voltsBeside = regexp.MustCompile(`(?i)\s*[,/]\s*\d{2,3}(?:[.,]\d)?\s*-?V(?:o
 func (b *builder) ampsFeeding(s seen) []route {
 	text := s.text
 	if !saysFeeding(text) {
-		if text = markedFeeding(s); text == "" {
+		if text = markedFeeding(s.text); text == "" {
 			return nil
 		}
 	}
@@ -105,28 +106,35 @@ var ampMark = regexp.MustCompile(`(^|[;,.]\s*)(\pL{2,20}\.?\s+(?:\d{1,2}|[A-Z]\d
 // markedFeeding is a text in which marks stand for what amplifiers do, with a word in place of each: "Amp 1: nave,
 // choir" as "Amp 1 feeds nave, choir", without what stands before the first; "" where no amplifier has such a mark, or
 // places go by numbers, as lines and outputs do.
-func markedFeeding(s seen) string {
-	if !strings.ContainsAny(s.text, ":=-–") {
+func markedFeeding(text string) string {
+	if !strings.ContainsAny(text, ":=-–") {
 		return ""
 	}
+	return feedingMarks.Of(text, 0)
+}
+
+// feedingMarks remembers such texts with words in place of their marks.
+var feedingMarks = remember.New(2048, func(text string, _ int) string { return wordsForMarks(text) })
+
+func wordsForMarks(text string) string {
 	var b, places strings.Builder
 	end := 0
-	for _, m := range ampMark.FindAllStringSubmatchIndex(s.text, -1) {
-		if !notation.SpeaksOfAmplifier(s.text[m[4]:m[5]]) {
+	for _, m := range ampMark.FindAllStringSubmatchIndex(text, -1) {
+		if !notation.SpeaksOfAmplifier(text[m[4]:m[5]]) {
 			continue
 		}
 		if end == 0 {
 			end = m[4]
 		}
-		b.WriteString(s.text[end:m[5]] + " feeds ")
-		places.WriteString(s.text[end:m[4]])
+		b.WriteString(text[end:m[5]] + " feeds ")
+		places.WriteString(text[end:m[4]])
 		end = m[7]
 	}
-	places.WriteString(s.text[end:])
+	places.WriteString(text[end:])
 	if end == 0 || anyDigit(wattsIn.ReplaceAllString(places.String(), "")) {
 		return ""
 	}
-	return b.String() + s.text[end:]
+	return b.String() + text[end:]
 }
 
 // saysFeeding reports whether a text has a word for what an amplifier does for its loudspeakers.

@@ -182,14 +182,14 @@ func (b *builder) fillChannel(r *row, c *schedule.Channel) {
 			}
 		}
 	}
-	if o := b.outletOf(r); o.ampRated.had() && c.Amplifier != nil {
-		b.noteBeside(c.Amplifier, o.ampRated)
+	if o := b.outletOf(r); o.ampRated.seen().had() && c.Amplifier != nil {
+		b.noteBeside(c.Amplifier, o.ampRated.seen())
 	}
 	if r.kind == loudspeakerRow && c.Amplifier != nil {
 		b.ampInRemark(r, c.Amplifier)
 	}
-	if o := b.outletOf(r); o.rating.had() && len(o.channels) <= 1 {
-		if out, s := b.rating(o.rating); len(out) > 0 {
+	if o := b.outletOf(r); o.rating.seen().had() && len(o.channels) <= 1 {
+		if out, s := b.rating(o.rating.seen()); len(out) > 0 {
 			b.noteChannelRating(c, out, s)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -41,14 +42,26 @@ func cutVia(text string) (ahead, behind string, ok bool) {
 	if len(text) > longestSpoken {
 		return text, "", false
 	}
-	words := strings.Fields(text)
-	for i := len(words) - 2; i > 0; i-- {
-		if slices.Contains(viaWords, join.Fold(words[i])) {
-			return strings.TrimRight(strings.Join(words[:i], " "), ",;"), strings.Join(words[i+1:], " "), true
-		}
+	if x := waysIn.Of(text, 0); x.ok {
+		return x.ahead, x.behind, true
 	}
 	return text, "", false
 }
+
+// waysIn remembers the parts of texts with a word for a way.
+var waysIn = remember.New(4096, func(text string, _ int) (x struct {
+	ahead, behind string
+	ok            bool
+}) {
+	words := strings.Fields(text)
+	for i := len(words) - 2; i > 0; i-- {
+		if slices.Contains(viaWords, join.Fold(words[i])) {
+			x.ahead, x.behind, x.ok = strings.TrimRight(strings.Join(words[:i], " "), ",;"), strings.Join(words[i+1:], " "), true
+			break
+		}
+	}
+	return x
+})
 
 // gatherOnTheWay notes the controls that cells for what feeds a row name by the tag in the description of a row of controls:
 // "PA-B, via AT-1" beside "3007 | Volume control AT-1, 24 W".

@@ -74,7 +74,7 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 			v := layout.Value{At: at(n, i+1)}
 			if i < len(cells) {
 				if text := strings.TrimSpace(cells[i]); text != "" {
-					v.Cell, v.Text, v.How = drawCell(i+1, text), strings.TrimSuffix(text, "#"), schedule.Stated
+					v.Cell, v.Text, v.How = drawCell(text), strings.TrimSuffix(text, "#"), schedule.Stated
 				}
 			}
 			r.Values = append(r.Values, v)
@@ -85,8 +85,8 @@ func draw(kind layout.Kind, sheet, text string) *layout.Table {
 	return t
 }
 
-func drawCell(col int, text string) *grid.Cell {
-	c := &grid.Cell{Col: int32(col), Kind: grid.String, Text: text}
+func drawCell(text string) *grid.Cell {
+	c := &grid.Cell{Kind: grid.String, Text: text}
 	if v, err := strconv.ParseFloat(text, 64); err == nil {
 		c.Kind, c.Number = grid.Number, v
 	}

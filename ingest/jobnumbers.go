@@ -8,6 +8,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -26,6 +27,17 @@ var pageOfPages = regexp.MustCompile(`^\d{1,2}/\d{1,2}$`)
 // keyedNumber is the job number behind a word for one inside a text, "" if none
 // is. Weak words are those for any reference.
 func keyedNumber(text string, weak bool) string {
+	how := 0
+	if weak {
+		how = 1
+	}
+	return keyedNumbers.Of(text, how)
+}
+
+// keyedNumbers remembers them.
+var keyedNumbers = remember.New(4096, func(text string, how int) string { return readKeyedNumber(text, how == 1) })
+
+func readKeyedNumber(text string, weak bool) string {
 	keys := wordClasses["job key"]
 	if weak {
 		keys = wordClasses["reference"]

@@ -88,12 +88,12 @@ func TestLongCellsAreCut(t *testing.T) {
 		}
 	}
 	long := strings.Repeat("ä", longestCell)
-	book := &grid.Book{Sheets: []*grid.Sheet{{Rows: []grid.Row{{Number: 1, Cells: []grid.Cell{{Col: 1, Kind: grid.String, Text: "short"}}}, {Number: 2, Cells: []grid.Cell{{Col: 3, Kind: grid.String, Text: long}}}}}}}
+	book := &grid.Book{Sheets: []*grid.Sheet{{Rows: []grid.Row{grid.NewRow(1, grid.Cell{Kind: grid.String, Text: "short"}.In(1)), grid.NewRow(2, grid.Cell{Kind: grid.String, Text: long}.In(3))}}}}
 	cut := withoutLong(book)
-	if got := cut.Sheets[0].Rows[1].Cells[0].Text; len(got) != longestCell || !strings.HasPrefix(long, got) || len(cut.Notes) != 1 {
+	if got := cut.Sheets[0].Rows[1].At(0).Text; len(got) != longestCell || !strings.HasPrefix(long, got) || len(cut.Notes) != 1 {
 		t.Errorf("%d bytes, %v", len(got), cut.Notes)
 	}
-	if book.Sheets[0].Rows[1].Cells[0].Text != long || len(book.Notes) > 0 || withoutLong(cut) != cut {
+	if book.Sheets[0].Rows[1].At(0).Text != long || len(book.Notes) > 0 || withoutLong(cut) != cut {
 		t.Error("the book has changed")
 	}
 }

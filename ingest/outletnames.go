@@ -17,18 +17,19 @@ import (
 func (o *outlet) cutRating(text string, s seen) string {
 	name := text
 	if title, rating := ratedTitle(text); title != "" && s.col == nil {
-		o.rating = s
-		o.rating.text, o.rating.cell = rating, nil
+		s.text, s.cell = rating, nil
+		o.rating = rare(s)
 		return title
 	}
 	if m := findRatingBehind(text); m != nil {
-		o.rating = s
-		o.rating.text, o.rating.cell = m[2], nil
+		s.text, s.cell = m[2], nil
+		o.rating = rare(s)
 		name = cutCopula(strings.TrimRight(m[1], " ,;(/:–-"))
 	}
 	name, outputs := cutOutputs(name)
-	if outputs != "" && o.rating.had() && notation.OneForEach(o.rating.text) {
-		o.rating.text = outputs + " x " + o.rating.text
+	if rated := o.rating.seen(); outputs != "" && rated.had() && notation.OneForEach(rated.text) {
+		rated.text = outputs + " x " + rated.text
+		o.rating = rare(rated)
 	}
 	return name
 }

@@ -34,9 +34,28 @@ type outlet struct {
 	at       seen
 	bridged  bool
 	ab       bool
-	rating   seen // a rating written behind the name of the output
-	ampRated seen // one written behind that of the amplifier, beside its outputs
-	unread   bool // something is written that was not understood
+	rating   rarely // a rating written behind the name of the output
+	ampRated rarely // one written behind that of the amplifier, beside its outputs
+	unread   bool   // something is written that was not understood
+}
+
+// A rarely is something seen that few outlets have, of which there is one for
+// each row: it lies apart, and is not changed.
+type rarely struct{ of *seen }
+
+func rare(s seen) rarely {
+	if s == (seen{}) {
+		return rarely{}
+	}
+	kept := s
+	return rarely{&kept}
+}
+
+func (r rarely) seen() seen {
+	if r.of == nil {
+		return seen{}
+	}
+	return *r.of
 }
 
 func (o *outlet) had() bool { return o.amp != "" || len(o.channels) > 0 }
@@ -80,7 +99,7 @@ func (b *builder) findOutlet(r *row) *outlet {
 	}
 	if unnamed, ok := b.unnamedAmps[amp.source.At]; ok && amp.col == nil {
 		amp.text, amp.cell = unnamed.name, nil
-		o.amp, o.ampAt, o.ampRated = unnamed.name, amp, unnamed.rating
+		o.amp, o.ampAt, o.ampRated = unnamed.name, amp, rare(unnamed.rating)
 		if ch.had() {
 			o.channels, o.at = []string{ch.text}, ch
 		}
@@ -404,7 +423,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	text, _ := b.readable(&amp, notation.ChannelColumn)
 	rated := o.rating
 	if watts := b.calledByWatts(r, amp); watts.had() && o.amp == "" {
-		o.amp, o.ampAt, o.ampRated = tidy(text), amp, watts
+		o.amp, o.ampAt, o.ampRated = tidy(text), amp, rare(watts)
 		return
 	}
 	text = o.cutRating(text, amp)
@@ -413,7 +432,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	}
 	amp.text = text
 	if o.amp == "" && b.ratesUnnamed(r, amp) {
-		o.amp, o.ampAt, o.ampRated = text, amp, amp
+		o.amp, o.ampAt, o.ampRated = text, amp, rare(amp)
 		return
 	}
 	c := b.channelRef(text)
@@ -433,7 +452,7 @@ func (b *builder) readAmp(o *outlet, r *row, amp seen) {
 	case o.amp == "":
 		o.amp, o.ampAt = text, amp
 	}
-	if !pair && o.rating.source.At == amp.source.At && o.rating.had() {
+	if s := o.rating.seen(); !pair && s.source.At == amp.source.At && s.had() {
 		o.ampRated, o.rating = o.rating, rated
 	}
 }

@@ -19,8 +19,7 @@ G2 | Dressing | Dressing 1: 2 x 3 W~Dressing 2: 2 x 3 W~Corridor: 4 x 1,5 W | 18
 G3 | Stage | Wings: 2 x 10 W | 20 | PA-2 (2 x 60 W) | 1
 `)
 			for i := range book.Sheets[0].Rows {
-				for k := range book.Sheets[0].Rows[i].Cells {
-					c := &book.Sheets[0].Rows[i].Cells[k]
+				for c := range book.Sheets[0].Rows[i].Cells() {
 					c.Text = strings.ReplaceAll(c.Text, "~", between)
 				}
 			}

@@ -103,15 +103,12 @@ const longestCell = 4100
 // withoutLong returns the book with longer texts cut, and that noted; the book itself
 // stays as it is.
 func withoutLong(book *grid.Book) *grid.Book {
-	long := func(c grid.Cell) bool {
-		return len(c.Text) > longestCell || len(c.Kept()) > longestCell || len(c.Note()) > longestCell
-	}
-	cut := func(s string) string { return strings.ToValidUTF8(s[:min(len(s), longestCell)], "") }
 	out := book
+	var maker grid.Maker
 	for i, sheet := range book.Sheets {
 		for k := range sheet.Rows {
 			row := &sheet.Rows[k]
-			if !slices.ContainsFunc(row.Cells, long) {
+			if !hasLong(row) {
 				continue
 			}
 			if out == book {
@@ -124,18 +121,42 @@ func withoutLong(book *grid.Book) *grid.Book {
 				out.Sheets[i] = &whole
 				whole.Rows = slices.Clone(sheet.Rows)
 			}
-			cells := slices.Clone(row.Cells)
-			for n := range cells {
-				if c := &cells[n]; long(*c) {
-					c.Text = cut(c.Text)
-					c.SetKept(cut(c.Kept()))
-					c.SetNote(cut(c.Note()))
-					out.Notes = append(out.Notes, grid.Note{Sheet: sheet.Name, Row: row.Number, Col: int(c.Col), Text: "the text is longer than 4 KiB; what follows these is not read"})
+			cells := slices.Collect(row.Cells())
+			for n, c := range cells {
+				if !isLong(c.Cell) {
+					continue
 				}
+				cells[n] = shortened(c.Cell).In(c.Col)
+				out.Notes = append(out.Notes, grid.Note{Sheet: sheet.Name, Row: row.Number, Col: c.Col, Text: "the text is longer than 4 KiB; what follows these is not read"})
 			}
-			out.Sheets[i].Rows[k].Cells = cells
+			short := maker.Row(row.Number, cells)
+			short.Hidden = row.Hidden
+			out.Sheets[i].Rows[k] = short
 		}
 	}
+	return out
+}
+
+func hasLong(row *grid.Row) bool {
+	for c := range row.Cells() {
+		if isLong(c.Cell) {
+			return true
+		}
+	}
+	return false
+}
+
+func isLong(c *grid.Cell) bool {
+	return len(c.Text) > longestCell || c.Extra != (grid.Shared{}) && (len(c.Kept()) > longestCell || len(c.Note()) > longestCell)
+}
+
+// shortened is the cell with its texts cut.
+func shortened(c *grid.Cell) grid.Cell {
+	cut := func(s string) string { return strings.ToValidUTF8(s[:min(len(s), longestCell)], "") }
+	out := *c
+	out.Text = cut(out.Text)
+	out.SetKept(cut(out.Kept()))
+	out.SetNote(cut(out.Note()))
 	return out
 }
 

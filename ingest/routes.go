@@ -325,13 +325,16 @@ func (b *builder) routesIn(s seen) []route {
 // mayStateWatts reports whether a text has a figure and the letter of a power.
 func mayStateWatts(text string) bool { return anyDigit(text) && strings.ContainsAny(text, "wW") }
 
+// routeMarks remembers where marks stand.
+var routeMarks = remember.New(4096, func(text string, _ int) []int { return routeMark.FindStringIndex(text) })
+
 // findRouteMark is where the first mark between places and an output stands; nil
 // if there is none.
 func findRouteMark(text string) []int {
 	if !strings.ContainsAny(text, "=:→") && !strings.Contains(text, "->") {
 		return nil
 	}
-	return routeMark.FindStringIndex(text)
+	return routeMarks.Of(text, 0)
 }
 
 // cutRoute parts a text at its first such mark.

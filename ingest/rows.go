@@ -119,11 +119,17 @@ type seen struct {
 	col     *column // nil for a title
 	t       *table
 	field   vocabulary.Field
-	source  schedule.Source
 	missing notation.MissingKind // why there is nothing, when a mark says so
+	source  schedule.Source
 }
 
 func (s seen) had() bool { return s.source.Had() }
+
+// saying is the same with another text, that of a part of it.
+func (s seen) saying(text string) seen {
+	s.text = text
+	return s
+}
 
 // newTable prepares a layout table; its columns' decimal marks are decided by
 // all of its cells.
@@ -197,13 +203,14 @@ func (t *table) has(f vocabulary.Field) bool { return len(t.byField[f]) > 0 }
 
 // own returns what the row's own cells say of a field: the first column of
 // that field that is not blank.
-func (r *row) own(f vocabulary.Field) seen {
+func (r *row) own(f vocabulary.Field) (s seen) {
 	cols := r.t.byField[f]
 	switch {
 	case len(cols) == 0:
-		return seen{}
+		return s
 	case len(cols) == 1 && r.service == nil:
-		return r.at(cols[0])
+		r.fill(&s, cols[0])
+		return s
 	}
 	return r.ownOf(f)
 }
@@ -250,17 +257,26 @@ func (r *row) every(f vocabulary.Field) iter.Seq[seen] {
 }
 
 // at returns what the row says in one column.
-func (r *row) at(c *column) seen {
+func (r *row) at(c *column) (s seen) {
+	r.fill(&s, c)
+	return s
+}
+
+// fill puts what the row says in one column into an empty s, which is large: no
+// cell is asked more often.
+func (r *row) fill(s *seen, c *column) {
 	said := r.wordings[c.i]
 	if said == blankCell {
-		return seen{}
+		return
 	}
 	v := &r.Values[c.i]
+	s.cell, s.col, s.t, s.field = v.Cell, c, r.t, c.Field
 	if said == noValueCell {
-		return seen{missing: notation.MissingUnknown, cell: v.Cell, col: c, t: r.t, field: c.Field}
+		s.missing = notation.MissingUnknown
+		return
 	}
-	s := seen{text: v.Text, said: said, cell: v.Cell, col: c, t: r.t, field: c.Field,
-		source: schedule.Source{At: v.At, Written: v.Text, How: v.How, Because: v.Because}}
+	s.text, s.said = v.Text, said
+	s.source = schedule.Source{At: v.At, Written: v.Text, How: v.How, Because: v.Because}
 	missing := said.missing
 	if r.t.names != nil {
 		s.rename(r.t.names)
@@ -276,7 +292,6 @@ func (r *row) at(c *column) seen {
 	if c.meant != nil {
 		s.decode(c)
 	}
-	return s
 }
 
 // ofPlaces are the fields of the names of places.

@@ -17,7 +17,7 @@ func sectioned(t *layout.Table, titles map[int]string) *layout.Table {
 	for i := range t.Records {
 		if text, ok := titles[i]; ok {
 			sections = []layout.Fact{{Field: vocabulary.Circuit, Text: text, At: schedule.At("job.xlsx", t.Sheet, 100+i, 1),
-				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: text}}}
+				Cell: &grid.Cell{Kind: grid.String, Text: text}}}
 		}
 		t.Records[i].Sections = sections
 	}
@@ -84,7 +84,7 @@ func TestOutputsBehindTheNameOfAnAmplifier(t *testing.T) {
 		drawn := draw(layout.Loudspeakers, "Heads", "room | channel | quantity | tap[W]\nHall | 1 | 4 | 3\nBar | 1 | 2 | 1.5")
 		for i := range drawn.Records {
 			drawn.Records[i].Sections = []layout.Fact{{Field: vocabulary.Amplifier, Text: tt.title, At: schedule.At("job.xlsx", "Heads", 100, 1),
-				Cell: &grid.Cell{Col: 1, Kind: grid.String, Text: tt.title}}}
+				Cell: &grid.Cell{Kind: grid.String, Text: tt.title}}}
 		}
 		j := jobOf(t, drawn)
 		if len(j.Amplifiers) != 1 || j.Amplifiers[0].Name != tt.amp || len(j.Channels) != 1 || show(j.Channels[0].Rated) != tt.rated {

@@ -34,8 +34,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				continue
 			}
 			if m := wattsIn.FindStringSubmatch(part); m != nil && len(m[0]) == len(part) {
-				o.rating = s
-				o.rating.text = m[1]
+				o.rating = rare(s.saying(m[1]))
 				continue
 			}
 			named := &outlet{}
@@ -51,8 +50,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				feed = &outlet{amp: tidy(part)}
 			}
 			if out := ratingInText(part, notation.Auto); feed == nil && len(out) == 1 && out[0].Channels > 0 { // "- 1 output of 60 W"
-				o.ampRated = s
-				o.ampRated.text = itoa(out[0].Channels) + " x " + plain(out[0].W) + " W"
+				o.ampRated = rare(s.saying(itoa(out[0].Channels) + " x " + plain(out[0].W) + " W"))
 				continue
 			}
 			if feed == nil || notation.KeyOf(name).Kind == notation.KeyLine {
@@ -68,7 +66,7 @@ func (b *builder) titleOutlet(r *row) *outlet {
 				o.channels, o.bridged = feed.channels, feed.bridged
 			}
 			switch {
-			case !named.rating.had():
+			case !named.rating.seen().had():
 			case len(feed.channels) > 0:
 				o.rating = named.rating
 			default:
@@ -89,8 +87,8 @@ func (b *builder) titleOutlet(r *row) *outlet {
 			}
 			if len(o.channels) == 0 && line != "" && !b.shareOutput(o.amp) {
 				o.channels = []string{line}
-				if !o.ampRated.had() { // it stands behind the amplifier, which may have several lines
-					o.ampRated, o.rating = o.rating, seen{}
+				if !o.ampRated.seen().had() { // it stands behind the amplifier, which may have several lines
+					o.ampRated, o.rating = o.rating, rarely{}
 				}
 			}
 			return o

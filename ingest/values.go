@@ -256,11 +256,11 @@ func (b *builder) rating(s seen) ([]notation.RatedOutput, seen) {
 	}
 	text, style := b.readable(&s, notDate)
 	r, err := notation.ParseRating(text, style)
-	if w, ok := wattsAhead(text, style); err != nil && ok {
-		b.take(s, s.field.String(), plain(w)+" W", schedule.LikelierReading, "the only figure of the cell, and a remark behind it")
-		return []notation.RatedOutput{{W: w}}, s
-	}
 	if err != nil {
+		if w, ok := wattsAhead(text, style); ok {
+			b.take(s, s.field.String(), plain(w)+" W", schedule.LikelierReading, "the only figure of the cell, and a remark behind it")
+			return []notation.RatedOutput{{W: w}}, s
+		}
 		b.misread(s, err)
 		return nil, s
 	}

@@ -36,23 +36,24 @@ func drawnBook(drawing string) *grid.Book {
 				continue
 			}
 		}
-		row := grid.Row{Number: 1}
+		number := 1
 		if n := len(s.Rows); n > 0 {
-			row.Number = s.Rows[n-1].Number + 1
+			number = s.Rows[n-1].Number + 1
 		}
+		var cells []grid.Placed
 		for i, text := range strings.Split(l, "|") {
 			if text = strings.TrimSpace(text); text == "" {
 				continue
 			}
 			text, note, _ := strings.Cut(text, " ^ ")
-			c := grid.Cell{Col: int32(i + 1), Kind: grid.String, Text: text}
+			c := grid.Placed{Col: i + 1, Cell: &grid.Cell{Kind: grid.String, Text: text}}
 			c.SetNote(note)
 			if v, err := strconv.ParseFloat(text, 64); err == nil {
 				c.Kind, c.Number = grid.Number, v
 			}
-			row.Cells = append(row.Cells, c)
+			cells = append(cells, c)
 		}
-		s.Rows = append(s.Rows, row)
+		s.Rows = append(s.Rows, grid.NewRow(number, cells...))
 	}
 	return book
 }
@@ -64,9 +65,9 @@ func mergeGroups(s *grid.Sheet, row int) {
 		if r.Number != row {
 			continue
 		}
-		for k, cell := range r.Cells {
-			if k+1 < len(r.Cells) && r.Cells[k+1].Col > cell.Col+1 {
-				s.Merges = append(s.Merges, grid.Range{Row1: row, Row2: row, Col1: int(cell.Col), Col2: int(r.Cells[k+1].Col - 1)})
+		for k := range r.Len() - 1 {
+			if col, next := r.At(k).Col, r.At(k+1).Col; next > col+1 {
+				s.Merges = append(s.Merges, grid.Range{Row1: row, Row2: row, Col1: col, Col2: next - 1})
 			}
 		}
 	}

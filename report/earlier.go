@@ -44,11 +44,11 @@ func IsResultText(data []byte) bool {
 func isDataFile(row *grid.Row) bool {
 	const relied = 5
 	return slices.ContainsFunc(told(), func(t Table) bool {
-		if len(row.Cells) < relied || len(t.Columns) < relied {
+		if row.Len() < relied || len(t.Columns) < relied {
 			return false
 		}
 		for i, c := range t.Columns[:relied] {
-			if int(row.Cells[i].Col) != i+1 || row.Cells[i].Text != c.Name {
+			if cell := row.At(i); cell.Col != i+1 || cell.Text != c.Name {
 				return false
 			}
 		}

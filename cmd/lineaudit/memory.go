@@ -21,7 +21,7 @@ const (
 	rareCollection = 400
 	usualMemory    = 208 << 20
 	perFile        = 16 << 10
-	timesItsSize   = 30
+	timesItsSize   = 18
 	beside         = 24 << 20 // what is no heap
 )
 

@@ -59,14 +59,6 @@ type Sheet struct {
 	Filtered   Range  // the area of an automatic filter; zero if there is none
 }
 
-// A Row is one row of a sheet: its number from 1 and its non-empty cells in
-// ascending column order.
-type Row struct {
-	Number int
-	Hidden Hiding
-	Cells  []Cell
-}
-
 // Hiding says whether and how a row is hidden.
 type Hiding uint8
 
@@ -79,16 +71,23 @@ const (
 	HiddenByOutline
 )
 
-// A Cell is one non-empty cell. A long register holds millions of them: what few
-// cells have is kept apart.
+// A Cell is what one non-empty cell holds, wherever it stands: of a long register
+// most hold what others do, and are one. So nobody changes a cell that is in a row.
+// What few have is kept apart.
 type Cell struct {
-	Col     int32   // from 1
-	Kind    Kind    // what is stored
-	Formula bool    // the value is the stored result of a formula
-	Struck  Strike  // strike-through
 	Text    string  // as a person sees it, number format applied, space-trimmed of nothing; "" if the format hides a number
 	Number  float64 // value of Number, Date (days of the 1900 system, whatever the file uses) and Boolean (0 or 1) cells; finite
 	Extra   Shared  // format, note, text that is not struck out
+	Kind    Kind    // what is stored
+	Formula bool    // the value is the stored result of a formula
+	Struck  Strike  // strike-through
+	id      uint32  // its number in the table that it lies in
+}
+
+// Equal reports whether two cells hold the same.
+func (c Cell) Equal(o Cell) bool {
+	c.id = o.id
+	return c == o
 }
 
 // An Extra is what few cells have beside their value.
@@ -128,7 +127,7 @@ func (c *Cell) Kept() string { return c.Extra.Get().Kept }
 // Note is the text of the cell's note or comment, "" if none.
 func (c *Cell) Note() string { return c.Extra.Get().Note }
 
-// SetFormat gives the cell a number format code.
+// SetFormat gives a cell that is in no row yet a number format code.
 func (c *Cell) SetFormat(code string) {
 	if e := c.Extra.Get(); e.Format != code {
 		e.Format = code
@@ -136,7 +135,7 @@ func (c *Cell) SetFormat(code string) {
 	}
 }
 
-// SetKept gives the cell the text that is not struck out.
+// SetKept gives a cell that is in no row yet the text that is not struck out.
 func (c *Cell) SetKept(text string) {
 	if e := c.Extra.Get(); e.Kept != text {
 		e.Kept = text
@@ -144,7 +143,7 @@ func (c *Cell) SetKept(text string) {
 	}
 }
 
-// SetNote gives the cell a note.
+// SetNote gives a cell that is in no row yet a note.
 func (c *Cell) SetNote(text string) {
 	if e := c.Extra.Get(); e.Note != text {
 		e.Note = text
@@ -152,7 +151,8 @@ func (c *Cell) SetNote(text string) {
 	}
 }
 
-// Strike says how much of the cell is struck through, and what is not.
+// Strike says of a cell that is in no row yet how much of it is struck through,
+// and what is not.
 func (c *Cell) Strike(how Strike, kept string) {
 	c.Struck = how
 	c.SetKept(kept)
@@ -187,23 +187,6 @@ type Range struct{ Row1, Col1, Row2, Col2 int }
 
 // A Span is a run of columns (or rows), both ends included, counted from 1.
 type Span struct{ First, Last int }
-
-// Cell returns the cell in column col of the row, or nil.
-func (r *Row) Cell(col int) *Cell {
-	lo, hi := 0, len(r.Cells)
-	for lo < hi {
-		mid := (lo + hi) / 2
-		if int(r.Cells[mid].Col) < col {
-			lo = mid + 1
-		} else {
-			hi = mid
-		}
-	}
-	if lo < len(r.Cells) && int(r.Cells[lo].Col) == col {
-		return &r.Cells[lo]
-	}
-	return nil
-}
 
 // Contains reports whether the range holds the cell.
 func (r Range) Contains(row, col int) bool {

@@ -1,6 +1,9 @@
 package grid
 
-import "testing"
+import (
+	"strconv"
+	"testing"
+)
 
 // Names of columns at the turns of the alphabet, as every spreadsheet shows them.
 func TestA1(t *testing.T) {
@@ -25,10 +28,10 @@ func TestA1(t *testing.T) {
 }
 
 func TestRowCell(t *testing.T) {
-	r := Row{Cells: []Cell{{Col: 2}, {Col: 5}, {Col: 16384}}}
+	r := NewRow(1, Cell{Text: "2"}.In(2), Cell{Text: "5"}.In(5), Cell{Text: "16384"}.In(16384))
 	for col, want := range map[int]bool{1: false, 2: true, 3: false, 5: true, 6: false, 16384: true, 16385: false} {
 		c := r.Cell(col)
-		if (c != nil) != want || c != nil && int(c.Col) != col {
+		if (c != nil) != want || c != nil && c.Text != strconv.Itoa(col) {
 			t.Errorf("column %d: %v", col, c)
 		}
 	}

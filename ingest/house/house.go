@@ -89,7 +89,7 @@ func IsBook(b *grid.Book) bool {
 		columns := columnsOf[join.Key(name)]
 		for i := range s.Rows[:min(len(s.Rows), headerWithin)] {
 			ours, plain := 0, true
-			for _, c := range s.Rows[i].Cells {
+			for c := range s.Rows[i].Cells() {
 				if slices.Contains(columns, c.Text) {
 					ours++
 					plain = plain && !strings.Contains(c.Text, "_")
@@ -162,14 +162,14 @@ func (r *reader) sheet(b *grid.Book, s *grid.Sheet, which string) {
 		l := line{r: r, at: r.at(b, s, row.Number, 0), cells: make(map[string]*grid.Cell), cols: cols}
 		comment := false
 		filled := false
-		for k := range row.Cells {
-			c := &row.Cells[k]
+		for k := range row.Len() {
+			c := row.At(k)
 			if k == 0 && strings.HasPrefix(strings.TrimSpace(c.Text), "#") {
 				comment = true
 			}
 			for name, col := range cols {
-				if col == int(c.Col) && strings.TrimSpace(c.Text) != "" {
-					l.cells[name] = c
+				if col == c.Col && strings.TrimSpace(c.Text) != "" {
+					l.cells[name] = c.Cell
 					filled = true
 				}
 			}
@@ -202,20 +202,19 @@ func (r *reader) header(b *grid.Book, s *grid.Sheet, row *grid.Row, which string
 		said string
 	}
 	var misses []miss
-	for i := range row.Cells {
-		c := &row.Cells[i]
+	for c := range row.Cells() {
 		name, near := columnNamed(which, c.Text)
 		switch {
 		case strings.TrimSpace(c.Text) == "" || remarks[strings.Join(headerWords(c.Text), "")]:
 		case name == "" && near == "":
-			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is not known; the sheet “" + which + "” has the columns " +
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; the sheet “" + which + "” has the columns " +
 				strings.Join(columnsOf[which], ", ") + ", and may have remarks"})
 		case name == "":
-			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is not known; did you mean “" + near + "”?"})
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is not known; did you mean “" + near + "”?"})
 		case cols[name] != 0:
-			misses = append(misses, miss{int(c.Col), "the column “" + c.Text + "” is there twice"})
+			misses = append(misses, miss{c.Col, "the column “" + c.Text + "” is there twice"})
 		default:
-			cols[name] = int(c.Col)
+			cols[name] = c.Col
 		}
 	}
 	if cols[needed[which]] == 0 || len(cols) < 2 {

@@ -13,20 +13,20 @@ import (
 func sheet(name, text string) *grid.Sheet {
 	s := &grid.Sheet{Name: name}
 	for i, l := range strings.Split(strings.Trim(text, "\n"), "\n") {
-		row := grid.Row{Number: i + 1}
+		var cells []grid.Placed
 		for k, c := range strings.Split(l, "|") {
 			c = strings.TrimSpace(c)
 			if c == "" {
 				continue
 			}
-			cell := grid.Cell{Col: int32(k + 1), Kind: grid.String, Text: c}
+			cell := grid.Placed{Col: k + 1, Cell: &grid.Cell{Kind: grid.String, Text: c}}
 			if v, err := parseFigure(c); err == nil && !strings.ContainsAny(c, "wW") {
 				cell.Kind, cell.Number = grid.Number, v
 			}
-			row.Cells = append(row.Cells, cell)
+			cells = append(cells, cell)
 		}
-		if len(row.Cells) > 0 {
-			s.Rows = append(s.Rows, row)
+		if len(cells) > 0 {
+			s.Rows = append(s.Rows, grid.NewRow(i+1, cells...))
 		}
 	}
 	return s

@@ -11,10 +11,11 @@ import (
 // estate could be.
 func bigSheet(n int) *grid.Sheet {
 	s := &grid.Sheet{Name: "Register"}
+	var maker grid.Maker
 	put := func(row int, texts ...any) {
-		r := grid.Row{Number: row}
+		var cells []grid.Placed
 		for i, t := range texts {
-			c := grid.Cell{Col: int32(i + 1), Kind: grid.String}
+			c := grid.Placed{Col: i + 1, Cell: &grid.Cell{Kind: grid.String}}
 			switch v := t.(type) {
 			case string:
 				c.Text = v
@@ -22,10 +23,10 @@ func bigSheet(n int) *grid.Sheet {
 				c.Kind, c.Number, c.Text = grid.Number, float64(v), fmt.Sprint(v)
 			}
 			if c.Text != "" {
-				r.Cells = append(r.Cells, c)
+				cells = append(cells, c)
 			}
 		}
-		s.Rows = append(s.Rows, r)
+		s.Rows = append(s.Rows, maker.Row(row, cells))
 	}
 	put(1, "Tag", "Building", "Room", "Zone", "Model", "Qty", "Tap (W)", "Amp", "Ch", "Notes")
 	for i := range n {

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lineaudit/ingest/grid"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -108,9 +109,12 @@ var (
 	rePivotValue = regexp.MustCompile(`(?i)^(?:(?:sum|count|max|min|average) of|(?:summe|anzahl|mittelwert) von|(?:somme|nombre|moyenne) de|(?:suma|cuenta|recuento) de|(?:somma|conteggio) di|(?:som|aantal) van|(?:sum|count|summe|anzahl|somme|nombre|suma|cantidad|somma|conteggio|som|aantal) -)\s+\S`)
 )
 
-func isPivotWord(t string) bool {
+// isPivotWord reports whether a text is of a pivot table rather than of a schedule.
+func isPivotWord(t string) bool { return pivotWords.Of(t, 0) }
+
+var pivotWords = remember.New(4096, func(t string, _ int) bool {
 	return pivotLabels[vocabulary.Fold(t)] || rePivotValue.MatchString(t)
-}
+})
 
 // parts collects the header words of a column, the outermost group first.
 func (f *finder) parts(d *draft, h *heading) {

@@ -81,7 +81,7 @@ func (f *finder) lastState(cols []*heading, subs []string, first, last, size int
 func changeLabels(s *strip) int {
 	labels, contract := 0, false
 	for _, sl := range s.slots {
-		k := classWithin(text(sl.cell))
+		k := sl.cell.says().within()
 		contract = contract || k&classContract != 0
 		if k&classChange != 0 && anyDigit(text(sl.cell)) {
 			labels++

@@ -17,16 +17,17 @@ import (
 func draw(name, drawing string) *grid.Sheet {
 	s := &grid.Sheet{Name: name}
 	for i, l := range strings.Split(strings.Trim(drawing, "\n"), "\n") {
-		row := grid.Row{Number: i + 1}
+		hidden := grid.Shown
+		var cells []grid.Placed
 		if rest, ok := strings.CutPrefix(l, "!h "); ok {
-			row.Hidden, l = grid.HiddenByHand, rest
+			hidden, l = grid.HiddenByHand, rest
 		}
 		if rest, ok := strings.CutPrefix(l, "!f "); ok {
-			row.Hidden, l = grid.HiddenByFilter, rest
+			hidden, l = grid.HiddenByFilter, rest
 		}
 		for j, t := range strings.Split(l, "|") {
 			t = strings.TrimSpace(t)
-			c := grid.Cell{Col: int32(j + 1), Kind: grid.String}
+			c := grid.Placed{Col: j + 1, Cell: &grid.Cell{Kind: grid.String}}
 			for {
 				k := strings.LastIndexAny(t, "<^")
 				n := 0
@@ -57,9 +58,11 @@ func draw(name, drawing string) *grid.Sheet {
 			if v, err := strconv.ParseFloat(t, 64); err == nil && t[0] != '+' {
 				c.Kind, c.Number = grid.Number, v
 			}
-			row.Cells = append(row.Cells, c)
+			cells = append(cells, c)
 		}
-		if len(row.Cells) > 0 {
+		if len(cells) > 0 {
+			row := grid.NewRow(i+1, cells...)
+			row.Hidden = hidden
 			s.Rows = append(s.Rows, row)
 		}
 	}

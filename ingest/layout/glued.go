@@ -54,7 +54,7 @@ func (p *plane) unglue() *plane {
 			}
 			at = max(at+1, i+1)
 			c := *l.slots[0].cell.Cell
-			c.Col, c.Text = int32(at), piece.text
+			c.Text = piece.text
 			c.SetKept(piece.text)
 			if c.Struck == grid.PartStruck {
 				c.Struck = grid.NotStruck

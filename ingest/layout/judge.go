@@ -229,6 +229,10 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 		c.score += 2
 	}
 	devices, amps, others, rows := 0, 0, 0, 0
+	above := make([]struct {
+		text  string
+		words class
+	}, len(t.Columns)) // of each column, what was looked at last: many cells say the same as the one above
 	for i := range t.Records {
 		r := &t.Records[i]
 		if r.Class != Device {
@@ -246,7 +250,10 @@ func weigh(t *Table, sr *sheetReader, s *vocabulary.Scorer) weighed {
 			if f := t.Columns[j].Field; describing[f] && vocabulary.DeviceIn(v) == vocabulary.AmplifierDevice {
 				amps++
 			}
-			if in := classWithin(v); slices.Contains(placeFields, t.Columns[j].Field) || t.Columns[j].Field == vocabulary.Building {
+			if a := &above[j]; a.text != v {
+				a.text, a.words = v, classWithin(v)
+			}
+			if in := above[j].words; slices.Contains(placeFields, t.Columns[j].Field) || t.Columns[j].Field == vocabulary.Building {
 				k |= in &^ classForeign // the pump house may well have loudspeakers
 			} else {
 				k |= in

@@ -92,7 +92,10 @@ func loudspeakersOnLines(t *Table) int {
 			break
 		}
 		for j, c := range t.Columns {
-			if v := oneLine(r.Values[j].Text); describing[c.Field] && len(v) < 200 && classWithin(v)&classDevice != 0 && (lineVoltsWord(v) || lookText(v)&lookTapSaid != 0) {
+			if !describing[c.Field] {
+				continue
+			}
+			if v := oneLine(r.Values[j].Text); len(v) < 200 && classWithin(v)&classDevice != 0 && (lineVoltsWord(v) || lookText(v)&lookTapSaid != 0) {
 				hits++
 				break
 			}

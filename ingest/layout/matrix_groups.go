@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -21,12 +22,15 @@ func groupField(label string) vocabulary.Field {
 	return vocabulary.Unknown
 }
 
+// groupsIn remembers what reGroup finds in cells.
+var groupsIn = remember.New(4096, func(t string, _ int) []string { return reGroup.FindStringSubmatch(t) })
+
 // groupIn takes a cell apart into the parts of reGroup, nil where it is no group.
 func groupIn(t string) []string {
 	if t == "" || t[0] != '(' && (t[0] < '0' || t[0] > '9') {
 		return nil
 	}
-	return reGroup.FindStringSubmatch(t)
+	return groupsIn.Of(t, 0)
 }
 
 // groupLabels counts the cells of a strip that name outputs, lines or places and

@@ -9,6 +9,7 @@ import (
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -35,12 +36,19 @@ func typeAhead(t string) (mark, metric string) {
 	if !anyDigit(t) && !strings.HasPrefix(t, "T") && !strings.HasPrefix(t, "t") {
 		return "", "" // most headers have no number
 	}
+	x := typesAhead.Of(t, 0)
+	return x.mark, x.metric
+}
+
+// typesAhead remembers the marks of types in front of headers.
+var typesAhead = remember.New(2048, func(t string, _ int) (x struct{ mark, metric string }) {
 	m := reTypeAhead.FindStringSubmatch(t)
 	if m == nil || notation.KeyOf(m[1]).Kind != notation.KeyLoudspeaker && strings.IndexByte(m[1], ' ') < 0 {
-		return "", ""
+		return x
 	}
-	return m[1], vocabulary.Fold(m[2])
-}
+	x.mark, x.metric = m[1], vocabulary.Fold(m[2])
+	return x
+})
 
 // reLetters finds letters of several circuits behind a word.
 var reLetters = regexp.MustCompile(`[\s(][A-D](?:\s*[/,&+|]\s*[A-D])+\)?$`)

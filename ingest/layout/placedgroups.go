@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -31,6 +32,13 @@ func placedGroupsOf(t string) []placedGroup {
 	if len(t) > 1000 || !anyDigit(t) {
 		return nil
 	}
+	return groupsPlaced.Of(t, 0)
+}
+
+// groupsPlaced remembers the groups in cells.
+var groupsPlaced = remember.New(4096, func(t string, _ int) []placedGroup { return readPlacedGroups(t) })
+
+func readPlacedGroups(t string) []placedGroup {
 	var out []placedGroup
 	for _, part := range rePlacedParts.Split(strings.TrimSpace(t), -1) {
 		part = strings.TrimSpace(part)

@@ -54,24 +54,27 @@ func newPlane(file string, s *grid.Sheet) *plane {
 	p := &plane{file: file, sheet: s.Name, on: schedule.SheetOf(file, s.Name), hiddenCols: s.HiddenCols, merges: s.Merges}
 	total := 0
 	for i := range s.Rows {
-		total += len(s.Rows[i].Cells)
+		total += s.Rows[i].Len()
 	}
 	all := make([]slot, 0, total)
 	few := total <= manyCells
-	var above [64]*wording // of the first columns: many cells say the same as the one above
+	var above [64]cell // of the first columns: many cells say the same as the one above
 	p.lines = make([]line, 0, len(s.Rows))
 	for i := range s.Rows {
 		row := &s.Rows[i]
 		from := len(all)
-		for j := range row.Cells {
-			if c := &row.Cells[j]; holds(c) {
-				s := slot{int(c.Col), cell{Cell: c}}
+		for c := range row.Cells() {
+			if holds(c.Cell) {
+				s := slot{c.Col, cell{Cell: c.Cell}}
 				if few {
-					last := &above[c.Col%int32(len(above))]
-					if t := now(c); *last == nil || (*last).text != t {
-						*last = wordingOf(t)
+					last := &above[c.Col%len(above)]
+					if last.Cell != c.Cell {
+						last.Cell = c.Cell
+						if t := now(c.Cell); last.said == nil || last.said.text != t {
+							last.said = wordingOf(t)
+						}
 					}
-					s.cell.said = *last
+					s.cell.said = last.said
 				}
 				all = append(all, s)
 			}

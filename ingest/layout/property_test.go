@@ -80,18 +80,18 @@ func accounted(book *grid.Book, r *Reading) error {
 				}
 			}
 			for _, row := range s.Rows {
-				for _, c := range row.Cells {
-					if !holds(&c) || !t.Range.Contains(row.Number, int(c.Col)) {
+				for c := range row.Cells() {
+					if !holds(c.Cell) || !t.Range.Contains(row.Number, c.Col) {
 						continue
 					}
 					n := row.Number
 					if t.Transposed {
-						n = int(c.Col)
+						n = c.Col
 					}
 					if lines[n] == 0 {
-						return fmt.Errorf("table %d %v: %s is in no record", k, t.Range, grid.A1(row.Number, int(c.Col)))
+						return fmt.Errorf("table %d %v: %s is in no record", k, t.Range, grid.A1(row.Number, c.Col))
 					}
-					if err := claim(row.Number, int(c.Col), fmt.Sprint("table ", k)); err != nil {
+					if err := claim(row.Number, c.Col, fmt.Sprint("table ", k)); err != nil {
 						return err
 					}
 				}
@@ -109,9 +109,9 @@ func accounted(book *grid.Book, r *Reading) error {
 			outside[int(o.At.Row)] = true
 		}
 		for _, row := range s.Rows {
-			for _, c := range row.Cells {
-				if holds(&c) && owner[[2]int{row.Number, int(c.Col)}] == "" && !facts[row.Number] && !outside[row.Number] && !inForm(out, row.Number) {
-					return fmt.Errorf("%s %q is accounted for nowhere", grid.A1(row.Number, int(c.Col)), c.Text)
+			for c := range row.Cells() {
+				if holds(c.Cell) && owner[[2]int{row.Number, c.Col}] == "" && !facts[row.Number] && !outside[row.Number] && !inForm(out, row.Number) {
+					return fmt.Errorf("%s %q is accounted for nowhere", grid.A1(row.Number, c.Col), c.Text)
 				}
 			}
 		}
@@ -139,15 +139,16 @@ func randomSheet(r *rand.Rand, name string) *grid.Sheet {
 		if r.IntN(8) == 0 {
 			continue
 		}
-		row := grid.Row{Number: n}
+		hidden := grid.Shown
 		if r.IntN(30) == 0 {
-			row.Hidden = grid.HiddenByHand
+			hidden = grid.HiddenByHand
 		}
+		var cells []grid.Placed
 		for c := 1; c <= cols; c++ {
 			if r.Float64() > fill {
 				continue
 			}
-			cell := grid.Cell{Col: int32(c), Kind: grid.String, Text: scraps[r.IntN(len(scraps))]}
+			cell := grid.Placed{Col: c, Cell: &grid.Cell{Kind: grid.String, Text: scraps[r.IntN(len(scraps))]}}
 			if v, ok := plainNumber(cell.Text); ok {
 				cell.Kind, cell.Number = grid.Number, v
 			}
@@ -161,9 +162,11 @@ func randomSheet(r *rand.Rand, name string) *grid.Sheet {
 			case 3:
 				cell.Kind, cell.Text = grid.Date, "2-Jan"
 			}
-			row.Cells = append(row.Cells, cell)
+			cells = append(cells, cell)
 		}
-		if len(row.Cells) > 0 {
+		if len(cells) > 0 {
+			row := grid.NewRow(n, cells...)
+			row.Hidden = hidden
 			s.Rows = append(s.Rows, row)
 		}
 	}
@@ -206,10 +209,7 @@ func TestColumnOrderChangesNothing(t *testing.T) {
 		order := r.Perm(12)
 		s := draw("Sheet1", tidy)
 		for i := range s.Rows {
-			for j := range s.Rows[i].Cells {
-				s.Rows[i].Cells[j].Col = int32(order[s.Rows[i].Cells[j].Col-1] + 1)
-			}
-			slices.SortFunc(s.Rows[i].Cells, func(a, b grid.Cell) int { return int(a.Col - b.Col) })
+			moveCells(&s.Rows[i], func(col int) int { return order[col-1] + 1 })
 		}
 		for _, c := range only(t, Read(bookOf(s), Options{})).Columns {
 			if want[c.Header] != c.Field {
@@ -217,6 +217,18 @@ func TestColumnOrderChangesNothing(t *testing.T) {
 			}
 		}
 	}
+}
+
+// moveCells puts the cells of a row into other columns.
+func moveCells(row *grid.Row, to func(col int) int) {
+	cells := slices.Collect(row.Cells())
+	for i := range cells {
+		cells[i].Col = to(cells[i].Col)
+	}
+	slices.SortFunc(cells, func(a, b grid.Placed) int { return a.Col - b.Col })
+	moved := grid.NewRow(row.Number, cells...)
+	moved.Hidden = row.Hidden
+	*row = moved
 }
 
 func TestSheetNameChangesNoColumn(t *testing.T) {
@@ -234,9 +246,7 @@ func TestBlankRowsAndShiftChangeNothing(t *testing.T) {
 		s := draw("Sheet1", tidy)
 		for i := range s.Rows {
 			s.Rows[i].Number += shift.rows
-			for j := range s.Rows[i].Cells {
-				s.Rows[i].Cells[j].Col += int32(shift.cols)
-			}
+			moveCells(&s.Rows[i], func(col int) int { return col + shift.cols })
 		}
 		if got := fieldsOf(only(t, Read(bookOf(s), Options{}))); !slices.Equal(got, want) {
 			t.Errorf("shifted by %+v: %v, want %v", shift, got, want)
@@ -257,25 +267,28 @@ func TestReadingTwiceIsTheSame(t *testing.T) {
 // Nothing that a sheet can hold may take long: prose in every cell, header
 // words in every cell, one row as wide as a sheet can be.
 func TestStrangeSheetsAreReadInTime(t *testing.T) {
-	cell := func(col int, s string) grid.Cell { return grid.Cell{Col: int32(col), Kind: grid.String, Text: s} }
+	cell := func(col int, s string) grid.Placed {
+		return grid.Placed{Col: col, Cell: &grid.Cell{Kind: grid.String, Text: s}}
+	}
+	var maker grid.Maker
 	prose := &grid.Sheet{Name: "prose"}
 	headers := &grid.Sheet{Name: "headers"}
 	for n := 1; n <= 5000; n++ {
-		var a, b []grid.Cell
+		var a, b []grid.Placed
 		for c := 1; c <= 8; c++ {
 			a = append(a, cell(c, fmt.Sprintf("words and yet more words %c%c%c%c", 'a'+n%26, 'a'+n/26%26, 'a'+n/676%26, 'a'+c)))
 			b = append(b, cell(c, scraps[(n*c)%9]))
 		}
-		prose.Rows = append(prose.Rows, grid.Row{Number: n, Cells: a})
-		headers.Rows = append(headers.Rows, grid.Row{Number: n, Cells: b})
+		prose.Rows = append(prose.Rows, maker.Row(n, a))
+		headers.Rows = append(headers.Rows, maker.Row(n, b))
 	}
 	wide := &grid.Sheet{Name: "wide"}
 	for n := 1; n <= 3; n++ {
-		var cells []grid.Cell
+		var cells []grid.Placed
 		for c := 1; c <= 16384; c++ {
 			cells = append(cells, cell(c, scraps[(c+n)%len(scraps)]))
 		}
-		wide.Rows = append(wide.Rows, grid.Row{Number: n, Cells: cells})
+		wide.Rows = append(wide.Rows, maker.Row(n, cells))
 	}
 	merged := draw("merged", tidy)
 	for n := 1; n <= 50000; n++ {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -72,6 +73,9 @@ func countTotals(cols []*heading, base []worth) {
 // reCountedWord matches a count and what is counted: "6 x column", "2 off horn", "10 pendants".
 var reCountedWord = regexp.MustCompile(`(?i)^\d{1,3}\s*(?:[x×]|no\.?|nr\.?|off|st\.?|stk\.?|stück|uds?\.?|pz\.?)?\s+\pL{3,}[\pL .-]*$`)
 
+// countedWords remembers which texts it matches.
+var countedWords = remember.New(4096, func(t string, _ int) bool { return reCountedWord.MatchString(t) })
+
 // countsDevices reports whether the cells of a column count loudspeakers in words.
 func (s *sample) countsDevices() bool {
 	if s.cells < 2 || s.share(lookWords) < 1 {
@@ -79,7 +83,7 @@ func (s *sample) countsDevices() bool {
 	}
 	n := 0
 	for i, t := range s.texts {
-		if t[0] >= '0' && t[0] <= '9' && reCountedWord.MatchString(t) && (s.looks[i]&lookMounting != 0 || vocabulary.DeviceIn(t) == vocabulary.LoudspeakerDevice) {
+		if t[0] >= '0' && t[0] <= '9' && countedWords.Of(t, 0) && (s.looks[i]&lookMounting != 0 || vocabulary.DeviceIn(t) == vocabulary.LoudspeakerDevice) {
 			n++
 		}
 	}

@@ -65,6 +65,7 @@ type wording struct {
 	what    atomic.Pointer[readWording]
 	heading atomic.Pointer[headerCell]
 	answers atomic.Uint32 // two bits for each question: yes, and no
+	classes atomic.Uint64 // of its words, and whether they were read
 }
 
 // A readWording is what a wording says, taken by itself.
@@ -91,6 +92,19 @@ func (w *wording) read() *readWording {
 	w.what.Store(r)
 	return r
 }
+
+// within is the classes of the words in the wording.
+func (w *wording) within() class {
+	if c := w.classes.Load(); c != 0 {
+		return class(c &^ classesRead)
+	}
+	c := classWithin(w.text)
+	w.classes.Store(uint64(c) | classesRead)
+	return c
+}
+
+// classesRead is set, beside the classes of a wording, once they were read.
+const classesRead = 1 << 63
 
 // header is the wording as a header, whatever its file.
 func (w *wording) header() headerCell {

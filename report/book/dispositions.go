@@ -20,14 +20,14 @@ func Dispositions(b *grid.Book) (map[string]report.Disposition, error) {
 			row := &s.Rows[i]
 			if id == 0 || decision == 0 {
 				id, decision, remark = 0, 0, 0
-				for _, c := range row.Cells {
+				for c := range row.Cells() {
 					switch strings.TrimSpace(c.Text) {
 					case "Id":
-						id = int(c.Col)
+						id = c.Col
 					case "Disposition":
-						decision = int(c.Col)
+						decision = c.Col
 					case "Remark":
-						remark = int(c.Col)
+						remark = c.Col
 					}
 				}
 				found = found || id != 0 && decision != 0

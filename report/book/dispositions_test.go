@@ -22,7 +22,7 @@ func FuzzDispositions(f *testing.F) {
 		}
 		cells := map[string]bool{"": true}
 		for _, r := range b.Sheets[0].Rows {
-			for _, c := range r.Cells {
+			for c := range r.Cells() {
 				cells[strings.TrimSpace(c.Text)] = true
 			}
 		}

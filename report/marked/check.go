@@ -75,16 +75,16 @@ func checkFresh(copied []byte, src Source, names map[string]string) error {
 		rows := byNumber(t)
 		for i := range s.Rows {
 			r := &s.Rows[i]
-			for _, c := range r.Cells {
+			for c := range r.Cells() {
 				if r.Number > maxSheetRows || c.Col > maxSheetCols || c.Kind == grid.Blank || c.Kind == grid.NoValue {
 					continue
 				}
 				var copied *grid.Cell
 				if other := rows[r.Number]; other != nil {
-					copied = other.Cell(int(c.Col))
+					copied = other.Cell(c.Col)
 				}
-				if valueOf(&c) != valueOf(copied) {
-					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
+				if valueOf(c.Cell) != valueOf(copied) {
+					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
 				}
 			}
 		}
@@ -191,22 +191,22 @@ func sameValues(before, after *grid.Book) error {
 		for i := range s.Rows {
 			r := &s.Rows[i]
 			other := rows[r.Number]
-			for _, c := range r.Cells {
+			for c := range r.Cells() {
 				var d *grid.Cell
 				if other != nil {
-					d = other.Cell(int(c.Col))
+					d = other.Cell(c.Col)
 				}
 				if c.Kind == grid.Blank {
 					continue
 				}
 				if d == nil || d.Kind != c.Kind || d.Text != c.Text || d.Number != c.Number && c.Number == c.Number || d.Extra != c.Extra && d.Format() != c.Format() || d.Formula != c.Formula || d.Struck != c.Struck {
-					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
+					return fmt.Errorf("the copy would change %s!%s", s.Name, grid.A1(r.Number, c.Col))
 				}
 				if !strings.HasPrefix(d.Note(), c.Note()) {
-					return fmt.Errorf("the copy would change the note on %s!%s", s.Name, grid.A1(r.Number, int(c.Col)))
+					return fmt.Errorf("the copy would change the note on %s!%s", s.Name, grid.A1(r.Number, c.Col))
 				}
 			}
-			if other == nil && len(r.Cells) > 0 || other != nil && other.Hidden != r.Hidden {
+			if other == nil && r.Len() > 0 || other != nil && other.Hidden != r.Hidden {
 				return fmt.Errorf("the copy would change row %d of %s", r.Number, s.Name)
 			}
 		}

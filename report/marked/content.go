@@ -23,14 +23,13 @@ func Content(b *grid.Book) (sum [sha256.Size]byte) {
 		put(0)
 		for i := range s.Rows {
 			r := &s.Rows[i]
-			for k := range r.Cells {
-				c := &r.Cells[k]
+			for c := range r.Cells() {
 				if c.Kind == grid.Blank || c.Kind == grid.NoValue || r.Number > maxSheetRows || c.Col > maxSheetCols {
 					continue
 				}
-				if said := valueOf(c); said != "" {
+				if said := valueOf(c.Cell); said != "" {
 					put(r.Number)
-					put(int(c.Col))
+					put(c.Col)
 					put(len(said))
 					w.WriteString(said)
 				}

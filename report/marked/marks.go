@@ -157,15 +157,16 @@ func filled(fs []finding, b *grid.Book) map[spot]int {
 	for _, s := range b.Sheets {
 		for i := range s.Rows {
 			row := &s.Rows[i]
-			for k, c := range row.Cells {
+			for k := range row.Len() {
+				c := row.At(k)
 				if c.Kind == grid.Blank {
 					continue
 				}
-				if _, ok := wanted[spot{s.Name, row.Number, int(c.Col)}]; ok {
-					wanted[spot{s.Name, row.Number, int(c.Col)}] = int(c.Col)
+				if _, ok := wanted[spot{s.Name, row.Number, c.Col}]; ok {
+					wanted[spot{s.Name, row.Number, c.Col}] = c.Col
 				}
 				if _, ok := wanted[spot{s.Name, row.Number, 0}]; ok && k == 0 {
-					wanted[spot{s.Name, row.Number, 0}] = int(c.Col)
+					wanted[spot{s.Name, row.Number, 0}] = c.Col
 				}
 			}
 		}
@@ -187,15 +188,15 @@ func addOwnNotes(marks map[string][]mark, b *grid.Book) {
 		}
 		ms := marks[s.Name]
 		for i := range s.Rows {
-			for _, c := range s.Rows[i].Cells {
+			for c := range s.Rows[i].Cells() {
 				note := c.Note()
 				if note == "" {
 					continue
 				}
-				if k, ok := at[[2]int{s.Rows[i].Number, int(c.Col)}]; ok {
+				if k, ok := at[[2]int{s.Rows[i].Number, c.Col}]; ok {
 					ms[k].text = note + "\n" + ms[k].text
 				} else {
-					ms = append(ms, mark{row: s.Rows[i].Number, col: int(c.Col), text: note, own: true})
+					ms = append(ms, mark{row: s.Rows[i].Number, col: c.Col, text: note, own: true})
 				}
 			}
 		}

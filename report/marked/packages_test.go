@@ -303,7 +303,7 @@ func TestWhatCannotBeMarked(t *testing.T) {
 		t.Fatalf("%q, %v", why, err)
 	}
 	b := parse(t, "findings.xlsx", out.Bytes())
-	if len(b.Sheets) != 1 || b.Sheets[0].Name != "Findings" || !strings.Contains(b.Sheets[0].Rows[2].Cells[0].Text, "left as it is") {
+	if len(b.Sheets) != 1 || b.Sheets[0].Name != "Findings" || !strings.Contains(b.Sheets[0].Rows[2].At(0).Text, "left as it is") {
 		t.Errorf("%+v", b.Sheets)
 	}
 }
@@ -316,7 +316,7 @@ func TestACopyThatReadsOtherwiseIsNotKept(t *testing.T) {
 		book := parse(t, "a.xlsx", b)
 		for _, s := range book.Sheets {
 			if s.Name == "Devices" {
-				s.Rows[0].Cells[1].Number = 75
+				s.Rows[0].At(1).Number = 75
 			}
 		}
 		return book, nil
@@ -355,9 +355,9 @@ func TestHostileTextsInNotesAndNames(t *testing.T) {
 	b := parse(t, "copy.xlsx", data)
 	for _, s := range b.Sheets {
 		for _, r := range s.Rows {
-			for _, c := range r.Cells {
+			for c := range r.Cells() {
 				if c.Formula && !strings.HasPrefix(c.Text, "It's <b> =1+1!") || len([]rune(c.Text)) > 32767 || strings.ContainsAny(c.Text+c.Note(), "\x00\x1b\u202e") {
-					t.Errorf("%s!%s: %.80q", s.Name, grid.A1(r.Number, int(c.Col)), c.Text)
+					t.Errorf("%s!%s: %.80q", s.Name, grid.A1(r.Number, c.Col), c.Text)
 				}
 			}
 		}

@@ -159,7 +159,7 @@ func plainSheet(s *grid.Sheet, styles *plainStyles) string {
 			attrs += fmt.Sprintf(` ht="%g" customHeight="1"`, min(409, float64(lines)*lineHeight))
 		}
 		fmt.Fprintf(&b, `<row r="%d"%s>`, row.Number, attrs)
-		for _, c := range row.Cells {
+		for c := range row.Cells() {
 			plainCell(&b, row.Number, c, styles)
 		}
 		b.WriteString(`</row>`)
@@ -178,7 +178,7 @@ func plainSheet(s *grid.Sheet, styles *plainStyles) string {
 
 func tallest(row *grid.Row) int {
 	lines := 1
-	for _, c := range row.Cells {
+	for c := range row.Cells() {
 		if c.Kind == grid.String {
 			lines = max(lines, 1+strings.Count(c.Text, "\n"))
 		}
@@ -186,11 +186,11 @@ func tallest(row *grid.Row) int {
 	return lines
 }
 
-func plainCell(b *strings.Builder, row int, c grid.Cell, styles *plainStyles) {
+func plainCell(b *strings.Builder, row int, c grid.Placed, styles *plainStyles) {
 	if c.Col > maxSheetCols {
 		return
 	}
-	name := cellName(row, int(c.Col))
+	name := cellName(row, c.Col)
 	switch c.Kind {
 	case grid.Blank, grid.NoValue:
 	case grid.Number, grid.Date:
@@ -223,14 +223,14 @@ func plainCell(b *strings.Builder, row int, c grid.Cell, styles *plainStyles) {
 func plainColumns(s *grid.Sheet) string {
 	var widths []float64
 	for i := range s.Rows[:min(len(s.Rows), 2000)] {
-		for _, c := range s.Rows[i].Cells {
+		for c := range s.Rows[i].Cells() {
 			if c.Col > maxSheetCols {
 				continue
 			}
-			for len(widths) < int(c.Col) {
+			for len(widths) < c.Col {
 				widths = append(widths, 0)
 			}
-			if alone := len(s.Rows[i].Cells) == 1; alone { // a title, free to run over its neighbours
+			if alone := s.Rows[i].Len() == 1; alone { // a title, free to run over its neighbours
 				continue
 			}
 			for line := range strings.SplitSeq(c.Text, "\n") {

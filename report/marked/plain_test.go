@@ -14,10 +14,12 @@ func TestPlainBookKeepsWhatTheGridHolds(t *testing.T) {
 	s := &grid.Sheet{Name: "Rink/2: [east] and a name that is much too long", HiddenCols: []grid.Span{{First: 3, Last: 3}},
 		Merges: []grid.Range{{Row1: 1, Col1: 1, Row2: 1, Col2: 3}, {Row1: 1, Col1: 2, Row2: 2, Col2: 2}},
 		Rows: []grid.Row{
-			{Number: 1, Cells: []grid.Cell{{Col: 1, Kind: grid.String, Text: "=1+1"}}},
-			{Number: 4, Hidden: grid.HiddenByHand, Cells: []grid.Cell{{Col: 1, Kind: grid.Number, Number: 7.5, Text: "7.5 W", Extra: grid.Extra{Format: `0.0" W"`}.Share()},
-				{Col: 2, Kind: grid.Date, Number: 46024, Extra: grid.Extra{Format: "d/m/yyyy"}.Share()}, {Col: 3, Kind: grid.Boolean, Number: 1}, {Col: 4, Kind: grid.String, Text: "two\nlines", Struck: grid.WholeStruck}}},
+			grid.NewRow(1, grid.Cell{Kind: grid.String, Text: "=1+1"}.In(1)),
+			grid.NewRow(4, grid.Cell{Kind: grid.Number, Number: 7.5, Text: "7.5 W", Extra: grid.Extra{Format: `0.0" W"`}.Share()}.In(1),
+				grid.Cell{Kind: grid.Date, Number: 46024, Extra: grid.Extra{Format: "d/m/yyyy"}.Share()}.In(2), grid.Cell{Kind: grid.Boolean, Number: 1}.In(3),
+				grid.Cell{Kind: grid.String, Text: "two\nlines", Struck: grid.WholeStruck}.In(4)),
 		}}
+	s.Rows[1].Hidden = grid.HiddenByHand
 	data, names := plainBook(&grid.Book{File: "a.xls", Sheets: []*grid.Sheet{s, {Name: "History"}, {Name: "history"}, {Name: ""}}})
 	f, err := excelize.OpenReader(bytes.NewReader(data))
 	if err != nil {

@@ -20,7 +20,7 @@ const findingsTitle = "What an audit found in this workbook"
 // audits put into it, for a marked copy may come back as the schedule itself.
 func WithoutFindings(b *grid.Book) *grid.Book {
 	ours := func(s *grid.Sheet) bool {
-		return len(s.Rows) > 0 && s.Rows[0].Number == 1 && len(s.Rows[0].Cells) > 0 && s.Rows[0].Cells[0].Text == findingsTitle
+		return len(s.Rows) > 0 && s.Rows[0].Number == 1 && s.Rows[0].Len() > 0 && s.Rows[0].At(0).Text == findingsTitle
 	}
 	if !slices.ContainsFunc(b.Sheets, ours) {
 		return b

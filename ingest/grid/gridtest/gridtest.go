@@ -108,9 +108,9 @@ func Read(b *grid.Book) []Cell {
 	var out []Cell
 	for _, s := range b.Sheets {
 		for _, r := range s.Rows {
-			for _, c := range r.Cells {
+			for c := range r.Cells() {
 				out = append(out, Cell{
-					Sheet: s.Name, At: grid.A1(r.Number, int(c.Col)), Kind: c.Kind, Text: c.Text, Number: c.Number,
+					Sheet: s.Name, At: grid.A1(r.Number, c.Col), Kind: c.Kind, Text: c.Text, Number: c.Number,
 					Struck: c.Struck, Kept: c.Kept(), Note: c.Note(), Formula: c.Formula, Hidden: r.Hidden,
 				})
 			}

@@ -24,6 +24,7 @@ const maxTag = 16 << 20
 type page struct {
 	tok    *html.Tokenizer
 	sheet  *grid.Sheet
+	maker  grid.Maker
 	spent  *budget.Budget
 	next   int          // number of the next row of the sheet
 	open   []*htmlTable // the tables that the reading position is in
@@ -199,13 +200,13 @@ func (p *page) sink() *cellText {
 // flushLoose makes a row of the text gathered outside of tables. Behind a
 // paragraph or a heading a row stays empty, as in a spreadsheet program.
 func (p *page) flushLoose(gap bool) error {
-	c := grid.Cell{Col: 1}
+	var c grid.Cell
 	ok := p.loose.fill(&c)
 	p.loose = cellText{}
 	if !ok {
 		return nil
 	}
-	if err := p.addRow(grid.Row{Number: p.next, Cells: []grid.Cell{c}}); err != nil {
+	if err := p.addRow(p.maker.Row(p.next, []grid.Placed{c.In(1)})); err != nil {
 		return err
 	}
 	p.next++
@@ -223,8 +224,8 @@ func (p *page) addRow(r grid.Row) error {
 	if err := p.spent.Row(); err != nil {
 		return err
 	}
-	for i := range r.Cells {
-		if err := p.spent.Cell(&r.Cells[i]); err != nil {
+	for c := range r.Cells() {
+		if err := p.spent.Cell(c.Cell); err != nil {
 			return err
 		}
 	}

@@ -246,13 +246,14 @@ func FuzzRead(f *testing.F) {
 		for _, s := range b.Sheets {
 			last := 0
 			for _, r := range s.Rows {
-				if r.Number <= last || len(r.Cells) == 0 {
-					t.Fatalf("row %d after row %d with %d cells", r.Number, last, len(r.Cells))
+				if r.Number <= last || r.Len() == 0 {
+					t.Fatalf("row %d after row %d with %d cells", r.Number, last, r.Len())
 				}
 				last = r.Number
-				for i, c := range r.Cells {
-					if c.Col < 1 || i > 0 && c.Col <= r.Cells[i-1].Col || c.Number != c.Number {
-						t.Fatalf("row %d: cell %+v", r.Number, c)
+				for i := range r.Len() {
+					c := r.At(i)
+					if c.Col < 1 || i > 0 && c.Col <= r.At(i-1).Col || c.Number != c.Number {
+						t.Fatalf("row %d: cell %+v", r.Number, *c.Cell)
 					}
 				}
 			}

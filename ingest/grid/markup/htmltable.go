@@ -24,9 +24,10 @@ type htmlTable struct {
 	inCell bool
 	hidden bool  // the row is hidden
 	taken  []int // by column from 1: the last row that a cell from above takes up
-	rows   []grid.Row
+	rows   []htmlRow
 	merges []grid.Range
-	cell   grid.Cell // the open cell
+	cell   grid.Cell // what the open cell holds
+	at     int       // its column
 	struck bool      // its style strikes it through
 	text   cellText  // its text
 	note   cellText  // its note
@@ -34,6 +35,13 @@ type htmlTable struct {
 	spans  []grid.Span
 	depth  int // open elements around the table
 	within int // open elements around the open cell
+}
+
+// An htmlRow is a row of a table and its cells.
+type htmlRow struct {
+	number int
+	hidden bool
+	cells  []grid.Placed
 }
 
 // startTable opens a table, in a cell of another or not.
@@ -84,8 +92,11 @@ func (p *page) endTable() error {
 func (p *page) lay(t *htmlTable) error {
 	above := p.next - 1
 	for _, r := range t.rows {
-		r.Number += above
-		if err := p.addRow(r); err != nil {
+		row := p.maker.Row(above+r.number, r.cells)
+		if r.hidden {
+			row.Hidden = grid.HiddenByHand
+		}
+		if err := p.addRow(row); err != nil {
 			return err
 		}
 	}
@@ -191,7 +202,7 @@ func (p *page) startCell(t tag) error {
 	for c := top.col; c <= last; c++ {
 		top.taken[c-1] = top.row + high - 1
 	}
-	top.cell = grid.Cell{Col: int32(top.col)}
+	top.cell, top.at = grid.Cell{}, top.col
 	p.stored(&top.cell, t)
 	top.struck = p.struckBy(t)
 	top.text, top.note = cellText{}, cellText{}
@@ -217,15 +228,11 @@ func (p *page) endCell() error {
 		}
 		top.cell.Kind = grid.Blank
 	}
-	if n := len(top.rows); n == 0 || top.rows[n-1].Number != top.row {
-		row := grid.Row{Number: top.row}
-		if top.hidden {
-			row.Hidden = grid.HiddenByHand
-		}
-		top.rows = append(top.rows, row)
+	if n := len(top.rows); n == 0 || top.rows[n-1].number != top.row {
+		top.rows = append(top.rows, htmlRow{number: top.row, hidden: top.hidden})
 	}
 	row := &top.rows[len(top.rows)-1]
-	row.Cells = append(row.Cells, top.cell)
+	row.cells = append(row.cells, grid.Placed{Cell: p.maker.Of(top.cell), Col: top.at})
 	return p.spent.Step()
 }
 

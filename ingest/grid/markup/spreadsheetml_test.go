@@ -134,7 +134,7 @@ func TestXMLTextThatAFormatHides(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if c := b.Sheets[0].Rows[0].Cells; len(c) != 2 || c[0].Text != "5 W" || len(b.Notes) != 1 || !strings.Contains(b.Notes[0].Text, "hide") {
+	if c := b.Sheets[0].Rows[0]; c.Len() != 2 || c.At(0).Text != "5 W" || len(b.Notes) != 1 || !strings.Contains(b.Notes[0].Text, "hide") {
 		t.Errorf("cells %v, notes %v", c, b.Notes)
 	}
 }
@@ -180,7 +180,7 @@ func TestXMLControlCharacters(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := b.Sheets[0].Rows[0].Cells[0].Text; got != "LS-1 by the slip" || len(b.Notes) != 1 {
+	if got := b.Sheets[0].Rows[0].At(0).Text; got != "LS-1 by the slip" || len(b.Notes) != 1 {
 		t.Errorf("read %q with notes %v", got, b.Notes)
 	}
 	if _, err := Read("a.xls", in("LS-1\x00"), grid.DefaultLimits()); err == nil {

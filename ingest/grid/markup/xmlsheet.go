@@ -13,6 +13,8 @@ import (
 type xmlSheet struct {
 	*xmlBook
 	sheet      *grid.Sheet
+	maker      grid.Maker
+	inRow      []grid.Placed // of the row being read
 	nextCol    int
 	nextRow    int
 	colStyles  []colStyle
@@ -150,33 +152,36 @@ func (s *xmlSheet) readRow(t xmltok.Token) error {
 		return grid.Damaged("row %d follows row %d", number, s.nextRow-1)
 	}
 	s.nextRow = number + more + 1
-	row := grid.Row{Number: number}
+	hidden := grid.Shown
 	if isTrue(s.attr(t, "Hidden")) || s.attr(t, "Height") == "0" {
-		row.Hidden = grid.HiddenByHand
+		hidden = grid.HiddenByHand
 	}
 	style := s.attr(t, "StyleID")
 	next := 1
+	s.inRow = s.inRow[:0]
 	err = s.r.Children(func(t xmltok.Token) error {
 		if t.Name != "ss:Cell" {
 			return s.r.Skip()
 		}
-		return s.readCell(t, &row, &next, style)
+		return s.readCell(t, number, &next, style)
 	}, nil)
 	if err != nil {
 		return err
 	}
-	if len(row.Cells) == 0 {
+	if len(s.inRow) == 0 {
 		return s.spent.Step()
 	}
 	if number > maxRow {
 		return grid.TooLarge("a row with the number %d", number)
 	}
+	row := s.maker.Row(number, s.inRow)
+	row.Hidden = hidden
 	s.sheet.Rows = append(s.sheet.Rows, row)
 	return s.spent.Row()
 }
 
 // readCell reads one ss:Cell and adds it to the row if it holds anything.
-func (s *xmlSheet) readCell(t xmltok.Token, row *grid.Row, next *int, rowStyle string) error {
+func (s *xmlSheet) readCell(t xmltok.Token, row int, next *int, rowStyle string) error {
 	col, err := s.count(t, "Index", maxCol)
 	if err != nil {
 		return err
@@ -185,7 +190,7 @@ func (s *xmlSheet) readCell(t xmltok.Token, row *grid.Row, next *int, rowStyle s
 		col = *next
 	}
 	if col < *next {
-		return grid.Damaged("%s follows column %d", grid.A1(row.Number, col), *next-1)
+		return grid.Damaged("%s follows column %d", grid.A1(row, col), *next-1)
 	}
 	across, err := s.count(t, "MergeAcross", maxCol)
 	if err != nil {
@@ -200,7 +205,7 @@ func (s *xmlSheet) readCell(t xmltok.Token, row *grid.Row, next *int, rowStyle s
 		if err := s.spent.Merge(); err != nil {
 			return err
 		}
-		s.sheet.Merges = append(s.sheet.Merges, grid.Range{Row1: row.Number, Col1: col, Row2: row.Number + down, Col2: col + across})
+		s.sheet.Merges = append(s.sheet.Merges, grid.Range{Row1: row, Col1: col, Row2: row + down, Col2: col + across})
 	}
 	style := s.attr(t, "StyleID")
 	if style == "" {
@@ -214,9 +219,9 @@ func (s *xmlSheet) readCell(t xmltok.Token, row *grid.Row, next *int, rowStyle s
 		return err
 	}
 	if col > maxCol {
-		return grid.TooLarge("a cell in column %d of row %d", col, row.Number)
+		return grid.TooLarge("a cell in column %d of row %d", col, row)
 	}
-	c.Col = int32(col)
-	row.Cells = append(row.Cells, c)
-	return s.spent.Cell(&c)
+	shared := s.maker.Of(c)
+	s.inRow = append(s.inRow, grid.Placed{Cell: shared, Col: col})
+	return s.spent.Cell(shared)
 }

@@ -22,8 +22,8 @@ func TestFormatCodes(t *testing.T) {
 	}
 	want := map[string]string{"B5": `0.0" W"`, "A8": "d-mmm", "B8": "h:mm", "C8": "0%", "D8": "#,##0.00", "G8": "# ?/?", "A9": ""}
 	for _, r := range b.Sheets[0].Rows {
-		for _, c := range r.Cells {
-			at := grid.A1(r.Number, int(c.Col))
+		for c := range r.Cells() {
+			at := grid.A1(r.Number, c.Col)
 			if code, ok := want[at]; ok && c.Format() != code {
 				t.Errorf("%s: format %q, want %q", at, c.Format(), code)
 			}
@@ -60,7 +60,7 @@ func TestDataStyles(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		c := &b.Sheets[0].Rows[0].Cells[0]
+		c := b.Sheets[0].Rows[0].At(0)
 		if got := c.Format(); got != tt.want {
 			t.Errorf("%s\nis %q, want %q", tt.styles, got, tt.want)
 		}

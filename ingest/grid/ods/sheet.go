@@ -22,6 +22,7 @@ type sheetReader struct {
 	r       *xmltok.Reader
 	sheet   *grid.Sheet
 	columns []columnRun
+	maker   grid.Maker
 	row     int  // number of the next row
 	folded  bool // something is folded away in an outline group
 }
@@ -147,7 +148,7 @@ func (s *sheetReader) columnStyle(col int) string {
 type rowReader struct {
 	*sheetReader
 	style  string // default style of its cells, "" for the columns'
-	cells  []grid.Cell
+	cells  []grid.Placed
 	merges []grid.Range // by rows relative to this one
 	col    int          // number of the next column
 }
@@ -215,12 +216,12 @@ func (row *rowReader) readCell(t xmltok.Token, covered bool) error {
 		if last := row.col + times - 1; last > maxCol {
 			return grid.TooLarge("a cell in column %d of row %d", last, row.sheetReader.row)
 		}
+		shared := row.maker.Of(c)
 		for i := range times {
-			c.Col = int32(row.col + i)
-			if err := row.d.spent.Cell(&c); err != nil {
+			if err := row.d.spent.Cell(shared); err != nil {
 				return err
 			}
-			row.cells = append(row.cells, c)
+			row.cells = append(row.cells, grid.Placed{Cell: shared, Col: row.col + i})
 		}
 	}
 	row.col = min(row.col+times, maxRow)
@@ -252,16 +253,16 @@ func (row *rowReader) place(times int, hidden grid.Hiding) error {
 		if err := s.d.spent.Row(); err != nil {
 			return err
 		}
-		cells := row.cells
 		if i > 0 { // the first time they were counted as they were read
-			cells = slices.Clone(cells)
-			for j := range cells {
-				if err := s.d.spent.Cell(&cells[j]); err != nil {
+			for _, c := range row.cells {
+				if err := s.d.spent.Cell(c.Cell); err != nil {
 					return err
 				}
 			}
 		}
-		s.sheet.Rows = append(s.sheet.Rows, grid.Row{Number: number, Hidden: hidden, Cells: cells})
+		placed := s.maker.Row(number, row.cells)
+		placed.Hidden = hidden
+		s.sheet.Rows = append(s.sheet.Rows, placed)
 	}
 	return nil
 }

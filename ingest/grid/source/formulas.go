@@ -15,14 +15,14 @@ func doubtFormulas(b *grid.Book) {
 	zeros, first := 0, grid.Note{}
 	for _, s := range b.Sheets {
 		for i := range s.Rows {
-			for _, c := range s.Rows[i].Cells {
+			for c := range s.Rows[i].Cells() {
 				switch {
 				case !c.Formula || c.Kind == grid.NoValue:
 				case c.Kind != grid.Number || c.Number != 0:
 					return
 				default:
 					if zeros++; zeros == 1 {
-						first = grid.Note{Sheet: s.Name, Row: s.Rows[i].Number, Col: int(c.Col)}
+						first = grid.Note{Sheet: s.Name, Row: s.Rows[i].Number, Col: c.Col}
 					}
 				}
 			}

@@ -355,7 +355,7 @@ func TestMembersAtOnce(t *testing.T) {
 	for i, f := range l.Files {
 		go func() {
 			book, err := f.Read(context.Background(), Options{})
-			if err == nil && book.Sheets[0].Rows[1].Cells[0].Text != fmt.Sprint(i) {
+			if err == nil && book.Sheets[0].Rows[1].At(0).Text != fmt.Sprint(i) {
 				err = fmt.Errorf("%s holds %+v", f.Name, book.Sheets[0].Rows[1])
 			}
 			results <- err

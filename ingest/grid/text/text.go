@@ -61,6 +61,8 @@ func fill(sheet *grid.Sheet, sp *splitter, lim grid.Limits) error {
 		fields []string
 		cells  int
 		size   int64
+		maker  grid.Maker
+		inRow  []grid.Placed
 	)
 	for number := 1; ; number++ {
 		var ok bool
@@ -75,7 +77,7 @@ func fill(sheet *grid.Sheet, sp *splitter, lim grid.Limits) error {
 				return err
 			}
 		}
-		var row grid.Row
+		inRow = inRow[:0]
 		for i, f := range fields {
 			f = unwrapped(f)
 			if f == "" {
@@ -88,17 +90,13 @@ func fill(sheet *grid.Sheet, sp *splitter, lim grid.Limits) error {
 			if cells++; lim.MaxCells > 0 && cells > lim.MaxCells {
 				return grid.TooLarge("more than %d cells", lim.MaxCells)
 			}
-			if row.Cells == nil {
-				row.Cells = make([]grid.Cell, 0, len(fields)-i)
-			}
-			row.Cells = append(row.Cells, grid.Cell{Col: int32(i + 1), Kind: grid.String, Text: f})
+			inRow = append(inRow, grid.Placed{Cell: maker.Of(grid.Cell{Kind: grid.String, Text: f}), Col: i + 1})
 		}
 		if lim.MaxText > 0 && size > lim.MaxText {
 			return grid.TooLarge("more than %d MiB of text", lim.MaxText>>20)
 		}
-		if row.Cells != nil {
-			row.Number = number
-			sheet.Rows = append(sheet.Rows, row)
+		if len(inRow) > 0 {
+			sheet.Rows = append(sheet.Rows, maker.Row(number, inRow))
 			if lim.MaxRows > 0 && len(sheet.Rows) > lim.MaxRows {
 				return grid.TooLarge("more than %d rows", lim.MaxRows)
 			}

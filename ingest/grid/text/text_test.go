@@ -22,8 +22,8 @@ func cells(book *grid.Book) [][]string {
 		for len(out) < r.Number {
 			out = append(out, nil)
 		}
-		for _, c := range r.Cells {
-			for len(out[r.Number-1]) < int(c.Col) {
+		for c := range r.Cells() {
+			for len(out[r.Number-1]) < c.Col {
 				out[r.Number-1] = append(out[r.Number-1], "")
 			}
 			out[r.Number-1][c.Col-1] = c.Text
@@ -49,7 +49,7 @@ func TestNamedEncodingLeavesUTF8Alone(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if got := b.Sheets[0].Rows[1].Cells[0].Text; got != tt.want {
+			if got := b.Sheets[0].Rows[1].At(0).Text; got != tt.want {
 				t.Errorf("read %q, want %q", got, tt.want)
 			}
 		})
@@ -265,14 +265,14 @@ func FuzzRead(f *testing.F) {
 		}
 		last := 0
 		for _, r := range book.Sheets[0].Rows {
-			if r.Number <= last || len(r.Cells) == 0 {
+			if r.Number <= last || r.Len() == 0 {
 				t.Fatalf("row %d behind row %d", r.Number, last)
 			}
 			last = r.Number
-			col := int32(0)
-			for _, c := range r.Cells {
+			col := 0
+			for c := range r.Cells() {
 				if c.Col <= col || c.Text == "" || c.Kind != grid.String || !utf8.ValidString(c.Text) {
-					t.Fatalf("%+v behind column %d", c, col)
+					t.Fatalf("%+v behind column %d", *c.Cell, col)
 				}
 				col = c.Col
 			}

@@ -38,13 +38,13 @@ func (r *sheetReader) readCell(rec record) error {
 		}
 		return r.addText(row, col, xf, s, false)
 	case recNumber:
-		return r.add(row, r.w.number(col, xf, float(body)))
+		return r.add(row, col, r.w.number(xf, float(body)))
 	case recRK:
-		return r.add(row, r.w.number(col, xf, rk(body)))
+		return r.add(row, col, r.w.number(xf, rk(body)))
 	case recMulRk:
 		return r.readMulRk(row, col, d[4:])
 	case recBoolErr:
-		return r.add(row, r.w.boolOrError(col, xf, body[0], body[1] != 0))
+		return r.add(row, col, r.w.boolOrError(xf, body[0], body[1] != 0))
 	case recFormula:
 		return r.readFormula(row, col, xf, body)
 	}
@@ -55,7 +55,7 @@ func (r *sheetReader) readCell(rec record) error {
 // each, then the last column.
 func (r *sheetReader) readMulRk(row, col int, d []byte) error {
 	for ; len(d) >= 8; d = d[6:] {
-		if err := r.add(row, r.w.number(col, int(u16(d)), rk(d[2:]))); err != nil {
+		if err := r.add(row, col, r.w.number(int(u16(d)), rk(d[2:]))); err != nil {
 			return err
 		}
 		col++
@@ -73,12 +73,12 @@ type pendingText struct{ row, col, xf int }
 func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 	v := body[:8]
 	if u16(v[6:]) != 0xffff {
-		c := r.w.number(col, xf, float(v))
+		c := r.w.number(xf, float(v))
 		if c.Number == 0 && r.w.makesText(body) {
-			c = grid.Cell{Col: int32(col), Kind: grid.NoValue, Extra: c.Extra, Struck: c.Struck}
+			c = grid.Cell{Kind: grid.NoValue, Extra: c.Extra, Struck: c.Struck}
 		}
 		c.Formula = true
-		return r.add(row, c)
+		return r.add(row, col, c)
 	}
 	var c grid.Cell
 	switch v[0] {
@@ -86,14 +86,14 @@ func (r *sheetReader) readFormula(row, col, xf int, body []byte) error {
 		r.pending = &pendingText{row, col, xf}
 		return nil
 	case 1, 2:
-		c = r.w.boolOrError(col, xf, v[2], v[0] == 2)
+		c = r.w.boolOrError(xf, v[2], v[0] == 2)
 		c.Formula = true
 	case 3: // an empty text
 		return nil
 	default:
-		c = grid.Cell{Col: int32(col), Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(xf))}
+		c = grid.Cell{Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(xf))}
 	}
-	return r.add(row, c)
+	return r.add(row, col, c)
 }
 
 // readString gives the pending formula its text.
@@ -130,7 +130,7 @@ func (r *sheetReader) flushPending() error {
 		return nil
 	}
 	r.pending = nil
-	return r.add(p.row, grid.Cell{Col: int32(p.col), Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(p.xf))})
+	return r.add(p.row, p.col, grid.Cell{Kind: grid.NoValue, Formula: true, Extra: extra(r.w.format(p.xf))})
 }
 
 // addText places a text, unless it is empty.
@@ -141,12 +141,12 @@ func (r *sheetReader) addText(row, col, xf int, s richString, formula bool) erro
 	}
 	f := r.w.format(xf)
 	shown, hidden := f.ShowText(s.text)
-	c := grid.Cell{Col: int32(col), Kind: grid.String, Text: shown, Extra: extra(f), Formula: formula}
+	c := grid.Cell{Kind: grid.String, Text: shown, Extra: extra(f), Formula: formula}
 	if hidden {
 		r.remark(row, col, "the number format hides this text; it was read all the same")
 	}
 	c.Strike(r.w.struck(s, r.w.struckXF(xf)))
-	return r.add(row, c)
+	return r.add(row, col, c)
 }
 
 // labelText reads the text of a Label or RString record, behind the XF index.
@@ -187,10 +187,10 @@ func runs8(b []byte) []fontRun {
 	return out
 }
 
-// number returns a cell that holds a number or, by its format, a date.
-func (w *workbook) number(col, xf int, v float64) grid.Cell {
+// number returns a number or, by its format, a date.
+func (w *workbook) number(xf int, v float64) grid.Cell {
 	f := w.format(xf)
-	c := grid.Cell{Col: int32(col), Kind: grid.Number, Number: v, Extra: extra(f)}
+	c := grid.Cell{Kind: grid.Number, Number: v, Extra: extra(f)}
 	if w.struckXF(xf) {
 		c.Struck = grid.WholeStruck
 	}
@@ -208,9 +208,9 @@ func (w *workbook) number(col, xf int, v float64) grid.Cell {
 	return c
 }
 
-// boolOrError returns a cell that holds a truth value or an error value.
-func (w *workbook) boolOrError(col, xf int, v byte, isError bool) grid.Cell {
-	c := grid.Cell{Col: int32(col), Kind: grid.Boolean, Text: "FALSE", Extra: extra(w.format(xf))}
+// boolOrError returns a truth value or an error value.
+func (w *workbook) boolOrError(xf int, v byte, isError bool) grid.Cell {
+	c := grid.Cell{Kind: grid.Boolean, Text: "FALSE", Extra: extra(w.format(xf))}
 	switch {
 	case isError:
 		c.Kind, c.Text = grid.Error, errorText(v)

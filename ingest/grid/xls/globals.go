@@ -17,6 +17,7 @@ import (
 type workbook struct {
 	lim      grid.Limits
 	stream   []byte
+	maker    grid.Maker
 	biff8    bool // else BIFF5
 	codePage encoding.Encoding
 	date1904 bool

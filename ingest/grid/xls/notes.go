@@ -1,6 +1,7 @@
 package xls
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf16"
 
@@ -108,18 +109,12 @@ func (r *sheetReader) attachNotes() error {
 		}
 		text = strings.TrimRight(clean(text), "\n")
 		n.text[at] = text
-		if i, ok := r.rows[at.row]; ok {
-			if c := r.sheet.Rows[i].Cell(at.col); c != nil {
-				c.SetNote(text)
-				continue
-			}
-		}
-		if text != "" {
+		if !r.setNote(at, text) && text != "" {
 			bare = append(bare, at)
 		}
 	}
 	for _, at := range bare {
-		if err := r.add(at.row, grid.Cell{Col: int32(at.col), Kind: grid.Blank, Extra: grid.Extra{Note: n.text[at]}.Share()}); err != nil {
+		if err := r.add(at.row, at.col, grid.Cell{Kind: grid.Blank, Extra: grid.Extra{Note: n.text[at]}.Share()}); err != nil {
 			return err
 		}
 	}
@@ -127,4 +122,20 @@ func (r *sheetReader) attachNotes() error {
 		r.sortCells()
 	}
 	return nil
+}
+
+// setNote gives the cell at the place a note, and says whether there is one.
+func (r *sheetReader) setNote(at place, text string) bool {
+	i, ok := r.rowAt[at.row]
+	if !ok {
+		return false
+	}
+	cells := r.rows[i].cells
+	k, ok := slices.BinarySearchFunc(cells, at.col, func(c grid.Placed, col int) int { return c.Col - col })
+	if ok {
+		v := *cells[k].Cell
+		v.SetNote(text)
+		cells[k].Cell = r.w.maker.New(v)
+	}
+	return ok
 }

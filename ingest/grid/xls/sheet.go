@@ -17,7 +17,8 @@ type sheetReader struct {
 	s        recordStream
 	spent    *budget.Budget
 	sheet    *grid.Sheet
-	rows     map[int]int      // row number to index in sheet.Rows
+	rows     []sheetRow       // as they come
+	rowAt    map[int]int      // row number to index in rows
 	hidden   map[int]rowState // by row number: whether its Row record hides it
 	hideAll  bool             // rows without a Row record are hidden
 	arrows   bool             // the sheet has a filter; its name may outlive it
@@ -30,13 +31,19 @@ type sheetReader struct {
 	unsorted bool             // cells came out of order
 }
 
+// A sheetRow is a row that is being gathered.
+type sheetRow struct {
+	number int
+	cells  []grid.Placed
+}
+
 // readSheet reads the sheet that an entry of the list points to.
 func (w *workbook) readSheet(e sheetEntry, filter grid.Range, spent *budget.Budget) (*grid.Sheet, []grid.Note, error) {
 	r := &sheetReader{
 		w: w, spent: spent, object: -1,
 		s:      recordStream{b: w.stream, pos: e.start},
 		sheet:  &grid.Sheet{Name: e.name, Hidden: e.hidden, Filtered: filter},
-		rows:   map[int]int{},
+		rowAt:  map[int]int{},
 		hidden: map[int]rowState{},
 		notes:  newSheetNotes(),
 	}
@@ -126,28 +133,28 @@ func (r *sheetReader) read(rec record) error {
 	return nil
 }
 
-// add places a cell. row and c.Col count from 1.
-func (r *sheetReader) add(row int, c grid.Cell) error {
-	if err := r.spent.Cell(&c); err != nil {
+// add places a cell that holds v. row and col count from 1.
+func (r *sheetReader) add(row, col int, v grid.Cell) error {
+	if err := r.spent.Cell(&v); err != nil {
 		return err
 	}
-	i, ok := r.rows[row]
+	i, ok := r.rowAt[row]
 	if !ok {
 		if err := r.spent.Row(); err != nil {
 			return err
 		}
-		i = len(r.sheet.Rows)
-		r.rows[row] = i
-		r.sheet.Rows = append(r.sheet.Rows, grid.Row{Number: row})
-		if i > 0 && r.sheet.Rows[i-1].Number > row {
+		i = len(r.rows)
+		r.rowAt[row] = i
+		r.rows = append(r.rows, sheetRow{number: row})
+		if i > 0 && r.rows[i-1].number > row {
 			r.unsorted = true
 		}
 	}
-	cells := r.sheet.Rows[i].Cells
-	if n := len(cells); n > 0 && cells[n-1].Col >= c.Col {
+	cells := r.rows[i].cells
+	if n := len(cells); n > 0 && cells[n-1].Col >= col {
 		r.unsorted = true
 	}
-	r.sheet.Rows[i].Cells = append(cells, c)
+	r.rows[i].cells = append(cells, grid.Placed{Cell: r.w.maker.Of(v), Col: col})
 	return nil
 }
 
@@ -165,9 +172,11 @@ func (r *sheetReader) finish() error {
 	if !r.arrows {
 		r.sheet.Filtered = grid.Range{}
 	}
-	for i := range r.sheet.Rows {
-		row := &r.sheet.Rows[i]
-		row.Hidden = r.hiding(row.Number)
+	r.sheet.Rows = make([]grid.Row, len(r.rows))
+	for i, row := range r.rows {
+		r.sheet.Rows[i] = r.w.maker.Row(row.number, row.cells)
+		r.sheet.Rows[i].Hidden = r.hiding(row.number)
+		r.rows[i].cells = nil
 	}
 	r.sheet.HiddenCols = joinSpans(r.sheet.HiddenCols)
 	if r.folded {
@@ -179,23 +188,23 @@ func (r *sheetReader) finish() error {
 // sortCells orders rows and cells. Of two records for one cell the later
 // holds, as it does when a spreadsheet program loads the file.
 func (r *sheetReader) sortCells() {
-	slices.SortFunc(r.sheet.Rows, func(a, b grid.Row) int { return a.Number - b.Number })
+	slices.SortFunc(r.rows, func(a, b sheetRow) int { return a.number - b.number })
 	twice, first := 0, place{}
-	for i := range r.sheet.Rows {
-		row := &r.sheet.Rows[i]
-		slices.SortStableFunc(row.Cells, func(a, b grid.Cell) int { return int(a.Col - b.Col) })
-		kept := row.Cells[:0]
-		for j, c := range row.Cells {
-			if j+1 < len(row.Cells) && row.Cells[j+1].Col == c.Col {
+	for i := range r.rows {
+		row := &r.rows[i]
+		slices.SortStableFunc(row.cells, func(a, b grid.Placed) int { return a.Col - b.Col })
+		kept := row.cells[:0]
+		for j, c := range row.cells {
+			if j+1 < len(row.cells) && row.cells[j+1].Col == c.Col {
 				if twice++; twice == 1 {
-					first = place{row.Number, int(c.Col)}
+					first = place{row.number, c.Col}
 				}
 				continue
 			}
 			kept = append(kept, c)
 		}
-		row.Cells = kept
-		r.rows[row.Number] = i
+		row.cells = kept
+		r.rowAt[row.number] = i
 	}
 	if twice > 0 {
 		r.remark(first.row, first.col, fmt.Sprintf("%d cells are stored twice, this one first; the later value was taken", twice))

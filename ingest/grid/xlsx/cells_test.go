@@ -87,9 +87,7 @@ func TestCell(t *testing.T) {
 				}
 				return
 			}
-			_, col, _ := grid.ParseA1(tt.at)
-			tt.want.Col = int32(col)
-			if got := cellAt(t, book, 0, tt.at); got != tt.want {
+			if got := *cellAt(t, book, 0, tt.at).Cell; !got.Equal(tt.want) {
 				t.Errorf("got  %+v\nwant %+v", got, tt.want)
 			}
 		})

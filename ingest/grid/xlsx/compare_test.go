@@ -119,8 +119,8 @@ func TestSameValuesAsExcelize(t *testing.T) {
 			}
 			for _, s := range book.Sheets {
 				for _, r := range s.Rows {
-					for _, c := range r.Cells {
-						at := s.Name + "!" + grid.A1(r.Number, int(c.Col))
+					for c := range r.Cells() {
+						at := s.Name + "!" + grid.A1(r.Number, c.Col)
 						raw, stored := want[at]
 						delete(want, at)
 						got := c.Text

@@ -28,21 +28,21 @@ func wantSound(t *testing.T, book *grid.Book) {
 	for _, s := range book.Sheets {
 		lastRow := 0
 		for _, r := range s.Rows {
-			if r.Number <= lastRow || r.Number > maxRow || len(r.Cells) == 0 {
-				t.Fatalf("row %d behind row %d with %d cells", r.Number, lastRow, len(r.Cells))
+			if r.Number <= lastRow || r.Number > maxRow || r.Len() == 0 {
+				t.Fatalf("row %d behind row %d with %d cells", r.Number, lastRow, r.Len())
 			}
 			lastRow = r.Number
-			lastCol := int32(0)
-			for _, c := range r.Cells {
+			lastCol := 0
+			for c := range r.Cells() {
 				if c.Col <= lastCol || c.Col > maxCol {
 					t.Fatalf("column %d behind %d", c.Col, lastCol)
 				}
 				lastCol = c.Col
 				if math.IsNaN(c.Number) || math.IsInf(c.Number, 0) {
-					t.Fatalf("%s is %v", grid.A1(r.Number, int(c.Col)), c.Number)
+					t.Fatalf("%s is %v", grid.A1(r.Number, c.Col), c.Number)
 				}
 				if c.Kind == grid.Blank && c.Note() == "" || c.Kind == grid.String && c.Text == "" || c.Struck != grid.PartStruck && c.Kept() != "" {
-					t.Fatalf("%s is %+v", grid.A1(r.Number, int(c.Col)), c)
+					t.Fatalf("%s is %+v", grid.A1(r.Number, c.Col), *c.Cell)
 				}
 			}
 		}

@@ -141,29 +141,38 @@ func (r *sheetReader) attach(places []place, found map[place]string) {
 		if ok {
 			row = rows[i]
 		}
-		var added []grid.Cell
-		for _, at := range places[:n] {
-			text := strings.TrimRight(found[at], "\n")
-			if text == "" {
-				continue
-			}
-			if c := row.Cell(at.col); c != nil {
-				c.SetNote(text)
-			} else {
-				added = append(added, grid.Cell{Col: int32(at.col), Extra: grid.Extra{Note: text}.Share()})
-			}
-		}
-		if len(added) > 0 {
-			cells := append(slices.Clip(row.Cells), added...)
-			slices.SortFunc(cells, func(a, b grid.Cell) int { return cmp.Compare(a.Col, b.Col) })
+		if noted := r.noted(row, places[:n], found); noted.Len() > 0 {
+			noted.Number = places[0].row
 			if ok {
-				rows[i].Cells = cells
+				rows[i] = noted
 			} else {
-				rows = append(rows, grid.Row{Number: places[0].row, Cells: cells})
+				rows = append(rows, noted)
 			}
 		}
 		places = places[n:]
 	}
 	slices.SortStableFunc(rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
 	r.sheet.Rows = rows
+}
+
+// noted is the row with the notes of its places.
+func (r *sheetReader) noted(row grid.Row, places []place, found map[place]string) grid.Row {
+	cells := slices.Collect(row.Cells())
+	for _, at := range places {
+		text := strings.TrimRight(found[at], "\n")
+		i, ok := slices.BinarySearchFunc(cells, at.col, func(c grid.Placed, col int) int { return cmp.Compare(c.Col, col) })
+		switch {
+		case text == "":
+		case ok:
+			v := *cells[i].Cell
+			v.SetNote(text)
+			cells[i].Cell = r.maker.New(v)
+		default:
+			v := grid.Cell{Extra: grid.Extra{Note: text}.Share()}
+			cells = slices.Insert(cells, i, v.In(at.col))
+		}
+	}
+	out := r.maker.Row(row.Number, cells)
+	out.Hidden = row.Hidden
+	return out
 }

@@ -144,8 +144,8 @@ func dump(book *grid.Book) string {
 	for _, s := range book.Sheets {
 		fmt.Fprintf(&b, "sheet %q hidden %v merges %v columns %v filter %v\n", s.Name, s.Hidden, s.Merges, s.HiddenCols, s.Filtered)
 		for _, r := range s.Rows {
-			for _, c := range r.Cells {
-				fmt.Fprintf(&b, "%s %d %+v\n", grid.A1(r.Number, int(c.Col)), r.Hidden, c)
+			for c := range r.Cells() {
+				fmt.Fprintf(&b, "%s %d kind %d %q %v %+v formula %v struck %d\n", grid.A1(r.Number, c.Col), r.Hidden, c.Kind, c.Text, c.Number, c.Extra.Get(), c.Formula, c.Struck)
 			}
 		}
 	}
@@ -173,7 +173,7 @@ func mustRefuse(tb testing.TB, data []byte, lim grid.Limits, words string) {
 }
 
 // cellAt returns a cell that must be there.
-func cellAt(tb testing.TB, book *grid.Book, sheet int, at string) grid.Cell {
+func cellAt(tb testing.TB, book *grid.Book, sheet int, at string) grid.Placed {
 	tb.Helper()
 	row, col, err := grid.ParseA1(at)
 	if err != nil {
@@ -182,18 +182,18 @@ func cellAt(tb testing.TB, book *grid.Book, sheet int, at string) grid.Cell {
 	for i := range book.Sheets[sheet].Rows {
 		if r := &book.Sheets[sheet].Rows[i]; r.Number == row {
 			if c := r.Cell(col); c != nil {
-				return *c
+				return c.In(col)
 			}
 		}
 	}
 	tb.Fatalf("there is no cell %s in\n%s", at, dump(book))
-	return grid.Cell{}
+	return grid.Placed{}
 }
 
 func cellCount(book *grid.Book) (n int) {
 	for _, s := range book.Sheets {
 		for _, r := range s.Rows {
-			n += len(r.Cells)
+			n += r.Len()
 		}
 	}
 	return n

@@ -1,6 +1,8 @@
 package xlsx
 
 import (
+	"slices"
+
 	"lineaudit/ingest/grid"
 )
 
@@ -73,16 +75,10 @@ func (r *sheetReader) hiding() grid.Hiding {
 
 // endRow files the row that was read, if it holds anything.
 func (r *sheetReader) endRow() error {
-	if len(r.texts) > textBlock {
-		r.flush()
-	}
-	n := len(r.row.Cells)
-	if n == 0 {
+	if len(r.inRow) == 0 {
 		return nil
 	}
-	r.row.Cells = r.row.Cells[:n:n]
-	r.block = r.block[n:n]
-	r.sheet.Rows = append(r.sheet.Rows, r.row)
+	r.fileRow()
 	if r.rows++; r.lim.MaxRows > 0 && r.rows > r.lim.MaxRows {
 		return grid.TooLarge("more than %d rows", r.lim.MaxRows)
 	}
@@ -92,11 +88,35 @@ func (r *sheetReader) endRow() error {
 	return nil
 }
 
+// fileRow puts the cells that were read into the row at hand, and that into the sheet.
+func (r *sheetReader) fileRow() {
+	row := r.maker.Row(r.row.Number, r.inRow)
+	row.Hidden = r.row.Hidden
+	if len(r.sheet.Rows) == cap(r.sheet.Rows) {
+		r.makeRoom()
+	}
+	r.sheet.Rows = append(r.sheet.Rows, row)
+	r.inRow = r.inRow[:0]
+}
+
+// makeRoom makes room for as many rows as the part holds if it goes on as it
+// began, but for so many times those it had at most: sizes may lie.
+func (r *sheetReader) makeRoom() {
+	const first, most = 1024, 8
+	n := len(r.sheet.Rows)
+	all, read := r.s.progress()
+	if n < first || read == 0 {
+		return
+	}
+	want := int(min(float64(n)*float64(all)/float64(read)*1.01, most*float64(n)))
+	r.sheet.Rows = slices.Grow(r.sheet.Rows, max(want-n, n/8))
+}
+
 // cellsOf reads the cells up to the end of the row.
 func (r *sheetReader) cellsOf() error {
 	s := r.s
 	col, last := 0, 0
-	r.row.Cells = r.block[:0]
+	r.inRow = r.inRow[:0]
 	for d, skipped := s.depth(), 0; ; {
 		if r.quick {
 			n, err := r.quickCells(&col, &last)
@@ -284,20 +304,17 @@ func (r *sheetReader) content(c *stored) error {
 func (r *sheetReader) stray(c *stored) error {
 	r.note(r.sheet.Name, c.row, c.col, "the file stores this cell among the cells of row %d", r.row.Number)
 	home := r.row
-	n := len(home.Cells)
-	r.block = r.block[n:n]
-	home.Cells = home.Cells[:n:n]
-	if n > 0 {
-		r.sheet.Rows = append(r.sheet.Rows, home)
+	if len(r.inRow) > 0 {
+		r.fileRow()
 	}
-	r.row = grid.Row{Number: c.row, Cells: r.block[:0]}
+	r.row = grid.Row{Number: c.row}
 	if err := r.keep(c); err != nil {
 		return err
 	}
 	if err := r.endRow(); err != nil {
 		return err
 	}
-	r.row = grid.Row{Number: home.Number, Hidden: home.Hidden, Cells: r.block[:0]}
+	r.row = home
 	r.mixed = true
 	return nil
 }

@@ -86,6 +86,15 @@ func newScanner(src *partReader, part string, lim grid.Limits) *scanner {
 	return s
 }
 
+// progress tells of how many bytes of the part, as the directory says, how many were
+// handed out; 0 if that is not known.
+func (s *scanner) progress() (all, handedOut int64) {
+	if s.src == nil {
+		return 0, 0
+	}
+	return s.src.size, s.src.size - s.src.left - int64(len(s.buf)-s.pos)
+}
+
 // release hands buffers back; the scanner is of no use afterwards.
 func (s *scanner) release() {
 	if s.src != nil {

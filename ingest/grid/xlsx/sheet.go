@@ -28,18 +28,12 @@ type sheetReader struct {
 	folded   bool // hidden rows in an outline group were met
 	foldCols bool
 
-	row       grid.Row // being read
-	texts     []byte   // texts of cells at hand, not yet strings
-	pending   []pendingText
+	row       grid.Row      // being read
+	inRow     []grid.Placed // its cells so far
+	shown     []byte        // text of the cell at hand
 	runs      []run
 	scratch   []byte
 	badStyles bool
-}
-
-// A pendingText is a cell whose text lies in texts[from:to].
-type pendingText struct {
-	cell     *grid.Cell
-	from, to int
 }
 
 // sheet reads one sheet and what belongs to it.
@@ -127,7 +121,6 @@ func (r *sheetReader) read() error {
 			return err
 		}
 	}
-	r.flush()
 	if !data {
 		return s.broken("holds no rows part")
 	}
@@ -211,33 +204,36 @@ func (r *sheetReader) order() {
 	rows := r.sheet.Rows
 	slices.SortStableFunc(rows, func(a, b grid.Row) int { return cmp.Compare(a.Number, b.Number) })
 	out := rows[:0]
-	joined := 0 // number of the row that was joined last: its cells have room of their own
-	for _, row := range rows {
-		if n := len(out); n > 0 && out[n-1].Number == row.Number {
-			last := &out[n-1]
-			if joined != row.Number {
-				last.Cells = slices.Clip(last.Cells)
-				joined = row.Number
-			}
-			last.Cells = append(last.Cells, row.Cells...)
-			last.Hidden = max(last.Hidden, row.Hidden)
-			continue
+	for len(rows) > 0 {
+		n := 1 // rows of one number
+		for n < len(rows) && rows[n].Number == rows[0].Number {
+			n++
 		}
-		out = append(out, row)
-	}
-	for i := range out {
-		cells := out[i].Cells
-		slices.SortStableFunc(cells, func(a, b grid.Cell) int { return cmp.Compare(a.Col, b.Col) })
-		kept := cells[:0]
-		for _, c := range cells {
-			if n := len(kept); n > 0 && kept[n-1].Col == c.Col {
-				r.note(r.sheet.Name, out[i].Number, int(c.Col), "the file stores this cell twice, as %q and as %q; the second was taken", kept[n-1].Text, c.Text)
-				kept[n-1] = c
-				continue
-			}
-			kept = append(kept, c)
-		}
-		out[i].Cells = kept
+		out = append(out, r.joined(rows[:n]))
+		rows = rows[n:]
 	}
 	r.sheet.Rows = out
+}
+
+// joined makes one row, with its cells in order, of those of one number.
+func (r *sheetReader) joined(rows []grid.Row) grid.Row {
+	var cells []grid.Placed
+	hidden := grid.Shown
+	for i := range rows {
+		cells = slices.AppendSeq(cells, rows[i].Cells())
+		hidden = max(hidden, rows[i].Hidden)
+	}
+	slices.SortStableFunc(cells, func(a, b grid.Placed) int { return cmp.Compare(a.Col, b.Col) })
+	kept := cells[:0]
+	for _, c := range cells {
+		if n := len(kept); n > 0 && kept[n-1].Col == c.Col {
+			r.note(r.sheet.Name, rows[0].Number, c.Col, "the file stores this cell twice, as %q and as %q; the second was taken", kept[n-1].Text, c.Text)
+			kept[n-1] = c
+			continue
+		}
+		kept = append(kept, c)
+	}
+	row := r.maker.Row(rows[0].Number, kept)
+	row.Hidden = hidden
+	return row
 }

@@ -239,7 +239,7 @@ moved &amp; re-tapped_x000D_</t></r></text></comment>
 	if n := cellCount(book); n != 7 {
 		t.Errorf("%d cells, want 7:\n%s", n, dump(book))
 	}
-	if last := book.Sheets[0].Rows[len(book.Sheets[0].Rows)-1]; last.Number != 7 || last.Cells[0].Col != 1 {
+	if last := book.Sheets[0].Rows[len(book.Sheets[0].Rows)-1]; last.Number != 7 || last.At(0).Col != 1 {
 		t.Errorf("rows or cells are out of order:\n%s", dump(book))
 	}
 }

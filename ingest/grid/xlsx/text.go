@@ -164,6 +164,7 @@ type stringTable struct {
 	text string
 	ends []int
 	rich map[int]*richText
+	held []*grid.Cell // what the last cell with each string holds
 }
 
 // at returns string i.
@@ -173,6 +174,14 @@ func (t *stringTable) at(i int) string {
 		from = t.ends[i-1]
 	}
 	return t.text[from:t.ends[i]]
+}
+
+// last is where the value that the last cell with string i holds is kept in mind.
+func (t *stringTable) last(i int) **grid.Cell {
+	if t.held == nil {
+		t.held = make([]*grid.Cell, len(t.ends))
+	}
+	return &t.held[i]
 }
 
 // readStrings reads the shared strings. Their whole is bounded by MaxText.

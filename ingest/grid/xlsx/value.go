@@ -11,50 +11,21 @@ import (
 	"lineaudit/ingest/grid/numfmt"
 )
 
-// Cells are handed out from blocks that grow with the workbook, and texts are
-// made into strings so many bytes at a time.
-const (
-	smallBlock = 128
-	largeBlock = 2048
-	textBlock  = 2 << 10
-)
-
-// add appends an empty cell to the row being read and returns it; it is valid
-// until the next call.
-func (r *sheetReader) add(col int) (*grid.Cell, error) {
+// add appends a cell to the row being read.
+func (r *sheetReader) add(col int, holds *grid.Cell) error {
 	if r.cells++; r.lim.MaxCells > 0 && r.cells > r.lim.MaxCells {
-		return nil, grid.TooLarge("more than %d cells", r.lim.MaxCells)
+		return grid.TooLarge("more than %d cells", r.lim.MaxCells)
 	}
-	n := len(r.row.Cells)
-	if n == cap(r.row.Cells) {
-		size := min(max(r.cells, smallBlock), largeBlock)
-		r.flush() // its cells are about to move
-		block := make([]grid.Cell, 0, size+2*n)
-		r.row.Cells = append(block, r.row.Cells...)
-		r.block = block[:0]
-	}
-	r.row.Cells = r.row.Cells[:n+1]
-	c := &r.row.Cells[n] // new from its block: zero
-	c.Col = int32(col)
-	return c, nil
+	r.inRow = append(r.inRow, grid.Placed{Cell: holds, Col: col})
+	return nil
 }
 
-// later remembers that the text of the cell is texts[from:].
-func (r *sheetReader) later(cell *grid.Cell, from int) error {
-	r.pending = append(r.pending, pendingText{cell: cell, from: from, to: len(r.texts)})
-	return r.count(len(r.texts) - from)
-}
-
-// flush turns the texts at hand into strings, many with one allocation.
-func (r *sheetReader) flush() {
-	if len(r.pending) == 0 {
-		return
+// addShown appends a cell that holds v and shows the text.
+func (r *sheetReader) addShown(col int, v grid.Cell, text []byte) error {
+	if err := r.count(len(text)); err != nil {
+		return err
 	}
-	all := string(r.texts)
-	for _, p := range r.pending {
-		p.cell.Text = all[p.from:p.to]
-	}
-	r.pending, r.texts = r.pending[:0], r.texts[:0]
+	return r.add(col, r.maker.Shown(v, text))
 }
 
 // count bounds the text of the book.
@@ -106,13 +77,7 @@ func (r *sheetReader) keep(c *stored) error {
 	if !c.formula {
 		return nil
 	}
-	cell, err := r.add(c.col)
-	if err != nil {
-		return err
-	}
-	st := r.style(c)
-	cell.Kind, cell.Formula, cell.Extra = grid.NoValue, true, st.extra
-	return nil
+	return r.add(c.col, r.maker.Of(grid.Cell{Kind: grid.NoValue, Formula: true, Extra: r.style(c).extra}))
 }
 
 // xmlSpace is what XML takes for blanks; it may stand around any number.
@@ -123,68 +88,87 @@ func (r *sheetReader) keepShared(c *stored) error {
 	if !ok || i >= len(r.strings.ends) {
 		return r.s.broken("refers to a text that the workbook does not hold, in cell " + grid.A1(c.row, c.col))
 	}
-	text := r.strings.at(i)
-	if text == "" {
+	v := grid.Cell{Text: r.strings.at(i)}
+	if v.Text == "" {
 		return nil
 	}
-	return r.putText(c, text, r.strings.rich[i])
+	if err := r.asText(c, &v, r.strings.rich[i]); err != nil {
+		return err
+	}
+	last := r.strings.last(i)
+	if *last == nil || **last != v {
+		*last = r.maker.New(v)
+	}
+	return r.add(c.col, *last)
 }
 
 func (r *sheetReader) keepInline(c *stored) error {
 	if len(r.scratch) == 0 {
 		return nil
 	}
-	text := string(r.scratch)
-	return r.putText(c, text, summary(text, r.runs))
+	v := grid.Cell{Text: string(r.scratch)}
+	if err := r.asText(c, &v, summary(v.Text, r.runs)); err != nil {
+		return err
+	}
+	return r.add(c.col, r.maker.Of(v))
 }
 
 func (r *sheetReader) keepText(c *stored) error {
-	from := len(r.texts)
 	var ok bool
-	if r.texts, ok = appendText(r.texts, c.value, c.cdata); !ok {
+	if r.shown, ok = appendText(r.shown[:0], c.value, c.cdata); !ok {
 		const reason = "holds a character or an entity that XML does not allow"
 		if c.typ == typeInline {
 			return r.s.broken(reason)
 		}
 		return r.s.broken(reason + ", in cell " + grid.A1(c.row, c.col))
 	}
-	text := r.seen.text(r.texts[from:])
-	r.texts = r.texts[:from]
-	if text == "" {
+	if len(r.shown) == 0 {
 		return nil
 	}
-	if r.lim.MaxCellText > 0 && len(text) > r.lim.MaxCellText {
+	if r.lim.MaxCellText > 0 && len(r.shown) > r.lim.MaxCellText {
 		return grid.TooLarge("a text of more than %d bytes", r.lim.MaxCellText)
 	}
-	return r.putText(c, text, nil)
+	st := r.style(c)
+	if st.format.PlainText() {
+		return r.addShown(c.col, st.value(c, grid.String), r.shown)
+	}
+	v := grid.Cell{Text: string(r.shown)}
+	if err := r.asText(c, &v, nil); err != nil {
+		return err
+	}
+	return r.add(c.col, r.maker.Of(v))
 }
 
-// putText files a text cell.
-func (r *sheetReader) putText(c *stored, text string, rich *richText) error {
+// value is one of the kind in the style, with nothing in it yet.
+func (st *style) value(c *stored, kind grid.Kind) grid.Cell {
+	v := grid.Cell{Kind: kind, Formula: c.formula, Extra: st.extra}
+	if st.strike {
+		v.Struck = grid.WholeStruck
+	}
+	return v
+}
+
+// asText makes v, which has its stored text, the value of a text cell.
+func (r *sheetReader) asText(c *stored, v *grid.Cell, rich *richText) error {
+	text := v.Text
 	if err := r.count(len(text)); err != nil {
 		return err
 	}
-	cell, err := r.add(c.col)
-	if err != nil {
-		return err
-	}
 	st := r.style(c)
-	cell.Kind, cell.Text, cell.Formula, cell.Extra = grid.String, text, c.formula, st.extra
+	*v = st.value(c, grid.String)
+	v.Text = text
 	if !st.format.PlainText() {
 		var hidden bool
-		if cell.Text, hidden = st.format.ShowText(text); hidden {
+		if v.Text, hidden = st.format.ShowText(text); hidden {
 			r.note(r.sheet.Name, c.row, c.col, "the number format hides this text; it was read all the same")
 		}
 	}
-	switch {
-	case rich != nil:
+	if rich != nil {
 		font := 0
 		if st.strike {
 			font = 1
 		}
-		cell.Strike(rich.strike[font], rich.kept[font])
-	case st.strike:
-		cell.Struck = grid.WholeStruck
+		v.Strike(rich.strike[font], rich.kept[font])
 	}
 	return nil
 }
@@ -215,53 +199,45 @@ func (r *sheetReader) keepValue(c *stored) error {
 		r.note(r.sheet.Name, c.row, c.col, "the stored value is not of the kind that the file says; it was taken as text")
 		return r.keepText(c)
 	}
-	cell, err := r.add(c.col)
-	if err != nil {
-		return err
-	}
-	cell.Formula, cell.Extra = c.formula, st.extra
-	if st.strike {
-		cell.Struck = grid.WholeStruck
-	}
 	switch c.typ {
 	case typeError:
-		cell.Kind = grid.Error
-		from := len(r.texts)
-		if r.texts, ok = appendText(r.texts, v, c.cdata); !ok {
+		if r.shown, ok = appendText(r.shown[:0], v, c.cdata); !ok {
 			return r.s.broken("holds a character or an entity that XML does not allow, in cell " + grid.A1(c.row, c.col))
 		}
-		return r.later(cell, from)
+		return r.addShown(c.col, st.value(c, grid.Error), r.shown)
 	case typeBool:
-		cell.Kind, cell.Number, cell.Text = grid.Boolean, number, "FALSE"
+		cell := st.value(c, grid.Boolean)
+		cell.Number, cell.Text = number, "FALSE"
 		if number == 1 {
 			cell.Text = "TRUE"
 		}
-		return nil
+		return r.add(c.col, r.maker.Of(cell))
 	}
-	return r.putNumber(cell, st, number, v, c.typ == typeDate)
+	return r.keepNumber(c, st, number, v)
 }
 
-// putNumber fills a cell with a number or date and shows it by its format.
-func (r *sheetReader) putNumber(cell *grid.Cell, st *style, number float64, raw []byte, iso bool) error {
-	cell.Kind, cell.Number = grid.Number, number
-	from := len(r.texts)
+// keepNumber files a number or date, shown by its format.
+func (r *sheetReader) keepNumber(c *stored, st *style, number float64, raw []byte) error {
+	v := st.value(c, grid.Number)
+	v.Number = number
+	iso := c.typ == typeDate
 	switch {
 	case st.date || iso:
-		cell.Kind = grid.Date
+		v.Kind = grid.Date
 		if r.date904 && !iso && st.format.IsCalendar() {
-			cell.Number += 1462 // days from 1 January 1900 to 1 January 1904
+			v.Number += 1462 // days from 1 January 1900 to 1 January 1904
 		}
 		if iso && !st.date {
-			r.texts = append(r.texts, raw...)
+			r.shown = append(r.shown[:0], raw...)
 			break
 		}
-		r.texts = st.format.Append(r.texts, cell.Number)
+		r.shown = st.format.Append(r.shown[:0], v.Number)
 	case st.general && plainDigits(raw):
-		r.texts = append(r.texts, raw...)
+		return r.addShown(c.col, v, raw)
 	default:
-		r.texts = st.format.Append(r.texts, number)
+		r.shown = st.format.Append(r.shown[:0], number)
 	}
-	return r.later(cell, from)
+	return r.addShown(c.col, v, r.shown)
 }
 
 // plainDigits reports whether a stored number reads the same in the general

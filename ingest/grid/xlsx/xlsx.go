@@ -51,7 +51,6 @@ func read(file string, data []byte, directory *zip.Reader, lim grid.Limits, quic
 		return nil, err
 	}
 	r := &reader{
-		seen:    new(seen),
 		archive: a,
 		lim:     lim,
 		quick:   quick,
@@ -96,8 +95,7 @@ type reader struct {
 
 	rows, cells, merges int
 	text                int64
-	block               []grid.Cell // room for cells to come
-	seen                *seen
+	maker               grid.Maker
 }
 
 // common reads the parts that all sheets refer to.
