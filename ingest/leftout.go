@@ -129,7 +129,11 @@ func (b *builder) describeTables() {
 		for _, c := range t.columns {
 			b.closeCall(t, c)
 			field := c.Field.String()
-			d.Columns = append(d.Columns, schedule.Column{Col: c.Col, Header: c.Header, Field: field, Confidence: c.Confidence,
+			col := c.Col
+			if t.Form && c.At.Row > 0 {
+				col, d.Transposed, d.HeaderRow = int(c.At.Row), true, int(c.At.Col)
+			}
+			d.Columns = append(d.Columns, schedule.Column{Col: col, Header: c.Header, Field: field, Confidence: c.Confidence,
 				Evidence: c.Evidence, Unit: c.Unit, Samples: samplesOf(t, c), RunnerUp: c.RunnerUp.String()})
 		}
 		b.job.Tables = append(b.job.Tables, d)

@@ -404,7 +404,7 @@ func (b *builder) emergencyFromOverrides() {
 func (b *builder) inColumn(at schedule.Ref, f vocabulary.Field) bool {
 	for _, t := range b.tables {
 		for _, c := range t.byField[f] {
-			if t.Sheet == at.Sheet() && (!t.Transposed && c.Col == int(at.Col) || t.Transposed && c.Col == int(at.Row)) {
+			if t.Sheet == at.Sheet() && (t.Form && c.At.Row == at.Row || !t.Transposed && c.Col == int(at.Col) || t.Transposed && c.Col == int(at.Row)) {
 				return true
 			}
 		}

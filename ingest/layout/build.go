@@ -303,7 +303,7 @@ func (f *finder) build(d *draft, low, high int) *Table {
 		}
 	}
 	dec := readCounts(cols, kinds, decide(cols, kinds, findProducts(cols)))
-	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned}
+	t := &Table{Sheet: f.p.sheet, Kind: dec.kind, Confidence: dec.confidence, HeaderRows: d.header, Transposed: f.p.turned, Form: f.p.laidAt != nil}
 	for i, h := range cols {
 		t.Columns = append(t.Columns, h.column(f.p, dec, i))
 	}

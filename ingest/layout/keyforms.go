@@ -122,7 +122,9 @@ func (p *plane) asTable(forms []keyForm, taken map[int]bool) *plane {
 		}
 	}
 	q := &plane{file: p.file, sheet: p.sheet, on: p.on, hiddenCols: p.hiddenCols, mergedAt: map[int][]int{}, laidAt: map[[2]int]cellAt{}}
+	q.laid = grid.Range{Row1: forms[0].lines[0].n, Col1: keys[0].slots[0].col}
 	put := func(to *line, col int, s slot, n int) {
+		q.laid.Row2, q.laid.Col2 = max(q.laid.Row2, n), max(q.laid.Col2, s.col)
 		to.slots = append(to.slots, slot{col, s.cell})
 		q.laidAt[[2]int{to.n, col}] = cellAt{n, s.col}
 	}

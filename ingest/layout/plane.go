@@ -22,6 +22,7 @@ type plane struct {
 	hiddenCols  []grid.Span
 	stackedAt   map[[2]int]int    // line and column of the plane -> the sheet row, where lines were laid side by side
 	stackedCols int               // how many columns each of them has
+	laid        grid.Range        // the sheet cells of forms that were laid out as a table
 	laidAt      map[[2]int]cellAt // line and column of the plane -> the sheet cell, where forms were laid out as a table
 	glued       int               // the sheet column that the whole plane was pasted into as text, else 0
 }
@@ -236,6 +237,9 @@ func (p *plane) span(first, last int) schedule.Span {
 func (p *plane) area(r grid.Range) grid.Range {
 	if p.glued > 0 {
 		r.Col1, r.Col2 = p.glued, p.glued
+	}
+	if p.laidAt != nil && r.Row1 <= p.laid.Row1 && r.Row2 <= p.laid.Row2 {
+		return p.laid
 	}
 	if p.stackedCols > 0 {
 		r.Col2 = min(r.Col2, p.stackedCols)
