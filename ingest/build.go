@@ -259,6 +259,9 @@ func (b *builder) classify(r *row) {
 			r.out, r.reason = schedule.HiddenRow, "on a hidden sheet"
 		case r.t.outdated:
 			r.out, r.reason = schedule.OutdatedRow, "on a sheet that says it is no longer valid"
+			if r.t.replaced {
+				r.reason = "on a sheet of an earlier revision"
+			}
 		}
 	case layout.Struck:
 		r.kind, r.out = kindOf(r), schedule.StruckRow

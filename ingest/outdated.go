@@ -21,8 +21,9 @@ func (b *builder) outdatedSheets() {
 		return
 	}
 	old := make(map[string]bool)
+	earlier := b.earlierRevisions()
 	for sheet := range first {
-		old[sheet] = saysOutdated(sheet)
+		old[sheet] = saysOutdated(sheet) || earlier[sheet]
 	}
 	for i := range b.facts {
 		f := &b.facts[i]
@@ -37,14 +38,14 @@ func (b *builder) outdatedSheets() {
 		}
 	}
 	valid := slices.ContainsFunc(b.tables, func(t *table) bool {
-		return !old[t.Sheet] && (t.kind == layout.Loudspeakers || t.kind == layout.Mixed)
+		return !old[t.Sheet] && (t.kind == layout.Loudspeakers || t.kind == layout.Mixed || t.kind == layout.Zones && len(earlier) > 0)
 	})
 	if !valid {
 		return
 	}
 	on := func(at schedule.Ref) bool { return old[at.Sheet()] }
 	for _, t := range b.tables {
-		t.outdated = old[t.Sheet]
+		t.outdated, t.replaced = old[t.Sheet], earlier[t.Sheet]
 	}
 	b.facts = without(b.facts, func(f layout.Fact) bool { return on(f.At) })
 	b.said = without(b.said, func(s said) bool { return on(s.source.At) })

@@ -26,6 +26,8 @@ type table struct {
 	commented bool          // cells of it carry notes
 	// outdated: its sheet says that it is no longer valid, and another sheet is.
 	outdated bool
+	// replaced: another sheet is a later revision of the same list.
+	replaced bool
 	names    map[string][]valueName
 	// controlsAmong are the keys of the controls that it lists among amplifiers; see equipmentOfCables.
 	controlsAmong map[string]bool

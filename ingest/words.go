@@ -113,9 +113,10 @@ var (
 	worksWords        = wordClasses["works"]    // said over answers: whether a part does its work
 	subjectWords      = wordClasses["subject"]
 	restWords         = wordClasses["rest"]
-	cablesWords       = wordClasses["cables"]       // said of all that follow
-	hangsWords        = wordClasses["hangs"]        // what loudspeakers do on outputs
-	loudspeakersWords = wordClasses["loudspeakers"] // any of them, of no kind
+	revisionMarkWords = wordClasses["revision mark"] // in front of the letter or number of a revision
+	cablesWords       = wordClasses["cables"]        // said of all that follow
+	hangsWords        = wordClasses["hangs"]         // what loudspeakers do on outputs
+	loudspeakersWords = wordClasses["loudspeakers"]  // any of them, of no kind
 	alsoWords         = wordClasses["also"]
 	volumeByWords     = wordClasses["volume by"]    // between a loudspeaker and the control that sets it: "volume by RG1 at the desk"
 	onItsWords        = wordClasses["on its"]       // between a loudspeaker and the control that it shares: "on the same knob"

@@ -42,7 +42,11 @@ func cases() []typed.Case {
 		ledgersEnglish, ledgersGerman, ledgersFrench, ledgersSpanish, ledgersItalian, ledgersDutch,
 		bindersEnglish, bindersGerman, bindersFrench, bindersSpanish, bindersItalian, bindersDutch,
 		branchesEnglish, branchesGerman, branchesFrench, branchesSpanish, branchesItalian, branchesDutch,
-		errandsEnglish, errandsGerman, errandsFrench, errandsSpanish, errandsItalian, errandsDutch)
+		errandsEnglish, errandsGerman, errandsFrench, errandsSpanish, errandsItalian, errandsDutch,
+		filingsEnglish, filingsGerman, filingsFrench, filingsSpanish, filingsItalian, filingsDutch,
+		dossiersEnglish, dossiersGerman, dossiersFrench, dossiersSpanish, dossiersItalian, dossiersDutch,
+		patternsEnglish, patternsGerman, patternsFrench, patternsSpanish, patternsItalian, patternsDutch,
+		tonguesEnglish, tonguesGerman, tonguesFrench, tonguesSpanish, tonguesItalian, tonguesDutch)
 }
 
 // sheets returns a workbook of sheets told as name, block, name, block.
