@@ -363,7 +363,8 @@ func (b *builder) applyToLoose(s *said, at seen) {
 func (b *builder) allOfOne(s *said, at seen) bool {
 	others := slices.ContainsFunc(b.said, func(o said) bool { return o.source.At != s.source.At && (o.W > 0 || o.Name != "" || o.Outputs > 0) })
 	rated := slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return len(b.channelRated[c]) > 0 })
-	if others || rated || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
+	several := s.Outputs == 0 && s.TotalW == 0 && len(notation.PowersIn(s.source.Written, notation.Auto)) > 1 // "amplifiers: 2 of 120 W, 1 of 60 W"
+	if several || others || rated || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
 		return false
 	}
 	a := b.ampOfAll(s, "amplifier")

@@ -29,7 +29,8 @@ var (
 	reToldComma = regexp.MustCompile(`(?i)^(\pL[^,:\d]{2,39}),\s+((?:\d|one\s|ein\s|eine\s|un\s|une\s|una\s|een\s).+)$`)
 	reToldHas   = regexp.MustCompile(`(?i)^(\pL.{1,38}?)\s+(?:has|have|hat|haben|tiene|tienen|ha|hanno|a|ont|heeft|hebben)\s+(\d.*)$`)
 	reToldSays  = regexp.MustCompile(`(?i)^\S+\s+\S+\s+(?:is|has|gives|with|hat|ist|gibt|mit|est|a|avec|es|tiene|con|ha|è|heeft|met)\s`)
-	reToldWith  = regexp.MustCompile(`(?i)(?:[,;]?\s+(?:with|mit|avec|con|met|via|behind|through|on|hinter|über|derrière|par|tras|dietro|achter)\s+|[,;]\s+)`)
+	reToldWith  = regexp.MustCompile(`(?i)(?:[,;]?\s+(?:with|mit|avec|con|met|via|behind|through|on|hinter|über|derrière|par|tras|dietro|achter)\s+|[,;]\s+|\s[-–—]\s)`)
+	reToldPlace = regexp.MustCompile(`^(.{2,20}?)\s*\((\pL[^()]{2,38})\)$`) // "Line 1 (north stand)"
 )
 
 // A toldLine is one line and what it says.
@@ -84,6 +85,11 @@ func (f *finder) readTold(l *line) (t toldLine, ok bool) {
 			break
 		}
 		t.heads, rest = append(t.heads, head), behind
+	}
+	if len(t.heads) == 1 {
+		if m := reToldPlace.FindStringSubmatch(t.heads[0]); m != nil && notation.KeyOf(m[1]).Kind != notation.KeyNone {
+			t.heads = m[1:]
+		}
 	}
 	t.control, rest = cutControl(rest)
 	t.all = rest
