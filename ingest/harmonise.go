@@ -50,6 +50,7 @@ func harmonise(tables []*table) {
 		t.unsureOutputs()
 		t.placesOfJobs()
 	}
+	measuredOutputs(tables)
 	legendsOfItems(tables)
 	settingsOfItems(tables)
 	speakerNumbers(tables)
