@@ -220,6 +220,7 @@ func (b *builder) build() *schedule.Job {
 	b.askUnheard()
 	b.askUnheardOutputs()
 	b.askUnheardRemarks()
+	b.askRatingsAdrift()
 	b.askUncounted()
 	b.askMoreOutputs()
 	b.job.Assumptions = b.assumptions()

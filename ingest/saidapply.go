@@ -363,7 +363,9 @@ func (b *builder) applyToLoose(s *said, at seen) {
 func (b *builder) allOfOne(s *said, at seen) bool {
 	others := slices.ContainsFunc(b.said, func(o said) bool { return o.source.At != s.source.At && (o.W > 0 || o.Name != "" || o.Outputs > 0) })
 	rated := slices.ContainsFunc(b.job.Channels, func(c *schedule.Channel) bool { return len(b.channelRated[c]) > 0 })
-	several := s.Outputs == 0 && s.TotalW == 0 && len(notation.PowersIn(s.source.Written, notation.Auto)) > 1 // "amplifiers: 2 of 120 W, 1 of 60 W"
+	several := s.Outputs == 0 && s.TotalW == 0 && slices.ContainsFunc(statements(s.source.Written), func(part string) bool { // "amplifiers: 2 of 120 W, 1 of 60 W"
+		return notation.SpeaksOfAmplifier(part) && len(notation.PowersIn(part, notation.Auto)) > 1
+	})
 	if several || others || rated || len(b.job.Amplifiers) > 0 || s.Amplifiers > 1 || len(b.loose) > 0 {
 		return false
 	}

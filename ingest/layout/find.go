@@ -38,6 +38,13 @@ func (f *finder) drafts() []*draft {
 		if l.n < skip {
 			continue
 		}
+		if f.headsHistory(i) {
+			for _, a := range active {
+				a.last = min(a.last, l.n-1)
+			}
+			active = slices.DeleteFunc(active, func(a *draft) bool { return a.last < l.n })
+			continue
+		}
 		again := f.repeats(active, l)
 		if len(again) > 0 && !besideRepeats(active, again, l) {
 			continue

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"regexp"
 	"strings"
 
 	"lineaudit/ingest/vocabulary"
@@ -91,4 +92,29 @@ func laterMark(x, y string) bool {
 	}
 	x, y = strings.TrimLeft(x, "0"), strings.TrimLeft(y, "0")
 	return len(x) > len(y) || len(x) == len(y) && x > y
+}
+
+// reDay finds a day in figures: "12/03/2014", "3.11.21", "2014-03-12".
+var reDay = regexp.MustCompile(`^\d{1,4}[./-]\d{1,2}[./-]\d{2,4}$`)
+
+// headsHistory reports whether line i, behind a blank one, is the header of a history of revisions below a list: "Ind. | Date |
+// Objet" over "A | 12/03/2014 | first issue".
+func (f *finder) headsHistory(i int) bool {
+	lines := f.p.lines
+	l := &lines[i]
+	if i == 0 || i+1 == len(lines) || lines[i-1].n == l.n-1 || lines[i+1].n != l.n+1 || len(l.slots) < 2 || len(l.slots) > 5 {
+		return false
+	}
+	revised, dated := false, false
+	for _, s := range l.slots {
+		switch f.header(s.cell).field {
+		case vocabulary.Date:
+			c := lines[i+1].at(s.col)
+			dated = dated || lookOf(c)&lookDate != 0 || !c.blank() && reDay.MatchString(c.line())
+		case vocabulary.Revision:
+			revised = true
+		}
+		revised = revised || classOf(strings.TrimRight(s.cell.line(), ".:"))&classRevision != 0
+	}
+	return revised && dated
 }
