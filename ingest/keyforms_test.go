@@ -2,6 +2,7 @@ package ingest
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 )
 
@@ -35,4 +36,21 @@ func TestFormsOfZones(t *testing.T) {
 	}
 	j := wholeJob(t, "Zone | Palm house\nFed from | V1/1 (120 W)\nLoudspeakers | 8 x horn @ 10 W\nAttenuator | VC1 (100 W)")
 	want(t, "one form, loudspeakers in words", describe(j), []string{"8 x 10 W zone Palm house control VC1 channel V1 / 1"})
+}
+
+// The loudspeakers of a form may take several lines, each with the same key. Common practice, no source.
+func TestFormsOfSeveralLoudspeakers(t *testing.T) {
+	for _, k := range []string{
+		"Zone#Loudspeakers#ceiling#wall#tap#Amplifier#output#Attenuator", "Zone#Lautsprecher#Decke#Wand#Abgriff#Verstärker#Ausgang#Lautstärkeregler",
+		"Zone#Haut-parleurs#plafonniers#enceintes murales#prise#Amplificateur#sortie#Atténuateur", "Zona#Altavoces#de techo#de pared#toma#Amplificador#salida#Atenuador",
+		"Zona#Diffusori#a soffitto#a parete#presa#Amplificatore#uscita#Attenuatore", "Zone#Luidsprekers#plafond#wand#stand#Versterker#uitgang#Volumeregelaar",
+	} {
+		w := strings.Split(k, "#")
+		one := w[0] + " | Map room\n" + w[1] + " | 4 x " + w[2] + ", " + w[4] + " 3 W\n" + w[1] + " | 2 x " + w[3] + ", " + w[4] + " 6 W\n" + w[5] + " | V1, " + w[6] + " 2\n" + w[7] + " | VC2, 36 W\n"
+		two := w[0] + " | Yard\n" + w[1] + " | 5 x " + w[3] + ", " + w[4] + " 10 W\n" + w[5] + " | V1, " + w[6] + " 1\n" + w[7] + " | VC1, 100 W\n"
+		rows := []string{"4 x 3 W zone Map room control VC2 channel V1 / 2", "2 x 6 W zone Map room control VC2 channel V1 / 2"}
+		yard := "5 x 10 W zone Yard control VC1 channel V1 / 1"
+		want(t, w[1], describe(wholeJob(t, "## A\n"+one+"## B\n"+two)), append(rows, yard))
+		want(t, w[1]+", below each other", describe(wholeJob(t, two+"|\n"+one)), append([]string{yard}, rows...))
+	}
 }

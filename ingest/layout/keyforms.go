@@ -10,7 +10,8 @@ import (
 )
 
 // A form may have its keys down a column with a value beside each: "Zone | Palm house", "Speakers | 8 x horn", "Tap | 10 W".
-// One on a sheet, or several below each other, are a table: the keys its header, and a row for each form.
+// One on a sheet, or several below each other, are a table: the keys its header, and a row for each form. Where a key other
+// than that of a place comes twice below itself ("Speakers | 4 x ceiling, 3 W", "Speakers | 2 x wall, 6 W"), there is a row for each.
 
 // fewestKeys is the fewest keys of such a form, and likeForms the share of its keys that another has too.
 const (
@@ -51,7 +52,8 @@ func (f *finder) keyForms() *plane {
 	return p.asTable(forms, taken)
 }
 
-// keyFormAt is the form that begins at line i: lines of a key and a value below each other, as far as no key comes again.
+// keyFormAt is the form that begins at line i: lines of a key and a value below each other, as far as no key comes again
+// but right below itself.
 func (f *finder) keyFormAt(i int) (form keyForm) {
 	lines := f.p.lines
 	var seen []string
@@ -66,7 +68,8 @@ func (f *finder) keyFormAt(i int) (form keyForm) {
 		}
 		key := strings.TrimRight(l.slots[0].cell.folded(), ": ")
 		h := f.headerOf(wordingOf(strings.TrimRight(l.slots[0].cell.line(), ": ")))
-		if len(key) > 40 || slices.Contains(seen, key) || h.score < headerScore && (len(l.slots) == 1 || anyDigit(key)) {
+		again := len(seen) > 1 && seen[len(seen)-1] == key && len(l.slots) == 2 && !crossedPlaces[h.field]
+		if len(key) > 40 || slices.Contains(seen, key) && !again || h.score < headerScore && (len(l.slots) == 1 || anyDigit(key)) {
 			break
 		}
 		if h.score >= headerScore {
@@ -145,16 +148,44 @@ func (p *plane) asTable(forms []keyForm, taken map[int]bool) *plane {
 			}
 			q.lines = append(q.lines, head)
 		}
-		row := line{n: forms[next].lines[1].n, hidden: l.hidden}
-		for j, k := range keys {
-			for _, v := range forms[next].lines {
-				if len(v.slots) > 1 && v.slots[0].cell.folded() == k.slots[0].cell.folded() {
-					put(&row, j+1, v.slots[1], v.n)
+		for _, lines := range forms[next].rows() {
+			row := line{n: lines[0].n, hidden: l.hidden}
+			if row.n == l.n {
+				row.n = forms[next].lines[1].n
+			}
+			for j, k := range keys {
+				for _, v := range lines {
+					if len(v.slots) > 1 && v.slots[0].cell.folded() == k.slots[0].cell.folded() {
+						put(&row, j+1, v.slots[1], v.n)
+					}
 				}
 			}
+			q.lines = append(q.lines, row)
 		}
-		q.lines = append(q.lines, row)
 		next++
 	}
 	return q
+}
+
+// rows are the lines that make the rows of a form: all of them in a form whose keys come once each; otherwise the one row
+// for each line of a key that comes again, that line ahead, with the lines of the other keys.
+func (form keyForm) rows() [][]*line {
+	key := func(i int) string { return form.lines[i].slots[0].cell.folded() }
+	from, to := 0, 0 // lines of the key that comes again
+	for i := 1; i < len(form.lines) && to == 0; i++ {
+		if key(i) == key(i-1) {
+			from, to = i-1, i+1
+			for to < len(form.lines) && key(to) == key(from) {
+				to++
+			}
+		}
+	}
+	if to == 0 {
+		return [][]*line{form.lines}
+	}
+	var rows [][]*line
+	for i := from; i < to; i++ {
+		rows = append(rows, slices.Concat(form.lines[i:i+1], form.lines[:from], form.lines[to:]))
+	}
+	return rows
 }
