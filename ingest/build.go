@@ -203,6 +203,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(measurementRow, b.addMeasurement)
 	b.applyRoutes()
 	b.zonesInTurn()
+	b.titledCables()
 	b.hangOnOnly()
 	b.applySaid()
 	b.zonesOfWays()

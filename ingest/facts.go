@@ -52,7 +52,9 @@ func (b *builder) jobFacts() {
 				b.ratingInTitle(f, s)
 			}
 		case vocabulary.Gauge, vocabulary.CableType, vocabulary.Cable, vocabulary.Material:
-			b.conductorInTitle(s)
+			if f.Key != layout.TitledCable {
+				b.conductorInTitle(s)
+			}
 		case vocabulary.ControlWatts:
 			if len(notation.PowersIn(s.text, notation.Auto)) > 1 || b.ratesBlock(f, s) {
 				break // of several: see carriedIn

@@ -167,7 +167,7 @@ func (b *bodyReader) emit() {
 		for _, l := range b.f.p.within(n, n) {
 			feeds := false // the line names an output, and behind it the place that it feeds
 			for _, fact := range b.fedPlaces(b.f.titleFacts(&l, b.d.from, b.d.to)) {
-				if level[fact.Field] > 1 || (feeds || b.f.cardKeys[n]) && fact.Field == vocabulary.Unknown && fact.Key == "" {
+				if level[fact.Field] > 1 || fact.Key == TitledCable || (feeds || b.f.cardKeys[n]) && fact.Field == vocabulary.Unknown && fact.Key == "" {
 					stack = append(stack, fact)
 				}
 				feeds = feeds || feeders[fact.Field]

@@ -47,6 +47,16 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 			i = j
 			continue
 		}
+		if cable, ok := cableBeside(slots[i:]); ok {
+			facts = append(facts, f.sectionFacts(t, at, s.cell.Cell)...)
+			facts = append(facts, placedAt([]Fact{{Field: vocabulary.CableType, Key: TitledCable, Text: cable}}, f.p.ref(l.n, slots[i+1].col), slots[i+1].cell.Cell)...)
+			break
+		}
+		if title, cable, ok := cutCable(t); ok && i+1 == len(slots) {
+			facts = append(facts, f.sectionFacts(title, at, s.cell.Cell)...)
+			facts = append(facts, placedAt([]Fact{{Field: vocabulary.CableType, Key: TitledCable, Text: cable}}, at, s.cell.Cell)...)
+			break
+		}
 		var words strings.Builder
 		words.WriteString(t)
 		j := i + 1

@@ -113,7 +113,7 @@ var (
 	reControl     = regexp.MustCompile(`(?i)^(vc|cv|att\p{L}*|lsr|ls-r|lr|vol|fader|ctrl|regler|lautst\p{L}*|atenuador|regulador|regolatore|attenuatore|volumeregelaar|regelaar|vr|rv|wk|lv|lvc|at|reg|wc|poten[tz]i[oó]\p{L}*|pot|mando)[\s.#:_-]*\w{0,2}\d{1,4}\w?\b`)
 	reControlW    = regexp.MustCompile(`(?i)^(?:volume|wall|level|local)[\s-]*(?:control|knob|attenuator|fader|plate|dial)\s+(?:\S{0,5}|\pL{1,4}\s)\d|^(?:knob|control|molette|mando|comando|manopola|knop|draaiknop|dreh\w*|drehsteller)[\s.#:_-]*\w{0,3}\d{1,3}\b`)
 	reWordsW      = regexp.MustCompile(`^(\p{L}[\p{L}. '’-]{3,30}?)[\s,:-]*\(?\d{1,3}\s*[Ww]\)?$`) // words and watts
-	reJoint       = regexp.MustCompile(`(?i)amp.*\bch(?:\b|\d|an(?:nel)?s?\b|an(?:nel)?[ .]?\d)|^\p{L}{1,14}[\s.#-]*\d{1,2}[\s/.,:-]+(?:ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|weg|way|k)\.?\s*(?:\d{1,2}|[a-h])\b|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(ch\w*|out\w*|o/p|k\w*)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
+	reJoint       = regexp.MustCompile(`(?i)amp.*\bch(?:\b|\d|an(?:nel)?s?\b|an(?:nel)?[ .]?\d)|^\p{L}{1,14}[\s.#-]*\d{1,2}[\s/.,:-]+(?:ch|chan|channel|kanal|canal|canale|kanaal|voie|ausgang|sortie|salida|uscita|uitgang|output|out|weg|way|k)\.?\s*(?:\d{1,2}|[a-h])\b|^\p{L}{1,10}[\s.#-]*\d{1,2}\s*[./:-]\s*(?:(?:ch|out|k)\pL*[\s.]+|o/p|ch(?:an(?:nel)?)?|out(?:put)?|k(?:an(?:al|aal)?)?)?[\s.]*(\d{1,2}|[a-h])(\s*[-+&]\s*(\d{1,2}|[a-h]))?$`)
 )
 
 // ratedControl reports whether a text is words for a control and its rating: "réglage de volume 60 W".
