@@ -5,9 +5,11 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
+	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -38,9 +40,19 @@ func (b *builder) oneAmpOfOutputs() {
 	}
 	header := seen{text: of.Header, field: vocabulary.Amplifier}
 	header.source = schedule.Source{At: b.job.Channels[0].At, Written: of.Header, How: schedule.FromTitle}
-	b.ampOfAll(&said{source: header.source}, "")
+	b.ampOfAll(&said{source: header.source}, ampOfHeader(of.Header))
 	b.take(header, "amplifier", fmt.Sprintf("one amplifier of %d outputs", len(b.job.Channels)), schedule.LikelierReading,
 		"the header speaks of the outputs of an amplifier, and none is named")
+}
+
+// ampOfHeader is the tag of the amplifier that ends the header of a column of outputs, "" where it has none: "Output of
+// amplifier VA".
+func ampOfHeader(header string) string {
+	words := strings.Fields(header)
+	if n := len(words); n > 1 && notation.SpeaksOfAmplifier(words[n-2]) && words[n-1] == strings.ToUpper(words[n-1]) && len(words[n-1]) <= longestTag && strings.ContainsFunc(words[n-1], unicode.IsLetter) {
+		return words[n-1]
+	}
+	return ""
 }
 
 // outputsListed are the outputs of the rows of a list of them, in its order; one of them where it comes twice.

@@ -43,6 +43,10 @@ func TestAmplifierOfAHeader(t *testing.T) {
 			t.Errorf("%s: taken %s", head, taken)
 		}
 	}
+	for _, head := range []string{"Sortie de l'ampli VA | Ligne | W sortie", "Output of amplifier VA | Line | Output W", "Ausgang Verstärker VA | Linie | Ausgang W", "Salida del amplificador VA | Línea | W de salida",
+		"Uscita amplificatore VA | Linea | Uscita W", "Uitgang van versterker VA | Lijn | W uitgang"} {
+		want(t, head, frames(wholeJob(t, list+head+rows)), []string{`"VA" ? W 3 outputs`})
+	}
 	// there may be several
 	for _, rest := range []string{"Output | Line | Output W" + rows, "Amp output | Line | Output W\n1 | L1 | 120\n2 | L2 | 60\n1 | L3 | 240", "Amp output | Line | Output W" + rows + "\n|\nTwo amplifiers in the rack"} {
 		want(t, rest, frames(wholeJob(t, list+rest)), nil)

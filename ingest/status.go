@@ -283,6 +283,9 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if goneTwice(s.text) || goneWhen(s.text) {
 			return schedule.Removed
 		}
+		if status := stateOfSentence(s.text); status != schedule.Installed {
+			return status
+		}
 	} else {
 		if status := statusInBrackets(s.text); status != schedule.Installed {
 			return status
