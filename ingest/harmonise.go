@@ -49,6 +49,7 @@ func harmonise(tables []*table) {
 		t.ratingsOfOutputs()
 		t.unsureOutputs()
 		t.placesOfJobs()
+		t.servesNotPlaces()
 	}
 	measuredOutputs(tables)
 	legendsOfItems(tables)
