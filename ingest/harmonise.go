@@ -59,6 +59,7 @@ func harmonise(tables []*table) {
 	constantZones(tables)
 	zoneAmplifiers(tables)
 	ampsAsTypes(tables)
+	ampsAsPlaces(tables)
 	ratingsByRows(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
