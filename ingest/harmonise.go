@@ -61,6 +61,7 @@ func harmonise(tables []*table) {
 	constantZones(tables)
 	zoneAmplifiers(tables)
 	ampsAsTypes(tables)
+	ampsAsPlaces(tables)
 	ratingsByRows(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
