@@ -30,6 +30,7 @@ type builder struct {
 	lineRows      map[string][]*row          // see rowsByLine
 	outside       []layout.Outside           // the rows that belong to no table
 	routes        []route                    // what they say of places and outputs
+	billFeeds     []billFeed                 // what stands beside amplifiers that bills describe
 	carried       []carried                  // what they say of controls
 	controlLines  [][]spoken                 // the lines of lists of controls below titles
 	controlPlaces [][]spoken                 // lines of a place and a power below such titles
@@ -181,6 +182,7 @@ func (b *builder) build() *schedule.Job {
 	b.each(measurementRow, b.lineAhead)
 	b.hearNames()
 	b.routesOfAmps()
+	b.routesOfBills()
 	b.controlsBelow()
 	b.hearRoutes()
 	b.saidStates()

@@ -52,6 +52,7 @@ func (b *builder) sentenceRows() {
 			list := saidIn(cells, b.opts.watch)
 			if len(list) > 0 && list[0].Worded && list[0].Name != "" && strings.Contains(cells[0].text, list[0].Name) && (list[0].W > 0 || list[0].TotalW > 0 || len(list[0].Ways) > 0) {
 				b.said = append(b.said, list...)
+				b.keepBillFeeds(r, list[0].Name)
 				r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
 			}
 		}
@@ -100,6 +101,7 @@ func (b *builder) billedAmplifier(r *row) bool {
 		return false
 	}
 	b.said = append(b.said, list...)
+	b.keepBillFeeds(r, list[0].Name)
 	r.out, r.reason = schedule.NoteRow, "says what an amplifier gives"
 	return true
 }

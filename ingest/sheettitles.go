@@ -1,6 +1,8 @@
 package ingest
 
 import (
+	"slices"
+
 	"lineaudit/ingest/join"
 	"lineaudit/ingest/layout"
 	"lineaudit/ingest/vocabulary"
@@ -54,6 +56,9 @@ func namesOfSheets(lists []*table) []*layout.Fact {
 	for i, t := range lists {
 		names[i] = t.nameOfSheet(vocabulary.Unknown, count)
 		some = some || names[i] != nil
+	}
+	if some && slices.Contains(names, nil) && !slices.ContainsFunc(lists, func(t *table) bool { return t.nameOfSheet(vocabulary.Floor, count) == nil }) {
+		return make([]*layout.Fact, len(lists)) // all are floors, and some have a title of the whole job besides
 	}
 	for i, t := range lists {
 		if some && names[i] == nil {

@@ -28,7 +28,7 @@ func stateWithDate(text string) schedule.Status {
 	}
 	found := schedule.Installed
 	for part := range strings.FieldsFuncSeq(strings.NewReplacer(" - ", "; ", " – ", "; ").Replace(text), func(r rune) bool { return r == ',' || r == ';' }) {
-		status := statusAlone(withoutDate(part))
+		status := statusAlone(withoutDate(beforeWhen(part)))
 		switch {
 		case status == schedule.Installed && anyDigit(part), status != schedule.Installed && found != schedule.Installed && status != found:
 			return schedule.Installed // "1 of 3, taken down 14/1"
@@ -44,6 +44,23 @@ func stateWithDate(text string) schedule.Status {
 		return schedule.Installed
 	}
 	return found
+}
+
+// beforeWhen is what a part of a remark says before it tells when or why that came about: "taken down" of "taken down when
+// the sauna went". A figure, a piece or a device behind it may be what went: such a part is left whole.
+func beforeWhen(part string) string {
+	words := strings.Fields(part)
+	for i := 1; i+1 < len(words); i++ {
+		if !whenWords.in(join.Fold(words[i])) {
+			continue
+		}
+		rest := strings.Join(words[i+1:], " ")
+		if anyDigit(rest) || vocabulary.DeviceIn(rest) != vocabulary.NoDevice {
+			return part
+		}
+		return strings.Join(words[:i], " ")
+	}
+	return part
 }
 
 // monthFirst is a day behind its month, which can be no other number of a month: "8/14".
