@@ -2,10 +2,10 @@ package ingest
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/join"
@@ -45,11 +45,14 @@ func (b *builder) oneAmpOfOutputs() {
 		"the header speaks of the outputs of an amplifier, and none is named")
 }
 
+// ampTag is a tag that a header may end in: "VA", "A1".
+var ampTag = regexp.MustCompile(`^\p{Lu}{1,3}\d{0,2}$`)
+
 // ampOfHeader is the tag of the amplifier that ends the header of a column of outputs, "" where it has none: "Output of
 // amplifier VA".
 func ampOfHeader(header string) string {
 	words := strings.Fields(header)
-	if n := len(words); n > 1 && notation.SpeaksOfAmplifier(words[n-2]) && words[n-1] == strings.ToUpper(words[n-1]) && len(words[n-1]) <= longestTag && strings.ContainsFunc(words[n-1], unicode.IsLetter) {
+	if n := len(words); n > 1 && notation.SpeaksOfAmplifier(words[n-2]) && ampTag.MatchString(words[n-1]) {
 		return words[n-1]
 	}
 	return ""

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/notation"
 	"lineaudit/ingest/vocabulary"
@@ -124,7 +125,7 @@ func (p *plane) asTable(forms []keyForm, taken map[int]bool) *plane {
 			}
 		}
 	}
-	q := &plane{file: p.file, sheet: p.sheet, on: p.on, hiddenCols: p.hiddenCols, mergedAt: map[int][]int{}, laidAt: map[[2]int]cellAt{}}
+	q := &plane{file: p.file, sheet: p.sheet, on: p.on, hiddenCols: p.hiddenCols, mergedAt: map[int][]int{}, laidAt: map[[2]int]cellAt{}, laidRows: map[int]schedule.Span{}}
 	q.laid = grid.Range{Row1: forms[0].lines[0].n, Col1: keys[0].slots[0].col}
 	put := func(to *line, col int, s slot, n int) {
 		q.laid.Row2, q.laid.Col2 = max(q.laid.Row2, n), max(q.laid.Col2, s.col)
@@ -153,6 +154,8 @@ func (p *plane) asTable(forms []keyForm, taken map[int]bool) *plane {
 			if row.n == l.n {
 				row.n = forms[next].lines[1].n
 			}
+			all := forms[next].lines
+			q.laidRows[row.n] = schedule.Span{First: all[0].n, Last: all[len(all)-1].n}
 			for j, k := range keys {
 				for _, v := range lines {
 					if len(v.slots) > 1 && v.slots[0].cell.folded() == k.slots[0].cell.folded() {

@@ -20,11 +20,12 @@ type plane struct {
 	merges      []grid.Range
 	mergedAt    map[int][]int // line number -> indexes of merges that touch it
 	hiddenCols  []grid.Span
-	stackedAt   map[[2]int]int    // line and column of the plane -> the sheet row, where lines were laid side by side
-	stackedCols int               // how many columns each of them has
-	laid        grid.Range        // the sheet cells of forms that were laid out as a table
-	laidAt      map[[2]int]cellAt // line and column of the plane -> the sheet cell, where forms were laid out as a table
-	glued       int               // the sheet column that the whole plane was pasted into as text, else 0
+	stackedAt   map[[2]int]int        // line and column of the plane -> the sheet row, where lines were laid side by side
+	stackedCols int                   // how many columns each of them has
+	laidRows    map[int]schedule.Span // line -> the rows of the form that it was laid out from
+	laid        grid.Range            // the sheet cells of forms that were laid out as a table
+	laidAt      map[[2]int]cellAt     // line and column of the plane -> the sheet cell, where forms were laid out as a table
+	glued       int                   // the sheet column that the whole plane was pasted into as text, else 0
 }
 
 // A cellAt is the row and the column of a cell of the sheet.
@@ -230,6 +231,9 @@ func (p *plane) place(n, col int) (row, column int) {
 
 // span names lines of the plane.
 func (p *plane) span(first, last int) schedule.Span {
+	if rows, ok := p.laidRows[first]; ok && first == last {
+		return rows
+	}
 	return schedule.Span{First: first, Last: last, Columns: p.turned}
 }
 

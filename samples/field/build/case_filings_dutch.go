@@ -8,9 +8,9 @@ import (
 
 var filingsDutch = []typed.Case{
 
-		{File: "filings/beheer/luidsprekers bibliotheek.xlsx", Kind: "schedule", Book: func() *excelize.File {
-			p := typed.NewBook("Blad1")
-			p.Put("A1", `
+	{File: "filings/beheer/luidsprekers bibliotheek.xlsx", Kind: "schedule", Book: func() *excelize.File {
+		p := typed.NewBook("Blad1")
+		p.Put("A1", `
 Luidsprekers bibliotheek De Wilgenhof
 opgenomen door de beheerder, februari 2021
 ||
@@ -27,11 +27,11 @@ Fietsenstalling|2|10 W||hoorn
 Versterker 100 V, 120 W, in de meterkast
 V1 en V3 zijn 50 W, V2 is 12 W, V4 is 6 W
 `)
-			p.Bold("A1", "A4:E4")
-			return p.File
-		}, Truth: func(t *typed.Truth) {
-			t.Is("", "bibliotheek De Wilgenhof", "caretaker's list, one tap that could not be seen, one amplifier without a name, ratings of the knobs in a sentence")
-			t.Speakers("sheet=Blad1; tap_v=100; line_v=100", `rows|room|count|tap_w|control
+		p.Bold("A1", "A4:E4")
+		return p.File
+	}, Truth: func(t *typed.Truth) {
+		t.Is("", "bibliotheek De Wilgenhof", "caretaker's list, one tap that could not be seen, one amplifier without a name, ratings of the knobs in a sentence")
+		t.Speakers("sheet=Blad1; tap_v=100; line_v=100", `rows|room|count|tap_w|control
 5|Leeszaal|6|6|V1
 6|Uitleen|4|3|
 7|Jeugdhoek|3|3|V2
@@ -40,21 +40,21 @@ V1 en V3 zijn 50 W, V2 is 12 W, V4 is 6 W
 10|Kantoor|1|1.5|V4
 11|Magazijn|1||
 12|Fietsenstalling|2|10|`)
-			t.Channels("line_v=100", `amplifier|rated_w|load_min_w
+		t.Channels("line_v=100", `amplifier|rated_w|load_min_w
 |120|93.5`)
-			t.Amplifiers("", `amplifier|rated_w
+		t.Amplifiers("", `amplifier|rated_w
 |120`)
-			t.Controls("", `control|rated_w|load_w
+		t.Controls("", `control|rated_w|load_w
 V1|50|36
 V2|12|9
 V3|50|12
 V4|6|1.5`)
-			t.Asks("Blad1", `11|asked|tap of the loudspeaker in the store`)
-		}},
+		t.Asks("Blad1", `11|asked|tap of the loudspeaker in the store`)
+	}},
 
-		{File: "filings/revisie/4410 manege rev2.xlsx", Kind: "schedule", Book: func() *excelize.File {
-			p := typed.NewBook("Luidsprekerstaat")
-			p.Put("A1", `
+	{File: "filings/revisie/4410 manege rev2.xlsx", Kind: "schedule", Book: func() *excelize.File {
+		p := typed.NewBook("Luidsprekerstaat")
+		p.Put("A1", `
 Luidsprekerstaat revisie||||Werk|4410
 Manege Groot Ravelbos||||Rev.|2
 ||
@@ -72,11 +72,11 @@ LJ|Parkeerplaats|hoorn|2|15 W|G4|vervallen rev. 2
 ||
 VR1 50 W, VR2 6 W, VR3 6 W, VR4 24 W
 `)
-			p.Merge("A1:D1", "A2:D2")
-			p.Bold("A1:A2", "A4:G4")
-			p.Strike("A14:F14")
-			q := p.Sheet("Groepenstaat")
-			q.Put("A1", `
+		p.Merge("A1:D1", "A2:D2")
+		p.Bold("A1:A2", "A4:G4")
+		p.Strike("A14:F14")
+		q := p.Sheet("Groepenstaat")
+		q.Put("A1", `
 Groep|G1|G2|G3|G4
 Versterker|V1|V1|V2|V2
 Kanaal|1|2|1|2
@@ -85,12 +85,12 @@ Lijnspanning|100 V|100 V|100 V|100 V
 Kabel mm²|2.5|2.5|1.5|2.5
 Lengte m|80|130|45|160
 `)
-			q.Bold("A1:E1", "A2:A7")
-			return p.File
-		}, Truth: func(t *typed.Truth) {
-			t.Is("4410", "Manege Groot Ravelbos", "groups across on the second sheet; one row struck through and cancelled by the revision; ratings of the controls below the list")
-			t.Revision("2", false)
-			t.Speakers("sheet=Luidsprekerstaat; tap_v=100; line_v=100", `rows|tag|room|count|tap_w|amplifier|channel|control
+		q.Bold("A1:E1", "A2:A7")
+		return p.File
+	}, Truth: func(t *typed.Truth) {
+		t.Is("4410", "Manege Groot Ravelbos", "groups across on the second sheet; one row struck through and cancelled by the revision; ratings of the controls below the list")
+		t.Revision("2", false)
+		t.Speakers("sheet=Luidsprekerstaat; tap_v=100; line_v=100", `rows|tag|room|count|tap_w|amplifier|channel|control
 5|LA|Binnenbak|4|15|V1|1|
 6|LB|Tribune|4|6|V1|1|VR1
 7|LC|Stal oost|5|6|V1|2|
@@ -100,30 +100,30 @@ Lengte m|80|130|45|160
 11|LG|Kantoor|1|1.5|V2|1|VR3
 12|LH|Leslokaal|4|3|V2|1|VR4
 13|LI|Buitenbak|4|15|V2|2|`)
-			t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
+		t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
 V1|1|120|84
 V1|2|120|63
 V2|1|60|22.5
 V2|2|60|60`)
-			t.Amplifiers("", `amplifier|load_w
+		t.Amplifiers("", `amplifier|load_w
 V1|147
 V2|82.5`)
-			t.Controls("", `control|rated_w|load_w
+		t.Controls("", `control|rated_w|load_w
 VR1|50|24
 VR2|6|3
 VR3|6|1.5
 VR4|24|12`)
-			t.Lines("note=one length a line", `line|length_m|area_mm2
+		t.Lines("note=one length a line", `line|length_m|area_mm2
 G1|80|2.5
 G2|130|2.5
 G3|45|1.5
 G4|160|2.5`)
-			t.Left("Luidsprekerstaat", `14|removed|struck through, cancelled`)
-		}},
+		t.Left("Luidsprekerstaat", `14|removed|struck through, cancelled`)
+	}},
 
-		{File: "filings/overig/verlichting busremise.xlsx", Kind: "not-a-schedule", Book: func() *excelize.File {
-			p := typed.NewBook("Armaturen")
-			p.Put("A1", `
+	{File: "filings/overig/verlichting busremise.xlsx", Kind: "not-a-schedule", Book: func() *excelize.File {
+		p := typed.NewBook("Armaturen")
+		p.Put("A1", `
 Armaturenlijst busremise Klaverdam, werk 5121
 ||
 Zone|Ruimte|Armatuur|Aantal|W|Totaal W|Groep|Dimmer
@@ -139,9 +139,9 @@ Buiten|Terrein|schijnwerper|5|100|500|3.2|
 ||
 Groepen 230 V uit verdeler LK2 en LK3
 `)
-			p.Bold("A1", "A3:H3", "C12:F12")
-			return p.File
-		}, Truth: func(t *typed.Truth) {
-			t.Is("", "busremise Klaverdam", "a list of luminaires with zones, watts, circuits and dimmers: no loudspeakers")
-		}},
+		p.Bold("A1", "A3:H3", "C12:F12")
+		return p.File
+	}, Truth: func(t *typed.Truth) {
+		t.Is("", "busremise Klaverdam", "a list of luminaires with zones, watts, circuits and dimmers: no loudspeakers")
+	}},
 }

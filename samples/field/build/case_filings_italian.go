@@ -8,8 +8,8 @@ import (
 
 var filingsItalian = []typed.Case{
 
-		{File: "filings/collaudi/118-19 orto botanico.csv", Kind: "schedule", Bytes: func() []byte {
-			return []byte(typed.DOS(`
+	{File: "filings/collaudi/118-19 orto botanico.csv", Kind: "schedule", Bytes: func() []byte {
+		return []byte(typed.DOS(`
 Verbale di collaudo diffusione sonora;;;;;
 Orto botanico di Rocca Fiordaliso;;Commessa;118/19;;
 ;;;;;
@@ -30,34 +30,34 @@ Totale linea;12;;43,5;;Z = 230 ohm
 ;;;;;
 Firma del tecnico;;;Firma del committente;;
 `))
-		}, Truth: func(t *typed.Truth) {
-			t.Is("118/19", "Orto botanico di Rocca Fiordaliso", "test record in two blocks, amplifier in the title of each, ratings of controls behind their names, sums and measured ohms")
-			t.Speakers("tap_v=100; line_v=100; amplifier=U1", `rows|room|count|tap_w
+	}, Truth: func(t *typed.Truth) {
+		t.Is("118/19", "Orto botanico di Rocca Fiordaliso", "test record in two blocks, amplifier in the title of each, ratings of controls behind their names, sums and measured ohms")
+		t.Speakers("tap_v=100; line_v=100; amplifier=U1", `rows|room|count|tap_w
 6|Serra calda|6|10
 7|Serra fredda|4|10
 8|Viale delle ninfee|5|15`)
-			t.Speakers("tap_v=100; line_v=100; amplifier=U2", `rows|room|count|tap_w|control
+		t.Speakers("tap_v=100; line_v=100; amplifier=U2", `rows|room|count|tap_w|control
 13|Ingresso|3|3|
 14|Bottega|2|3|AT1
 15|Aula didattica|4|6|AT2
 16|Uffici|3|1.5|AT3`)
-			t.Channels("line_v=100", `amplifier|rated_w|load_w
+		t.Channels("line_v=100", `amplifier|rated_w|load_w
 U1|240|175
 U2|120|43.5`)
-			t.Amplifiers("", `amplifier|rated_w|load_w
+		t.Amplifiers("", `amplifier|rated_w|load_w
 U1|240|175
 U2|120|43.5`)
-			t.Controls("", `control|rated_w|load_w
+		t.Controls("", `control|rated_w|load_w
 AT1|12|6
 AT2|50|24
 AT3|6|4.5`)
-			t.Left("", `9|total|sum
+		t.Left("", `9|total|sum
 17|total|sum`)
-		}},
+	}},
 
-		{File: "filings/preventivi/P-77 istituto Colle Tortora.ods", Kind: "schedule", Saved: "ods", Book: func() *excelize.File {
-			p := typed.NewBook("Diffusori")
-			p.Put("A1", `
+	{File: "filings/preventivi/P-77 istituto Colle Tortora.ods", Kind: "schedule", Saved: "ods", Book: func() *excelize.File {
+		p := typed.NewBook("Diffusori")
+		p.Put("A1", `
 Istituto tecnico Colle Tortora
 Preventivo|P-77/21||Impianto a 100 V
 ||
@@ -77,12 +77,12 @@ Totale|4|16|6|13||
 ||
 L1, L2 e L3 sono le uscite di un solo amplificatore da 3 x 120 W
 `)
-			p.Merge("A1:G1", "B4:E4", "A4:A5", "F4:F5", "G4:G5")
-			p.Bold("A1", "A4:G5", "A16:E16")
-			return p.File
-		}, Truth: func(t *typed.Truth) {
-			t.Is("P-77/21", "Istituto tecnico Colle Tortora", "matrix of rooms by tap under a merged title; three outputs of one amplifier without a name")
-			t.Speakers("sheet=Diffusori; tap_v=100; line_v=100", `rows|room|count|tap_w|channel|control
+		p.Merge("A1:G1", "B4:E4", "A4:A5", "F4:F5", "G4:G5")
+		p.Bold("A1", "A4:G5", "A16:E16")
+		return p.File
+	}, Truth: func(t *typed.Truth) {
+		t.Is("P-77/21", "Istituto tecnico Colle Tortora", "matrix of rooms by tap under a merged title; three outputs of one amplifier without a name")
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100", `rows|room|count|tap_w|channel|control
 6|Atrio|4|6|L1|
 7|Corridoio|6|3|L1|
 8|Segreteria|1|1.5|L1|R1
@@ -95,22 +95,22 @@ L1, L2 e L3 sono le uscite di un solo amplificatore da 3 x 120 W
 13|Palestra|4|10|L3|
 14|Spogliatoi|4|3|L3|
 15|Cortile|3|10|L3|`)
-			t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
+		t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
 |L1|120|45
 |L2|120|93
 |L3|120|82`)
-			t.Amplifiers("", `amplifier|load_w
+		t.Amplifiers("", `amplifier|load_w
 |220`)
-			t.Controls("", `control|rated_w|load_w
+		t.Controls("", `control|rated_w|load_w
 R1|5|1.5
 R2|5|1.5
 R3|50|24`)
-			t.Left("Diffusori", `16|total|sums`)
-		}},
+		t.Left("Diffusori", `16|total|sums`)
+	}},
 
-		{File: "filings/impianti/2077 rimessa tram.xlsx", Kind: "schedule", Book: func() *excelize.File {
-			p := typed.NewBook("Diffusori")
-			p.Put("A1", `
+	{File: "filings/impianti/2077 rimessa tram.xlsx", Kind: "schedule", Book: func() *excelize.File {
+		p := typed.NewBook("Diffusori")
+		p.Put("A1", `
 Rimessa tranviaria di Pian Sereno|||Commessa|2077
 ||
 Sigla|Zona|Posizione|Q.tà|W cad.|Linea|Vol.
@@ -125,9 +125,9 @@ DH|Piazzale|cancello|2|15|2/3|
 ||
 Linea 1/2 = amplificatore 1, uscita 2. Linee a 100 V.
 `)
-			p.Bold("A1", "A3:G3")
-			q := p.Sheet("Centrale")
-			q.Put("A1", `
+		p.Bold("A1", "A3:G3")
+		q := p.Sheet("Centrale")
+		q.Put("A1", `
 Unità rack|Apparecchio|Uscite|W per uscita
 U1-U3|microfono e lettore||
 U4-U6|Amplificatore 1|2|240
@@ -138,11 +138,11 @@ Regolatore|Luogo|W
 V1|banco officina|50
 V2|sala controllo|12
 `)
-			q.Bold("A1:D1", "A7:C7")
-			return p.File
-		}, Truth: func(t *typed.Truth) {
-			t.Is("2077", "Rimessa tranviaria di Pian Sereno", "lines written 1/2 and explained in a note; rack list with watts an output and the controls below it on a second sheet")
-			t.Speakers("sheet=Diffusori; tap_v=100; line_v=100", `rows|zone|tag|room|count|tap_w|amplifier|channel|control
+		q.Bold("A1:D1", "A7:C7")
+		return p.File
+	}, Truth: func(t *typed.Truth) {
+		t.Is("2077", "Rimessa tranviaria di Pian Sereno", "lines written 1/2 and explained in a note; rack list with watts an output and the controls below it on a second sheet")
+		t.Speakers("sheet=Diffusori; tap_v=100; line_v=100", `rows|zone|tag|room|count|tap_w|amplifier|channel|control
 4|Binari|DA|campata 1-4|8|15|1|1|
 5|Binari|DB|campata 5-8|8|15|1|2|
 6|Officina|DC|fossa|2|10|2|1|
@@ -151,17 +151,17 @@ V2|sala controllo|12
 9|Uffici|DF|sala controllo|2|3|2|2|V2
 10|Uffici|DG|spogliatoio|4|3|2|2|
 11|Piazzale|DH|cancello|2|15|2|3|`)
-			t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
+		t.Channels("line_v=100", `amplifier|channel|rated_w|load_w
 1|1|240|120
 1|2|240|120
 2|1|60|60
 2|2|60|33
 2|3|60|30`)
-			t.Amplifiers("", `amplifier|load_w
+		t.Amplifiers("", `amplifier|load_w
 1|240
 2|123`)
-			t.Controls("", `control|rated_w|load_w
+		t.Controls("", `control|rated_w|load_w
 V1|50|40
 V2|12|6`)
-		}},
+	}},
 }
