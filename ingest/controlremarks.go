@@ -246,14 +246,14 @@ func (t *table) rowsAt(key string) []*row {
 }
 
 // controlReferred reads a remark that names a control by a tag that rows or other
-// remarks explain: "on VR1", "via K 2", and its rating where it stands right behind: "on VR1 (20 W)".
+// remarks explain: "on VR1", "also through RG-A", and its rating where it stands right behind: "on VR1 (20 W)".
 func (b *builder) controlReferred(r *row, s seen) controlMention {
 	s.text = withoutAlso(s.text)
-	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostReference || !anyDigit(s.text) {
+	if !s.had() || r.kind != loudspeakerRow && r.kind != zoneRow || countWords(s.text) > mostReference {
 		return controlMention{}
 	}
 	folded := join.Fold(s.text)
-	if !withWords.begins(folded) && countWords(s.text) > 1 {
+	if !withWords.begins(folded) && !viaWords.begins(folded) && countWords(s.text) > 1 {
 		return controlMention{}
 	}
 	words := wordsAt(s.text)
@@ -276,7 +276,7 @@ func (b *builder) controlReferred(r *row, s seen) controlMention {
 // gatherRemarked notes the tags that remarks of a row give controls.
 func (b *builder) gatherRemarked(r *row) {
 	for _, s := range b.remarksOf(r) {
-		if m := controlIn(r, s); m.any && isTag(m.name) && (volumeBy(s.text) != s.text || vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice) && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
+		if m := controlIn(r, s); m.any && isTag(m.name) && (volumeBy(s.text) != s.text || vocabulary.DeviceIn(s.text) == vocabulary.ControlDevice || m.rating.had() && viaWords.begins(join.Fold(s.text))) && !slices.ContainsFunc(b.dir.devices[join.Key(m.name)], func(d *row) bool { return d.kind == loudspeakerRow }) {
 			b.dir.controls[join.Key(m.name)] = true
 		}
 		tag, watts := tagBehind(s.text)

@@ -101,3 +101,16 @@ func TestControlsThatRemarksNameAgain(t *testing.T) {
 		}
 	}
 }
+
+// A remark may refer to a control of another by any word for the way through it, with a word for "also" ahead, and the tag may
+// have no figure. Common practice, no source.
+func TestRemarksThatAlsoLeadThroughAControl(t *testing.T) {
+	for _, c := range []struct{ first, second string }{
+		{"through control RG-A of 60 W", "also through RG-A"}, {"über Regler RG-A, 60 W", "auch durch RG-A"}, {"par atténuateur RG-A de 60 W", "aussi par RG-A"},
+		{"por regulador RG-A de 60 W", "también por RG-A"}, {"tramite regolatore RG-A da 60 W", "anche tramite RG-A"}, {"via regelaar RG-A van 60 W", "ook door RG-A"},
+		{"por regulador RG-A de 60 W, en conserjería", "por RG-A"},
+	} {
+		j := wholeJob(t, "Hall, 100 V\n|\nRoom | Speakers | Tap | Remarks\nHall | 6 | 6 W | "+c.first+"\nDesk | 4 | 3 W | "+c.second+"\nYard | 2 | 15 W | by RG stairs")
+		want(t, c.second, describe(j), []string{"6 x 6 W zone Hall control RG-A", "4 x 3 W zone Desk control RG-A", "2 x 15 W zone Yard"})
+	}
+}

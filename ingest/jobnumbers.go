@@ -130,6 +130,19 @@ func numberBeside(cells []spoken, weak bool) string {
 	return code
 }
 
+// documentNumber is a number of three figures or more behind the first word of a title that goes on behind a mark:
+// "Survey 3381 - Tram depot".
+var documentNumber = regexp.MustCompile(`^(\pL{4,}) (?:(?i:no|nr|n°|nº|n|núm)\.? ?)?((?:[A-Z]{1,4}[-/])?\d{3,}(?:[-/]\d{1,6})*)(?:$|\s*[,;:|]|\s+[-–—]\s)`)
+
+// numberOfDocument is the number behind a word for a document that a title begins with, "" if it has none.
+func numberOfDocument(text string) string {
+	m := documentNumber.FindStringSubmatch(text)
+	if m == nil || !documentWords.in(join.Fold(m[1])) || yearAlone.MatchString(m[2]) {
+		return ""
+	}
+	return m[2]
+}
+
 // numberInNotes takes a job number behind a word for one in the texts above the
 // tables, where no key has it, else below them. A number that layout cut short is taken whole.
 func (b *builder) numberInNotes() {
@@ -144,6 +157,9 @@ func (b *builder) numberInNotes() {
 			number := keyedNumber(s.text, look.weak)
 			if number == "" {
 				number = numberBeside(b.spoken[i:], look.weak)
+			}
+			if number == "" && look.weak {
+				number = numberOfDocument(s.text)
 			}
 			switch {
 			case number == "" || number == had:

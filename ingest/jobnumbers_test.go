@@ -29,3 +29,17 @@ func TestNumbersBesideWordsForJobs(t *testing.T) {
 		}
 	}
 }
+
+// The number of a document stands behind the word that its title begins with, and a mark behind it. Common practice, no source.
+func TestNumbersOfSurveysAheadOfTheirPlaces(t *testing.T) {
+	for _, c := range []struct{ title, want string }{
+		{"Survey 3381 - Ice hall, loudspeakers found", "3381"}, {"Begehung 3381 - Eishalle", "3381"}, {"Relevé 3381 – Patinoire", "3381"}, {"Inspección 1180/24, pista de hielo", "1180/24"},
+		{"Sopralluogo 3381: palaghiaccio", "3381"}, {"Opname OP-3381 - IJshal", "OP-3381"},
+		{"Survey 2019 - Ice hall", ""}, {"Survey 14 rooms - Ice hall", ""}, {"Survey 100 V - Ice hall", ""}, {"Hall 3381 - Ice hall", ""},
+	} {
+		j := wholeJob(t, c.title+"\n|\nRoom | Qty | Tap\nHall | 4 | 6 W\nYard | 2 | 15 W")
+		if j.Number.Value != c.want {
+			t.Errorf("%s: number %q, want %q", c.title, j.Number.Value, c.want)
+		}
+	}
+}

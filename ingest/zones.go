@@ -324,7 +324,8 @@ func (b *builder) sheetZones() {
 		}
 		if cols := t.byField[vocabulary.Zone]; len(cols) == 1 && cols[0].Confidence < 0.5 && t.hardlyFilled(cols[0]) {
 			weak = append(weak, t)
-		} else if t.has(vocabulary.Zone) || t.title(vocabulary.Zone).had() || t.sectioned(vocabulary.Zone) || t.sectionAs == vocabulary.Zone {
+		} else if t.namesZones() {
+			b.sheetsBesideZones()
 			return
 		}
 		lists = append(lists, t)
