@@ -129,11 +129,15 @@ func (b *builder) count(r *row, l *schedule.Loudspeaker, t *tapped) (spare int) 
 }
 
 // aheadOfName finds a small number in front of a word, or of a size and a word: "8
-// horns", "6 - 8in ceiling", "4 6½" horns".
-var aheadOfName = regexp.MustCompile(`(?i)^(\d{1,3})\s+(?:[-–x]?\s*\d+[½¼¾]?(?:[.,/]\d+)?\s*(?:in|inch|inches|zoll|pouces?|pulgadas?|pollici|["”″]|''|cm)[ .-]+)?\pL{2}`)
+// horns", "6 - 8in ceiling", "4 6½" horns", "4x horn".
+var aheadOfName = regexp.MustCompile(`(?i)^(\d{1,3})(?:\s?[x×])?\s+(?:[-–x]?\s*\d+[½¼¾]?(?:[.,/]\d+)?\s*(?:in|inch|inches|zoll|pouces?|pulgadas?|pollici|["”″]|''|cm)[ .-]+)?(?:[aà]\s+)?\pL{2}`)
+
+// numeroAhead finds the Italian and Spanish sign for "number of" in front of a count: "n. 6 da incasso".
+var numeroAhead = regexp.MustCompile(`(?i)^n[.º°]\s?(\d)`)
 
 // countAhead is the number with which a description begins, 0 if there is none.
 func countAhead(text string) int {
+	text = numeroAhead.ReplaceAllString(text, "$1")
 	if text == "" || text[0] < '0' || text[0] > '9' {
 		return 0
 	}
@@ -152,7 +156,7 @@ func (t *table) countsAhead(c *column) bool {
 }
 
 // allCountsAhead reports whether all cells of a column begin with a number that is
-// no power or size, and not with the same one.
+// no power or size, and not with the same one. Behind "n." they may number the rows unless one comes again.
 func (t *table) allCountsAhead(c *column) bool {
 	if all, known := t.countedAhead[c]; known {
 		return all
@@ -160,7 +164,7 @@ func (t *table) allCountsAhead(c *column) bool {
 	if t.countedAhead == nil {
 		t.countedAhead = make(map[*column]bool)
 	}
-	cells, counted := 0, 0
+	cells, counted, signs := 0, 0, 0
 	numbers := make(map[int]bool)
 	t.eachText(c, func(text string) {
 		if strings.Trim(text, "0123456789 ") == "" {
@@ -170,9 +174,12 @@ func (t *table) allCountsAhead(c *column) bool {
 		if n := countAhead(text); n > 0 && !sizeBehind.MatchString(text) {
 			counted++
 			numbers[n] = true
+			if numeroAhead.MatchString(text) {
+				signs++
+			}
 		}
 	})
-	t.countedAhead[c] = cells > 1 && cells == counted && len(numbers) > 1
+	t.countedAhead[c] = cells > 1 && cells == counted && len(numbers) > 1 && (signs == 0 || len(numbers) < counted)
 	return t.countedAhead[c]
 }
 
