@@ -26,9 +26,10 @@ func TestHardSchedules(t *testing.T) {
 }
 
 // TestFieldSchedules measures the reader on schedules of many further hands. When they were first read, 52 to 89 of a hundred rows were right and 1.8 to
-// 18 of a hundred values silently wrong; causes were then cured.
+// 18 of a hundred values silently wrong; causes were then cured, of the newest corpus (patterns: tables of many structures) only in part: without it 96.7 of
+// a hundred rows are right, and 0.3 of a hundred values silently wrong.
 func TestFieldSchedules(t *testing.T) {
-	measure(t, "../../samples/field", reached{files: 835, rows: 0.966, parts: 0.963, silent: 0.0033, answered: 0.99, wrongKinds: 4, jobs: 0.976})
+	measure(t, "../../samples/field", reached{files: 918, rows: 0.960, parts: 0.957, silent: 0.0042, answered: 0.99, wrongKinds: 5, jobs: 0.969})
 }
 
 // TestHandSchedules measures what ordinary hands leave behind; or, with HAND set, any folder of that shape, with nothing asked of it.
