@@ -54,7 +54,7 @@ func (b *builder) findControlsBelow() {
 func controlLine(cells []spoken) []spoken {
 	cells = withKeyApart(cells)
 	powered := func(c spoken) bool { return onlyWatts(c.text) != "" }
-	if len(cells) < 3 || !isTag(cells[0].text) || len(cells[0].text) > longestTag || !slices.ContainsFunc(cells[1:], powered) {
+	if len(cells) < 3 || !isTagInParts(cells[0].text) || len(cells[0].text) > longestTag || !slices.ContainsFunc(cells[1:], powered) {
 		return nil
 	}
 	return cells
@@ -72,8 +72,8 @@ func placeLine(cells []spoken) []spoken {
 
 // ratedFirst and ratedLast are the only cell of a line that is a tag, a power and a place, in either order.
 var (
-	ratedFirst = regexp.MustCompile(`(?i)^(\S+(?: \d{1,3})??)[\s(,:=–-]+(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?\s*[,:=–-]?\s*(\pL.*)$`)
-	ratedLast  = regexp.MustCompile(`(?i)^(\S+(?: \d{1,3})?)[\s(,:=–-]+(\pL[^0-9]*?)\s*[(,:=–-]?\s*(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?$`)
+	ratedFirst = regexp.MustCompile(`(?i)^(\S+(?: (?:\d{1,3}|(?-i:\p{Lu})))??)[\s(,:=–-]+(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?\s*[,:=–-]?\s*(\pL.*)$`)
+	ratedLast  = regexp.MustCompile(`(?i)^(\S+(?: (?:\d{1,3}|(?-i:\p{Lu})))?)[\s(,:=–-]+(\pL[^0-9]*?)\s*[(,:=–-]?\s*(\d+(?:[.,]\d+)?\s?w(?:att)?s?)\)?$`)
 )
 
 // withKeyApart parts the first cell of a line in two where it was read as a key, "AT1: 35 W", and the only one in a tag,
@@ -86,7 +86,7 @@ func withKeyApart(cells []spoken) []spoken {
 				continue
 			}
 			m[1] = strings.TrimRight(m[1], "(,:=–-")
-			if !isTag(m[1]) {
+			if !isTagInParts(m[1]) {
 				continue
 			}
 			out := make([]spoken, 0, len(m)-1)
@@ -102,6 +102,12 @@ func withKeyApart(cells []spoken) []spoken {
 		cells = slices.Insert(cells, 1, spoken{at: cells[0].at, text: value})
 	}
 	return cells
+}
+
+// isTagInParts reports whether a text is a tag, with a space before its last letter maybe: "AT1", "AT A".
+func isTagInParts(text string) bool {
+	stem, letter, _ := strings.Cut(text, " ")
+	return isTag(text) || len(letter) == 1 && isTag(stem+"-"+letter)
 }
 
 // onlyWatts is the power that a text is, with a word or two beside it: "35 W max"; "" if it is none.

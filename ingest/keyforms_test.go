@@ -17,11 +17,11 @@ func TestFormsOfZones(t *testing.T) {
 		"Dutch":   {"Zone", "Versterker", "Kanaal", "Aantal luidsprekers", "Aftakking", "Volumeregelaar", "Kabel"},
 	} {
 		form := func(zone, amp, channel, count, tap, control, cable string) string {
-			out := ""
+			var out strings.Builder
 			for i, v := range []string{zone, amp, channel, count, tap, control, cable} {
-				out += k[i] + " | " + v + "\n"
+				out.WriteString(k[i] + " | " + v + "\n")
 			}
-			return out
+			return out.String()
 		}
 		one, two := form("Palm house", "V1", "1", "8", "10 W", "VC1 (100 W)", "110 m 2.5 mm²"), form("Shop", "V1", "2", "6", "3 W", "VC2 (12 W)", "60 m 1.5 mm²")
 		for layout, file := range map[string]string{"sheets": "## A\n" + one + "## B\n" + two, "below each other": one + "|\n" + two, "without a gap": one + two} {

@@ -22,3 +22,17 @@ func TestRatedNamesAndControlsInOneCell(t *testing.T) {
 		}
 	}
 }
+
+// The tag of a control may end in a letter behind a space, with its power behind it or at the end. Common practice, no source.
+func TestTagsOfControlsInParts(t *testing.T) {
+	for _, c := range []struct{ title, a, b string }{
+		{"Atténuateurs hors de la baie :", "AT A (20 W) meeting", "AT B (5 W) desk"}, {"Volume controls", "VC A: 20 W meeting", "VC B: 5 W desk"}, {"Regler:", "LR A, 20 W, meeting", "LR B, 5 W, desk"},
+		{"Reguladores:", "RG A meeting (20 W)", "RG B desk (5 W)"}, {"Attenuatori", "AT A - 20 W - meeting", "AT B - 5 W - desk"}, {"Regelaars", "VR A | 20 W | meeting", "VR B | 5 W | desk"},
+	} {
+		j := wholeJob(t, "Depot, 100 V\n|\nRoom | Speakers | Tap W | Circuit\nmeeting | 4 | 3 | 1\ndesk | 2 | 1.5 | 1\nhall | 4 | 6 | 2\n|\n"+c.title+"\n"+c.a+"\n"+c.b)
+		a, b := c.a[:4], c.b[:4]
+		if got := controlsOf(j); got != a+" 20 W x1, "+b+" 5 W x1" {
+			t.Errorf("%s: %s", c.title, got)
+		}
+	}
+}

@@ -1,5 +1,7 @@
 package ingest
 
+import "strings"
+
 import "testing"
 
 // A register has a row for each device and says what feeds it, and of amplifiers and controls what they serve: places
@@ -14,11 +16,12 @@ func TestRegistersThatSayWhatDevicesServe(t *testing.T) {
 		"Dutch":   {"Code", "Apparaat", "Locatie", "Aftakking", "Gevoed door", "Bedient", "Versterker", "Volumeregelaar", "Wandluidspreker", "t/m", "verwijderd 2019"},
 	} {
 		row := func(cells ...string) string {
-			out := cells[0]
+			var out strings.Builder
+			out.WriteString(cells[0])
 			for _, c := range cells[1:] {
-				out += " | " + c
+				out.WriteString(" | " + c)
 			}
-			return out + "\n"
+			return out.String() + "\n"
 		}
 		j := wholeJob(t, row(k[0], k[1], k[2], k[3], k[4], k[5])+
 			row("AM1", k[6]+", 120 W, 100 V", "Store", "", "", "Hall, ring")+

@@ -306,12 +306,13 @@ func (b *builder) statusInCell(s seen, f vocabulary.Field) schedule.Status {
 		if !known {
 			continue
 		}
-		if status == schedule.Removed && pastWords.begins(join.Fold(s.text)) {
+		back := status == schedule.Removed && backAfter(s.text, m.Text)
+		if status == schedule.Removed && !back && pastWords.begins(join.Fold(s.text)) {
 			return status // "was 1 horn at 10 W, taken away 2015"
 		}
 		words, of := countWords(m.Text), countWords(s.text)
 		ahead := strings.HasPrefix(join.Fold(s.text), join.Fold(m.Text))
-		if of <= fewWords && (2*words > of || ahead) || ahead && status == schedule.Spare && kindInWords(s.text) == loudspeakerRow {
+		if of <= fewWords && !back && (2*words > of || ahead) || ahead && status == schedule.Spare && kindInWords(s.text) == loudspeakerRow {
 			return status // "Spare ceiling loudspeaker as item B, handed over boxed"
 		}
 		if status == schedule.Removed && words == 1 && of == 2 && f == vocabulary.Notes && kindInWords(s.text) == loudspeakerRow {

@@ -32,7 +32,7 @@ func stateWithDate(text string) schedule.Status {
 		switch {
 		case status == schedule.Installed && anyDigit(part), status != schedule.Installed && found != schedule.Installed && status != found:
 			return schedule.Installed // "1 of 3, taken down 14/1"
-		case status == schedule.Installed && wordList(wordClasses["back again"]).in(join.Fold(part)) && !notation.Denies(part):
+		case status == schedule.Installed && backAgain.in(join.Fold(part)) && !notation.Denies(part):
 			return schedule.Installed // "taken down last summer, put back since"
 		case status == schedule.Installed && (speaksOfSome(part) || notation.MentionsStatus(part, notation.StatusInstalled)):
 			return schedule.Installed

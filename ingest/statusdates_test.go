@@ -70,3 +70,21 @@ func TestStatesToldInSentences(t *testing.T) {
 		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1"})
 	}
 }
+
+// What was taken down and put back since is asked about, however it begins; what was not put back is gone. Common practice, no source.
+func TestWhatWasPutBackIsAsked(t *testing.T) {
+	for _, remark := range []string{"was taken down last summer, put back since", "were taken down for painting - rehung since", "wurde abgebaut, inzwischen wieder montiert", "a été déposé, remis en place depuis",
+		"fue retirado, repuesto en mayo", "è stato rimosso, poi rimontato", "werd verwijderd, later teruggeplaatst"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		want(t, remark, describe(j), []string{"4 x 6 W zone Hall channel A / 1", "2 x 15 W zone Yard channel A / 1"})
+		if len(j.Questions) == 0 {
+			t.Errorf("%s: not asked", remark)
+		}
+	}
+	for _, remark := range []string{"was taken down last summer", "was taken down last summer, never put back"} {
+		j := wholeJob(t, "Where | Kind | Qty | W | Amp | Remarks\nHall | ceiling | 4 | 6 | A |\nYard | horn | 2 | 15 | A | "+remark+"\nAmp A: 60 W")
+		if n := len(j.Loudspeakers); n == 2 && j.Loudspeakers[1].Status == schedule.Installed {
+			t.Errorf("%s: %v", remark, describe(j))
+		}
+	}
+}

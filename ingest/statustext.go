@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"lineaudit/audit/schedule"
+	"lineaudit/ingest/join"
 	"lineaudit/ingest/notation"
 )
 
@@ -158,3 +159,14 @@ var tapState = regexp.MustCompile(`^\s*((?:\d{1,3}\s*[x×]\s*)?\d+(?:[.,/]\d+)?\
 
 // stateBehind is a text that ends in brackets without a figure, its only ones.
 var stateBehind = regexp.MustCompile(`^[^()\[\]]*[(\[][^\d()\[\]]+[)\]]\s*$`)
+
+// backAgain are words for what was put back where it was.
+var backAgain = wordList(wordClasses["back again"])
+
+// backAfter reports whether a part of a text behind the words for its state says that it was put back: "was taken down last
+// summer, put back since".
+func backAfter(text, state string) bool {
+	_, rest, _ := strings.Cut(join.Fold(text), join.Fold(state))
+	_, rest, ok := cutAny(rest, ",", ";", " - ", " – ", "(", " and ", " und ", " et ", " y ", " e ", " en ")
+	return ok && backAgain.in(rest) && !notation.Denies(rest)
+}
