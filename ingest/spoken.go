@@ -88,11 +88,7 @@ func carryLabels(cells []spoken) []spoken {
 			beside = c
 		default:
 			label, beside = spoken{}, spoken{}
-<<<<<<< HEAD
 			if word, value, ok := strings.Cut(c.text, ":"); ok && strings.TrimSpace(value) != "" && labels(word) { // a key is told with its value, at the cell of that
-=======
-			if word, value, ok := strings.Cut(c.text, ":"); ok && value != "" && labels(word) { // a key is told with its value, at the cell of that
->>>>>>> h123
 				label, beside = spoken{text: word + ":"}, c
 			} else if i+1 < len(cells) && cells[i+1].at.Row == c.at.Row && cells[i+1].at.Sheet() == c.at.Sheet() && labels(c.text) {
 				label, beside = c, cells[i+1]
