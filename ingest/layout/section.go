@@ -8,6 +8,7 @@ import (
 	"lineaudit/audit/schedule"
 	"lineaudit/ingest/grid"
 	"lineaudit/ingest/notation"
+	"lineaudit/ingest/remember"
 	"lineaudit/ingest/vocabulary"
 )
 
@@ -273,14 +274,21 @@ var reSlashNumber = regexp.MustCompile(`\b(?:\d{1,4}/\d{1,2}/\d{2,4}|\d{2,}/\d+|
 // reCommaUnit finds a decimal comma in a figure with its unit: "70,7 V".
 var reCommaUnit = regexp.MustCompile(`(\d),(\d+\s?(?:V|W|m|mm)\b)`)
 
-// titleParts parts a title at its marks, but not inside a number or a date.
-func titleParts(t string) []string {
+// titleParts parts a title at its marks, but not inside a number or a date. The parts are shared: they must not be changed.
+func titleParts(t string) []string { return titlesParted.Of(t, 0) }
+
+var titlesParted = remember.New(8192, func(t string, _ int) []string { return partTitle(t) })
+
+// aroundParts puts back what stood for marks that part nothing.
+var aroundParts = strings.NewReplacer("\x00", "/", "\x01", ",")
+
+func partTitle(t string) []string {
 	const stroke, comma = "\x00", "\x01" // stand for those that part nothing
 	whole := reSlashNumber.ReplaceAllStringFunc(t, func(n string) string { return strings.ReplaceAll(n, "/", stroke) })
 	whole = reCommaUnit.ReplaceAllString(whole, "${1}"+comma+"${2}")
 	var parts []string
 	for _, part := range reParts.Split(whole, -1) {
-		if part = strings.TrimSpace(strings.NewReplacer(stroke, "/", comma, ",").Replace(part)); part != "" {
+		if part = strings.TrimSpace(aroundParts.Replace(part)); part != "" {
 			parts = append(parts, part)
 		}
 	}
