@@ -36,3 +36,14 @@ func TestTagsOfControlsInParts(t *testing.T) {
 		}
 	}
 }
+
+// The places in a rack may stand under a word that means taps too; they are no powers. Common practice, no source.
+func TestPlacesInARackUnderAWordForTaps(t *testing.T) {
+	for _, rack := range []string{
+		"Puesto | Equipo | Circuito\n1 | Etapa VA (120 W) | 1\n2 | Etapa VB (60 W) | 2", "Set | Device | Circuit\n1 | Amplifier VA (120 W) | 1\n3 | Amplifier VB (60 W) | 2",
+		"Puesto | Etapa | Circuito\n6 | Etapa VA, 120 W | 1\n3 | Etapa VB, 60 W | 2", "Stufe | Gerät | Kreis\n1 | Verstärker VA 120 W | 1\n2 | Verstärker VB 60 W | 2",
+	} {
+		j := wholeJob(t, "Depot, 100 V\n|\nRoom | Speakers | Tap W | Circuit\nmeeting | 4 | 3 | 2\nhall | 4 | 10 | 1\n|\n"+rack)
+		want(t, rack, channelRatings(j), []string{"VA / 1 120 W 100 V", "VB / 2 60 W 100 V"})
+	}
+}

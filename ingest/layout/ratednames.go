@@ -3,6 +3,7 @@ package layout
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"lineaudit/ingest/notation"
@@ -16,7 +17,7 @@ import (
 var reRatedName = regexp.MustCompile(`(?i)^(.*?\pL.*?)\s*[\s(,:;–/-]\s*(?:(?:at|zu|mit|de|da|van|of|à)\s+)?((?:\d{1,2}\s*[x×]\s*)?\d{2,4}\s*w(?:att)?s?)\s*\)?$`)
 
 // ratedNames parts the ratings from the names of amplifiers in a table that has lines or outputs, and neither other powers nor
-// loudspeakers.
+// loudspeakers. What reads like taps and only numbers the rows are their places.
 func ratedNames(t *Table) {
 	if t.Kind == Cables || t.Matrix {
 		return
@@ -26,6 +27,7 @@ func ratedNames(t *Table) {
 		switch f := t.Columns[i].Field; {
 		case f == vocabulary.Circuit || f == vocabulary.Channel:
 			fed = true
+		case f == vocabulary.Tap && t.numbersPlaces(i): // "Puesto" over the places in a rack
 		case f == vocabulary.Quantity || f != vocabulary.Measured && f != vocabulary.Load && slices.Contains(powerFields, f):
 			return
 		}
@@ -43,8 +45,8 @@ func ratedNames(t *Table) {
 			t.Kind = Channels
 		}
 		for k := range t.Columns {
-			if k != i && t.Columns[k].Field == vocabulary.Amplifier {
-				t.Columns[k].Field = vocabulary.Item // which of them it is
+			if k != i && (t.Columns[k].Field == vocabulary.Amplifier || t.Columns[k].Field == vocabulary.Tap) {
+				t.Columns[k].Field, t.Columns[k].Evidence = vocabulary.Item, "it numbers the amplifiers beside it"
 			}
 		}
 		of := &t.Columns[i]
@@ -58,6 +60,27 @@ func ratedNames(t *Table) {
 		})
 		return
 	}
+}
+
+// numbersPlaces reports whether a column without a unit numbers the devices of a table, up or down: 1, 2, 4.
+func (t *Table) numbersPlaces(i int) bool {
+	n, last, step := 0, 0, 0
+	for k := range t.Records {
+		r := &t.Records[k]
+		if r.Class != Device {
+			continue
+		}
+		place, err := strconv.Atoi(strings.TrimSpace(r.Values[i].Text))
+		if err != nil || place < 1 || n > 0 && (place == last || step != 0 && (place > last) != (step > 0)) {
+			return false
+		}
+		if n > 0 {
+			step = place - last
+		}
+		last = place
+		n++
+	}
+	return n > 1 && t.Columns[i].Unit == ""
 }
 
 // ratesNames reports whether each device of a table has an amplifier and its rating in a column.

@@ -271,6 +271,7 @@ func (f *finder) trim(d *draft) {
 		d.last = d.header[len(d.header)-1]
 		return
 	}
+	body = body[:beforeControls(lines, body, d)]
 	var counts []int
 	for k, i := range body[:min(len(body), 60)] {
 		if k >= 3 && lines[i].n > lines[body[k-1]].n+1 {
