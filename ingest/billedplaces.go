@@ -30,7 +30,7 @@ func (b *builder) billedRunIn(text string, at map[string][]*schedule.Loudspeaker
 	run.place = strings.Trim(text[i:], " ,.–-")
 	words := strings.Fields(run.place)
 	for k := 1; k+1 < len(words); k++ {
-		if slices.Contains(wordClasses["leads to"], join.Fold(words[k])) {
+		if slices.Contains(leadsToWords, join.Fold(words[k])) {
 			run.from, run.to = strings.Join(words[:k], " "), strings.Join(words[k+1:], " ")
 			run.place = run.to
 			break

@@ -50,8 +50,8 @@ func (b *builder) routesOfBills() {
 
 // outputToLine parts "channel 1 to L1", "output 2: L2" into an output and a line that loudspeakers hang on; nothing of any other text.
 func (b *builder) outputToLine(text string) (channel, line string) {
-	words := strings.Fields(strings.NewReplacer(":", " ", "=", " ").Replace(text))
-	if n := len(words); n < 3 || n > 5 || n > 3 && !slices.Contains(wordClasses["leads to"], join.Fold(words[2])) && !slices.Contains(feedingWords, join.Fold(words[2])) {
+	words := strings.Fields(routeMark.ReplaceAllString(text, " "))
+	if n := len(words); n < 3 || n > 5 || n > 3 && !slices.Contains(leadsToWords, join.Fold(words[2])) && !slices.Contains(feedingWords, join.Fold(words[2])) {
 		return "", ""
 	}
 	if notation.KeyOf(words[0]+" "+words[1]).Kind != notation.KeyChannel {

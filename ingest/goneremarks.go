@@ -17,7 +17,7 @@ func stateOfSentence(text string) schedule.Status {
 		speaksOfSome(text) || notation.MentionsStatus(text, notation.StatusInstalled) || notation.MentionsStatus(text, notation.StatusRelocated) {
 		return schedule.Installed
 	}
-	if back := wordList(wordClasses["back again"]); back.in(join.Fold(text)) && !notation.Denies(text) {
+	if backAgain.in(join.Fold(text)) && !notation.Denies(text) {
 		return schedule.Installed
 	}
 	words := strings.Fields(text)
@@ -41,6 +41,3 @@ func stateOfSentence(text string) schedule.Status {
 	}
 	return schedule.Installed
 }
-
-// causeWords begin what tells when or why something went: "when the pool went".
-var causeWords = wordList(wordClasses["cause"])

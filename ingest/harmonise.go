@@ -63,6 +63,7 @@ func harmonise(tables []*table) {
 	ampsAsTypes(tables)
 	ampsAsPlaces(tables)
 	ratingsByRows(tables)
+	sameKinds(tables)
 	agreeByHeader(tables)
 	lengthsOfCables(tables)
 	byHeader(tables)

@@ -38,7 +38,7 @@ func keyedNumber(text string, weak bool) string {
 var keyedNumbers = remember.New(4096, func(text string, how int) string { return readKeyedNumber(text, how == 1) })
 
 func readKeyedNumber(text string, weak bool) string {
-	keys := wordClasses["job key"]
+	keys := jobKeyWords
 	if weak {
 		keys = wordClasses["reference"]
 	}
@@ -120,7 +120,7 @@ func numberBeside(cells []spoken, weak bool) string {
 		return ""
 	}
 	key := join.Fold(strings.TrimRight(cells[0].text, " :"))
-	if weak && !documentWords.in(key) || !weak && !slices.Contains(wordClasses["job key"], key) {
+	if weak && !documentWords.in(key) || !weak && !slices.Contains(jobKeyWords, key) {
 		return ""
 	}
 	code := cells[1].text

@@ -14,9 +14,6 @@ type hungWhere struct {
 	watts, rooms map[string]bool
 }
 
-// ownPlaceWords are words for what each room has of its own.
-var ownPlaceWords = wordList(wordClasses["own place"])
-
 // oneInEach reports whether what says where a control hangs is said of one in each of several rooms: their ratings differ,
 // or the words are for what each room has of its own, as a door.
 func (b *builder) oneInEach(where string) bool {

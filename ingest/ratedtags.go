@@ -85,7 +85,7 @@ func tagsWithPower(text string, into map[string]bool) {
 				into[k] = true
 			}
 			waiting = nil
-		case len([]rune(word)) > longestLink && !slices.Contains(wordClasses["every"], join.Fold(word)), word == "":
+		case len([]rune(word)) > longestLink && !slices.Contains(everyWords, join.Fold(word)), word == "":
 			waiting = nil
 		}
 	}

@@ -39,6 +39,9 @@ func revisionOf(sheet string) (m revisionMark, ok bool) {
 	case word != last && slices.Contains(revisionMarkWords, word):
 		end = last[len(word):] // "v2"
 	}
+	if n == 0 && strings.HasPrefix(last, "v") && len(last) <= 3 {
+		return m, false // "V1" and "V2" alone may be amplifiers
+	}
 	rank, err := strconv.Atoi(end)
 	switch {
 	case end == "":

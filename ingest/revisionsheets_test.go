@@ -15,7 +15,11 @@ func TestRevisionsOnSheets(t *testing.T) {
 		want(t, names[0], describe(wholeJob(t, list(names[0], first)+list(names[1], second))), wanted)
 		want(t, names[1]+" first", describe(wholeJob(t, list(names[1], second)+list(names[0], first))), wanted)
 	}
-	j := wholeJob(t, list("v1", "Hall | 6 | 6W | 1\n")+list("v2", "Foyer | 4 | 3W | 2\n"))
+	j := wholeJob(t, list("V1", first)+list("V2", second)) // amplifiers
+	if n := len(j.Loudspeakers); n != 5 {
+		t.Errorf("sheets of amplifiers: %d rows", n)
+	}
+	j = wholeJob(t, list("v1", "Hall | 6 | 6W | 1\n")+list("v2", "Foyer | 4 | 3W | 2\n"))
 	if len(j.Loudspeakers) != 2 {
 		t.Errorf("lists of different places: %q", describe(j))
 	}

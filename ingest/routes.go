@@ -164,11 +164,7 @@ func (b *builder) routesAcross(cells []spoken) []route {
 	if len(cells) < 2 || !restWords.begins(join.Fold(cells[1].text)) {
 		return nil
 	}
-	var texts []string
-	for _, c := range cells {
-		texts = append(texts, c.text)
-	}
-	whole := strings.Join(texts, ", ")
+	whole := joined(cells, ", ")
 	if len(whole) > longestSpoken {
 		return nil
 	}
@@ -179,16 +175,21 @@ func (b *builder) routesAcross(cells []spoken) []route {
 	return out
 }
 
+// joined is what the cells of a row say, with a mark between them.
+func joined(cells []spoken, mark string) string {
+	texts := make([]string, len(cells))
+	for i, c := range cells {
+		texts[i] = c.text
+	}
+	return strings.Join(texts, mark)
+}
+
 // feedingAcross reads a row of cells that says what an amplifier feeds: "Amplifiers: | V1 | 120 W | for L1".
 func (b *builder) feedingAcross(cells []spoken) []route {
 	if len(cells) < 2 || !notation.SpeaksOfAmplifier(cells[0].text) {
 		return nil
 	}
-	var texts []string
-	for _, c := range cells {
-		texts = append(texts, c.text)
-	}
-	whole := strings.Join(texts, " ")
+	whole := joined(cells, " ")
 	if len(whole) > longestSpoken {
 		return nil
 	}

@@ -38,13 +38,9 @@ func saidIn(cells []spoken, w *watch.Watch) []said {
 		}
 		row := cells[:n]
 		cells = cells[n:]
-		var texts []string
-		for _, c := range row {
-			texts = append(texts, c.text)
-		}
 		whole := false
 		for _, between := range []string{"; ", " "} {
-			text := strings.Join(texts, between)
+			text := joined(row, between)
 			if list := sentence(text, row[0].at); n > 1 && namesFirst(list) {
 				out, whole = append(out, list...), true
 				break

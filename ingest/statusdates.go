@@ -108,7 +108,7 @@ func isDayOfMonth(words []string, i int) bool {
 		return false
 	}
 	next := i + 1
-	if next+1 < len(words) && slices.Contains(wordClasses["date link"], join.Fold(words[next])) {
+	if next+1 < len(words) && slices.Contains(dateLinkWords, join.Fold(words[next])) {
 		next++
 	}
 	return i > 0 && isMonth(words[i-1]) || next < len(words) && isMonth(words[next])
@@ -129,7 +129,7 @@ func isWordOfDate(word string) bool {
 		second, _ := strconv.Atoi(m[2])
 		return first > second && first > 0 && first <= 31
 	}
-	if slices.Contains(wordClasses["date link"], folded) || slices.Contains(wordClasses["time told"], folded) || slices.Contains(wordClasses["it was"], folded) {
+	if slices.Contains(dateLinkWords, folded) || slices.Contains(timeToldWords, folded) || slices.Contains(itWasWords, folded) {
 		return true
 	}
 	return isMonth(word)

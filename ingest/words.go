@@ -59,6 +59,13 @@ func apart(s string, i, j int) bool {
 var (
 	wordClasses       = readWords()
 	remoteWords       = wordClasses["remote"]
+	leadsToWords      = wordClasses["leads to"]  // between an output and its line
+	causeWords        = wordClasses["cause"]     // begin what tells when or why something went: "when the pool went"
+	ownPlaceWords     = wordClasses["own place"] // for what each room has of its own, as a door
+	dateLinkWords     = wordClasses["date link"]
+	timeToldWords     = wordClasses["time told"]
+	itWasWords        = wordClasses["it was"]
+	jobKeyWords       = wordClasses["job key"]
 	stereoWords       = wordClasses["stereo"]
 	loopWords         = wordClasses["loop"]
 	previousWords     = wordClasses["previous"]

@@ -14,9 +14,10 @@ import (
 // One on a sheet, or several below each other, are a table: the keys its header, and a row for each form. Where a key other
 // than that of a place comes twice below itself ("Speakers | 4 x ceiling, 3 W", "Speakers | 2 x wall, 6 W"), there is a row for each.
 
-// fewestKeys is the fewest keys of such a form, and likeForms the share of its keys that another has too.
+// fewestKeys and mostKeys are the fewest and the most lines of such a form, and likeForms the share of its keys that another has too.
 const (
 	fewestKeys = 4
+	mostKeys   = 60
 	likeForms  = 0.6
 )
 
@@ -67,8 +68,11 @@ func (f *finder) keyFormAt(i int) (form keyForm) {
 		if len(l.slots) > 2 || l.slots[0].cell.Kind != grid.String || len(l.slots) == 1 && len(form.lines) == 0 {
 			break
 		}
+		if len(form.lines) == mostKeys {
+			return keyForm{}
+		}
 		key := strings.TrimRight(l.slots[0].cell.folded(), ": ")
-		h := f.headerOf(wordingOf(strings.TrimRight(l.slots[0].cell.line(), ": ")))
+		h := f.keyHeader(l)
 		again := len(seen) > 1 && seen[len(seen)-1] == key && len(l.slots) == 2 && !crossedPlaces[h.field]
 		if len(key) > 40 || slices.Contains(seen, key) && !again || h.score < headerScore && (len(l.slots) == 1 || anyDigit(key)) {
 			break
@@ -84,12 +88,17 @@ func (f *finder) keyFormAt(i int) (form keyForm) {
 	return form
 }
 
+// keyHeader is what the key of a line of a form says as a header.
+func (f *finder) keyHeader(l *line) headerCell {
+	return f.headerOf(wordingOf(strings.TrimRight(l.slots[0].cell.line(), ": ")))
+}
+
 // formOfDevices reports whether a form says what a list of loudspeakers does: how many, or of what kind, at which power, and
 // where they are.
 func (f *finder) formOfDevices(form keyForm) bool {
 	placed, counted, powered := false, false, false
 	for _, l := range form.lines {
-		h := f.headerOf(wordingOf(strings.TrimRight(l.slots[0].cell.line(), ": ")))
+		h := f.keyHeader(l)
 		if h.score < headerScore || len(l.slots) < 2 {
 			continue
 		}

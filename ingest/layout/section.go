@@ -279,11 +279,12 @@ func titleParts(t string) []string { return titlesParted.Of(t, 0) }
 
 var titlesParted = remember.New(8192, func(t string, _ int) []string { return partTitle(t) })
 
-// aroundParts puts back what stood for marks that part nothing.
-var aroundParts = strings.NewReplacer("\x00", "/", "\x01", ",")
+// stroke and comma stand for those that part nothing, which aroundParts puts back.
+const stroke, comma = "\x00", "\x01"
+
+var aroundParts = strings.NewReplacer(stroke, "/", comma, ",")
 
 func partTitle(t string) []string {
-	const stroke, comma = "\x00", "\x01" // stand for those that part nothing
 	whole := reSlashNumber.ReplaceAllStringFunc(t, func(n string) string { return strings.ReplaceAll(n, "/", stroke) })
 	whole = reCommaUnit.ReplaceAllString(whole, "${1}"+comma+"${2}")
 	var parts []string
