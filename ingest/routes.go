@@ -84,10 +84,11 @@ func (b *builder) hearRoutes() {
 		if i < together {
 			continue // read together
 		}
-		if b.lengthsSaid(s) {
-			continue
-		}
+		lengths := b.lengthsSaid(s)
 		for _, statement := range statements(s.text) {
+			if lengths && placeLength.MatchString(statement) {
+				continue
+			}
 			at := seen{text: statement, source: schedule.Source{At: s.at, Written: s.text, How: schedule.FromTitle}}
 			b.lineSaid(at)
 			if list := b.carriedIn(at); len(list) > 0 {

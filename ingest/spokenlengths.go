@@ -12,8 +12,8 @@ import (
 // A note about cables may list the length of each place, with one size for all and another for
 // some: "Cable: 2C x 1.5 sq.mm. Zone-1 - 85 m, Zone-2 - 140 m, Zone-3 - 320 m (2C x 2.5 sq.mm)".
 
-// placeLength is a place or a line with the length of its cable behind it, and perhaps its size in brackets.
-var placeLength = regexp.MustCompile(`(?i)([\pL\d][\pL\d '/-]*?)\s*(?:[-–:=~≈]|\s)\s*(?:(?:about|approx|ca|circa|etwa|ungef|env|environ|unos|aprox|ongeveer|ong)\b\.?\s*|[~≈]\s*)?(\d+(?:[.,]\d+)?\s*(?:m|mtrs?|met(?:re|er|ro)s?|metri|ft|feet|')\.?)(?:\s*\(([^()]*)\))?(?:[,;.]|\s[-–]\s|$)`)
+// placeLength is a place or a line with the length of its cable behind it, and perhaps its size.
+var placeLength = regexp.MustCompile(`(?i)([\pL\d][\pL\d '/-]*?)\s*(?:[-–:=~≈]|\s)\s*(?:(?:about|approx|ca|circa|etwa|ungef|env|environ|unos|aprox|ongeveer|ong)\b\.?\s*|[~≈]\s*)?(\d+(?:[.,]\d+)?\s*(?:m|mtrs?|met(?:re|er|ro)s?|metri|ft|feet|')\.?)(?:\s*\(([^()]*)\)|\s+((?:\d\s?[x×]\s?)\d+(?:[.,]\d+)?(?:\s?mm²?)?|\d+(?:[.,]\d+)?\s?mm²?|\d{1,2}\s?awg|awg\s?\d{1,2}))?(?:[,;.]|\s[-–]\s|$)`)
 
 // lengthsSaid reads such a note; it reports whether it is one: two places or lines at least, all of
 // which rows name.
@@ -47,8 +47,10 @@ func (b *builder) lengthsSaid(s spoken) bool {
 			return false
 		}
 		line.length.text = s.text[m[4]:m[5]]
-		if m[6] >= 0 {
-			line.size = sized(s.text[m[6]:m[7]])
+		for _, g := range []int{6, 8} { // in brackets or not
+			if m[g] >= 0 {
+				line.size = sized(s.text[m[g]:m[g+1]])
+			}
 		}
 		lines = append(lines, line)
 	}

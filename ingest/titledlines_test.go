@@ -68,3 +68,37 @@ func controlsOn(j *schedule.Job) []string {
 	}
 	return out
 }
+
+// Titles of zones say in a cell of their own what feeds them; a remark that is the tag of a control hangs its row on it, and one
+// note rates the control and lists the cables. Common practice, no source.
+func TestZonesWithTheirFeedBeside(t *testing.T) {
+	const head = "Room | Type | Qty | Tap | Notes\n"
+	for _, c := range []struct{ one, two, three, note string }{
+		{"Zone 1 - Jetty | | | Amplifier VA, channel 1 (120 W)", "Zone 2 - Workshop | | | Amplifier VA, channel 2 (120 W)", "Zone 3 - Shop | | | Amplifier VB (60 W)", "VC2: 50 W. Cables: Zone 1 120 m 2x2.5, Zone 2 45 m 2x1.5, Zone 3 60 m 2x1.5"},
+		{"Zone 1 – Steg | | | Verstärker VA, Kanal 1 (120 W)", "Zone 2 – Werkstatt | | | Verstärker VA, Kanal 2 (120 W)", "Zone 3 – Shop | | | Verstärker VB (60 W)", "VC2: 50 W. Leitungen: Zone 1 120 m 2x2,5, Zone 2 45 m 2x1,5, Zone 3 60 m 2x1,5"},
+		{"Zone 1 - Ponton | | | Ampli VA, voie 1 (120 W)", "Zone 2 - Atelier | | | Ampli VA, voie 2 (120 W)", "Zone 3 - Boutique | | | Ampli VB (60 W)", "VC2 : 50 W. Câbles : Zone 1 120 m 2x2,5, Zone 2 45 m 2x1,5, Zone 3 60 m 2x1,5"},
+		{"Zona 1 - Muelle | | | Amplificador VA, canal 1 (120 W)", "Zona 2 - Taller | | | Amplificador VA, canal 2 (120 W)", "Zona 3 - Tienda | | | Amplificador VB (60 W)", "VC2: 50 W. Cables: Zona 1 120 m 2x2,5, Zona 2 45 m 2x1,5, Zona 3 60 m 2x1,5"},
+		{"Zona 1 - Molo | | | Amplificatore VA, canale 1 (120 W)", "Zona 2 - Officina | | | Amplificatore VA, canale 2 (120 W)", "Zona 3 - Negozio | | | Amplificatore VB (60 W)", "VC2: 50 W. Cavi: Zona 1 120 m 2x2,5, Zona 2 45 m 2x1,5, Zona 3 60 m 2x1,5"},
+		{"Zone 1 - Steiger | | | Versterker VA, kanaal 1 (120 W)", "Zone 2 - Werkplaats | | | Versterker VA, kanaal 2 (120 W)", "Zone 3 - Winkel | | | Versterker VB (60 W)", "VC2: 50 W. Kabels: Zone 1 120 m 2x2,5, Zone 2 45 m 2x1,5, Zone 3 60 m 2x1,5"},
+	} {
+		j := wholeJob(t, "Boathouse of Vorden, public address\n|\n"+c.one+"\n"+head+"Gate | horn | 4 | 15 W |\n|\n"+c.two+"\n"+head+"Bench | wall | 6 | 6 W |\nOffice | ceiling | 2 | 3 W |\n|\n"+
+			c.three+"\n"+head+"Counter | ceiling | 8 | 3 W | VC2\nTerrace | wall | 6 | 6 W | VC2\n|\n"+c.note)
+		var got []string
+		for _, l := range j.Loudspeakers {
+			on := l.Zone.Channel.Label() + " " + show(l.Zone.Channel.Rated)
+			if l.Channel != nil {
+				on = l.Channel.Label() + " " + show(l.Channel.Rated)
+			}
+			if l.Control != nil {
+				on += " " + l.Control.Name + " " + show(l.Control.Rated)
+			}
+			got = append(got, l.Room.Value+": "+on)
+		}
+		want(t, c.one, got, []string{"Gate: VA / 1 120", "Bench: VA / 2 120", "Office: VA / 2 120", "Counter: VB / 1 60 VC2 50", "Terrace: VB / 1 60 VC2 50"})
+		got = nil
+		for _, k := range j.Cables {
+			got = append(got, show(k.Length)+" m "+show(k.Area)+" mm²")
+		}
+		want(t, c.note, got, []string{"120 m 2.5 mm²", "45 m 1.5 mm²", "60 m 1.5 mm²"})
+	}
+}

@@ -60,7 +60,7 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 		var words strings.Builder
 		words.WriteString(t)
 		j := i + 1
-		for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") && !strings.Contains(t, ":") {
+		for j < len(slots) && !strings.HasSuffix(text(slots[j].cell), ":") && !strings.Contains(t, ":") && !namesFeed(slots[j]) {
 			words.WriteString(" " + slots[j].cell.line())
 			j++
 		}
@@ -68,6 +68,25 @@ func (f *finder) titleFacts(l *line, from, to int) []Fact {
 		i = j
 	}
 	return facts
+}
+
+// namesFeed reports whether a further cell of a title names by a word what feeds it, or its control, and is read by
+// itself: "Zone 1 - Jetty | Amplifier VA, channel 1 (120 W)".
+func namesFeed(s slot) bool {
+	if s.cell.Kind != grid.String {
+		return false
+	}
+	switch sectionField(s.cell.line()) {
+	case vocabulary.Amplifier, vocabulary.Channel, vocabulary.Control:
+		return true
+	}
+	return false
+}
+
+// placeAndFeed reports whether a line is a title and, in cells of their own, what feeds it.
+func placeAndFeed(slots []slot) bool {
+	return len(slots) > 1 && len(slots) <= mostTitles && slots[0].cell.Kind == grid.String && !namesFeed(slots[0]) &&
+		!slices.ContainsFunc(slots[1:], func(s slot) bool { return !namesFeed(s) })
 }
 
 // fewestOfBlock is the fewest cells of a line that heads a block by more than a title.

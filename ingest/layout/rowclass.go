@@ -42,7 +42,7 @@ func (b *bodyReader) classOf(bl *bodyLine, i int) (Class, string) {
 	if i > 0 && b.lines[i-1].class == Header && b.f.unitsOnly(slots) && len(slots) >= 2 {
 		return UnitsRow, "units"
 	}
-	if _, cable := cableBeside(slots); b.d.repeated[l.n+1] == Header && (cable || headsBlock(slots)) || b.f.keyedLine(l) || b.f.numbersCard(l) {
+	if _, cable := cableBeside(slots); b.d.repeated[l.n+1] == Header && (cable || headsBlock(slots) || placeAndFeed(slots)) || b.f.keyedLine(l) || b.f.numbersCard(l) {
 		return Title, "heads a block"
 	}
 	if label := b.label(slots); label != "" && isTotalText(label) && b.totalShape(slots) {
