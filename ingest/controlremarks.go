@@ -280,7 +280,7 @@ func (b *builder) gatherRemarked(r *row) {
 			b.dir.controls[join.Key(m.name)] = true
 		}
 		tag, watts := tagBehind(s.text)
-		if alone := strings.TrimSpace(s.text); tag == "" && anyDigit(alone) && isTag(alone) && notation.KeyOf(alone).Kind == notation.KeyControl {
+		if alone := strings.TrimSpace(s.text); tag == "" && !strings.Contains(alone, " ") && anyDigit(alone) && isTag(alone) && notation.KeyOf(alone).Kind == notation.KeyControl {
 			tag = alone // "LR2", and no more
 		}
 		if k := join.Key(tag); tag != "" && !b.dir.controls[k] && len(b.dir.devices[k]) == 0 && !b.dir.amps[k] {
