@@ -30,7 +30,7 @@ func charts(a *report.Audit) []chart {
 
 // barChart draws horizontal bars with their figures: stacked series, or one bar for each.
 func barChart(title string, series []string, bars []report.Bar, stacked bool) string {
-	const labelW, barW, lineH = 250.0, 380.0, 26.0
+	const labelW, barW, valueW, lineH = 250.0, 380.0, 230.0, 26.0 // valueW holds figures of all series in words
 	most := 0.0
 	for _, b := range bars {
 		total := 0.0
@@ -53,7 +53,7 @@ func barChart(title string, series []string, bars []report.Bar, stacked bool) st
 	}
 	height := float64(len(bars))*(lineH+float64(rows-1)*12) + 26
 	var b strings.Builder
-	fmt.Fprintf(&b, `<svg viewBox="0 0 720 %.0f" role="img" aria-label="%s"><title>%s</title>`, height, html.EscapeString(title), html.EscapeString(title))
+	fmt.Fprintf(&b, `<svg viewBox="0 0 %.0f %.0f" role="img" aria-label="%s"><title>%s</title>`, labelW+barW+valueW, height, html.EscapeString(title), html.EscapeString(title))
 	y := 4.0
 	for _, bar := range bars {
 		fmt.Fprintf(&b, `<text x="%.0f" y="%.1f" text-anchor="end" class="label">%s<title>%s</title></text>`, labelW-8, y+15, html.EscapeString(report.Shorten(report.Plain(bar.Label), 38)), html.EscapeString(report.Plain(bar.Label)))
@@ -73,9 +73,9 @@ func barChart(title string, series []string, bars []report.Bar, stacked bool) st
 		}
 		if !stacked {
 			x += max(bar.Parts[0], bar.Parts[len(bar.Parts)-1]) / most * barW
-			fmt.Fprintf(&b, `<text x="%.1f" y="%.1f" class="value">%s W</text>`, min(x+6, 640), y+18, strings.Join(words, " of "))
+			fmt.Fprintf(&b, `<text x="%.1f" y="%.1f" class="value">%s W</text>`, x+6, y+18, strings.Join(words, " of "))
 		} else {
-			fmt.Fprintf(&b, `<text x="%.1f" y="%.1f" class="value">%s</text>`, min(x+6, 640), y+16, strings.Join(words, ", "))
+			fmt.Fprintf(&b, `<text x="%.1f" y="%.1f" class="value">%s</text>`, x+6, y+16, strings.Join(words, ", "))
 		}
 		y += lineH + float64(rows-1)*12
 	}
