@@ -74,7 +74,7 @@ func (f *finder) keyFormAt(i int) (form keyForm) {
 		key := strings.TrimRight(l.slots[0].cell.folded(), ": ")
 		h := f.keyHeader(l)
 		again := len(seen) > 1 && seen[len(seen)-1] == key && len(l.slots) == 2 && !crossedPlaces[h.field]
-		if len(key) > 40 || slices.Contains(seen, key) && !again || h.score < headerScore && (len(l.slots) == 1 || anyDigit(key)) {
+		if len(key) > 40 || slices.Contains(seen, key) && !again || h.score < headerScore && (len(l.slots) == 1 || len(form.lines) == 0 || anyDigit(key)) {
 			break
 		}
 		if h.score >= headerScore {
