@@ -54,6 +54,9 @@ func markedTap(s string, style Style) (Tap, bool) {
 		return Tap{}, false
 	}
 	w := list[picked].value
+	if w > MaxTapW {
+		return Tap{}, false
+	}
 	return Tap{Kind: TapWatts, LowW: w, HighW: w, OfferedW: figures(list), Doubts: MarkTaken}, true
 }
 

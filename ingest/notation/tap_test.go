@@ -308,7 +308,7 @@ func TestParseTapErrors(t *testing.T) {
 }
 
 func FuzzParseTap(f *testing.F) {
-	for _, s := range []string{"5W", "7,5 W @100V", "(2) @ 5 W", "5/10W tapped 5", "30/15/7.5 → 15", "6W - 10W", "667Ω", "1/2", "tap 3", "5W@70 / 10W@100", "12 @1W, 6 @ 1/2W", "10W (set 5W)", "pos 3", "50 %", "8Ω 30W", "12-6-3 W", "⅒"} {
+	for _, s := range []string{"5W", "7,5 W @100V", "(2) @ 5 W", "5/10W tapped 5", "30/15/7.5 → 15", "6W - 10W", "667Ω", "1/2", "tap 3", "5W@70 / 10W@100", "12 @1W, 6 @ 1/2W", "10W (set 5W)", "pos 3", "50 %", "8Ω 30W", "12-6-3 W", "⅒", "0/→ 5515"} {
 		for style := range byte(3) {
 			f.Add(s, style)
 		}
